@@ -1,0 +1,174 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Advice;
+
+/// <summary>The advice for a visit: reproducible from the visit and the knowledge alone.</summary>
+/// <param name="Knowledge">Which knowledge it came from.</param>
+/// <param name="Visit">The visit advised on.</param>
+/// <param name="Areas">The advice area by area, in the order of the visit.</param>
+public sealed record VisitAdvice(KnowledgeStamp Knowledge, Visit Visit, ImmutableArray<AreaAdvice> Areas);
+
+/// <summary>The advice for one area.</summary>
+public sealed record AreaAdvice
+{
+    /// <summary>The area advised on.</summary>
+    public required VisitArea Area { get; init; }
+
+    /// <summary>What was concluded about the area, certain ones first, then by certainty and id.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Clear actions, best first.</summary>
+    public required ImmutableArray<ClearAction> Clear { get; init; }
+
+    /// <summary>Actions that something speaks for but that wait for an answer, in ordinal order of id.</summary>
+    public required ImmutableArray<WaitingAction> Waiting { get; init; }
+
+    /// <summary>Actions that must not be used here, in ordinal order of id.</summary>
+    public required ImmutableArray<BarredAction> Barred { get; init; }
+
+    /// <summary>Cautions for the whole area, in ordinal order of judgement.</summary>
+    public required ImmutableArray<AreaCaution> Cautions { get; init; }
+
+    /// <summary>Actions that rules argue both for and against, in ordinal order of action.</summary>
+    public required ImmutableArray<Conflict> Conflicts { get; init; }
+
+    /// <summary>What no rule could judge, in a fixed order.</summary>
+    public required ImmutableArray<Gap> Gaps { get; init; }
+
+    /// <summary>The question to ask next; null when no answer could change the advice.</summary>
+    public required NextQuestion? NextQuestion { get; init; }
+
+    /// <summary>Everything that was concluded, certain or possible, in ordinal order of judgement and match.</summary>
+    public required ImmutableArray<Reason> Conclusions { get; init; }
+}
+
+/// <summary>Something concluded about the area.</summary>
+/// <param name="Id">The finding's id.</param>
+/// <param name="Text">What it says.</param>
+/// <param name="Certainty">Combined certainty, in (0, 1]; of the possible reasons when it is only possible.</param>
+/// <param name="IsCertain">Whether it holds whatever the unanswered questions turn out to be.</param>
+/// <param name="Because">The reasons.</param>
+public sealed record Finding(string Id, string Text, double Certainty, bool IsCertain, ImmutableArray<Reason> Because);
+
+/// <summary>An action that is clear here.</summary>
+public sealed record ClearAction
+{
+    /// <summary>The action's id.</summary>
+    public required string Action { get; init; }
+
+    /// <summary>Its rank, from 1.</summary>
+    public required int Rank { get; init; }
+
+    /// <summary>Certainty times effect, 0 to 1; a missing effect counts 0.5.</summary>
+    public required double Merit { get; init; }
+
+    /// <summary>Combined certainty of the arguments for and against, in (0, 1].</summary>
+    public required double Certainty { get; init; }
+
+    /// <summary>Expected effect on the weeds seen.</summary>
+    public required Effect Effect { get; init; }
+
+    /// <summary>Word of list <c>when</c>.</summary>
+    public required string When { get; init; }
+
+    /// <summary>Estimated cost for 1000 pots (or 100 m² of floor), US dollars, at the area's labour rate; null when not known.</summary>
+    public required decimal? CostUsd { get; init; }
+
+    /// <summary>Labour hours for 1000 pots (or 100 m² of floor); null when not known.</summary>
+    public required decimal? Hours { get; init; }
+
+    /// <summary>Arguments for and against that count, strongest first.</summary>
+    public required ImmutableArray<Reason> Because { get; init; }
+
+    /// <summary>Cautions that the record and the rules attach to it.</summary>
+    public required ImmutableArray<ActionCaution> Cautions { get; init; }
+
+    /// <summary>Keys of every source behind it, in ordinal order.</summary>
+    public required ImmutableArray<string> Sources { get; init; }
+}
+
+/// <summary>A caution said with an action.</summary>
+/// <param name="Text">What is said.</param>
+/// <param name="Judgement">The judgement it comes from; null when it stands in the action's record.</param>
+/// <param name="IsCertain">Whether it holds for sure.</param>
+public sealed record ActionCaution(string Text, string? Judgement, bool IsCertain);
+
+/// <summary>A caution for the whole area.</summary>
+/// <param name="Text">What is said.</param>
+/// <param name="IsCertain">Whether it holds for sure.</param>
+/// <param name="Because">The reason.</param>
+public sealed record AreaCaution(string Text, bool IsCertain, Reason Because);
+
+/// <summary>Expected effect of an action on the weeds seen: cover-weighted mean of published reductions.</summary>
+/// <param name="Reduction">Mean of the middles, 0 to 1; null when nothing is published for any weed seen.</param>
+/// <param name="Parts">The figures it comes from, one for each weed seen.</param>
+public sealed record Effect(double? Reduction, ImmutableArray<EffectPart> Parts)
+{
+    /// <summary>What a missing figure counts in the ranking.</summary>
+    public const double WhenMissing = 0.5;
+
+    /// <summary>The figure used in the ranking.</summary>
+    public double Counted => Reduction ?? WhenMissing;
+}
+
+/// <summary>Effect on one weed.</summary>
+/// <param name="Weed">The weed's id.</param>
+/// <param name="Weight">Its share of the cover, 0 to 1.</param>
+/// <param name="LowPercent">Low end of the published reduction, percent; null when missing.</param>
+/// <param name="HighPercent">High end, percent; null when missing.</param>
+/// <param name="Sources">Keys of the sources.</param>
+public sealed record EffectPart(
+    string Weed, double Weight, decimal? LowPercent, decimal? HighPercent, ImmutableArray<string> Sources);
+
+/// <summary>An action that waits for an answer.</summary>
+/// <param name="Action">The action's id.</param>
+/// <param name="Needs">What has to be known, in order.</param>
+/// <param name="Because">The possible bars and supports that wait.</param>
+public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, ImmutableArray<Reason> Because);
+
+/// <summary>An action that must not be used here.</summary>
+/// <param name="Action">The action's id.</param>
+/// <param name="Severity">The hardest of its bars.</param>
+/// <param name="Because">The certain bars, hardest first.</param>
+/// <param name="Sources">Keys of every source behind it, in ordinal order.</param>
+public sealed record BarredAction(
+    string Action, Severity Severity, ImmutableArray<Reason> Because, ImmutableArray<string> Sources);
+
+/// <summary>An action that certain rules argue both for and against.</summary>
+/// <param name="Action">The action's id.</param>
+/// <param name="For">The arguments for.</param>
+/// <param name="Against">The arguments against.</param>
+public sealed record Conflict(string Action, ImmutableArray<Reason> For, ImmutableArray<Reason> Against);
+
+/// <summary>What no rule could judge.</summary>
+public enum GapKind
+{
+    /// <summary>No clear action has a published effect on this weed.</summary>
+    WeedWithoutAnswer,
+
+    /// <summary>No efficacy table rates this weed.</summary>
+    WeedWithoutRating,
+
+    /// <summary>No treatment at all is clear.</summary>
+    NoTreatment,
+
+    /// <summary>Nothing at all is clear.</summary>
+    Nothing,
+}
+
+/// <summary>Something that no rule could judge.</summary>
+/// <param name="Kind">What kind of gap.</param>
+/// <param name="Subject">The weed's id, or null.</param>
+/// <param name="Text">The gap in plain words.</param>
+public sealed record Gap(GapKind Kind, string? Subject, string Text);
+
+/// <summary>The question to ask next.</summary>
+/// <param name="Id">The question's id.</param>
+/// <param name="Text">The question.</param>
+/// <param name="Why">Why it is asked now.</param>
+/// <param name="Settles">How many conclusions wait for it.</param>
+public sealed record NextQuestion(string Id, string Text, string Why, int Settles);

@@ -1,0 +1,160 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+
+namespace WeedAdvisor.Knowledge.Judgements;
+
+/// <summary>What an attribute can hold.</summary>
+public enum AttributeShape
+{
+    /// <summary>One word.</summary>
+    Word,
+
+    /// <summary>A set of words.</summary>
+    WordSet,
+
+    /// <summary>A number.</summary>
+    Number,
+
+    /// <summary>The word <c>true</c> or <c>false</c>.</summary>
+    Flag,
+}
+
+/// <summary>An attribute that a pattern can test.</summary>
+/// <param name="Name">Its name in a rule.</param>
+/// <param name="Shape">What it holds.</param>
+/// <param name="Words">
+/// Where its words come from: <c>list:ID</c> a list of vocabulary; <c>answers:ID</c> the answers of a question;
+/// <c>weeds</c>, <c>crops</c>, <c>practices</c>, <c>treatments</c> the ids of a catalogue; <c>actives</c>, <c>groups</c>,
+/// <c>rated</c> what the treatment records name; <c>words:A|B</c> just these; null for numbers and flags.
+/// </param>
+public sealed record AttributeDefinition(string Name, AttributeShape Shape, string? Words = null);
+
+/// <summary>
+/// The attributes of every kind of fact but <see cref="FactKind.Site"/>, whose attributes are the questions (and what
+/// is derived from them, <see cref="DerivedSite"/>). Readers check rules against this list; facts are built from it.
+/// </summary>
+public static class AttributeSchema
+{
+    /// <summary>Attributes of the site that no question asks for but that follow from the answers and the date.</summary>
+    public static ImmutableArray<AttributeDefinition> DerivedSite { get; } =
+    [
+        new("month", AttributeShape.Number),
+        new("days-since-potting", AttributeShape.Number),
+        new("days-to-covering", AttributeShape.Number),
+        new("enclosed", AttributeShape.Word, "words:yes|no"),
+        new("weeds-seen", AttributeShape.Number),
+        new("total-cover-percent", AttributeShape.Number),
+    ];
+
+    /// <summary>Attributes of a weed seen.</summary>
+    public static ImmutableArray<AttributeDefinition> Weed { get; } =
+    [
+        new("id", AttributeShape.Word, "weeds"),
+        new("kind", AttributeShape.Word, "list:weed-kind"),
+        new("life-cycle", AttributeShape.Word, "list:life-cycle"),
+        new("stage", AttributeShape.Word, "list:stage"),
+        new("cover-percent", AttributeShape.Number),
+        new("up", AttributeShape.Flag),
+        new("emerging-now", AttributeShape.Flag),
+        new("spreads-by", AttributeShape.WordSet, "list:spread"),
+        new("favoured-by", AttributeShape.WordSet, "list:favour"),
+        new("underground", AttributeShape.Flag),
+        new("needs-light", AttributeShape.Word, "words:yes|partly|no"),
+        new("weeks-to-first-seed", AttributeShape.Number),
+        new("rated-as", AttributeShape.WordSet, "rated"),
+        new("places", AttributeShape.WordSet, "answers:place"),
+    ];
+
+    /// <summary>Attributes of a crop.</summary>
+    public static ImmutableArray<AttributeDefinition> Crop { get; } =
+    [
+        new("id", AttributeShape.Word, "crops"),
+        new("is-a", AttributeShape.WordSet, "crops"),
+        new("traits", AttributeShape.WordSet, "list:crop-trait"),
+    ];
+
+    /// <summary>Attributes that practices and treatments share.</summary>
+    public static ImmutableArray<AttributeDefinition> Action { get; } =
+    [
+        new("id", AttributeShape.Word, "actions"),
+        new("is", AttributeShape.Word, "words:practice|treatment"),
+        new("when", AttributeShape.Word, "list:when"),
+        new("places", AttributeShape.WordSet, "answers:place"),
+        new("stock-stages", AttributeShape.WordSet, "answers:stock"),
+        new("needs-equipment", AttributeShape.WordSet, "answers:equipment"),
+    ];
+
+    /// <summary>Attributes of a practice.</summary>
+    public static ImmutableArray<AttributeDefinition> Practice { get; } =
+    [
+        .. Action,
+        new("kind", AttributeShape.Word, "list:practice-kind"),
+        new("works-on", AttributeShape.Word, "list:works-on"),
+        new("enclosed-ok", AttributeShape.Flag),
+    ];
+
+    /// <summary>Attributes of a treatment.</summary>
+    public static ImmutableArray<AttributeDefinition> Treatment { get; } =
+    [
+        .. Action,
+        new("role", AttributeShape.Word, "list:role"),
+        new("acts-on", AttributeShape.WordSet, "list:acts-on"),
+        new("applied", AttributeShape.WordSet, "list:application"),
+        new("formulation", AttributeShape.Word, "list:formulation"),
+        new("reaches-crop", AttributeShape.Flag),
+        new("allowed-under", AttributeShape.WordSet, "answers:cover"),
+        new("enclosed-use", AttributeShape.Word, "list:enclosed-use"),
+        new("crops-tolerant", AttributeShape.WordSet, "crops"),
+        new("crops-hurt", AttributeShape.WordSet, "crops"),
+        new("edible-ok", AttributeShape.Flag),
+        new("organic-ok", AttributeShape.Flag),
+        new("wait-after-potting-days", AttributeShape.Number),
+        new("wait-bare-root-days", AttributeShape.Number),
+        new("days-before-covering", AttributeShape.Number),
+        new("not-at", AttributeShape.WordSet, "answers:growth-state"),
+        new("volatile", AttributeShape.Word, "list:volatility"),
+        new("root-inhibitor", AttributeShape.Flag),
+        new("water-hazard", AttributeShape.Flag),
+        new("drift-hazard", AttributeShape.Flag),
+        new("restricted-use", AttributeShape.Flag),
+        new("groups", AttributeShape.WordSet, "groups"),
+        new("actives", AttributeShape.WordSet, "actives"),
+        new("residual-weeks-low", AttributeShape.Number),
+        new("residual-weeks-high", AttributeShape.Number),
+        new("repeat-after-days", AttributeShape.Number),
+        new("uses-per-year", AttributeShape.Number),
+        new("status", AttributeShape.Word, "list:status"),
+        new("signal-word", AttributeShape.Word, "list:signal-word"),
+        new("controls-well", AttributeShape.WordSet, "weeds"),
+        new("controls-partly", AttributeShape.WordSet, "weeds"),
+        new("misses", AttributeShape.WordSet, "weeds"),
+        new("unrated", AttributeShape.WordSet, "weeds"),
+    ];
+
+    /// <summary>Attributes of an earlier application.</summary>
+    public static ImmutableArray<AttributeDefinition> Past { get; } =
+    [
+        new("treatment", AttributeShape.Word, "treatments"),
+        new("groups", AttributeShape.WordSet, "groups"),
+        new("actives", AttributeShape.WordSet, "actives"),
+        new("days-ago", AttributeShape.Number),
+        new("latest", AttributeShape.Flag),
+        new("result", AttributeShape.Word, "words:clean|escapes|injury|unknown"),
+        new("escaped", AttributeShape.WordSet, "weeds"),
+    ];
+
+    private static readonly FrozenDictionary<FactKind, ImmutableArray<AttributeDefinition>> s_byKind =
+        new Dictionary<FactKind, ImmutableArray<AttributeDefinition>>
+        {
+            [FactKind.Weed] = Weed,
+            [FactKind.Crop] = Crop,
+            [FactKind.Practice] = Practice,
+            [FactKind.Treatment] = Treatment,
+            [FactKind.Action] = Action,
+            [FactKind.Past] = Past,
+        }.ToFrozenDictionary();
+
+    /// <summary>The attributes of a kind of fact; for <see cref="FactKind.Site"/> only the derived ones.</summary>
+    public static ImmutableArray<AttributeDefinition> Of(FactKind kind) =>
+        kind == FactKind.Site ? DerivedSite : s_byKind[kind];
+}

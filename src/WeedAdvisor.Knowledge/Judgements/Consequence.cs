@@ -1,0 +1,37 @@
+namespace WeedAdvisor.Knowledge.Judgements;
+
+/// <summary>What a judgement concludes. A closed family: the nested types are all there are.</summary>
+public abstract record Consequence
+{
+    private Consequence()
+    {
+    }
+
+    /// <summary>Something is the case in the area.</summary>
+    /// <param name="Id">The finding's id.</param>
+    /// <param name="Certainty">How sure the rule is when its conditions hold, in (0, 1].</param>
+    public sealed record Finding(string Id, double Certainty) : Consequence;
+
+    /// <summary>An argument for, or against, the action that the rule matched.</summary>
+    /// <param name="Certainty">The strength of the argument, in (0, 1].</param>
+    /// <param name="IsDoubt">True for an argument against.</param>
+    public sealed record Argument(double Certainty, bool IsDoubt) : Consequence;
+
+    /// <summary>The action that the rule matched must not be used here.</summary>
+    /// <param name="Severity">How hard the bar is.</param>
+    public sealed record Bar(Severity Severity) : Consequence;
+
+    /// <summary>Something that must be said with the action matched, or with the whole area when none is.</summary>
+    /// <param name="Text">What must be said; may hold slots.</param>
+    public sealed record Caution(string Text) : Consequence;
+}
+
+/// <summary>How hard a bar is.</summary>
+public enum Severity
+{
+    /// <summary>It would not work, or not be worth it, here.</summary>
+    Unsuitable = 1,
+
+    /// <summary>Law, label or certain injury stand against it.</summary>
+    Prohibited = 2,
+}

@@ -1,0 +1,26 @@
+namespace WeedAdvisor.Knowledge.Judgements;
+
+/// <summary>What a pattern of a judgement is matched against.</summary>
+public enum FactKind
+{
+    /// <summary>The area with its answers.</summary>
+    Site,
+
+    /// <summary>A weed seen in the area, with what its record says of it.</summary>
+    Weed,
+
+    /// <summary>A crop that stands in the area.</summary>
+    Crop,
+
+    /// <summary>A non-chemical action of the catalogue.</summary>
+    Practice,
+
+    /// <summary>A chemical use of the catalogue.</summary>
+    Treatment,
+
+    /// <summary>A practice or a treatment.</summary>
+    Action,
+
+    /// <summary>An earlier application in the area.</summary>
+    Past,
+}

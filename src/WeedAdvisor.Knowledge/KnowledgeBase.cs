@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Knowledge;
+
+/// <summary>
+/// Everything the trade knows, read and checked: every id that a record or a rule names exists, every word is in its
+/// list. Catalogues are in ordinal order of id. Immutable and safe to share between threads.
+/// </summary>
+public sealed record KnowledgeBase
+{
+    /// <summary>Version and content hash.</summary>
+    public required KnowledgeStamp Stamp { get; init; }
+
+    /// <summary>Lists of words, by id.</summary>
+    public required ImmutableSortedDictionary<string, WordList> Vocabulary { get; init; }
+
+    /// <summary>Questions, in the order of asking.</summary>
+    public required ImmutableArray<Question> Questions { get; init; }
+
+    /// <summary>Weeds, by id.</summary>
+    public required ImmutableSortedDictionary<string, Weed> Weeds { get; init; }
+
+    /// <summary>Crops, by id.</summary>
+    public required ImmutableSortedDictionary<string, Crop> Crops { get; init; }
+
+    /// <summary>Practices, by id.</summary>
+    public required ImmutableSortedDictionary<string, Practice> Practices { get; init; }
+
+    /// <summary>Treatments, by id. No practice has the id of a treatment.</summary>
+    public required ImmutableSortedDictionary<string, Treatment> Treatments { get; init; }
+
+    /// <summary>Regions, by id.</summary>
+    public required ImmutableSortedDictionary<string, Region> Regions { get; init; }
+
+    /// <summary>Findings, by id.</summary>
+    public required ImmutableSortedDictionary<string, FindingText> Findings { get; init; }
+
+    /// <summary>Steps of the rating scale, by id.</summary>
+    public required ImmutableSortedDictionary<string, ScaleStep> Scale { get; init; }
+
+    /// <summary>Default prices, by id.</summary>
+    public required ImmutableSortedDictionary<string, Price> Prices { get; init; }
+
+    /// <summary>Sources, by key.</summary>
+    public required ImmutableSortedDictionary<string, Source> Sources { get; init; }
+
+    /// <summary>Judgements, in ordinal order of id. Findings depend on each other without a cycle.</summary>
+    public required ImmutableArray<Judgement> Judgements { get; init; }
+
+    /// <summary>Worked visits, in ordinal order of file.</summary>
+    public required ImmutableArray<WorkedVisit> WorkedVisits { get; init; }
+
+    /// <summary>The practice or treatment with this id, or null.</summary>
+    public CatalogueAction? ActionOf(string id) =>
+        Practices.TryGetValue(id, out Practice? practice) ? practice : Treatments.GetValueOrDefault(id);
+
+    /// <summary>The question with this id, or null.</summary>
+    public Question? QuestionOf(string id) => Questions.FirstOrDefault(question => question.Id == id);
+}
+
+/// <summary>Which knowledge an advice came from.</summary>
+/// <param name="Version">Version of the shipped knowledge, such as <c>0.1.0</c>.</param>
+/// <param name="Hash">
+/// SHA-256 (FIPS 180-4) over path and content of every file of the folder in ordinal order of path, as lower-case
+/// hexadecimal.
+/// </param>
+public sealed record KnowledgeStamp(string Version, string Hash)
+{
+    /// <summary>Version and the first twelve digits of the hash.</summary>
+    public string Brief => $"{Version}+{Hash[..Math.Min(12, Hash.Length)]}";
+}

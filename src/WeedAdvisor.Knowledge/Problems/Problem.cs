@@ -1,0 +1,13 @@
+namespace WeedAdvisor.Knowledge.Problems;
+
+/// <summary>Something wrong in a file that a person wrote: where, what was found, what was expected, the nearest valid word.</summary>
+/// <param name="Where">Where it stands.</param>
+/// <param name="Found">What was found, in plain words.</param>
+/// <param name="Expected">What was expected, in plain words.</param>
+/// <param name="Nearest">The nearest valid word, or null when nothing is near.</param>
+public sealed record Problem(Place Where, string Found, string Expected, string? Nearest = null)
+{
+    /// <summary>The problem in one line.</summary>
+    public override string ToString() =>
+        $"{Where}: found {Found}; expected {Expected}{(Nearest is null ? "" : $"; did you mean '{Nearest}'?")}";
+}

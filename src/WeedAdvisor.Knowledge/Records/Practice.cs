@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+
+namespace WeedAdvisor.Knowledge.Records;
+
+/// <summary>A non-chemical action.</summary>
+public sealed record Practice : CatalogueAction
+{
+    /// <summary>Word of list <c>practice-kind</c>.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Word of list <c>works-on</c>.</summary>
+    public required string WorksOn { get; init; }
+
+    /// <summary>Whether it may be done under an enclosed cover.</summary>
+    public required bool EnclosedOk { get; init; }
+
+    /// <summary>Published effects; empty when there is no figure.</summary>
+    public ImmutableArray<PublishedEffect> Effects { get; init; } = [];
+
+    /// <summary>Where it does not work.</summary>
+    public ImmutableArray<string> NotWhere { get; init; } = [];
+}
+
+/// <summary>A published reduction of a weed by a practice.</summary>
+/// <param name="On">A weed's id, a word of list <c>weed-kind</c>, or <c>all</c>.</param>
+/// <param name="ReductionPercent">Reduction against doing nothing, percent, 0 to 100.</param>
+/// <param name="Sources">Keys of the sources.</param>
+/// <param name="Note">Under which conditions, or null.</param>
+public sealed record PublishedEffect(string On, Span ReductionPercent, ImmutableArray<string> Sources, string? Note);

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Judgements;
+
+namespace WeedAdvisor.Knowledge.Records;
+
+/// <summary>What kind of answer a question takes.</summary>
+public enum QuestionKind
+{
+    /// <summary>One of the listed answers.</summary>
+    OneOf,
+
+    /// <summary>Any number of the listed answers.</summary>
+    AnyOf,
+
+    /// <summary>A number in a unit.</summary>
+    Number,
+
+    /// <summary>A date.</summary>
+    Date,
+
+    /// <summary>Crops of the catalogue.</summary>
+    Crops,
+
+    /// <summary>A region of the catalogue.</summary>
+    Region,
+
+    /// <summary>Weeds seen, each with stage and cover.</summary>
+    Weeds,
+
+    /// <summary>Earlier applications.</summary>
+    Past,
+}
+
+/// <summary>A question to the grower.</summary>
+public sealed record Question : Record
+{
+    /// <summary>Its place in the order of asking, from 0.</summary>
+    public required int Order { get; init; }
+
+    /// <summary>Word of list <c>question-group</c>.</summary>
+    public required string Group { get; init; }
+
+    /// <summary>The question.</summary>
+    public required string Ask { get; init; }
+
+    /// <summary>Why it is asked.</summary>
+    public required string Why { get; init; }
+
+    /// <summary>What kind of answer it takes.</summary>
+    public required QuestionKind Kind { get; init; }
+
+    /// <summary>The answers allowed, in order; empty unless the kind is one-of or any-of.</summary>
+    public ImmutableArray<AnswerChoice> Choices { get; init; } = [];
+
+    /// <summary>Unit of a number; else null.</summary>
+    public string? Unit { get; init; }
+
+    /// <summary>Range of a number; else null.</summary>
+    public Span? Between { get; init; }
+
+    /// <summary>Whether a date must not lie after the visit.</summary>
+    public bool PastOnly { get; init; }
+
+    /// <summary>Conditions on other answers without which it does not apply; empty when it always applies.</summary>
+    public ImmutableArray<AttributeCondition> AskedWhen { get; init; } = [];
+}
+
+/// <summary>An answer that a question allows.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Text">Its text.</param>
+public sealed record AnswerChoice(string Id, string Text);

@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+
+namespace WeedAdvisor.Knowledge.Records;
+
+/// <summary>A climate for which months of emergence and temperatures are known.</summary>
+public sealed record Region : Record
+{
+    /// <summary>Name for the grower.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The zone under which weeds list their months of emergence.</summary>
+    public required string EmergenceZone { get; init; }
+
+    /// <summary>Mean temperature of the twelve months from January, degrees Celsius.</summary>
+    public required ImmutableArray<decimal> MeanTemperatureC { get; init; }
+
+    /// <summary>Average last frost of spring, <c>MM-DD</c>; null when there is none or it is not known.</summary>
+    public string? LastFrost { get; init; }
+
+    /// <summary>Average first frost of autumn, <c>MM-DD</c>; null when there is none or it is not known.</summary>
+    public string? FirstFrost { get; init; }
+}
+
+/// <summary>Something that can be concluded about an area.</summary>
+public sealed record FindingText : Record
+{
+    /// <summary>What it says of the area.</summary>
+    public required string Text { get; init; }
+}
+
+/// <summary>A step of the rating scale and the reduction it stands for.</summary>
+public sealed record ScaleStep : Record
+{
+    /// <summary>Reduction of the weed, percent.</summary>
+    public required Span ReductionPercent { get; init; }
+}
+
+/// <summary>A default price. The shipped ones are invented.</summary>
+public sealed record Price : Record
+{
+    /// <summary>What is bought.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The price, in <see cref="Unit"/>.</summary>
+    public required decimal Value { get; init; }
+
+    /// <summary>The unit, such as <c>usd-per-hour</c>.</summary>
+    public required string Unit { get; init; }
+}
+
+/// <summary>A source that records cite.</summary>
+/// <param name="Key">Its key.</param>
+/// <param name="Authors">Authors; null when not given.</param>
+/// <param name="Title">Title.</param>
+/// <param name="Year">Year as printed; null when not given.</param>
+/// <param name="Publisher">Publisher; null when not given.</param>
+/// <param name="Url">Address; null when there is none.</param>
+/// <param name="Note">A note; null when there is none.</param>
+public sealed record Source(
+    string Key, string? Authors, string Title, string? Year, string? Publisher, string? Url, string? Note)
+{
+    /// <summary>The source in one line.</summary>
+    public string Citation => string.Join(
+        ". ", new[] { Authors, Year, Title, Publisher, Url }.Where(part => !string.IsNullOrEmpty(part)));
+}
+
+/// <summary>A list of words with their plain text.</summary>
+/// <param name="Id">The list's id, such as <c>weed-kind</c>.</param>
+/// <param name="Words">Word and plain text, in the order of the file.</param>
+public sealed record WordList(string Id, ImmutableArray<KeyValuePair<string, string>> Words)
+{
+    private readonly ImmutableDictionary<string, string> _texts =
+        Words.ToImmutableDictionary(StringComparer.Ordinal);
+
+    /// <summary>Whether the list has the word.</summary>
+    public bool Contains(string word) => _texts.ContainsKey(word);
+
+    /// <summary>The word's plain text, or the word itself when it is not in the list.</summary>
+    public string TextOf(string word) => _texts.GetValueOrDefault(word, word);
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Knowledge.Records;
+
+/// <summary>A weed of nurseries and greenhouses.</summary>
+public sealed record Weed : Record
+{
+    /// <summary>Common name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Other common names.</summary>
+    public ImmutableArray<string> AlsoCalled { get; init; } = [];
+
+    /// <summary>Scientific name.</summary>
+    public required string Scientific { get; init; }
+
+    /// <summary>Word of list <c>weed-kind</c>.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Word of list <c>life-cycle</c>.</summary>
+    public required string LifeCycle { get; init; }
+
+    /// <summary>Months (1 = January) in which it comes up in numbers, by emergence zone.</summary>
+    public required ImmutableSortedDictionary<string, ImmutableArray<int>> Emergence { get; init; }
+
+    /// <summary>Temperature below which it does not germinate, degrees Celsius; null when not known.</summary>
+    public Span? BaseTemperatureC { get; init; }
+
+    /// <summary>Weeks from emergence to the first ripe seed (or new propagule): shortest and typical; null when not known.</summary>
+    public Span? WeeksToFirstSeed { get; init; }
+
+    /// <summary>Seeds (or propagules) of one plant; null when not known.</summary>
+    public Span? SeedsPerPlant { get; init; }
+
+    /// <summary>Years that seed stays alive; null when not known.</summary>
+    public Span? SeedLifeYears { get; init; }
+
+    /// <summary>Words of list <c>spread</c>.</summary>
+    public required WordSet SpreadsBy { get; init; }
+
+    /// <summary>How far it spreads by itself, metres; null when carried or not known.</summary>
+    public decimal? SpreadDistanceM { get; init; }
+
+    /// <summary>Words of list <c>favour</c>: what it thrives on.</summary>
+    public required WordSet FavouredBy { get; init; }
+
+    /// <summary>Answers of question <c>place</c>: where it sits in a nursery.</summary>
+    public required WordSet Places { get; init; }
+
+    /// <summary><c>yes</c>, <c>partly</c> or <c>no</c>: whether its seed needs light.</summary>
+    public required string NeedsLight { get; init; }
+
+    /// <summary>Whether it comes back from tubers, rhizomes, creeping roots or a taproot.</summary>
+    public required bool Underground { get; init; }
+
+    /// <summary>Ids under which efficacy tables rate it, best match first.</summary>
+    public ImmutableArray<string> RatedAs { get; init; } = [];
+
+    /// <summary>Words of list <c>weed-feature</c> that hold for it.</summary>
+    public WordSet Features { get; init; } = WordSet.Empty;
+
+    /// <summary>Weeds it is taken for, and what settles it.</summary>
+    public ImmutableArray<LookAlike> LookAlikes { get; init; } = [];
+
+    /// <summary>How to know it.</summary>
+    public required string Identify { get; init; }
+
+    /// <summary>What all this means for control.</summary>
+    public ImmutableArray<string> Control { get; init; } = [];
+}
+
+/// <summary>A weed that another is taken for.</summary>
+/// <param name="Weed">The other weed's id.</param>
+/// <param name="Tell">What settles which of the two it is.</param>
+public sealed record LookAlike(string Weed, string Tell);

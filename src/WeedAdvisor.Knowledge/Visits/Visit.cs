@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Knowledge.Visits;
+
+/// <summary>One consultation: a date and what was seen in one or more areas.</summary>
+/// <param name="Id">The visit's id.</param>
+/// <param name="Title">A title; null when not given.</param>
+/// <param name="Date">The day of the visit.</param>
+/// <param name="Nursery">Whose nursery; null when not given.</param>
+/// <param name="Areas">The areas, in the order of the file; ids are unique.</param>
+public sealed record Visit(string Id, string? Title, DateOnly Date, string? Nursery, ImmutableArray<VisitArea> Areas);
+
+/// <summary>One place in one production system, with what is known of it.</summary>
+/// <param name="Id">The area's id, unique in the visit.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Answers">Answers by question id. A question that is missing, or <see cref="Answer.NotKnown"/>, is not known.</param>
+/// <param name="Weeds">The weeds seen: empty when none was seen, null when not known.</param>
+/// <param name="Past">Earlier applications: empty when there were none, null when not known.</param>
+public sealed record VisitArea(
+    string Id,
+    string Name,
+    ImmutableSortedDictionary<string, Answer> Answers,
+    ImmutableArray<WeedSeen>? Weeds,
+    ImmutableArray<PastApplication>? Past)
+{
+    /// <summary>An area of which nothing is known yet.</summary>
+    public static VisitArea Blank(string id, string name) =>
+        new(id, name, ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal), null, null);
+}
+
+/// <summary>An answer to a question. A closed family: the nested types are all there are.</summary>
+public abstract record Answer
+{
+    private Answer()
+    {
+    }
+
+    /// <summary>The grower said that they do not know.</summary>
+    public sealed record NotKnown : Answer;
+
+    /// <summary>One or several words; an empty set says that there is none.</summary>
+    /// <param name="Value">The words.</param>
+    public sealed record Words(WordSet Value) : Answer;
+
+    /// <summary>A number, in the question's unit.</summary>
+    /// <param name="Value">The number.</param>
+    public sealed record Number(decimal Value) : Answer;
+
+    /// <summary>A date.</summary>
+    /// <param name="Value">The date.</param>
+    public sealed record Date(DateOnly Value) : Answer;
+}
+
+/// <summary>A weed seen in an area.</summary>
+/// <param name="Weed">The weed's id.</param>
+/// <param name="Stage">Word of list <c>stage</c>; null when not known.</param>
+/// <param name="CoverPercent">How much of the surface it covers, 0 to 100 percent; null when not known.</param>
+public sealed record WeedSeen(string Weed, string? Stage, decimal? CoverPercent);
+
+/// <summary>An earlier application in an area.</summary>
+/// <param name="Treatment">The treatment's id.</param>
+/// <param name="Date">The day; null when not known.</param>
+/// <param name="Result"><c>clean</c>, <c>escapes</c> or <c>injury</c>; null when not known.</param>
+/// <param name="Escaped">Ids of the weeds that came through.</param>
+public sealed record PastApplication(string Treatment, DateOnly? Date, string? Result, WordSet Escaped);
