@@ -4,31 +4,89 @@ using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Inference.Advice;
 
-/// <summary>Why something was concluded: the rule, the facts it matched, and the reasons of the findings it builds on.</summary>
-/// <param name="Judgement">The rule's id.</param>
-/// <param name="Topic">The rule's topic.</param>
-/// <param name="Text">The rule's reason in plain words, slots filled in.</param>
-/// <param name="Then">What the rule concludes.</param>
-/// <param name="Action">The id of the action concerned, or null.</param>
-/// <param name="Certainty">The rule's certainty times the least certain finding it builds on, in (0, 1]; 1 for bars and cautions.</param>
-/// <param name="IsCertain">Whether every condition holds for sure.</param>
-/// <param name="Needs">What has to be known before it is certain; empty when it is.</param>
-/// <param name="Matched">The conditions with what they matched.</param>
-/// <param name="Sources">Keys of the rule's sources.</param>
-public sealed record Reason(
-    string Judgement,
-    string Topic,
-    string Text,
-    Consequence Then,
-    string? Action,
-    double Certainty,
-    bool IsCertain,
-    ImmutableArray<Need> Needs,
-    ImmutableArray<MatchedPattern> Matched,
-    ImmutableArray<string> Sources);
+/// <summary>
+/// Why something was concluded: the rule, the facts it matched, and the reasons of the findings it builds on. Texts and
+/// matched facts are worked out when they are first read: most reasons of a visit are never looked at.
+/// </summary>
+public sealed class Reason
+{
+    private readonly Lazy<string> _text;
+    private readonly Lazy<ImmutableArray<MatchedPattern>> _matched;
+
+    /// <summary>A reason whose parts are worked out later.</summary>
+    internal Reason(
+        string judgement,
+        string topic,
+        Func<string> text,
+        Consequence then,
+        string? action,
+        double certainty,
+        bool isCertain,
+        ImmutableArray<Need> needs,
+        Func<ImmutableArray<MatchedPattern>> matched,
+        ImmutableArray<string> sources)
+    {
+        Judgement = judgement;
+        Topic = topic;
+        Then = then;
+        Action = action;
+        Certainty = certainty;
+        IsCertain = isCertain;
+        Needs = needs;
+        Sources = sources;
+        _text = new Lazy<string>(text);
+        _matched = new Lazy<ImmutableArray<MatchedPattern>>(matched);
+    }
+
+    /// <summary>A reason of which everything is at hand.</summary>
+    public Reason(
+        string judgement,
+        string topic,
+        string text,
+        Consequence then,
+        string? action,
+        double certainty,
+        bool isCertain,
+        ImmutableArray<Need> needs,
+        ImmutableArray<MatchedPattern> matched,
+        ImmutableArray<string> sources)
+        : this(judgement, topic, () => text, then, action, certainty, isCertain, needs, () => matched, sources)
+    {
+    }
+
+    /// <summary>The rule's id.</summary>
+    public string Judgement { get; }
+
+    /// <summary>The rule's topic.</summary>
+    public string Topic { get; }
+
+    /// <summary>The rule's reason in plain words, slots filled in.</summary>
+    public string Text => _text.Value;
+
+    /// <summary>What the rule concludes.</summary>
+    public Consequence Then { get; }
+
+    /// <summary>The id of the action concerned, or null.</summary>
+    public string? Action { get; }
+
+    /// <summary>The rule's certainty times the least certain finding it builds on, in (0, 1]; 1 for bars and cautions.</summary>
+    public double Certainty { get; }
+
+    /// <summary>Whether every condition holds for sure.</summary>
+    public bool IsCertain { get; }
+
+    /// <summary>What has to be known before it is certain; empty when it is.</summary>
+    public ImmutableArray<Need> Needs { get; }
+
+    /// <summary>The conditions with what they matched.</summary>
+    public ImmutableArray<MatchedPattern> Matched => _matched.Value;
+
+    /// <summary>Keys of the rule's sources.</summary>
+    public ImmutableArray<string> Sources { get; }
+}
 
 /// <summary>One condition of a rule with the fact it matched.</summary>
-/// <param name="Pattern">The condition in words, such as <c>weed liverwort</c>.</param>
+/// <param name="Pattern">The condition in words, such as <c>weed</c> or <c>no weed</c>.</param>
 /// <param name="Fact">Name of the fact matched, or what stood in its place.</param>
 /// <param name="Truth">Whether it holds for sure or may hold.</param>
 /// <param name="Tests">Its tests with what was read.</param>

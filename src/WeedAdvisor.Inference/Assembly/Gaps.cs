@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Ratings;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Assembly;
+
+/// <summary>Says what the knowledge has no answer to, so that silence is never taken for safety.</summary>
+internal static class Gaps
+{
+    /// <summary>The gaps of an area's advice, general ones first, then weed by weed in ordinal order.</summary>
+    public static ImmutableArray<Gap> In(VisitArea area, ImmutableArray<ClearAction> clear, KnowledgeBase knowledge)
+    {
+        var gaps = ImmutableArray.CreateBuilder<Gap>();
+        if (clear.IsEmpty)
+            gaps.Add(new Gap(GapKind.Nothing, null, "Nothing at all is clear yet."));
+        if (!clear.Any(action => knowledge.Treatments.ContainsKey(action.Action)))
+            gaps.Add(new Gap(GapKind.NoTreatment, null, "No chemical treatment is clear here."));
+        foreach (WeedSeen seen in (area.Weeds ?? []).OrderBy(weed => weed.Weed, StringComparer.Ordinal))
+            gaps.AddRange(Of(knowledge.Weeds[seen.Weed], clear, knowledge));
+        return gaps.ToImmutable();
+    }
+
+    private static IEnumerable<Gap> Of(Weed weed, ImmutableArray<ClearAction> clear, KnowledgeBase knowledge)
+    {
+        if (!clear.Any(action => action.Effect.Parts.Any(part => part.Weed == weed.Id && part.HighPercent > 0)))
+        {
+            yield return new Gap(
+                GapKind.WeedWithoutAnswer,
+                weed.Id,
+                $"No clear action has a published effect on {weed.Name}; what is advised against it rests on how it lives.");
+        }
+
+        if (!knowledge.Treatments.Values.Any(treatment => WeedRatings.Of(treatment, weed).Count > 0))
+        {
+            yield return new Gap(
+                GapKind.WeedWithoutRating, weed.Id, $"No published table rates any treatment on {weed.Name}.");
+        }
+    }
+}

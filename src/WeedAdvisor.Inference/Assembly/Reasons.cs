@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Conclusions;
+using WeedAdvisor.Inference.Conditions;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Inference.Assembly;
+
+/// <summary>Makes the reason tree of a conclusion from its condition tree and what that matched.</summary>
+internal sealed class Reasons
+{
+    private readonly ImmutableDictionary<string, string> _plainWords;
+
+    /// <summary>Reasons that speak with the words of a knowledge base.</summary>
+    public Reasons(KnowledgeBase knowledge) => _plainWords = PlainWordsOf(knowledge);
+
+    /// <summary>The reason behind a conclusion.</summary>
+    public Reason Of(Conclusion conclusion)
+    {
+        Judgement judgement = conclusion.Judgement;
+        return new Reason(
+            judgement.Id,
+            judgement.Topic,
+            () => Fill(judgement.Because, conclusion),
+            judgement.Then,
+            conclusion.Action?.Id,
+            conclusion.Certainty,
+            conclusion.IsCertain,
+            conclusion.Needs,
+            () => MatchedBy(conclusion),
+            judgement.Sources);
+    }
+
+    /// <summary>A rule's text with its slots filled in for one conclusion.</summary>
+    public string Fill(string text, Conclusion conclusion) => Wording.Fill(
+        text, conclusion.Match, MatchTruth.Of(conclusion.Judgement, conclusion.Match).Bindings, Say);
+
+    private string Say(string word) => _plainWords.GetValueOrDefault(word, word);
+
+    private ImmutableArray<MatchedPattern> MatchedBy(Conclusion conclusion)
+    {
+        var matched = ImmutableArray.CreateBuilder<MatchedPattern>(conclusion.Match.Length);
+        Bindings bindings = Bindings.None;
+        for (int i = 0; i < conclusion.Match.Length; i++)
+        {
+            Pattern pattern = conclusion.Judgement.When[i];
+            PatternOutcome outcome = PatternOutcome.Of(pattern, conclusion.Match[i], bindings);
+            matched.Add(new MatchedPattern(
+                Wording.Of(pattern),
+                NameOf(conclusion.Match[i]),
+                outcome.Truth,
+                TestsOf(pattern, conclusion.Match[i], bindings),
+                conclusion.Match[i] is Matched.Evidence evidence ? [.. evidence.Conclusions.Select(Of)] : []));
+            bindings = outcome.Bindings;
+        }
+
+        return matched.MoveToImmutable();
+    }
+
+    private static string NameOf(Matched matched) => matched switch
+    {
+        Matched.One one => one.Fact.Name,
+        Matched.Several { Facts.IsEmpty: true } or Matched.Evidence { Conclusions.IsEmpty: true } => "none",
+        Matched.Several several => string.Join(", ", several.Facts.Select(fact => fact.Name)),
+        Matched.Evidence evidence => string.Join(
+            ", ", evidence.Conclusions.Select(one => one.Judgement.Id).Distinct(StringComparer.Ordinal)),
+        _ => "",
+    };
+
+    private static ImmutableArray<MatchedTest> TestsOf(Pattern pattern, Matched matched, Bindings bindings)
+    {
+        if (pattern is not Pattern.Fact fact || matched is not Matched.One one)
+            return [];
+        var tests = ImmutableArray.CreateBuilder<MatchedTest>(fact.Tests.Length);
+        foreach ((string attribute, AttributeTest test) in fact.Tests)
+        {
+            Reading reading = one.Fact.Read(attribute);
+            if (test is AttributeTest.Variable { Binds: true } variable)
+                bindings = bindings.With(variable.Name, reading);
+            tests.Add(new MatchedTest(attribute, Wording.Of(test), reading.Text, TestTruth.Of(test, reading, bindings)));
+        }
+
+        return tests.MoveToImmutable();
+    }
+
+    // Names of records and texts of answers, so that a slot reads as words and not as an id.
+    private static ImmutableDictionary<string, string> PlainWordsOf(KnowledgeBase knowledge)
+    {
+        var words = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (AnswerChoice choice in knowledge.Questions.SelectMany(question => question.Choices))
+            words.TryAdd(choice.Id, choice.Text);
+        foreach (Crop crop in knowledge.Crops.Values)
+            words[crop.Id] = crop.Name;
+        foreach (Weed weed in knowledge.Weeds.Values)
+            words[weed.Id] = weed.Name;
+        return words.ToImmutable();
+    }
+}

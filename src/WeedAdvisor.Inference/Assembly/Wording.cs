@@ -1,0 +1,109 @@
+using System.Globalization;
+using System.Text;
+using WeedAdvisor.Inference.Conclusions;
+using WeedAdvisor.Inference.Conditions;
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Inference.Assembly;
+
+/// <summary>Puts rules into words: slots filled in, tests and patterns as a person would say them.</summary>
+internal static class Wording
+{
+    /// <summary>
+    /// Fills the slots of a rule's text: <c>{weed}</c>, <c>{crop}</c>, <c>{practice}</c>, <c>{treatment}</c>,
+    /// <c>{action}</c> and <c>{past}</c> with the names of the facts matched, <c>{$name}</c> with what a variable stands for.
+    /// A slot that nothing fills is left as it is; the reader refuses such rules.
+    /// </summary>
+    public static string Fill(string text, IReadOnlyList<Matched> match, Bindings bindings, Func<string, string> say)
+    {
+        if (!text.Contains('{', StringComparison.Ordinal))
+            return text;
+        var filled = new StringBuilder(text.Length + 32);
+        for (int i = 0; i < text.Length;)
+        {
+            int end = text[i] == '{' ? text.IndexOf('}', i) : -1;
+            if (end < 0)
+            {
+                filled.Append(text[i++]);
+                continue;
+            }
+
+            string slot = text[(i + 1)..end];
+            filled.Append(ValueOf(slot, match, bindings, say) ?? text[i..(end + 1)]);
+            i = end + 1;
+        }
+
+        return filled.ToString();
+    }
+
+    private static string? ValueOf(string slot, IReadOnlyList<Matched> match, Bindings bindings, Func<string, string> say)
+    {
+        if (slot.StartsWith('$'))
+        {
+            return bindings[slot[1..]] switch
+            {
+                Reading.Words words => string.Join(" or ", words.Value.Select(say)),
+                Reading.Nothing => null,
+                Reading other => other.Text,
+            };
+        }
+
+        IEnumerable<Fact> facts = match.OfType<Matched.One>().Select(one => one.Fact);
+        return slot switch
+        {
+            "weed" => facts.OfType<WeedFact>().FirstOrDefault()?.Name,
+            "crop" => facts.OfType<CropFact>().FirstOrDefault()?.Name,
+            "practice" => facts.OfType<PracticeFact>().FirstOrDefault()?.Name,
+            "treatment" => facts.OfType<TreatmentFact>().FirstOrDefault()?.Name,
+            "action" => facts.OfType<ActionFact>().FirstOrDefault()?.Name,
+            "past" => facts.OfType<PastFact>().FirstOrDefault()?.Name,
+            _ => null,
+        };
+    }
+
+    /// <summary>A test in words, such as <c>one of film-on, glass-or-rigid</c> or <c>at least 3</c>.</summary>
+    public static string Of(AttributeTest test) => test switch
+    {
+        AttributeTest.Word { Words.Count: 1 } word => (word.Negated ? "not " : "") + word.Words.First(),
+        AttributeTest.Word word => (word.Negated ? "none of " : "one of ") + word.Words,
+        AttributeTest.Limit limit => $"{Of(limit.Comparison)} {limit.Value.ToString(CultureInfo.InvariantCulture)}",
+        AttributeTest.Variable { Binds: true } variable => $"anything, called ${variable.Name}",
+        AttributeTest.Variable variable => (variable.Negated ? "nothing of $" : "same as $") + variable.Name,
+        AttributeTest.VariableLimit limit => $"{Of(limit.Comparison)} ${limit.Name}",
+        AttributeTest.Every every => string.Join(" and ", every.Tests.Select(Of)),
+        _ => test.GetType().Name,
+    };
+
+    /// <summary>What a pattern asks for, such as <c>weed</c>, <c>no weed</c> or <c>finding surface-stays-wet</c>.</summary>
+    public static string Of(Pattern pattern) => pattern switch
+    {
+        Pattern.Fact fact => Of(fact.Kind),
+        Pattern.Finding finding => $"finding {finding.Id}",
+        Pattern.None none => $"no {Of(none.Inner)}",
+        Pattern.Any any => $"any {Of(any.Inner)}",
+        _ => pattern.GetType().Name,
+    };
+
+    private static string Of(FactKind kind) => kind switch
+    {
+        FactKind.Site => "site",
+        FactKind.Weed => "weed",
+        FactKind.Crop => "crop",
+        FactKind.Practice => "practice",
+        FactKind.Treatment => "treatment",
+        FactKind.Action => "action",
+        FactKind.Past => "earlier application",
+        _ => kind.ToString(),
+    };
+
+    private static string Of(Comparison comparison) => comparison switch
+    {
+        Comparison.LessThan => "less than",
+        Comparison.AtMost => "at most",
+        Comparison.AtLeast => "at least",
+        Comparison.MoreThan => "more than",
+        _ => comparison.ToString(),
+    };
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Inference.Conclusions;
+
+/// <summary>
+/// What one judgement concludes from one match. Its identity is the judgement and the facts matched, so that two rules
+/// that conclude the same stand beside each other and each can fall by itself.
+/// </summary>
+internal abstract class Conclusion : IEquatable<Conclusion>
+{
+    private protected Conclusion(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth)
+    {
+        Judgement = judgement;
+        Match = match;
+        IsCertain = truth.Truth == Truth.Yes;
+        Needs = truth.Needs;
+        Premise = truth.Premise;
+        Key = $"{judgement.Id}({string.Join(',', match.OfType<Matched.One>().Select(one => one.Fact.Key))})";
+    }
+
+    /// <summary>Judgement and matched facts; unique.</summary>
+    public string Key { get; }
+
+    /// <summary>The judgement.</summary>
+    public Judgement Judgement { get; }
+
+    /// <summary>What each pattern matched, in the order of the patterns.</summary>
+    public ImmutableArray<Matched> Match { get; }
+
+    /// <summary>Whether every condition holds for sure.</summary>
+    public bool IsCertain { get; }
+
+    /// <summary>What has to be known before it is certain; empty when it is.</summary>
+    public ImmutableArray<Need> Needs { get; }
+
+    /// <summary>Certainty of the least certain finding it builds on; 1 when it builds on facts alone.</summary>
+    public double Premise { get; }
+
+    /// <summary>The action matched, or null.</summary>
+    public ActionFact? Action => Match.OfType<Matched.One>().Select(one => one.Fact).OfType<ActionFact>().FirstOrDefault();
+
+    /// <summary>
+    /// The rule's certainty times that of its premises (Shortliffe and Buchanan 1975: a conclusion is at most as certain
+    /// as its weakest premise). Bars and cautions do not fade: their certainty is 1.
+    /// </summary>
+    public double Certainty => Judgement.Then switch
+    {
+        Consequence.Finding finding => finding.Certainty * Premise,
+        Consequence.Argument argument => argument.Certainty * Premise,
+        _ => 1,
+    };
+
+    /// <summary>Whether the other concludes the same to the same degree from facts that say the same.</summary>
+    public bool SaysTheSame(Conclusion other) =>
+        Key == other.Key
+        && IsCertain == other.IsCertain
+        && Premise.Equals(other.Premise)
+        && Needs.AsSpan().SequenceEqual(other.Needs.AsSpan());
+
+    /// <summary>A conclusion of the right kind for the judgement's consequence.</summary>
+    public static Conclusion Of(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth) =>
+        judgement.Then is Consequence.Finding
+            ? new FindingConclusion(judgement, match, truth)
+            : new OtherConclusion(judgement, match, truth);
+
+    /// <inheritdoc/>
+    public bool Equals(Conclusion? other) => other is not null && Key == other.Key;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Conclusion);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Key.GetHashCode(StringComparison.Ordinal);
+
+    /// <inheritdoc/>
+    public override string ToString() => Key;
+}
+
+/// <summary>A finding concluded by one judgement: evidence that other judgements can build on.</summary>
+internal sealed class FindingConclusion(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth)
+    : Conclusion(judgement, match, truth)
+{
+    /// <summary>The finding's id.</summary>
+    public string Finding { get; } = ((Consequence.Finding)judgement.Then).Id;
+
+    /// <summary>Whether it is evidence for this finding. A method, because rule nodes compare calls with constants well.</summary>
+    public bool Makes(string finding) => string.Equals(Finding, finding, StringComparison.Ordinal);
+}
+
+/// <summary>A support, doubt, bar or caution. A type of its own, so that finding patterns never look at it.</summary>
+internal sealed class OtherConclusion(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth)
+    : Conclusion(judgement, match, truth);

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Conditions;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Inference.Conclusions;
+
+/// <summary>The truth of a whole match: all patterns of a judgement on what each of them matched.</summary>
+/// <param name="Truth">Whether all hold.</param>
+/// <param name="Needs">What it waits for, in order; empty unless not known.</param>
+/// <param name="Premise">Certainty of the least certain finding it builds on; 1 without findings.</param>
+/// <param name="Bindings">What the variables stand for.</param>
+internal sealed record MatchTruth(Truth Truth, ImmutableArray<Need> Needs, double Premise, Bindings Bindings)
+{
+    /// <summary>Evaluates every pattern, in order, in full: nothing is skipped, whatever came before.</summary>
+    public static MatchTruth Of(Judgement judgement, IReadOnlyList<Matched> match)
+    {
+        var truth = Truth.Yes;
+        var needs = new SortedSet<Need>();
+        double premise = 1;
+        Bindings bindings = Bindings.None;
+        for (int i = 0; i < match.Count; i++)
+        {
+            PatternOutcome outcome = PatternOutcome.Of(judgement.When[i], match[i], bindings);
+            truth = Truths.And(truth, outcome.Truth);
+            if (outcome.Truth == Truth.NotKnown)
+                needs.UnionWith(outcome.Needs);
+            premise = Math.Min(premise, outcome.Certainty);
+            bindings = outcome.Bindings;
+        }
+
+        return new MatchTruth(truth, truth == Truth.NotKnown ? [.. needs] : [], premise, bindings);
+    }
+}
+
+/// <summary>The truth of one pattern on what it matched.</summary>
+/// <param name="Truth">Whether it holds.</param>
+/// <param name="Needs">What it waits for when it is not known.</param>
+/// <param name="Certainty">Certainty of the finding it names; 1 for all else.</param>
+/// <param name="Bindings">The variables after it.</param>
+internal sealed record PatternOutcome(Truth Truth, IEnumerable<Need> Needs, double Certainty, Bindings Bindings)
+{
+    /// <summary>Evaluates one pattern.</summary>
+    public static PatternOutcome Of(Pattern pattern, Matched matched, Bindings bindings) => (pattern, matched) switch
+    {
+        (Pattern.Fact fact, Matched.One one) => OfFact(PatternTruth.Of(fact, one.Fact, bindings)),
+        (Pattern.Finding, Matched.Evidence evidence) => OfFinding(evidence, bindings),
+        (Pattern.Any { Inner: Pattern.Fact inner }, Matched.Several several) => OfAny(inner, several, bindings),
+        (Pattern.Any, Matched.Evidence evidence) => OfFinding(evidence, bindings),
+        (Pattern.None { Inner: Pattern.Fact inner }, Matched.Several several) => Absent(OfAny(inner, several, bindings)),
+        (Pattern.None, Matched.Evidence evidence) => Absent(OfFinding(evidence, bindings)),
+        _ => throw new InvalidOperationException($"{pattern.GetType().Name} cannot match {matched.GetType().Name}"),
+    };
+
+    private static PatternOutcome OfFact(FactTruth fact) => new(fact.Truth, fact.Needs, 1, fact.Bindings);
+
+    private static PatternOutcome OfFinding(Matched.Evidence evidence, Bindings bindings)
+    {
+        Truth truth = Evidences.TruthOf(evidence.Conclusions);
+        return new PatternOutcome(
+            truth,
+            truth == Truth.NotKnown ? evidence.Conclusions.SelectMany(one => one.Needs) : [],
+            truth == Truth.No ? 1 : Evidences.CertaintyOf(Evidences.ThatCount(evidence.Conclusions)),
+            bindings);
+    }
+
+    private static PatternOutcome OfAny(Pattern.Fact inner, Matched.Several several, Bindings bindings)
+    {
+        FactTruth[] truths = [.. several.Facts.Select(fact => PatternTruth.Of(inner, fact, bindings))];
+        Truth truth = truths.Aggregate(Truth.No, (any, next) => Truths.Or(any, next.Truth));
+        return new PatternOutcome(truth, truths.SelectMany(one => one.Needs), 1, bindings);
+    }
+
+    // Absence turns the truth round; how sure a finding would be does not weaken what follows from its absence.
+    private static PatternOutcome Absent(PatternOutcome present) =>
+        present with { Truth = Truths.Not(present.Truth), Certainty = 1 };
+}

@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Inference.Conditions;
+
+/// <summary>What the variables of a rule stand for in one match.</summary>
+/// <param name="Values">Reading by variable name.</param>
+internal readonly record struct Bindings(ImmutableDictionary<string, Reading> Values)
+{
+    /// <summary>No variable is bound.</summary>
+    public static Bindings None { get; } = new(ImmutableDictionary.Create<string, Reading>(StringComparer.Ordinal));
+
+    /// <summary>What a variable stands for; absent when it is not bound.</summary>
+    public Reading this[string name] => Values.GetValueOrDefault(name, Reading.Absent);
+
+    /// <summary>One more variable.</summary>
+    public Bindings With(string name, Reading reading) => new(Values.SetItem(name, reading));
+}

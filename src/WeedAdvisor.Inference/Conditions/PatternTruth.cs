@@ -1,0 +1,47 @@
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Inference.Conditions;
+
+/// <summary>Whether a fact passes a pattern's tests, and which variables that binds.</summary>
+internal static class PatternTruth
+{
+    /// <summary>The truth of the pattern for the fact, what it waits for, and the variables bound so far.</summary>
+    public static FactTruth Of(Pattern.Fact pattern, Fact fact, Bindings bindings)
+    {
+        var truth = Truth.Yes;
+        var needs = new SortedSet<Need>();
+        foreach ((string attribute, AttributeTest test) in pattern.Tests)
+        {
+            Reading reading = fact.Read(attribute);
+            if (test is AttributeTest.Variable { Binds: true } variable)
+                bindings = bindings.With(variable.Name, reading);
+            Truth holds = TestTruth.Of(test, reading, bindings);
+            if (holds == Truth.NotKnown)
+                needs.UnionWith(TestTruth.NeedsOf(test, reading, bindings));
+            truth = Truths.And(truth, holds);
+        }
+
+        return new FactTruth(truth, needs, bindings);
+    }
+
+    /// <summary>Whether a fact is of the kind that a pattern asks for.</summary>
+    public static bool IsOfKind(Fact fact, FactKind kind) => kind switch
+    {
+        FactKind.Site => fact is SiteFact,
+        FactKind.Weed => fact is WeedFact,
+        FactKind.Crop => fact is CropFact,
+        FactKind.Practice => fact is PracticeFact,
+        FactKind.Treatment => fact is TreatmentFact,
+        FactKind.Action => fact is ActionFact,
+        FactKind.Past => fact is PastFact,
+        _ => false,
+    };
+}
+
+/// <summary>The truth of a pattern for one fact.</summary>
+/// <param name="Truth">Whether it holds.</param>
+/// <param name="Needs">What it waits for when it is not known.</param>
+/// <param name="Bindings">The variables after it.</param>
+internal sealed record FactTruth(Truth Truth, IReadOnlyCollection<Need> Needs, Bindings Bindings);

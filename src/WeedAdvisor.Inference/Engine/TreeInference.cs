@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Conclusions;
+using WeedAdvisor.Inference.Conditions;
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Inference.Engine;
+
+/// <summary>
+/// The same conclusions without the engine: each judgement's condition tree is evaluated in full on every combination
+/// of facts, findings first. Slow and plain; it says what the engine has to agree with, and why a rule did not hold.
+/// </summary>
+internal static class TreeInference
+{
+    /// <summary>Every conclusion that holds or may hold, in ordinal order of key.</summary>
+    public static ImmutableArray<Conclusion> Conclude(
+        IEnumerable<Judgement> judgements, IReadOnlyCollection<Fact> facts)
+    {
+        var evidence = new Dictionary<string, List<FindingConclusion>>(StringComparer.Ordinal);
+        var all = new List<Conclusion>();
+        foreach (Judgement judgement in FindingOrder.Of(judgements))
+        {
+            foreach (Conclusion conclusion in Conclude(judgement, facts, evidence))
+            {
+                all.Add(conclusion);
+                if (conclusion is not FindingConclusion finding)
+                    continue;
+                if (!evidence.TryGetValue(finding.Finding, out List<FindingConclusion>? list))
+                    evidence[finding.Finding] = list = [];
+                list.Add(finding);
+            }
+        }
+
+        return [.. all.OrderBy(one => one.Key, StringComparer.Ordinal)];
+    }
+
+    private static IEnumerable<Conclusion> Conclude(
+        Judgement judgement, IReadOnlyCollection<Fact> facts, Dictionary<string, List<FindingConclusion>> evidence)
+    {
+        foreach (ImmutableArray<Matched> match in Matches(judgement.When, 0, [], Bindings.None, facts, evidence))
+        {
+            MatchTruth truth = MatchTruth.Of(judgement, match);
+            if (truth.Truth != Truth.No)
+                yield return Conclusion.Of(judgement, match, truth);
+        }
+    }
+
+    private static IEnumerable<ImmutableArray<Matched>> Matches(
+        ImmutableArray<Pattern> patterns,
+        int next,
+        ImmutableArray<Matched> soFar,
+        Bindings bindings,
+        IReadOnlyCollection<Fact> facts,
+        Dictionary<string, List<FindingConclusion>> evidence)
+    {
+        if (next == patterns.Length)
+        {
+            yield return soFar;
+            yield break;
+        }
+
+        foreach (Matched candidate in Candidates(patterns[next], bindings, facts, evidence))
+        {
+            PatternOutcome outcome = PatternOutcome.Of(patterns[next], candidate, bindings);
+            if (outcome.Truth == Truth.No)
+                continue;
+            foreach (ImmutableArray<Matched> match in Matches(
+                patterns, next + 1, soFar.Add(candidate), outcome.Bindings, facts, evidence))
+                yield return match;
+        }
+    }
+
+    private static IEnumerable<Matched> Candidates(
+        Pattern pattern,
+        Bindings bindings,
+        IReadOnlyCollection<Fact> facts,
+        Dictionary<string, List<FindingConclusion>> evidence) => pattern switch
+    {
+        Pattern.Fact fact => facts.Where(one => PatternTruth.IsOfKind(one, fact.Kind)).Select(one => new Matched.One(one)),
+        Pattern.Finding finding => [EvidenceFor(finding, evidence)],
+        Pattern.Any { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
+        Pattern.None { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
+        Pattern.Any { Inner: Pattern.Fact inner } => [ThatMayPass(inner, bindings, facts)],
+        Pattern.None { Inner: Pattern.Fact inner } => [ThatMayPass(inner, bindings, facts)],
+        _ => throw new InvalidOperationException($"no such pattern: {pattern.GetType().Name}"),
+    };
+
+    private static Matched.Evidence EvidenceFor(
+        Pattern.Finding finding, Dictionary<string, List<FindingConclusion>> evidence) =>
+        new(evidence.TryGetValue(finding.Id, out List<FindingConclusion>? list)
+            ? [.. list.OrderBy(one => one.Key, StringComparer.Ordinal)]
+            : []);
+
+    private static Matched.Several ThatMayPass(
+        Pattern.Fact inner, Bindings bindings, IReadOnlyCollection<Fact> facts) => new(
+    [
+        .. facts
+            .Where(one => PatternTruth.IsOfKind(one, inner.Kind)
+                && PatternTruth.Of(inner, one, bindings).Truth != Truth.No)
+            .OrderBy(one => one.Key, StringComparer.Ordinal),
+    ]);
+}

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Facts;
+
+/// <summary>
+/// The facts of one area. Where a list is not known (weeds, crops, earlier applications) one stand-in fact of which
+/// nothing is known takes its place, so that every rule about such facts stays possible: not known is not none.
+/// </summary>
+internal static class AreaFacts
+{
+    private const string StandIn = "?";
+
+    /// <summary>Site, weeds, crops and past, in ordinal order of key.</summary>
+    public static ImmutableArray<Fact> Of(KnowledgeBase knowledge, DateOnly date, VisitArea area)
+    {
+        Dictionary<string, Reading> site = SiteReadings.Of(knowledge, date, area);
+        return
+        [
+            .. Crops(knowledge, site)
+                .Concat(Past(knowledge, date, area, site))
+                .Append(new SiteFact(site))
+                .Concat(Weeds(knowledge, date, area, site))
+                .OrderBy(fact => fact.Key, StringComparer.Ordinal),
+        ];
+    }
+
+    private static IEnumerable<Fact> Weeds(
+        KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
+    {
+        if (area.Weeds is not { } seen)
+            return Unknown(FactKind.Weed, site, "weeds", all => new WeedFact(StandIn, "weeds not known yet", all));
+        return seen.Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, site, knowledge));
+    }
+
+    private static IEnumerable<Fact> Crops(KnowledgeBase knowledge, Dictionary<string, Reading> site) =>
+        site.GetValueOrDefault("crops", Reading.Absent) switch
+        {
+            Reading.Words words => words.Value.Select(id => CropOf(knowledge.Crops[id])),
+            Reading.Open => Unknown(FactKind.Crop, site, "crops", all => new CropFact(StandIn, "crops not known yet", all)),
+            _ => [],
+        };
+
+    private static CropFact CropOf(Crop crop) => new(crop.Id, crop.Name, new Dictionary<string, Reading>
+    {
+        ["id"] = Reading.Of(crop.Id),
+        ["is-a"] = Reading.Of(crop.IsA),
+        ["traits"] = Reading.Of(crop.Traits),
+    });
+
+    private static IEnumerable<Fact> Past(
+        KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
+    {
+        if (area.Past is not { } past)
+            return Unknown(FactKind.Past, site, "past", all => new PastFact(StandIn, "earlier applications not known yet", all));
+        DateOnly? latest = past.All(entry => entry.Date is not null) ? past.Select(entry => entry.Date).Max() : null;
+        return past
+            .OrderBy(entry => entry.Date)
+            .ThenBy(entry => entry.Treatment, StringComparer.Ordinal)
+            .Select((entry, index) => PastOf(knowledge.Treatments[entry.Treatment], entry, index, date, latest));
+    }
+
+    private static PastFact PastOf(
+        Treatment treatment, PastApplication entry, int index, DateOnly date, DateOnly? latest) =>
+        new($"{index}-{treatment.Id}", treatment.Name, new Dictionary<string, Reading>
+        {
+            ["treatment"] = Reading.Of(treatment.Id),
+            ["groups"] = Reading.Of(CatalogueFacts.GroupsOf(treatment)),
+            ["actives"] = Reading.Of(CatalogueFacts.ActivesOf(treatment)),
+            ["days-ago"] = entry.Date is { } day ? Reading.Of(date.DayNumber - day.DayNumber) : NeedsPast(),
+            ["latest"] = latest is { } last ? Reading.Of(entry.Date == last) : NeedsPast(),
+            ["result"] = Reading.Of(entry.Result ?? "unknown"),
+            ["escaped"] = Reading.Of(entry.Escaped),
+        });
+
+    private static Reading NeedsPast() => Reading.NotKnown(Need.Question("past"));
+
+    // The gate comes first: when it is not even known whether the question applies, that is what has to be asked.
+    private static IEnumerable<Fact> Unknown(
+        FactKind kind, Dictionary<string, Reading> site, string question, Func<Dictionary<string, Reading>, Fact> make)
+    {
+        Reading asked = site.GetValueOrDefault(question, Reading.Absent);
+        ImmutableArray<Need> needs = asked.Needs.IsEmpty ? [Need.Question(question)] : asked.Needs;
+        yield return make(AttributeSchema.Of(kind).ToDictionary(
+            attribute => attribute.Name, Reading (_) => new Reading.Open(needs, null), StringComparer.Ordinal));
+    }
+}

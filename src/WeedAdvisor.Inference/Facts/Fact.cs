@@ -1,0 +1,81 @@
+using System.Collections.Frozen;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Inference.Facts;
+
+/// <summary>
+/// Something that patterns are matched against: a key that says what it is, and what is known of its attributes. Two
+/// facts with the same key are the same fact, however much more is known of one of them. Immutable.
+/// </summary>
+public abstract class Fact : IEquatable<Fact>
+{
+    private readonly FrozenDictionary<string, Reading> _readings;
+
+    private protected Fact(string key, string name, IReadOnlyDictionary<string, Reading> readings)
+    {
+        Key = key;
+        Name = name;
+        _readings = readings.ToFrozenDictionary(StringComparer.Ordinal);
+    }
+
+    /// <summary>What it is, such as <c>weed/liverwort</c>; unique among all facts of an area.</summary>
+    public string Key { get; }
+
+    /// <summary>Its name in a reason.</summary>
+    public string Name { get; }
+
+    /// <summary>What is known of an attribute; an attribute that this kind of fact does not have is absent.</summary>
+    public Reading Read(string attribute) => _readings.GetValueOrDefault(attribute, Reading.Absent);
+
+    /// <summary>Whether the same is known of the same fact.</summary>
+    public bool SaysTheSame(Fact other) =>
+        Key == other.Key
+        && Name == other.Name
+        && _readings.Count == other._readings.Count
+        && _readings.All(pair => other._readings.TryGetValue(pair.Key, out Reading? reading) && reading == pair.Value);
+
+    /// <inheritdoc/>
+    public bool Equals(Fact? other) => other is not null && GetType() == other.GetType() && Key == other.Key;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Fact);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Key.GetHashCode(StringComparison.Ordinal);
+
+    /// <inheritdoc/>
+    public override string ToString() => Key;
+}
+
+/// <summary>The area with its answers.</summary>
+public sealed class SiteFact(IReadOnlyDictionary<string, Reading> readings) : Fact("site", "this area", readings);
+
+/// <summary>A weed seen.</summary>
+public sealed class WeedFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
+    : Fact($"weed/{id}", name, readings);
+
+/// <summary>A crop that stands in the area.</summary>
+public sealed class CropFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
+    : Fact($"crop/{id}", name, readings);
+
+/// <summary>An earlier application.</summary>
+public sealed class PastFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
+    : Fact($"past/{id}", name, readings);
+
+/// <summary>A practice or a treatment of the catalogue.</summary>
+public abstract class ActionFact : Fact
+{
+    private protected ActionFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
+        : base($"action/{id}", name, readings) => Id = id;
+
+    /// <summary>The action's id.</summary>
+    public string Id { get; }
+}
+
+/// <summary>A non-chemical action of the catalogue.</summary>
+public sealed class PracticeFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
+    : ActionFact(id, name, readings);
+
+/// <summary>A chemical use of the catalogue.</summary>
+public sealed class TreatmentFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
+    : ActionFact(id, name, readings);

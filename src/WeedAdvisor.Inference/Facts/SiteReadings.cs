@@ -1,0 +1,89 @@
+using WeedAdvisor.Inference.Conditions;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Facts;
+
+/// <summary>Turns the answers of an area into readings, question by question, and adds what follows from them.</summary>
+internal static class SiteReadings
+{
+    /// <summary>The readings of the site; questions about weeds, past and crops are read here only for whether they apply.</summary>
+    public static Dictionary<string, Reading> Of(KnowledgeBase knowledge, DateOnly date, VisitArea area)
+    {
+        var readings = new Dictionary<string, Reading>(StringComparer.Ordinal);
+        foreach (Question question in knowledge.Questions)
+            readings[question.Id] = ReadingOf(question, area, readings, date);
+
+        readings["month"] = Reading.Of(date.Month);
+        readings["days-since-potting"] = Days(readings, "potted-on", -1);
+        readings["days-to-covering"] = Days(readings, "covering-date", +1);
+        readings["enclosed"] = Enclosed(knowledge, readings);
+        readings["weeds-seen"] = area.Weeds is { } seen ? Reading.Of(seen.Length) : Reading.NotKnown(Need.Question("weeds"));
+        readings["total-cover-percent"] = TotalCover(area);
+        return readings;
+    }
+
+    private static Reading ReadingOf(
+        Question question, VisitArea area, Dictionary<string, Reading> earlier, DateOnly date)
+    {
+        Answer? answer = area.Answers.GetValueOrDefault(question.Id);
+        (Truth applies, IReadOnlyList<Need> gate) = Applies(question, earlier);
+        if (applies == Truth.No)
+            return Reading.Absent;
+        return answer switch
+        {
+            Answer.Words words => Reading.Of(words.Value),
+            Answer.Number number => Reading.Of(number.Value),
+            // Dates are kept as days from the visit, which is all that rules compare.
+            Answer.Date day => Reading.Of(day.Value.DayNumber - date.DayNumber),
+            _ when applies == Truth.NotKnown => new Reading.Open([.. gate], null),
+            _ => Reading.NotKnown(Need.Question(question.Id), DomainOf(question)),
+        };
+    }
+
+    // Whether a question applies is itself three-valued: its conditions are tests on earlier answers.
+    private static (Truth Applies, IReadOnlyList<Need> Gate) Applies(
+        Question question, Dictionary<string, Reading> earlier)
+    {
+        var truth = Truth.Yes;
+        var gate = new SortedSet<Need>();
+        foreach (var condition in question.AskedWhen)
+        {
+            Reading reading = earlier.GetValueOrDefault(condition.Attribute, Reading.Absent);
+            Truth holds = TestTruth.Of(condition.Test, reading, Bindings.None);
+            if (holds == Truth.NotKnown)
+                gate.UnionWith(reading.Needs);
+            truth = Truths.And(truth, holds);
+        }
+
+        return (truth, [.. gate]);
+    }
+
+    private static WordSet? DomainOf(Question question) =>
+        question.Kind == QuestionKind.OneOf ? WordSet.Of(question.Choices.Select(choice => choice.Id)) : null;
+
+    private static Reading Days(Dictionary<string, Reading> readings, string question, int sign) =>
+        readings.GetValueOrDefault(question, Reading.Absent) is Reading.Number days
+            ? Reading.Of(sign * days.Value)
+            : readings.GetValueOrDefault(question, Reading.Absent);
+
+    private static Reading Enclosed(KnowledgeBase knowledge, Dictionary<string, Reading> readings)
+    {
+        if (!knowledge.Vocabulary.TryGetValue("enclosed-cover", out WordList? list))
+            return Reading.Absent;
+        Reading cover = readings.GetValueOrDefault("cover", Reading.Absent);
+        return cover.IsAnyOf(WordSet.Of(list.Words.Select(word => word.Key))) switch
+        {
+            Truth.Yes => Reading.Of("yes"),
+            Truth.No => Reading.Of("no"),
+            _ => new Reading.Open(cover.Needs, WordSet.Of(["yes", "no"])),
+        };
+    }
+
+    private static Reading TotalCover(VisitArea area) =>
+        area.Weeds is { } seen && seen.All(weed => weed.CoverPercent is not null)
+            ? Reading.Of(seen.Sum(weed => weed.CoverPercent!.Value))
+            : Reading.NotKnown(Need.Question("weeds"));
+}

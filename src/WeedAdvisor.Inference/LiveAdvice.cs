@@ -1,0 +1,34 @@
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Assembly;
+using WeedAdvisor.Inference.Engine;
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference;
+
+/// <summary>The advice for one area, kept up to date while its answers change. Not safe to share between threads.</summary>
+public sealed class LiveAdvice
+{
+    private readonly KnowledgeBase _knowledge;
+    private readonly EngineSession _session;
+    private readonly AdviceBuilder _builder;
+    private readonly DateOnly _date;
+
+    internal LiveAdvice(
+        KnowledgeBase knowledge, EngineSession session, AdviceBuilder builder, DateOnly date, VisitArea area)
+    {
+        _knowledge = knowledge;
+        _session = session;
+        _builder = builder;
+        _date = date;
+        Advice = Change(area);
+    }
+
+    /// <summary>The advice for the area as it now stands.</summary>
+    public AreaAdvice Advice { get; private set; }
+
+    /// <summary>Replaces what is known of the area; only what no longer follows is withdrawn.</summary>
+    public AreaAdvice Change(VisitArea area) =>
+        Advice = _builder.Of(area, _session.Change(AreaFacts.Of(_knowledge, _date, area)));
+}

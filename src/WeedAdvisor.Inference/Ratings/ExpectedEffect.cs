@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Ratings;
+
+/// <summary>What an action is expected to do to the weeds seen, from published figures alone.</summary>
+internal static class ExpectedEffect
+{
+    // A weed of which only a trace is seen, or that is expected to come up, still counts a little.
+    private const decimal LeastCoverPercent = 1;
+
+    /// <summary>
+    /// The cover-weighted mean of the middles of the published ranges. A weed without a figure counts
+    /// <see cref="Effect.WhenMissing"/>; when no weed has one the mean is missing.
+    /// </summary>
+    public static Effect Of(CatalogueAction action, ImmutableArray<WeedSeen>? seen, KnowledgeBase knowledge)
+    {
+        if (seen is not { Length: > 0 } weeds)
+            return new Effect(null, []);
+        decimal[] covers = Covers(weeds);
+        decimal total = covers.Sum();
+        ImmutableArray<EffectPart> parts =
+        [
+            .. weeds
+                .Select((weed, i) => PartOf(action, knowledge.Weeds[weed.Weed], (double)(covers[i] / total), knowledge))
+                .OrderBy(part => part.Weed, StringComparer.Ordinal),
+        ];
+        if (parts.All(part => part.LowPercent is null))
+            return new Effect(null, parts);
+        double mean = parts.Sum(part => part.Weight * MiddleOf(part));
+        return new Effect(mean, parts);
+    }
+
+    private static double MiddleOf(EffectPart part) =>
+        part is { LowPercent: { } low, HighPercent: { } high } ? (double)(low + high) / 200 : Effect.WhenMissing;
+
+    // A cover that was not noted is taken to be the mean of those that were.
+    private static decimal[] Covers(ImmutableArray<WeedSeen> weeds)
+    {
+        decimal[] known = [.. weeds.Select(weed => weed.CoverPercent).OfType<decimal>()];
+        decimal usual = known.Length > 0 ? known.Average() : LeastCoverPercent;
+        return [.. weeds.Select(weed => Math.Max(LeastCoverPercent, weed.CoverPercent ?? usual))];
+    }
+
+    private static EffectPart PartOf(CatalogueAction action, Weed weed, double weight, KnowledgeBase knowledge)
+    {
+        (IReadOnlyList<Span> ranges, IEnumerable<string> sources) = action switch
+        {
+            Practice practice => Published(practice, weed),
+            Treatment treatment => Rated(treatment, weed, knowledge),
+            _ => ([], []),
+        };
+        if (ranges.Count == 0)
+            return new EffectPart(weed.Id, weight, null, null, []);
+        return new EffectPart(
+            weed.Id,
+            weight,
+            ranges.Min(range => range.Low),
+            ranges.Max(range => range.High),
+            [.. sources.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)]);
+    }
+
+    private static (IReadOnlyList<Span> Ranges, IEnumerable<string> Sources) Published(Practice practice, Weed weed)
+    {
+        foreach (string name in (string[])[weed.Id, weed.Kind, "all"])
+        {
+            PublishedEffect[] found = [.. practice.Effects.Where(effect => effect.On == name)];
+            if (found.Length > 0)
+                return ([.. found.Select(effect => effect.ReductionPercent)], found.SelectMany(effect => effect.Sources));
+        }
+
+        return ([], []);
+    }
+
+    private static (IReadOnlyList<Span> Ranges, IEnumerable<string> Sources) Rated(
+        Treatment treatment, Weed weed, KnowledgeBase knowledge)
+    {
+        IReadOnlyList<Rating> ratings = WeedRatings.Of(treatment, weed);
+        return (
+            [.. ratings.Select(rating => knowledge.Scale[rating.Grade].ReductionPercent)],
+            ratings.SelectMany(rating => rating.Sources));
+    }
+}
