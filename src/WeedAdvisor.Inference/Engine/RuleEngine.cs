@@ -22,9 +22,12 @@ internal sealed class RuleEngine
     }
 
     /// <summary>Compiles judgements. They enter in ordinal order of id, whatever order they come in.</summary>
+    /// <exception cref="ArgumentException">A judgement says the same twice; the reader refuses such knowledge.</exception>
     public static RuleEngine Of(IEnumerable<Judgement> judgements, ImmutableArray<ActionFact> catalogue)
     {
         Judgement[] ordered = [.. judgements.OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
+        if (Array.Find(ordered, judgement => Repetition.In(judgement.When) is not null) is { } twice)
+            throw new ArgumentException($"'{twice.Id}' says the same twice", nameof(judgements));
         var compiler = new RuleCompiler { ExpressionCompiler = new InterpretedExpressions() };
         ISessionFactory factory = compiler.Compile(ordered.Select(JudgementRule.Of));
         // Far above what rules times actions times weeds can need in one go, far below for ever.

@@ -36,5 +36,13 @@ public abstract record AttributeTest
 
     /// <summary>All of several tests.</summary>
     /// <param name="Tests">The tests, at least two.</param>
-    public sealed record Every(ImmutableArray<AttributeTest> Tests) : AttributeTest;
+    public sealed record Every(ImmutableArray<AttributeTest> Tests) : AttributeTest
+    {
+        /// <inheritdoc/>
+        public bool Equals(Every? other) => other is not null && Tests.SequenceEqual(other.Tests);
+
+        /// <inheritdoc/>
+        public override int GetHashCode() =>
+            Tests.Aggregate(0, (hash, test) => HashCode.Combine(hash, test));
+    }
 }

@@ -12,7 +12,15 @@ public abstract record Pattern
     /// <summary>There is a fact of this kind that passes all tests; the rule holds once for each such fact.</summary>
     /// <param name="Kind">The kind of fact.</param>
     /// <param name="Tests">The tests, in the order written; may be empty.</param>
-    public sealed record Fact(FactKind Kind, ImmutableArray<AttributeCondition> Tests) : Pattern;
+    public sealed record Fact(FactKind Kind, ImmutableArray<AttributeCondition> Tests) : Pattern
+    {
+        /// <inheritdoc/>
+        public bool Equals(Fact? other) => other is not null && Kind == other.Kind && Tests.SequenceEqual(other.Tests);
+
+        /// <inheritdoc/>
+        public override int GetHashCode() =>
+            Tests.Aggregate(Kind.GetHashCode(), (hash, test) => HashCode.Combine(hash, test));
+    }
 
     /// <summary>The finding has been made.</summary>
     /// <param name="Id">The finding's id.</param>

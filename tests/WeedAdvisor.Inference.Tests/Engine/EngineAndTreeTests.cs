@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using CsCheck;
+using WeedAdvisor.Inference.Conclusions;
+using WeedAdvisor.Inference.Engine;
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Inference.Tests.Fixtures;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Tests.Engine;
+
+/// <summary>The engine infers, the tree explains: both have to come to the same conclusions, whatever the rules and the case.</summary>
+public class EngineAndTreeTests
+{
+    private static readonly Gen<(ImmutableArray<Judgement> Rules, VisitArea[] Areas)> s_cases =
+        Gen.Select(RandomCases.Rules, RandomCases.Area.Array[3]);
+
+    [Fact]
+    public void Agree_on_random_rules_and_random_areas() => s_cases.Sample(
+        one =>
+        {
+            KnowledgeBase knowledge = SmallKnowledge.Of(one.Rules);
+            RuleEngine engine = RuleEngine.Of(knowledge.Judgements, CatalogueFacts.Of(knowledge));
+            foreach (VisitArea area in one.Areas)
+                Assert.Equal(ByTree(knowledge, area), Tell(engine.Open().Change(FactsOf(knowledge, area))));
+        },
+        iter: 1000,
+        print: Describe.Case);
+
+    [Fact]
+    public void A_live_change_leaves_what_a_fresh_start_would_give() => s_cases.Sample(
+        one =>
+        {
+            KnowledgeBase knowledge = SmallKnowledge.Of(one.Rules);
+            EngineSession session = RuleEngine.Of(knowledge.Judgements, CatalogueFacts.Of(knowledge)).Open();
+            foreach (VisitArea area in (VisitArea[])[.. one.Areas, one.Areas[0]])
+                Assert.Equal(ByTree(knowledge, area), Tell(session.Change(FactsOf(knowledge, area))));
+        },
+        iter: 700,
+        print: Describe.Case);
+
+    [Fact]
+    public void The_order_of_rules_and_facts_does_not_matter() => s_cases.Sample(
+        one =>
+        {
+            KnowledgeBase knowledge = SmallKnowledge.Of(one.Rules);
+            ImmutableArray<ActionFact> catalogue = CatalogueFacts.Of(knowledge);
+            RuleEngine backwards = RuleEngine.Of(one.Rules.Reverse(), [.. catalogue.Reverse()]);
+            foreach (VisitArea area in one.Areas)
+                Assert.Equal(
+                    ByTree(knowledge, area), Tell(backwards.Open().Change([.. FactsOf(knowledge, area).Reverse()])));
+        },
+        iter: 300,
+        print: Describe.Case);
+
+    private static string ByTree(KnowledgeBase knowledge, VisitArea area) =>
+        Tell(TreeInference.Conclude(
+            knowledge.Judgements, [.. CatalogueFacts.Of(knowledge), .. FactsOf(knowledge, area)]));
+
+    private static ImmutableArray<Fact> FactsOf(KnowledgeBase knowledge, VisitArea area) =>
+        AreaFacts.Of(knowledge, RandomCases.Day, area);
+
+    // Everything a conclusion says, so that a difference in any of it shows.
+    private static string Tell(IEnumerable<Conclusion> conclusions) => string.Join('\n', conclusions.Select(one =>
+        $"{one.Key} {(one.IsCertain ? "certain" : "possible")} {one.Certainty:R} "
+        + $"[{string.Join(' ', one.Needs.Select(need => need.Id))}] {string.Join(" | ", one.Match.Select(Tell))}"));
+
+    private static string Tell(Matched matched) => matched switch
+    {
+        Matched.One fact => fact.Fact.Key,
+        Matched.Several several => $"{{{string.Join(',', several.Facts)}}}",
+        Matched.Evidence evidence => $"<{string.Join(',', evidence.Conclusions)}>",
+        _ => "?",
+    };
+}
