@@ -64,7 +64,7 @@ public sealed record KnowledgeBase
 /// <summary>Which knowledge an advice came from.</summary>
 /// <param name="Version">Version of the shipped knowledge, such as <c>0.1.0</c>.</param>
 /// <param name="Hash">
-/// SHA-256 (FIPS 180-4) over path and content of every file of the folder in ordinal order of path, as lower-case
+/// SHA-256 (FIPS 180-4) over path and content of every YAML file of the folder in ordinal order of path, as lower-case
 /// hexadecimal.
 /// </param>
 public sealed record KnowledgeStamp(string Version, string Hash)

@@ -46,6 +46,9 @@ public sealed record Price : Record
 
     /// <summary>The unit, such as <c>usd-per-hour</c>.</summary>
     public required string Unit { get; init; }
+
+    /// <summary>The day it was last checked; null when not given.</summary>
+    public DateOnly? Checked { get; init; }
 }
 
 /// <summary>A source that records cite.</summary>

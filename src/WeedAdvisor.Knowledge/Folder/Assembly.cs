@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.RecordReaders;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.RuleReaders;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Knowledge.Folder;
+
+/// <summary>Puts the records of all files together and checks what only shows in the whole: ids, circles, missing lists.</summary>
+internal sealed class Assembly
+{
+    private readonly ImmutableArray<object> _records;
+    private readonly List<Problem> _problems = [];
+
+    /// <summary>An assembly of the records, which come in ordinal order of file.</summary>
+    public Assembly(IEnumerable<object> records) => _records = [.. records];
+
+    /// <summary>The problems found; complete once <see cref="Build"/> has run.</summary>
+    public IReadOnlyList<Problem> Problems => _problems;
+
+    /// <summary>The knowledge; worthless when there are problems.</summary>
+    public KnowledgeBase Build(string hash)
+    {
+        ImmutableArray<WordList> lists = All<WordList>();
+        _problems.AddRange(RequiredLists.MissingFrom(lists));
+        ReportRepeats(All<Question>());
+        CatalogueAction[] actions = [.. All<CatalogueAction>()];
+        ReportRepeats(actions);
+        Judgement[] judgements = [.. All<Judgement>().OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
+        ReportRepeats(judgements.Select(judgement => (judgement.Id, judgement.Where)));
+        _problems.AddRange(FindingCycles.Of(judgements));
+        return new KnowledgeBase
+        {
+            Stamp = new KnowledgeStamp(All<string>().FirstOrDefault("0.0.0"), hash),
+            Vocabulary = Vocabulary(lists),
+            Questions = All<Question>(),
+            Weeds = Catalogue<Weed>(),
+            Crops = CropAncestry.Of(Catalogue<Crop>(), _problems),
+            Practices = ById(actions.OfType<Practice>(), action => action.Id),
+            Treatments = ById(actions.OfType<Treatment>(), action => action.Id),
+            Regions = Catalogue<Region>(),
+            Findings = Catalogue<FindingText>(),
+            Scale = Catalogue<ScaleStep>(),
+            Prices = Catalogue<Price>(),
+            Sources = ById(All<Source>().Concat(SourceReader.Always), source => source.Key),
+            Judgements = [.. judgements],
+            WorkedVisits = All<WorkedVisit>(),
+        };
+    }
+
+    private ImmutableSortedDictionary<string, WordList> Vocabulary(ImmutableArray<WordList> lists)
+    {
+        foreach (string twice in lists.GroupBy(list => list.Id).Where(same => same.Count() > 1).Select(same => same.Key))
+            _problems.Add(new Problem(Place.Whole("vocabulary"), $"the list '{twice}' in two files", "each list once"));
+        return ById(lists, list => list.Id);
+    }
+
+    private ImmutableSortedDictionary<string, T> Catalogue<T>()
+        where T : Record
+    {
+        ImmutableArray<T> records = All<T>();
+        ReportRepeats(records);
+        return ById(records, record => record.Id);
+    }
+
+    private void ReportRepeats(IEnumerable<Record> records) =>
+        ReportRepeats(records.Select(record => (record.Id, record.Where)));
+
+    // The id that comes first in the order of files stands; the others are reported.
+    private void ReportRepeats(IEnumerable<(string Id, Place Where)> records)
+    {
+        var first = new Dictionary<string, Place>(StringComparer.Ordinal);
+        foreach ((string id, Place where) in records)
+        {
+            if (!first.TryAdd(id, where))
+                _problems.Add(new Problem(where, $"the id '{id}' a second time", $"another id: {first[id]} has this one"));
+        }
+    }
+
+    private ImmutableArray<T> All<T>() => [.. _records.OfType<T>()];
+
+    private static ImmutableSortedDictionary<string, T> ById<T>(IEnumerable<T> records, Func<T, string> id)
+        where T : class =>
+        records.DistinctBy(id).ToImmutableSortedDictionary(id, record => record, StringComparer.Ordinal);
+}

@@ -1,0 +1,47 @@
+namespace WeedAdvisor.Knowledge.Folder;
+
+/// <summary>What a file of the knowledge folder holds; its place says which.</summary>
+internal enum FileRole
+{
+    /// <summary>The version of the knowledge.</summary>
+    Version,
+
+    /// <summary>Lists of words.</summary>
+    Vocabulary,
+
+    /// <summary>Questions.</summary>
+    Questions,
+
+    /// <summary>Sources.</summary>
+    Sources,
+
+    /// <summary>Findings.</summary>
+    Findings,
+
+    /// <summary>Crops.</summary>
+    Crops,
+
+    /// <summary>Regions.</summary>
+    Regions,
+
+    /// <summary>Steps of the rating scale.</summary>
+    Scales,
+
+    /// <summary>Prices.</summary>
+    Prices,
+
+    /// <summary>Weeds.</summary>
+    Weeds,
+
+    /// <summary>Practices.</summary>
+    Practices,
+
+    /// <summary>Treatments.</summary>
+    Treatments,
+
+    /// <summary>Judgements.</summary>
+    Judgements,
+
+    /// <summary>Worked visits.</summary>
+    Visits,
+}

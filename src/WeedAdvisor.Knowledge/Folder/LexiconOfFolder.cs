@@ -1,0 +1,129 @@
+using WeedAdvisor.Knowledge.RecordReaders;
+using WeedAdvisor.Knowledge.Schema;
+using WeedAdvisor.Knowledge.Yaml;
+
+namespace WeedAdvisor.Knowledge.Folder;
+
+/// <summary>
+/// Collects, from the parsed files of a folder, every word that is declared anywhere in it. With that each file can be
+/// read, and each of its words checked, by itself and at the very place where it stands.
+/// </summary>
+internal sealed class LexiconOfFolder
+{
+    private readonly ILookup<FileRole, ParsedFile> _files;
+    private readonly Dictionary<string, ValidWords> _words = new(StringComparer.Ordinal);
+
+    private LexiconOfFolder(IEnumerable<(FileRole Role, ParsedFile File)> files) =>
+        _files = files.ToLookup(file => file.Role, file => file.File);
+
+    /// <summary>The lexicon of the files. Files in which one could not be parsed declare nothing, so nothing is held against them.</summary>
+    public static Lexicon Of(IEnumerable<(FileRole Role, ParsedFile File)> files)
+    {
+        var scan = new LexiconOfFolder(files);
+        scan.Lists();
+        scan.Answers();
+        scan.Catalogues();
+        scan.NamedByTreatments();
+        scan.Targets();
+        return new Lexicon(scan._words);
+    }
+
+    private void Lists()
+    {
+        foreach (Entry list in Entries(FileRole.Vocabulary))
+        {
+            if (list.Value is MappingNode words)
+                _words.TryAdd(
+                    $"list:{list.Key.Text}",
+                    new ValidWords($"a word of list '{list.Key.Text}'", words.Entries.Select(word => word.Key.Text)));
+        }
+    }
+
+    private void Answers()
+    {
+        foreach (MappingNode question in Records(FileRole.Questions))
+        {
+            if (question.Find("id") is ScalarNode id && question.Find("answers") is SequenceNode answers)
+                _words.TryAdd($"answers:{id.Text}", new ValidWords($"an answer to '{id.Text}'", Texts(answers.Items, "id")));
+        }
+    }
+
+    private void Catalogues()
+    {
+        Ids("weeds", "the id of a weed", FileRole.Weeds);
+        Ids("crops", "the id of a crop", FileRole.Crops);
+        Ids("practices", "the id of a practice", FileRole.Practices);
+        Ids("treatments", "the id of a treatment", FileRole.Treatments);
+        Ids("actions", "the id of a practice or treatment", FileRole.Practices, FileRole.Treatments);
+        Ids("regions", "the id of a region", FileRole.Regions);
+        Ids("findings", "the id of a finding", FileRole.Findings);
+        Ids("grades", "a grade", FileRole.Scales);
+        Ids("questions", "the id of a question", FileRole.Questions);
+        Ids("judgements", "the id of a judgement", FileRole.Judgements);
+        if (IsWhole(FileRole.Sources))
+            Declare(
+                "sources",
+                "a key of sources.yaml",
+                Entries(FileRole.Sources).Select(entry => entry.Key.Text).Concat(SourceReader.Always.Select(s => s.Key)));
+    }
+
+    private void NamedByTreatments()
+    {
+        if (!IsWhole(FileRole.Treatments))
+            return;
+        MappingNode[] actives =
+        [
+            .. Records(FileRole.Treatments)
+                .SelectMany(treatment => (treatment.Find("actives") as SequenceNode)?.Items ?? [])
+                .OfType<MappingNode>(),
+        ];
+        Declare("actives", "the name of an active", Texts(actives, "name"));
+        Declare("groups", "a site-of-action group of a treatment", Texts(actives, "group"));
+    }
+
+    // Published tables rate some weeds, and groups of weeds, that have no record of their own.
+    private void Targets()
+    {
+        if (!IsWhole(FileRole.Weeds) || !IsWhole(FileRole.Vocabulary))
+            return;
+        string[] targets =
+        [
+            .. _words["weeds"].All,
+            .. Records(FileRole.Weeds)
+                .SelectMany(weed => (weed.Find("rated-as") as SequenceNode)?.Items ?? [])
+                .OfType<ScalarNode>()
+                .Select(id => id.Text),
+            .. _words.GetValueOrDefault("list:weed-kind")?.All ?? [],
+            .. _words.GetValueOrDefault("list:rated-only")?.All ?? [],
+        ];
+        const string name = "a weed, a weed kind, or an id under which weeds are rated";
+        Declare("targets", name, targets);
+        Declare("rated", name, targets);
+        Declare("targets-or-all", "a weed, a weed kind, or 'all'", [.. targets, "all"]);
+    }
+
+    private void Ids(string notation, string name, params FileRole[] roles)
+    {
+        if (roles.All(IsWhole))
+            Declare(notation, name, roles.SelectMany(role => Texts(Records(role), "id")));
+    }
+
+    private void Declare(string notation, string name, IEnumerable<string> words) =>
+        _words[notation] = new ValidWords(name, words);
+
+    private bool IsWhole(FileRole role) =>
+        (FileRoles.IsFolder(role) || _files[role].Any()) && _files[role].All(file => file.Root is not null);
+
+    private IEnumerable<MappingNode> Records(FileRole role) => _files[role]
+        .SelectMany(file => (file.Root as SequenceNode)?.Items ?? [])
+        .OfType<MappingNode>();
+
+    private IEnumerable<Entry> Entries(FileRole role) =>
+        _files[role].SelectMany(file => (file.Root as MappingNode)?.Entries ?? []);
+
+    private static IEnumerable<string> Texts(IEnumerable<Node> records, string key) => records
+        .OfType<MappingNode>()
+        .Select(record => record.Find(key))
+        .OfType<ScalarNode>()
+        .Select(value => value.Text);
+}

@@ -1,0 +1,34 @@
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Schema;
+
+namespace WeedAdvisor.Knowledge.RecordReaders;
+
+/// <summary>Reads what practices and treatments have in common.</summary>
+internal static class ActionParts
+{
+    private const decimal MostMoney = 1_000_000;
+    private const decimal MostHours = 10_000;
+    private const int LongestName = 60;
+
+    /// <summary>The short name, which has to fit a line of the screen.</summary>
+    public static string Name(MappingReader map)
+    {
+        string name = map.Text("name");
+        if (name.Length > LongestName)
+            map.Context.Report(map.Node, $"a name of {name.Length} letters", $"at most {LongestName} letters");
+        return name;
+    }
+
+    /// <summary>What the action costs, or null.</summary>
+    public static CostDrivers? Cost(MappingReader map)
+    {
+        if (map.OptionalMap("cost", "a cost") is not { } cost)
+            return null;
+        var drivers = new CostDrivers(
+            cost.Range("materials-usd-per-1000-pots", 0, MostMoney),
+            cost.Range("labour-hours-per-1000-pots", 0, MostHours),
+            cost.Sources());
+        cost.Finish();
+        return drivers;
+    }
+}

@@ -1,0 +1,41 @@
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Schema;
+
+namespace WeedAdvisor.Knowledge.RecordReaders;
+
+/// <summary>Reads practices.</summary>
+internal static class PracticeReader
+{
+    /// <summary>A practice.</summary>
+    public static Practice Read(MappingReader map) => new()
+    {
+        Id = map.Id(),
+        Name = ActionParts.Name(map),
+        What = map.Text("what"),
+        When = map.Word("when", "list:when"),
+        Kind = map.Word("kind", "list:practice-kind"),
+        Places = map.WordSet("places", "answers:place"),
+        StockStages = map.WordSet("stock-stages", "answers:stock"),
+        NeedsEquipment = map.WordSet("needs-equipment", "answers:equipment"),
+        WorksOn = map.Word("works-on", "list:works-on"),
+        EnclosedOk = map.Flag("enclosed-ok"),
+        Cost = ActionParts.Cost(map),
+        Cautions = map.Texts("cautions"),
+        Effects = map.Each("effects", "an effect", Effect),
+        NotWhere = map.Texts("not-where"),
+        Sources = map.Sources(),
+        Where = map.Where,
+        Memory = map.FinishWithMemory(),
+    };
+
+    private static PublishedEffect Effect(MappingReader map)
+    {
+        var effect = new PublishedEffect(
+            map.Word("on", "targets-or-all"),
+            map.Range("reduction-percent", 0, 100),
+            map.Sources(),
+            map.OptionalText("note"));
+        map.Finish();
+        return effect;
+    }
+}

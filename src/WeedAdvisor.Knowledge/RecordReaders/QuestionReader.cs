@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.RuleReaders;
+using WeedAdvisor.Knowledge.Schema;
+using WeedAdvisor.Knowledge.Yaml;
+
+namespace WeedAdvisor.Knowledge.RecordReaders;
+
+/// <summary>Reads the questions, in order: a question can only depend on answers to those before it.</summary>
+internal sealed class QuestionReader
+{
+    private static readonly ImmutableArray<KeyValuePair<string, QuestionKind>> s_kinds =
+    [
+        new("one-of", QuestionKind.OneOf), new("any-of", QuestionKind.AnyOf), new("number", QuestionKind.Number),
+        new("date", QuestionKind.Date), new("crops", QuestionKind.Crops), new("region", QuestionKind.Region),
+        new("weeds", QuestionKind.Weeds), new("past", QuestionKind.Past),
+    ];
+
+    private readonly List<Question> _asked = [];
+
+    /// <summary>The next question.</summary>
+    public Question Read(MappingReader map)
+    {
+        QuestionKind kind = Kind(map);
+        bool isNumber = kind == QuestionKind.Number;
+        var question = new Question
+        {
+            Order = _asked.Count,
+            Id = map.Id(),
+            Group = map.Word("group", "list:question-group"),
+            Ask = map.Text("ask"),
+            Why = map.Text("why"),
+            Kind = kind,
+            Choices = kind is QuestionKind.OneOf or QuestionKind.AnyOf ? Choices(map) : [],
+            Unit = isNumber ? map.Text("unit") : null,
+            Between = isNumber ? map.Range("between", -1_000_000, 1_000_000) : null,
+            PastOnly = kind == QuestionKind.Date && map.OptionalFlag("past-only"),
+            AskedWhen = AskedWhen(map),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
+        if (AttributeSchema.DerivedSite.Any(derived => derived.Name == question.Id))
+            map.Context.Report(map.Node, $"a question '{question.Id}'", "an id that is not worked out from the answers");
+        _asked.Add(question);
+        return question;
+    }
+
+    private static QuestionKind Kind(MappingReader map)
+    {
+        string word = map.Word("kind", "words:" + string.Join('|', s_kinds.Select(kind => kind.Key)));
+        return s_kinds.FirstOrDefault(kind => kind.Key == word).Value;
+    }
+
+    private static ImmutableArray<AnswerChoice> Choices(MappingReader map)
+    {
+        ImmutableArray<AnswerChoice> choices = map.Each("answers", "an answer", Choice);
+        if (choices.Length < 2)
+            map.Context.Report(map.Node, $"a question with {choices.Length} answers", "at least two under 'answers'");
+        foreach (string twice in choices.GroupBy(choice => choice.Id).Where(ids => ids.Count() > 1).Select(ids => ids.Key))
+            map.Context.Report(map.Node, $"the answer '{twice}' a second time", "each answer once");
+        return choices;
+    }
+
+    private static AnswerChoice Choice(MappingReader map)
+    {
+        var choice = new AnswerChoice(map.Id(), map.Text("text"));
+        map.Finish();
+        return choice;
+    }
+
+    private ImmutableArray<AttributeCondition> AskedWhen(MappingReader map)
+    {
+        if (map.OptionalMap("asked-when", "tests on earlier answers") is not { Node: MappingNode tests })
+            return [];
+        TestableSet earlier = TestableSet.OfSite(_asked, withDerived: false);
+        return new TestReader(map.Context, variables: null).ReadAll(tests, earlier);
+    }
+}

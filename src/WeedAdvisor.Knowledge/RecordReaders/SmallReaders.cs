@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Schema;
+
+namespace WeedAdvisor.Knowledge.RecordReaders;
+
+/// <summary>Reads the records that have only a few fields.</summary>
+internal static class SmallReaders
+{
+    /// <summary>A region.</summary>
+    public static Region Region(MappingReader map) => new()
+    {
+        Id = map.Id(),
+        Name = map.Text("name"),
+        EmergenceZone = map.Word("emergence-zone", "list:emergence-zone"),
+        MeanTemperatureC = TwelveMonths(map),
+        LastFrost = map.OptionalDayOfYear("last-frost"),
+        FirstFrost = map.OptionalDayOfYear("first-frost"),
+        Sources = map.Sources(),
+        Where = map.Where,
+        Memory = map.FinishWithMemory(),
+    };
+
+    /// <summary>A finding.</summary>
+    public static FindingText Finding(MappingReader map) => new()
+    {
+        Id = map.Id(),
+        Text = map.Text("text"),
+        Sources = map.Sources(),
+        Where = map.Where,
+        Memory = map.FinishWithMemory(),
+    };
+
+    /// <summary>A step of the rating scale.</summary>
+    public static ScaleStep ScaleStep(MappingReader map) => new()
+    {
+        Id = map.Id(),
+        ReductionPercent = map.Range("reduction-percent", 0, 100),
+        Sources = map.Sources(),
+        Where = map.Where,
+        Memory = map.FinishWithMemory(),
+    };
+
+    /// <summary>A price.</summary>
+    public static Price Price(MappingReader map) => new()
+    {
+        Id = map.Id(),
+        Name = map.Text("name"),
+        Value = map.Number("value", 0, 1_000_000),
+        Unit = map.Text("unit"),
+        Checked = map.OptionalDate("checked"),
+        Sources = map.Sources(),
+        Where = map.Where,
+        Memory = map.FinishWithMemory(),
+    };
+
+    private static ImmutableArray<decimal> TwelveMonths(MappingReader map)
+    {
+        ImmutableArray<decimal> months = map.Numbers("mean-temperature-c", -60, 60);
+        if (months.Length != 12 && map.Has("mean-temperature-c"))
+            map.Context.Report(map.Node, $"{months.Length} monthly temperatures", "twelve, from January");
+        return months;
+    }
+}

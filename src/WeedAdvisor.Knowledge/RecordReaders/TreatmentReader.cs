@@ -1,0 +1,63 @@
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Schema;
+
+namespace WeedAdvisor.Knowledge.RecordReaders;
+
+/// <summary>Reads treatments.</summary>
+internal static class TreatmentReader
+{
+    private const decimal MostDays = 3650;
+    private const decimal MostWeeks = 520;
+
+    /// <summary>A treatment.</summary>
+    public static Treatment Read(MappingReader map) => new()
+    {
+        Id = map.Id(),
+        Name = ActionParts.Name(map),
+        What = map.Text("what"),
+        When = map.Word("when", "list:when"),
+        Actives = TreatmentParts.Actives(map),
+        Formulation = map.Word("formulation", "list:formulation"),
+        Role = map.Word("role", "list:role"),
+        ActsOn = map.WordSet("acts-on", "list:acts-on"),
+        Applied = map.WordSet("applied", "list:application"),
+        ReachesCrop = map.Flag("reaches-crop"),
+        Places = map.WordSet("places", "answers:place"),
+        AllowedUnder = map.WordSet("allowed-under", "answers:cover"),
+        EnclosedUse = map.Word("enclosed-use", "list:enclosed-use"),
+        StockStages = map.WordSet("stock-stages", "answers:stock"),
+        CropsTolerant = map.WordSet("crops-tolerant", "crops"),
+        CropsHurt = map.WordSet("crops-hurt", "crops"),
+        EdibleOk = map.Flag("edible-ok"),
+        OrganicOk = map.Flag("organic-ok"),
+        WaitAfterPottingDays = map.OptionalNumber("wait-after-potting-days", 0, MostDays),
+        WaitBareRootDays = map.OptionalNumber("wait-bare-root-days", 0, MostDays),
+        DaysBeforeCovering = map.OptionalNumber("days-before-covering", 0, MostDays),
+        NotAt = map.OptionalWordSet("not-at", "answers:growth-state"),
+        WaterInMm = map.OptionalRange("water-in-mm", 0, 200),
+        WaterInWithinDays = map.OptionalNumber("water-in-within-days", 0, MostDays),
+        ResidualWeeks = map.OptionalRange("residual-weeks", 0, MostWeeks),
+        RepeatAfterDays = map.OptionalNumber("repeat-after-days", 0, MostDays),
+        UsesPerYear = map.OptionalNumber("uses-per-year", 0, 366),
+        YearlyLimitKgAiHa = map.OptionalNumber("yearly-limit-kg-ai-ha", 0, 10_000),
+        Rates = map.Each("rates", "a rate", TreatmentParts.Rate),
+        Strength = TreatmentParts.Strength(map),
+        Volatile = map.Word("volatile", "list:volatility"),
+        RootInhibitor = map.Flag("root-inhibitor"),
+        WaterHazard = map.Flag("water-hazard"),
+        DriftHazard = map.Flag("drift-hazard"),
+        ReiHours = map.OptionalRange("rei-hours", 0, 24 * 60),
+        SignalWord = map.OptionalWord("signal-word", "list:signal-word"),
+        ProtectiveEquipment = map.OptionalText("protective-equipment"),
+        NeedsEquipment = map.WordSet("needs-equipment", "answers:equipment"),
+        RestrictedUse = map.Flag("restricted-use"),
+        Ratings = map.Each("ratings", "a rating", TreatmentParts.Rating),
+        Status = map.Word("status", "list:status"),
+        Cost = ActionParts.Cost(map),
+        Cautions = map.Texts("cautions"),
+        Checked = map.Date("checked"),
+        Sources = map.Sources(),
+        Where = map.Where,
+        Memory = map.FinishWithMemory(),
+    };
+}

@@ -1,0 +1,42 @@
+using System.Collections.Frozen;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Schema;
+
+namespace WeedAdvisor.Knowledge.RuleReaders;
+
+/// <summary>The words that begin a pattern.</summary>
+internal static class PatternWords
+{
+    /// <summary>Begins a pattern on a finding.</summary>
+    public const string Finding = "finding";
+
+    /// <summary>Begins a pattern on absence.</summary>
+    public const string None = "none";
+
+    /// <summary>Begins a pattern on existence.</summary>
+    public const string Any = "any";
+
+    private static readonly FrozenDictionary<string, FactKind> s_kinds =
+        Enum.GetValues<FactKind>().ToFrozenDictionary(Of, StringComparer.Ordinal);
+
+    /// <summary>Every word that begins a pattern.</summary>
+    public static ValidWords All { get; } = new("one of", [.. s_kinds.Keys, Finding, None, Any]);
+
+    /// <summary>The words that begin a pattern inside <c>none</c> and <c>any</c>.</summary>
+    public static ValidWords Inner { get; } = new("one of", [.. s_kinds.Keys, Finding]);
+
+    /// <summary>The word for a kind of fact.</summary>
+    public static string Of(FactKind kind) => kind switch
+    {
+        FactKind.Site => "site",
+        FactKind.Weed => "weed",
+        FactKind.Crop => "crop",
+        FactKind.Practice => "practice",
+        FactKind.Treatment => "treatment",
+        FactKind.Action => "action",
+        _ => "past",
+    };
+
+    /// <summary>The kind of fact for a word, or null.</summary>
+    public static FactKind? KindOf(string word) => s_kinds.TryGetValue(word, out FactKind kind) ? kind : null;
+}

@@ -1,0 +1,180 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Schema;
+using WeedAdvisor.Knowledge.Yaml;
+
+namespace WeedAdvisor.Knowledge.RuleReaders;
+
+/// <summary>Reads the test that a pattern makes on one attribute.</summary>
+/// <param name="context">What the readers of this file share.</param>
+/// <param name="variables">The rule's variables; null where none are allowed.</param>
+internal sealed class TestReader(ReadContext context, VariableScope? variables)
+{
+    private static readonly ValidWords s_operators = new(
+        "one of", ["not", "has", "lacks", "at-least", "at-most", "more-than", "less-than", "between"]);
+
+    /// <summary>The conditions of a pattern's map, in the order written.</summary>
+    public ImmutableArray<AttributeCondition> ReadAll(MappingNode pattern, TestableSet attributes)
+    {
+        var conditions = ImmutableArray.CreateBuilder<AttributeCondition>(pattern.Entries.Count);
+        foreach (Entry entry in pattern.Entries)
+        {
+            string name = entry.Key.Text;
+            if (attributes.Find(name) is not { } attribute)
+                context.Report(entry.Key, $"'{name}'", attributes.ExpectedInsteadOf(name), attributes.Nearest(name));
+            else if (Read(attribute, entry.Value) is { } test)
+                conditions.Add(new AttributeCondition(name, test));
+        }
+
+        return conditions.DrainToImmutable();
+    }
+
+    private AttributeTest? Read(Testable attribute, Node node) => node switch
+    {
+        ScalarNode scalar when IsVariable(scalar) => variables!.BindOrUse(scalar, attribute.Definition),
+        MappingNode map => Operators(attribute, map),
+        _ => Words(attribute, node, isNegated: false),
+    };
+
+    private AttributeTest? Operators(Testable attribute, MappingNode map)
+    {
+        if (map.Entries.Count == 0)
+            context.Report(map, map.Described, s_operators.Expected);
+        AttributeTest[] tests =
+            [.. map.Entries.SelectMany(entry => Operator(attribute, entry)).OfType<AttributeTest>()];
+        return tests.Length switch
+        {
+            0 => null,
+            1 => tests[0],
+            _ => new AttributeTest.Every([.. tests]),
+        };
+    }
+
+    private IEnumerable<AttributeTest?> Operator(Testable attribute, Entry entry)
+    {
+        switch (entry.Key.Text)
+        {
+            case "not":
+                return [Words(attribute, entry.Value, isNegated: true)];
+            case "has" or "lacks" when attribute.Definition.Shape != AttributeShape.WordSet:
+                context.Report(
+                    entry.Key,
+                    $"'{entry.Key.Text}' on '{attribute.Definition.Name}', which is not a set",
+                    "a word, a list of words, or 'not'");
+                return [];
+            case "has":
+                return [Words(attribute, entry.Value, isNegated: false)];
+            case "lacks":
+                return [Words(attribute, entry.Value, isNegated: true)];
+            case "at-least":
+                return [Limit(attribute, entry, Comparison.AtLeast)];
+            case "at-most":
+                return [Limit(attribute, entry, Comparison.AtMost)];
+            case "more-than":
+                return [Limit(attribute, entry, Comparison.MoreThan)];
+            case "less-than":
+                return [Limit(attribute, entry, Comparison.LessThan)];
+            case "between":
+                return Between(attribute, entry);
+            default:
+                context.CheckWord(entry.Key, entry.Key.Text, s_operators);
+                return [];
+        }
+    }
+
+    private AttributeTest? Words(Testable attribute, Node node, bool isNegated)
+    {
+        if (node is ScalarNode scalar && IsVariable(scalar))
+            return variables!.Use(scalar, attribute.Definition.Shape) is { } name
+                ? new AttributeTest.Variable(name, Binds: false, isNegated)
+                : null;
+        IReadOnlyList<Node> items = node is SequenceNode list ? list.Items : [node];
+        if (items.Count == 0)
+            context.Report(node, node.Described, "at least one word");
+        var words = new HashSet<string>(StringComparer.Ordinal);
+        foreach (Node item in items)
+        {
+            if (Word(attribute, item) is not { } word)
+                continue;
+            if (!words.Add(word))
+                context.Report(item, $"'{word}' a second time", "each word once in a list");
+        }
+
+        return words.Count == 0 ? null : new AttributeTest.Word(WordSet.Of(words), isNegated);
+    }
+
+    private string? Word(Testable attribute, Node node)
+    {
+        if (attribute.Definition.Shape == AttributeShape.Number)
+            return Number(attribute, node) is { } number ? ((Reading.Number)Reading.Of(number)).AsWord : null;
+        if (node is not ScalarNode { IsNothing: false } scalar || IsVariable(scalar))
+        {
+            context.Report(node, node.Described, "a word; a variable stands alone, not in a list");
+            return null;
+        }
+
+        context.CheckWord(scalar, scalar.Text, context.Lexicon.Of(attribute.Definition.Words ?? "words:true|false"));
+        return scalar.Text;
+    }
+
+    private AttributeTest? Limit(Testable attribute, Entry entry, Comparison comparison)
+    {
+        if (!IsNumber(attribute, entry))
+            return null;
+        if (entry.Value is ScalarNode scalar && IsVariable(scalar))
+            return variables!.Use(scalar, AttributeShape.Number) is { } name
+                ? new AttributeTest.VariableLimit(comparison, name)
+                : null;
+        return Number(attribute, entry.Value) is { } number ? new AttributeTest.Limit(comparison, number) : null;
+    }
+
+    private IEnumerable<AttributeTest?> Between(Testable attribute, Entry entry)
+    {
+        if (!IsNumber(attribute, entry))
+            return [];
+        if (entry.Value is not SequenceNode { Items: [var low, var high] } range)
+        {
+            context.Report(entry.Value, entry.Value.Described, "two numbers: [low, high]");
+            return [];
+        }
+
+        if (Number(attribute, low) is not { } from || Number(attribute, high) is not { } to)
+            return [];
+        if (from > to)
+            context.Report(range, $"[{ScalarGrammar.Write(from)}, {ScalarGrammar.Write(to)}]", "the lower number first");
+        return
+        [
+            new AttributeTest.Limit(Comparison.AtLeast, from),
+            new AttributeTest.Limit(Comparison.AtMost, to),
+        ];
+    }
+
+    private bool IsNumber(Testable attribute, Entry entry)
+    {
+        if (attribute.Definition.Shape == AttributeShape.Number)
+            return true;
+        context.Report(
+            entry.Key, $"'{entry.Key.Text}' on '{attribute.Definition.Name}', which is not a number", "a word or a list of words");
+        return false;
+    }
+
+    private decimal? Number(Testable attribute, Node node)
+    {
+        if (node is not ScalarNode scalar || !ScalarGrammar.TryNumber(scalar.Text, out decimal number))
+        {
+            context.Report(node, node.Described, $"a number: '{attribute.Definition.Name}' is one");
+            return null;
+        }
+
+        if (attribute.Between is { } range && (number < range.Low || number > range.High))
+            context.Report(
+                node,
+                scalar.Text,
+                $"a number from {ScalarGrammar.Write(range.Low)} to {ScalarGrammar.Write(range.High)}");
+        return number;
+    }
+
+    // Where variables are not allowed, the dollar sign is just a letter of a word that is not in any list.
+    private bool IsVariable(ScalarNode node) => variables is not null && VariableScope.IsVariable(node);
+}

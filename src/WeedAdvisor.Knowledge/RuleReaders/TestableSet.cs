@@ -1,0 +1,78 @@
+using System.Collections.Frozen;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Schema;
+
+namespace WeedAdvisor.Knowledge.RuleReaders;
+
+/// <summary>The attributes that a pattern of one kind can test.</summary>
+internal sealed class TestableSet
+{
+    private static readonly FrozenDictionary<string, Span> s_ranges = new Dictionary<string, Span>
+    {
+        ["month"] = new(1, 12),
+        ["cover-percent"] = new(0, 100),
+        ["total-cover-percent"] = new(0, 100),
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    private static readonly FrozenDictionary<FactKind, TestableSet> s_byKind = Enum.GetValues<FactKind>()
+        .Where(kind => kind != FactKind.Site)
+        .ToFrozenDictionary(kind => kind, kind => new TestableSet(kind, AttributeSchema.Of(kind).Select(Ranged), []));
+
+    private readonly Dictionary<string, Testable> _attributes;
+    private readonly Dictionary<string, string> _elsewhere;
+    private readonly ValidWords _names;
+
+    private TestableSet(
+        FactKind kind, IEnumerable<Testable> attributes, IEnumerable<KeyValuePair<string, string>> elsewhere)
+    {
+        _attributes = attributes.ToDictionary(a => a.Definition.Name, StringComparer.Ordinal);
+        _elsewhere = elsewhere.ToDictionary(StringComparer.Ordinal);
+        _names = new ValidWords($"something that a {PatternWords.Of(kind)} pattern can test", _attributes.Keys);
+    }
+
+    /// <summary>The attributes of a weed, a crop, an action or an earlier application.</summary>
+    public static TestableSet Of(FactKind kind) => s_byKind[kind];
+
+    /// <summary>The attributes of the site: what the questions ask for and, for rules, what follows from the answers.</summary>
+    public static TestableSet OfSite(IReadOnlyCollection<Question> questions, bool withDerived)
+    {
+        IEnumerable<Testable> asked = questions.Select(Asked).OfType<Testable>();
+        IEnumerable<Testable> derived = withDerived ? AttributeSchema.DerivedSite.Select(Ranged) : [];
+        return new TestableSet(
+            FactKind.Site,
+            asked.Concat(derived).DistinctBy(testable => testable.Definition.Name),
+            questions.Where(question => Asked(question) is null)
+                .DistinctBy(question => question.Id)
+                .Select(question => KeyValuePair.Create(question.Id, Elsewhere(question.Kind))));
+    }
+
+    /// <summary>The attribute of this name, or null.</summary>
+    public Testable? Find(string name) => _attributes.GetValueOrDefault(name);
+
+    /// <summary>What was expected instead of an unknown name.</summary>
+    public string ExpectedInsteadOf(string name) => _elsewhere.GetValueOrDefault(name, _names.Expected);
+
+    /// <summary>The nearest known name, or null.</summary>
+    public string? Nearest(string name) => _elsewhere.ContainsKey(name) ? null : _names.Nearest(name);
+
+    private static Testable Ranged(AttributeDefinition definition) =>
+        new(definition, s_ranges.TryGetValue(definition.Name, out Span range) ? range : null);
+
+    private static Testable? Asked(Question question) => question.Kind switch
+    {
+        QuestionKind.OneOf => new(new(question.Id, AttributeShape.Word, $"answers:{question.Id}"), null),
+        QuestionKind.AnyOf => new(new(question.Id, AttributeShape.WordSet, $"answers:{question.Id}"), null),
+        QuestionKind.Region => new(new(question.Id, AttributeShape.Word, "regions"), null),
+        QuestionKind.Number => new(new(question.Id, AttributeShape.Number), question.Between),
+        _ => null,
+    };
+
+    private static string Elsewhere(QuestionKind kind) => kind switch
+    {
+        QuestionKind.Date => "the number of days that follows from the date, such as 'days-since-potting'",
+        QuestionKind.Crops => "a 'crop:' pattern",
+        QuestionKind.Weeds => "a 'weed:' pattern",
+        _ => "a 'past:' pattern",
+    };
+}

@@ -1,0 +1,26 @@
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Knowledge.Schema;
+
+/// <summary>The words that a visit may use, from knowledge that has been read.</summary>
+internal static class LexiconOfKnowledge
+{
+    /// <summary>The lexicon of the knowledge, as far as visits need it.</summary>
+    public static Lexicon Of(KnowledgeBase knowledge)
+    {
+        var words = new Dictionary<string, ValidWords>(StringComparer.Ordinal)
+        {
+            ["weeds"] = new("the id of a weed", knowledge.Weeds.Keys),
+            ["crops"] = new("the id of a crop", knowledge.Crops.Keys),
+            ["treatments"] = new("the id of a treatment", knowledge.Treatments.Keys),
+            ["regions"] = new("the id of a region", knowledge.Regions.Keys),
+            ["questions"] = new("the id of a question", knowledge.Questions.Select(question => question.Id)),
+        };
+        foreach (Question question in knowledge.Questions)
+            words[$"answers:{question.Id}"] =
+                new($"an answer to '{question.Id}'", question.Choices.Select(choice => choice.Id));
+        foreach ((string id, WordList list) in knowledge.Vocabulary)
+            words[$"list:{id}"] = new($"a word of list '{id}'", list.Words.Select(word => word.Key));
+        return new Lexicon(words);
+    }
+}

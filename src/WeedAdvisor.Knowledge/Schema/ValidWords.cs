@@ -1,0 +1,34 @@
+using WeedAdvisor.Knowledge.Problems;
+
+namespace WeedAdvisor.Knowledge.Schema;
+
+/// <summary>The words that are valid in one place, and what to call them.</summary>
+internal sealed class ValidWords
+{
+    // More than this is a catalogue; naming it says more than listing it.
+    private const int MostListed = 12;
+
+    private readonly HashSet<string> _words;
+    private readonly string _name;
+
+    /// <summary>Words under a name such as <c>a word of list 'weed-kind'</c>.</summary>
+    public ValidWords(string name, IEnumerable<string> words)
+    {
+        _name = name;
+        _words = new HashSet<string>(words, StringComparer.Ordinal);
+    }
+
+    /// <summary>The words, in no order.</summary>
+    public IEnumerable<string> All => _words;
+
+    /// <summary>What was expected, for a problem's text.</summary>
+    public string Expected => _words.Count is 0 or > MostListed
+        ? _name
+        : $"{_name}: {string.Join(", ", _words.Order(StringComparer.Ordinal))}";
+
+    /// <summary>Whether the word is valid.</summary>
+    public bool Contains(string word) => _words.Contains(word);
+
+    /// <summary>The nearest valid word, or null.</summary>
+    public string? Nearest(string word) => NearestWord.Of(word, _words);
+}

@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Schema;
+using WeedAdvisor.Knowledge.Yaml;
+
+namespace WeedAdvisor.Knowledge.Visits;
+
+/// <summary>Reads a visit. A key that is left out, or says <c>not-known</c>, is not known; an empty list says that there is none.</summary>
+/// <param name="questions">The questions, by id.</param>
+internal sealed class VisitReader(IReadOnlyDictionary<string, Question> questions)
+{
+    /// <summary>The word for an answer that the grower does not have.</summary>
+    public const string NotKnown = "not-known";
+
+    // Written in old files and by people; it says no more than leaving the result out.
+    private const string UnknownResult = "unknown";
+
+    /// <summary>The visit. The map is finished by the caller, who may read more keys of it.</summary>
+    public Visit Read(MappingReader map)
+    {
+        string id = map.Id("visit");
+        string? title = map.OptionalText("title");
+        DateOnly date = map.Date("date");
+        string? nursery = map.OptionalText("nursery");
+        ImmutableArray<VisitArea> areas = map.Required("areas") is { } node
+            ? MappingReader.Each(node, map.Context, "an area", area => Area(area, date))
+            : [];
+        ReportRepeats(map.Optional("areas"), "id", "the area", map.Context);
+        return new Visit(id, title, date, nursery, areas);
+    }
+
+    private VisitArea Area(MappingReader map, DateOnly visitDate)
+    {
+        var area = new VisitArea(
+            map.Id(),
+            map.Text("name"),
+            Answers(map, visitDate),
+            Unless(map, "weeds", () => map.Each("weeds", "a weed seen", Seen)),
+            Unless(map, "past", () => map.Each("past", "an earlier application", past => Past(past, visitDate))));
+        ReportRepeats(map.Optional("weeds"), "weed", "the weed", map.Context);
+        map.Finish();
+        return area;
+    }
+
+    private ImmutableSortedDictionary<string, Answer> Answers(MappingReader map, DateOnly visitDate)
+    {
+        var answers = ImmutableSortedDictionary.CreateBuilder<string, Answer>(StringComparer.Ordinal);
+        if (map.OptionalMap("answers", "answers by question") is not { Node: MappingNode given })
+            return answers.ToImmutable();
+        var reader = new AnswerReader(map.Context, visitDate);
+        foreach (Entry entry in given.Entries)
+        {
+            string id = entry.Key.Text;
+            if (!questions.TryGetValue(id, out Question? question))
+                map.Context.CheckWord(entry.Key, id, map.Context.Lexicon.Of("questions"));
+            else if (reader.Read(question, entry) is { } answer)
+                answers[id] = answer;
+        }
+
+        return answers.ToImmutable();
+    }
+
+    private static WeedSeen Seen(MappingReader map)
+    {
+        var seen = new WeedSeen(
+            map.Word("weed", "weeds"),
+            IsNotKnown(map, "stage") ? null : map.OptionalWord("stage", "list:stage"),
+            IsNotKnown(map, "cover-percent") ? null : map.OptionalNumber("cover-percent", 0, 100));
+        map.Finish();
+        return seen;
+    }
+
+    private static PastApplication Past(MappingReader map, DateOnly visitDate)
+    {
+        string treatment = map.Word("treatment", "treatments");
+        DateOnly? date = IsNotKnown(map, "date") ? null : map.OptionalDate("date");
+        if (date > visitDate)
+            map.Context.Report(map.Optional("date")!, ScalarGrammar.Write(date.Value), "a day not after the visit");
+        string? result = IsNotKnown(map, "result")
+            ? null
+            : map.OptionalWord("result", $"words:clean|escapes|injury|{UnknownResult}");
+        WordSet escaped = map.OptionalWordSet("escaped", "weeds");
+        map.Finish();
+        return new PastApplication(treatment, date, result == UnknownResult ? null : result, escaped);
+    }
+
+    private static ImmutableArray<T>? Unless<T>(MappingReader map, string key, Func<ImmutableArray<T>> read) =>
+        map.Has(key) && !IsNotKnown(map, key) ? read() : null;
+
+    private static bool IsNotKnown(MappingReader map, string key) =>
+        map.Optional(key) is ScalarNode { Text: NotKnown };
+
+    private static void ReportRepeats(Node? list, string key, string what, ReadContext context)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (MappingNode item in (list as SequenceNode)?.Items.OfType<MappingNode>() ?? [])
+        {
+            if (item.Find(key) is ScalarNode id && !seen.Add(id.Text))
+                context.Report(id, $"{what} '{id.Text}' a second time", "each once");
+        }
+    }
+}

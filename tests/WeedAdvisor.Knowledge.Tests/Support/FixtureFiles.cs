@@ -1,0 +1,308 @@
+namespace WeedAdvisor.Knowledge.Tests.Support;
+
+/// <summary>The files of the fixture: one or two records of every kind.</summary>
+internal static class FixtureFiles
+{
+    public static IReadOnlyDictionary<string, string> All { get; } = new Dictionary<string, string>
+    {
+        ["knowledge.yaml"] = "version: 1.2.3\n",
+        ["sources.yaml"] = """
+            book:
+              authors: The authors
+              title: "A book: with a colon"
+              year: 1999
+            leaflet: { title: A leaflet, note: out of print }
+
+            """,
+        ["vocabulary/lists.yaml"] = """
+            acts-on: { germinating: before it is up, emerged: when it is up }
+            application: { granule-over-top: granules over the top, floor-spray: sprayed on the floor }
+            crop-trait: { woody: woody, edible: eaten }
+            emergence-zone: { south: the south, heated-house: a heated house }
+            enclosed-use: { never: never, empty-house: in an empty house, with-crop: with the crop }
+            favour: { wet-surface: wet surfaces, cool: cool weather }
+            formulation: { GR: granules, SC: suspension concentrate }
+            life-cycle: { perennial: lives for years, summer-annual: comes up in spring }
+            practice-kind: { hygiene: hygiene, watering: watering }
+            question-group: { place: the place, crop: the crop }
+            rated-only: { annual-grasses: annual grasses as a group }
+            rating-scale: { three-step: "good, fair, poor" }
+            role: { preemergence: before emergence, burn-down: kills what it wets }
+            signal-word: { caution: caution, danger: danger }
+            site-of-action: { oxidase: stops an enzyme }
+            spread: { gemmae: gemmae, ballistic: thrown seed }
+            stage: { expected: not up yet, seedling: seedling, mature: mature }
+            status: { current: current, withdrawn: withdrawn }
+            volatility: { none: none, low: low, high: high }
+            weed-feature: { ribbon-body: a flat ribbon, milky-sap: milky sap }
+            weed-kind: { bryophyte: mosses and liverworts, broadleaf: broadleaf }
+            when: { now: now, season: this season, standing: a habit }
+            works-on: { standing-weeds: standing weeds, both: both }
+
+            """,
+        ["questions.yaml"] = """
+            - id: place
+              group: place
+              ask: What kind of place is it?
+              why: Weeds and rules differ by place.
+              kind: one-of
+              answers:
+                - { id: house, text: A house }
+                - { id: yard, text: A yard }
+              source: [common-practice]
+            - id: cover
+              group: place
+              ask: What is over it?
+              why: Closed covers hold vapour.
+              kind: one-of
+              answers: [{ id: open-sky, text: Nothing }, { id: film-on, text: Film }]
+              source: [common-practice]
+            - id: sides
+              group: place
+              ask: Are the sides open?
+              why: Air moves through open sides.
+              kind: one-of
+              answers: [{ id: open, text: Open }, { id: closed, text: Closed }]
+              asked-when: { cover: film-on }
+              source: [common-practice]
+            - id: equipment
+              group: place
+              ask: Which tools are there?
+              why: What can't be done isn't advised.
+              kind: any-of
+              answers: [{ id: spreader, text: A spreader }, { id: sprayer, text: A sprayer }]
+              source: [common-practice]
+            - id: stock
+              group: crop
+              ask: What stands there?
+              why: Young plants are easily hurt.
+              kind: one-of
+              answers: [{ id: cuttings, text: Cuttings }, { id: established, text: Established }]
+              source: [common-practice]
+            - id: growth-state
+              group: crop
+              ask: Is it growing?
+              why: Soft growth is easily hurt.
+              kind: one-of
+              answers: [{ id: dormant, text: Dormant }, { id: flush, text: In flush }]
+              source: [common-practice]
+            - id: potted-on
+              group: crop
+              ask: When was it potted?
+              why: The surface has to settle.
+              kind: date
+              past-only: true
+              source: [common-practice]
+            - id: mulch-depth
+              group: crop
+              ask: How deep is the mulch?
+              why: Thin mulch does little.
+              kind: number
+              unit: cm
+              between: [0, 30]
+              source: [common-practice]
+            - { id: crops, group: crop, ask: Which crops?, why: They differ., kind: crops, source: [common-practice] }
+            - { id: region, group: place, ask: Where is it?, why: Seasons., kind: region, source: [common-practice] }
+            - { id: weeds, group: place, ask: Which weeds?, why: They differ., kind: weeds, source: [common-practice] }
+            - { id: past, group: place, ask: What was used?, why: Rotation., kind: past, source: [common-practice] }
+
+            """,
+        ["findings.yaml"] = """
+            - { id: surface-stays-wet, text: The surface stays wet., source: [book] }
+            - { id: liverwort-is-being-fed, text: Liverwort is being fed., source: [book] }
+
+            """,
+        ["scales.yaml"] = """
+            - { id: good, reduction-percent: [80, 95], source: [book] }
+            - { id: none, reduction-percent: 0, source: [book] }
+
+            """,
+        ["prices.yaml"] = """
+            - { id: labour, name: An hour of labour, value: 18.50, unit: usd-per-hour, source: [invented], checked: 2026-11-25 }
+
+            """,
+        ["regions.yaml"] = """
+            - id: warm-coast
+              name: The warm coast
+              emergence-zone: south
+              mean-temperature-c: [8, 9, 12, 16, 20, 24, 26, 26, 23, 17, 12, -0.5]
+              last-frost: 04-05
+              source: [invented]
+
+            """,
+        ["crops.yaml"] = """
+            - { id: shrubs, name: Shrubs, is-a: [], traits: [woody], source: [common-practice] }
+            - { id: hollies, name: Hollies, is-a: [shrubs], traits: [woody], source: [common-practice] }
+            - { id: dwarf-hollies, name: Dwarf hollies, is-a: [hollies], traits: [], notes: [Slow.], source: [common-practice] }
+
+            """,
+        ["weeds/liverwort.yaml"] = """
+            # The weed that lives on wet surfaces.
+            - id: liverwort
+              name: Liverwort
+              also-called: [umbrella plant]
+              scientific: Marchantia polymorpha
+              kind: bryophyte
+              life-cycle: perennial
+              emergence: { south: [1, 2, 12], heated-house: [] }
+              base-temperature-c: 4
+              weeks-to-first-seed: [6, 10]
+              spreads-by: [gemmae]
+              spread-distance-m: 1.6
+              favoured-by: [wet-surface, cool]
+              places: [house]
+              needs-light: "yes"
+              underground: false
+              rated-as: [liverwort, bryophytes]
+              features: [ribbon-body]
+              look-alikes: [{ weed: spurge, tell: Only one of them has leaves. }]
+              identify: >-
+                Flat green ribbons
+                with cups.
+              control: [Let the surface dry.]
+              source: [book]
+              memory: [spread-distance-m]
+
+            """,
+        ["weeds/spurge.yaml"] = """
+            - id: spurge
+              name: Spurge
+              scientific: Euphorbia maculata
+              kind: broadleaf
+              life-cycle: summer-annual
+              emergence: { south: [4, 5, 6] }
+              spreads-by: [ballistic]
+              favoured-by: []
+              places: [yard, house]
+              needs-light: partly
+              underground: false
+              rated-as: []
+              identify: Milky sap.
+              source: [book]
+
+            """,
+        ["practices/watering.yaml"] = """
+            - id: let-it-dry
+              name: Let the surface dry
+              what: Water less often.
+              when: standing
+              kind: watering
+              places: [house, yard]
+              stock-stages: [established]
+              needs-equipment: []
+              works-on: both
+              enclosed-ok: true
+              cost:
+                materials-usd-per-1000-pots: 0
+                labour-hours-per-1000-pots: [0, 1.5]
+                source: [invented]
+              effects:
+                - { on: liverwort, reduction-percent: [20, 40], source: [leaflet], note: In one trial. }
+                - { on: all, reduction-percent: 5, source: [memory] }
+              not-where: [Under mist.]
+              cautions: [Watch for wilting.]
+              source: [book]
+              memory: [effects]
+
+            """,
+        ["treatments/oxadine-granules.yaml"] = """
+            - id: oxadine-granules
+              name: Oxadine granules
+              what: Spread over dry leaves and water in.
+              when: season
+              actives: [{ name: oxadine, group: "14", site-of-action: oxidase, was: E }]
+              formulation: GR
+              role: preemergence
+              acts-on: [germinating]
+              applied: [granule-over-top]
+              reaches-crop: true
+              places: [yard]
+              allowed-under: [open-sky]
+              enclosed-use: never
+              stock-stages: [established]
+              crops-tolerant: [shrubs]
+              crops-hurt: [hollies]
+              edible-ok: false
+              organic-ok: false
+              wait-after-potting-days: 14
+              not-at: [flush]
+              water-in-mm: [6, 13]
+              residual-weeks: [8, 12]
+              repeat-after-days: 60
+              uses-per-year: 3
+              rates: [{ product-per-area: 100, unit: lb/acre, ai-lb-per-acre: [1, 2], source: [book] }]
+              strength: { value: 2, unit: percent }
+              volatile: low
+              root-inhibitor: false
+              water-hazard: true
+              drift-hazard: false
+              rei-hours: 24
+              signal-word: caution
+              protective-equipment: Gloves.
+              needs-equipment: [spreader]
+              restricted-use: false
+              ratings:
+                - { weed: spurge, grade: good, scale: three-step, raw: G, source: [book] }
+                - { weed: annual-grasses, grade: none, scale: three-step, source: [leaflet] }
+                - { weed: bryophytes, grade: good, scale: three-step, source: [book] }
+              status: current
+              source: [book]
+              checked: 2026-11-25
+
+            """,
+        ["judgements/moisture.yaml"] = """
+            # What water does.
+            - id: liverwort-is-fed-in-wet-houses
+              when:
+                - weed: { id: liverwort, cover-percent: { at-least: 5, less-than: 50 } }
+                - site: { place: [house, yard], month: { not: [6, 7] } }
+                - finding: { id: surface-stays-wet }
+              finding: { id: liverwort-is-being-fed, certainty: 0.9 }
+              because: "{weed} lives on water."
+              source: [book]
+            - id: drying-helps
+              when:
+                - action: { id: let-it-dry }
+                - any: { weed: { favoured-by: { has: [wet-surface, cool] } } }
+              support: 0.8
+              because: It needs water.
+              source: [book]
+
+            """,
+        ["judgements/under-cover.yaml"] = """
+            - id: treatment-must-allow-the-cover
+              when:
+                - site: { cover: $cover, mulch-depth: { between: [1, 5] } }
+                - treatment: { allowed-under: { lacks: $cover } }
+                - none: { past: { days-ago: { at-most: 30 } } }
+              bar: prohibited
+              because: "{treatment} may not be used under {$cover}."
+              source: [book]
+
+            """,
+        ["visits/wet-house.yaml"] = """
+            visit: wet-house
+            title: A wet house
+            date: 2026-04-14
+            nursery: Example Nursery (invented)
+            areas:
+              - id: bench
+                name: The bench
+                answers: { place: house, cover: film-on, equipment: [spreader], crops: [], potted-on: 2026-04-01, mulch-depth: 2.5, sides: not-known }
+                weeds: [{ weed: liverwort, stage: mature, cover-percent: 20 }]
+                past: [{ treatment: oxadine-granules, date: 2026-03-01, result: escapes, escaped: [liverwort] }]
+              - { id: yard, name: The yard, weeds: not-known, past: [] }
+            expect:
+              - area: bench
+                clear: [let-it-dry]
+                barred: [{ action: oxadine-granules, because: treatment-must-allow-the-cover }]
+                waiting: [{ action: let-it-dry, needs: sides }]
+                findings: [liverwort-is-being-fed]
+                no-clear: treatment
+                no-clear-reaching-crop: true
+                next-question: sides
+                fires: [drying-helps]
+
+            """,
+    };
+}
