@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CsCheck;
-using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Engine;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Inference.Tests.Fixtures;
@@ -23,7 +22,7 @@ public class EngineAndTreeTests
             KnowledgeBase knowledge = SmallKnowledge.Of(one.Rules);
             RuleEngine engine = RuleEngine.Of(knowledge.Judgements, CatalogueFacts.Of(knowledge));
             foreach (VisitArea area in one.Areas)
-                Assert.Equal(ByTree(knowledge, area), Tell(engine.Open().Change(FactsOf(knowledge, area))));
+                Assert.Equal(ByTree(knowledge, area), Told.By(engine.Open().Change(FactsOf(knowledge, area))));
         },
         iter: 1000,
         print: Describe.Case);
@@ -35,7 +34,7 @@ public class EngineAndTreeTests
             KnowledgeBase knowledge = SmallKnowledge.Of(one.Rules);
             EngineSession session = RuleEngine.Of(knowledge.Judgements, CatalogueFacts.Of(knowledge)).Open();
             foreach (VisitArea area in (VisitArea[])[.. one.Areas, one.Areas[0]])
-                Assert.Equal(ByTree(knowledge, area), Tell(session.Change(FactsOf(knowledge, area))));
+                Assert.Equal(ByTree(knowledge, area), Told.By(session.Change(FactsOf(knowledge, area))));
         },
         iter: 700,
         print: Describe.Case);
@@ -49,28 +48,15 @@ public class EngineAndTreeTests
             RuleEngine backwards = RuleEngine.Of(one.Rules.Reverse(), [.. catalogue.Reverse()]);
             foreach (VisitArea area in one.Areas)
                 Assert.Equal(
-                    ByTree(knowledge, area), Tell(backwards.Open().Change([.. FactsOf(knowledge, area).Reverse()])));
+                    ByTree(knowledge, area), Told.By(backwards.Open().Change([.. FactsOf(knowledge, area).Reverse()])));
         },
         iter: 300,
         print: Describe.Case);
 
     private static string ByTree(KnowledgeBase knowledge, VisitArea area) =>
-        Tell(TreeInference.Conclude(
+        Told.By(TreeInference.Conclude(
             knowledge.Judgements, [.. CatalogueFacts.Of(knowledge), .. FactsOf(knowledge, area)]));
 
     private static ImmutableArray<Fact> FactsOf(KnowledgeBase knowledge, VisitArea area) =>
         AreaFacts.Of(knowledge, RandomCases.Day, area);
-
-    // Everything a conclusion says, so that a difference in any of it shows.
-    private static string Tell(IEnumerable<Conclusion> conclusions) => string.Join('\n', conclusions.Select(one =>
-        $"{one.Key} {(one.IsCertain ? "certain" : "possible")} {one.Certainty:R} "
-        + $"[{string.Join(' ', one.Needs.Select(need => need.Id))}] {string.Join(" | ", one.Match.Select(Tell))}"));
-
-    private static string Tell(Matched matched) => matched switch
-    {
-        Matched.One fact => fact.Fact.Key,
-        Matched.Several several => $"{{{string.Join(',', several.Facts)}}}",
-        Matched.Evidence evidence => $"<{string.Join(',', evidence.Conclusions)}>",
-        _ => "?",
-    };
 }

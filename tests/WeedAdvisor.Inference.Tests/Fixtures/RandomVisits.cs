@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using CsCheck;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Tests.Fixtures;
+
+/// <summary>Random areas over any knowledge base: every question unanswered, said not to be known, or answered in any way it allows.</summary>
+internal sealed class RandomVisits(KnowledgeBase knowledge)
+{
+    /// <summary>The day of all random visits.</summary>
+    public static DateOnly Day { get; } = new(2026, 5, 12);
+
+    /// <summary>A random area; the seed decides everything, so a failing case can be drawn again.</summary>
+    public Gen<VisitArea> Area => Gen.ULong.Select(seed => new Draw(seed)).Select(AreaOf);
+
+    private VisitArea AreaOf(Draw draw)
+    {
+        // Some visits are nearly complete, some nearly empty.
+        int answered = draw.Below(11);
+        var answers = ImmutableSortedDictionary.CreateBuilder<string, Answer>(StringComparer.Ordinal);
+        foreach (Question question in knowledge.Questions)
+        {
+            if (draw.Below(10) < answered && AnswerTo(question, draw) is { } answer)
+                answers[question.Id] = answer;
+            else if (draw.Below(5) == 0)
+                answers[question.Id] = new Answer.NotKnown();
+        }
+
+        return new VisitArea(
+            "area",
+            "Area",
+            answers.ToImmutable(),
+            draw.Below(10) < answered ? Weeds(draw) : null,
+            draw.Below(10) < answered ? Past(draw) : null);
+    }
+
+    private Answer? AnswerTo(Question question, Draw draw) => question.Kind switch
+    {
+        QuestionKind.OneOf => new Answer.Words(WordSet.Of([draw.From(question.Choices).Id])),
+        QuestionKind.AnyOf => new Answer.Words(WordSet.Of(draw.Some(question.Choices, 3).Select(choice => choice.Id))),
+        QuestionKind.Number => new Answer.Number(
+            question.Between!.Value.Low
+            + Math.Round((question.Between.Value.High - question.Between.Value.Low) * draw.Below(101) / 100, 1)),
+        QuestionKind.Date => new Answer.Date(Day.AddDays(question.PastOnly ? -draw.Below(120) : draw.Below(200) - 50)),
+        QuestionKind.Crops => new Answer.Words(WordSet.Of(draw.Some([.. knowledge.Crops.Keys], 3))),
+        QuestionKind.Region => new Answer.Words(WordSet.Of([draw.From([.. knowledge.Regions.Keys])])),
+        _ => null,
+    };
+
+    private ImmutableArray<WeedSeen> Weeds(Draw draw) =>
+    [
+        .. draw.Some([.. knowledge.Weeds.Keys], 4).Select(weed => new WeedSeen(
+            weed,
+            draw.Below(6) == 0 ? null : draw.From(knowledge.Vocabulary["stage"].Words).Key,
+            draw.Below(6) == 0 ? null : draw.Below(101))),
+    ];
+
+    private ImmutableArray<PastApplication> Past(Draw draw) =>
+    [
+        .. draw.Some([.. knowledge.Treatments.Keys], 2).Select(treatment => new PastApplication(
+            treatment,
+            draw.Below(6) == 0 ? null : Day.AddDays(-draw.Below(150)),
+            draw.From(["clean", "escapes", "injury", (string?)null]),
+            WordSet.Of(draw.Some([.. knowledge.Weeds.Keys], 2)))),
+    ];
+
+    /// <summary>A small reproducible source of choices (SplitMix64, public domain: S. Vigna 2015).</summary>
+    private sealed class Draw(ulong seed)
+    {
+        private ulong _state = seed;
+
+        public int Below(int limit) => (int)(Next() % (ulong)limit);
+
+        public T From<T>(IReadOnlyList<T> items) => items[Below(items.Count)];
+
+        public T[] Some<T>(IReadOnlyList<T> items, int most)
+        {
+            int count = Below(most + 1);
+            return Enumerable.Range(0, count).Select(_ => From(items)).Distinct().ToArray();
+        }
+
+        private ulong Next()
+        {
+            unchecked
+            {
+                ulong z = _state += 0x9E3779B97F4A7C15;
+                z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
+                z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
+                return z ^ (z >> 31);
+            }
+        }
+    }
+}

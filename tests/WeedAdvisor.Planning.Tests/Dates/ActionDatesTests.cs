@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Dates;
+
+namespace WeedAdvisor.Planning.Tests.Dates;
+
+public class ActionDatesTests
+{
+    private static readonly DateOnly s_visit = new(2026, 5, 4);
+    private static readonly Place s_nowhere = Place.Whole("test");
+
+    [Fact]
+    public void A_treatment_waits_until_the_mix_has_settled()
+    {
+        ActionDates dates = Of(TreatmentWith(wait: 14), AreaWith(("potted-on", "2026-04-28")));
+        Assert.Equal(new DateOnly(2026, 5, 12), dates.Earliest);
+        Assert.NotNull(dates.EarliestBecause);
+    }
+
+    [Fact]
+    public void Bare_root_stock_waits_for_its_own_interval()
+    {
+        VisitArea area = AreaWith(("potted-on", "2026-04-28"));
+        area = area with
+        {
+            Answers = area.Answers.Add("potted-from", new Answer.Words(WordSet.Of(["bare-root"]))),
+        };
+        Assert.Equal(new DateOnly(2026, 5, 19), Of(TreatmentWith(wait: 7, bareRoot: 21), area).Earliest);
+    }
+
+    [Fact]
+    public void A_wait_that_is_over_holds_nothing_back()
+    {
+        ActionDates dates = Of(TreatmentWith(wait: 14), AreaWith(("potted-on", "2026-01-10")));
+        Assert.Equal(s_visit, dates.Earliest);
+        Assert.Null(dates.EarliestBecause);
+    }
+
+    [Fact]
+    public void The_same_active_waits_for_its_interval_and_another_does_not()
+    {
+        var past = ImmutableArray.Create(new PastApplication("grain", new DateOnly(2026, 4, 1), null, WordSet.Empty));
+        VisitArea area = AreaWith() with { Past = past };
+        Assert.Equal(new DateOnly(2026, 5, 31), Of(TreatmentWith(repeat: 60), area).Earliest);
+        Assert.Equal(s_visit, Of(TreatmentWith(repeat: 60) with { Actives = [new Active("other", "3", null, null)] }, area).Earliest);
+    }
+
+    [Fact]
+    public void A_treatment_must_go_on_days_before_the_film() =>
+        Assert.Equal(
+            new DateOnly(2026, 10, 11), Of(TreatmentWith(open: 21), AreaWith(("covering-date", "2026-11-01"))).Latest);
+
+    [Fact]
+    public void The_look_again_day_comes_when_the_shortest_residual_is_over() =>
+        Assert.Equal(s_visit.AddDays(56), Of(TreatmentWith() with { ResidualWeeks = new Span(8, 13) }, AreaWith()).LookAgain);
+
+    [Theory]
+    [InlineData("seedling", 28)]
+    [InlineData("young", 14)]
+    [InlineData("flowering", 0)]
+    [InlineData("seeding", 0)]
+    public void Weeding_is_due_before_the_first_seed(string stage, int days)
+    {
+        VisitArea area = AreaWith() with { Weeds = [new WeedSeen("spurge", stage, 5)] };
+        Assert.Equal(s_visit.AddDays(days), Of(Pulling(), area).Latest);
+    }
+
+    [Fact]
+    public void The_weed_that_seeds_first_sets_the_day()
+    {
+        VisitArea area = AreaWith() with { Weeds = [new WeedSeen("spurge", "young", 5), new WeedSeen("cress", "young", 5)] };
+        ActionDates dates = Of(Pulling(), area);
+        Assert.Equal(s_visit.AddDays(10), dates.Latest);
+        Assert.StartsWith("cress", dates.LatestBecause, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_up_presses_nothing()
+    {
+        VisitArea area = AreaWith() with { Weeds = [new WeedSeen("spurge", "expected", 0)] };
+        Assert.Null(Of(Pulling(), area).Latest);
+    }
+
+    private static ActionDates Of(CatalogueAction action, VisitArea area) =>
+        ActionDates.Of(action, area, s_visit, Knowledge());
+
+    private static VisitArea AreaWith(params (string Question, string Date)[] dates) => VisitArea.Blank("a", "A") with
+    {
+        Answers = dates.ToImmutableSortedDictionary(
+            pair => pair.Question,
+            Answer (pair) => new Answer.Date(DateOnly.ParseExact(pair.Date, "yyyy-MM-dd")),
+            StringComparer.Ordinal),
+    };
+
+    private static Practice Pulling() => new()
+    {
+        Id = "pull", Name = "Pull", What = "Pull", When = "now", Places = WordSet.Empty, StockStages = WordSet.Empty,
+        NeedsEquipment = WordSet.Empty, Kind = "weeding", WorksOn = "standing-weeds", EnclosedOk = true,
+        Sources = ["invented"], Where = s_nowhere,
+    };
+
+    private static Treatment TreatmentWith(
+        decimal? wait = null, decimal? bareRoot = null, decimal? repeat = null, decimal? open = null) => new()
+    {
+        Id = "grain", Name = "Grain", What = "Grain", When = "season", Places = WordSet.Empty, StockStages = WordSet.Empty,
+        NeedsEquipment = WordSet.Empty, Actives = [new Active("oxadiazon", "14", null, null)], Formulation = "GR",
+        Role = "preemergence", ActsOn = WordSet.Of(["germinating"]), Applied = WordSet.Empty, ReachesCrop = true,
+        AllowedUnder = WordSet.Empty, EnclosedUse = "never", CropsTolerant = WordSet.Empty, CropsHurt = WordSet.Empty,
+        EdibleOk = false, OrganicOk = false, Volatile = "low", RootInhibitor = false, WaterHazard = true, DriftHazard = false,
+        RestrictedUse = false, Status = "current", Checked = s_visit, WaitAfterPottingDays = wait, WaitBareRootDays = bareRoot,
+        RepeatAfterDays = repeat, DaysBeforeCovering = open, Sources = ["invented"], Where = s_nowhere,
+    };
+
+    private static Weed WeedOf(string id, decimal weeks) => new()
+    {
+        Id = id, Name = id, Scientific = id, Kind = "broadleaf", LifeCycle = "summer-annual", NeedsLight = "yes",
+        Underground = false, Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty,
+        WeeksToFirstSeed = new Span(weeks, weeks + 2), SpreadsBy = WordSet.Empty, FavouredBy = WordSet.Empty,
+        Places = WordSet.Empty, Identify = id, Sources = ["invented"], Where = s_nowhere,
+    };
+
+    private static KnowledgeBase Knowledge() => new()
+    {
+        Stamp = new KnowledgeStamp("0", new string('0', 64)),
+        Vocabulary = ImmutableSortedDictionary<string, WordList>.Empty,
+        Questions = [],
+        Weeds = new[] { WeedOf("spurge", 4), WeedOf("cress", 3) }.ToImmutableSortedDictionary(weed => weed.Id, weed => weed),
+        Crops = ImmutableSortedDictionary<string, Crop>.Empty,
+        Practices = ImmutableSortedDictionary<string, Practice>.Empty,
+        Treatments = ImmutableSortedDictionary<string, Treatment>.Empty.Add("grain", TreatmentWith()),
+        Regions = ImmutableSortedDictionary<string, Region>.Empty,
+        Findings = ImmutableSortedDictionary<string, FindingText>.Empty,
+        Scale = ImmutableSortedDictionary<string, ScaleStep>.Empty,
+        Prices = ImmutableSortedDictionary<string, Price>.Empty,
+        Sources = ImmutableSortedDictionary<string, Source>.Empty,
+        Judgements = [],
+        WorkedVisits = [],
+    };
+}
