@@ -1,0 +1,4 @@
+using BenchmarkDotNet.Running;
+using WeedAdvisor.Benchmarks;
+
+BenchmarkSwitcher.FromTypes([typeof(KnowledgeBenchmarks), typeof(AdviceBenchmarks)]).Run(args);
