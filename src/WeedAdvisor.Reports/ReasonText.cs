@@ -34,7 +34,7 @@ public static class ReasonText
         string text = match.Fact == match.Pattern ? match.Fact : $"{match.Pattern}: {match.Fact}";
         page.Write(indent, Mark(match.Truth), text);
         foreach (MatchedTest test in match.Tests)
-            page.Write(indent + Step, Mark(test.Truth), $"{test.Attribute} {test.Expected}; read: {test.Read}");
+            page.Write(indent + Step, Mark(test.Truth), $"{test.Attribute}: {test.Expected}; read: {test.Read}");
         foreach (Reason behind in match.Behind)
             Write(page, names, behind, indent + Step);
     }
