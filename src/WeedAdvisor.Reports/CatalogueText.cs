@@ -9,13 +9,14 @@ namespace WeedAdvisor.Reports;
 /// <summary>Lists and records of the knowledge as text.</summary>
 public static class CatalogueText
 {
-    private const int WidestId = 34;
+    private const int WidestId = 36;
 
     /// <summary>A list of a catalogue: id and name, one record after the other.</summary>
     public static string List(ImmutableArray<CatalogueEntry> entries, int width)
     {
         var page = new Page(width);
-        int column = Math.Min(WidestId, entries.Select(entry => entry.Id.Length).DefaultIfEmpty(0).Max()) + 2;
+        int longest = entries.Select(entry => entry.Id.Length).DefaultIfEmpty(0).Max();
+        int column = Math.Min(Math.Min(WidestId, width / 2), longest + 2);
         foreach (CatalogueEntry entry in entries)
         {
             if (entry.Id.Length + 2 <= column)
@@ -52,7 +53,8 @@ public static class CatalogueText
     public static string Counts(KnowledgeBase knowledge)
     {
         var page = new Page(Page.Narrowest * 2);
-        page.Write(0, $"Knowledge {knowledge.Stamp.Version}, hash {knowledge.Stamp.Hash}");
+        page.Write(0, $"Knowledge {knowledge.Stamp.Version}");
+        page.Write(0, knowledge.Stamp.Hash);
         foreach (string kind in KnowledgeCatalogue.Kinds)
             page.Write(2, Column(KnowledgeCatalogue.Of(knowledge, kind).Length), kind);
         page.Write(2, Column(knowledge.WorkedVisits.Length), "worked visits");

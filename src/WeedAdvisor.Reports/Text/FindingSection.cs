@@ -14,7 +14,7 @@ internal static class FindingSection
         page.Heading("What is going on here");
         foreach (Finding finding in area.Findings.OrderByDescending(finding => finding.IsCertain))
         {
-            page.Write(2, "- ", $"{finding.Text} ({Standing(finding)}, {Figures.Share(finding.Certainty)})");
+            page.Write(2, "- ", $"{finding.Text} {Standing(finding)}");
             foreach (Reason reason in finding.Because.DistinctBy(reason => reason.Text))
                 page.Write(6, $"{reason.Text}{Figures.Keys(reason.Sources)}");
         }
@@ -27,7 +27,7 @@ internal static class FindingSection
         page.Heading("Mind here");
         foreach (AreaCaution caution in area.Cautions)
         {
-            string lead = caution.IsCertain ? "" : $"If it applies{Open(caution.Because.Needs)}: ";
+            string lead = caution.IsCertain ? "" : $"May apply{Open(caution.Because.Needs)}: ";
             page.Write(2, "- ", $"{lead}{caution.Text}{Figures.Keys(caution.Because.Sources)}");
         }
     }
@@ -61,9 +61,9 @@ internal static class FindingSection
     }
 
     private static string Standing(Finding finding) => finding.IsCertain
-        ? Figures.FindingWord(finding.Certainty)
-        : "not sure" + Open([.. finding.Because.SelectMany(reason => reason.Needs).Distinct().Order()]);
+        ? $"- {Figures.FindingWord(finding.Certainty)}, {Figures.Share(finding.Certainty)}"
+        : "- not sure" + Open([.. finding.Because.SelectMany(reason => reason.Needs).Distinct().Order()]);
 
     private static string Open(ImmutableArray<Need> needs) =>
-        needs.IsEmpty ? "" : $" while {string.Join(" and ", needs.Select(need => need.Id))} is not known";
+        needs.IsEmpty ? "" : $" ({string.Join(" and ", needs.Select(need => need.Id))} not known)";
 }

@@ -34,15 +34,27 @@ public sealed class Page(int width)
     /// <summary>A line across the page.</summary>
     public void Rule(char mark) => _text.Append(mark, Width).Append('\n');
 
-    /// <summary>Wrapped text: the first line starts with the mark, the others stand below what follows it.</summary>
+    /// <summary>
+    /// Wrapped text: the first line starts with the mark, the others stand below what follows it. The mark is not cleaned.
+    /// </summary>
     /// <param name="indent">Columns left free before the mark.</param>
     /// <param name="mark">A mark such as <c>- </c>, or nothing.</param>
     /// <param name="text">The text.</param>
     public void Write(int indent, string mark, string text)
     {
-        int left = Math.Min(indent + mark.Length, Width - NarrowestColumn);
+        int widest = Width - NarrowestColumn;
+        int start = Math.Min(indent, widest / 2);
+        if (start + mark.Length > widest)
+        {
+            // No room beside the mark: it stands above the text.
+            Write(start, mark);
+            Write(start + 2, text);
+            return;
+        }
+
+        int left = start + mark.Length;
         int column = Width - left;
-        string lead = new string(' ', Math.Max(0, left - mark.Length)) + mark;
+        string lead = new string(' ', start) + mark;
         foreach (string line in Lines(Clean(text), column))
         {
             _text.Append((lead + line).TrimEnd()).Append('\n');

@@ -93,13 +93,15 @@ internal static class SampleAdvice
             [Need.Question("heated")]),
     ]);
 
+    private static EffectPart Part => new("liverwort", 1, 85.50m, 95m, ["paper-two"]);
+
     private static ClearAction Wash => new()
     {
         Action = "surface-wash",
         Rank = 1,
         Merit = 0.6123456,
         Certainty = 0.8,
-        Effect = new(0.7654321, [new("liverwort", 1, 85.50m, 95m, ["paper-two"]), new("bittercress", 0, null, null, [])]),
+        Effect = new(0.7654321, [Part, new("bittercress", 0, null, null, [])]),
         When = "now",
         CostUsd = 45.00m,
         Hours = 2.25m,
@@ -138,7 +140,8 @@ internal static class SampleAdvice
         Sources = ["book-one"],
     };
 
-    private static MatchedPattern Behind => new("finding surface-stays-wet", "The surface stays wet.", Truth.Yes, [], [Wet]);
+    private static MatchedPattern Behind =>
+        new("finding surface-stays-wet", "The surface stays wet.", Truth.Yes, [], [Wet]);
 
     private static WaitingAction Waits(string action, params ImmutableArray<Need> needs) =>
         new(action, needs, [PossibleBar(action)]);
@@ -170,9 +173,9 @@ internal static class SampleAdvice
         1,
         "It must allow the cover.",
         [Need.Question("cover")],
-        [
-            new("site", "Mist house", Truth.NotKnown, [new("cover", "anything, called $c", "not known", Truth.NotKnown)], []),
-        ]);
+        [new("site", "Mist house", Truth.NotKnown, [OpenCover], [])]);
+
+    private static MatchedTest OpenCover => new("cover", "anything, called $c", "not known", Truth.NotKnown);
 
     private static Reason For(string action, double certainty, params ImmutableArray<MatchedPattern> matched)
     {
@@ -191,6 +194,10 @@ internal static class SampleAdvice
         double certainty,
         string text,
         ImmutableArray<Need>? needs = null,
-        params ImmutableArray<MatchedPattern> matched) => new(
-            judgement, "sample", text, then, action, certainty, needs is not { Length: > 0 }, needs ?? [], matched, ["book-one"]);
+        params ImmutableArray<MatchedPattern> matched)
+    {
+        bool isCertain = needs is not { Length: > 0 };
+        return new(
+            judgement, "sample", text, then, action, certainty, isCertain, needs ?? [], matched, ["book-one"]);
+    }
 }
