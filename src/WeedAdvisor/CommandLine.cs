@@ -21,7 +21,7 @@ public static class CommandLine
         }
         catch (RefusalException refusal)
         {
-            return Complain(surroundings, refusal.ExitCode, refusal.Lines);
+            return Complain(surroundings, refusal);
         }
         catch (OperationCanceledException)
         {
@@ -29,17 +29,16 @@ public static class CommandLine
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return Complain(surroundings, ExitCode.InputOutput, [$"cannot read or write: {OneLine(e.Message)}"]);
+            string line = $"cannot read or write: {OneLine(e.Message)}. Check the path, its permissions and the space left.";
+            return Complain(surroundings, new RefusalException(ExitCode.InputOutput, line));
         }
 #pragma warning disable CA1031 // The last catch there is: a person gets one line, not a stack trace.
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            return Complain(surroundings, ExitCode.Internal,
-            [
-                $"internal error, a fault of this program ({e.GetType().Name}: {OneLine(e.Message)}). "
-                + "Please report it with the command and the visit that led to it.",
-            ]);
+            string line = $"internal error, a fault of this program ({e.GetType().Name}: {OneLine(e.Message)}). "
+                + "Please report it with the command and the visit that led to it.";
+            return Complain(surroundings, new RefusalException(ExitCode.Internal, line));
         }
     }
 
@@ -60,14 +59,14 @@ public static class CommandLine
         });
     }
 
-    private static int Complain(Surroundings surroundings, int code, IReadOnlyList<string> lines)
+    private static int Complain(Surroundings surroundings, RefusalException refusal)
     {
-        foreach (string line in lines)
-            surroundings.Error.WriteLine($"{Name}: {line}");
+        foreach (string line in refusal.Lines)
+            surroundings.Error.WriteLine(line);
         surroundings.Error.Flush();
-        return code;
+        return refusal.ExitCode;
     }
 
     private static string OneLine(string text) =>
-        string.Join(' ', text.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        string.Join(' ', text.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
 }

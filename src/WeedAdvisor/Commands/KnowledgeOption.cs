@@ -52,10 +52,7 @@ internal static class KnowledgeOption
         string count = outcome.Problems.Length == 1 ? "1 problem" : $"{outcome.Problems.Length} problems";
         return new RefusalException(
             ExitCode.BadKnowledge,
-            [
-                .. outcome.Problems.Select(problem => problem.ToString()),
-                $"{count} in the knowledge folder '{folder}'. "
-                + $"Mend them, then run '{CommandLine.Name} knowledge check'.",
-            ]);
+            outcome.Problems,
+            $"{count} in the knowledge folder '{folder}'. Mend them, then run '{CommandLine.Name} knowledge check'.");
     }
 }

@@ -47,10 +47,11 @@ internal static class VisitArgument
     private static RefusalException Bad(string path, Outcome<Visit> outcome)
     {
         string shown = path == "-" ? "standard input" : path;
-        string[] lines =
-            [.. outcome.Problems.Select(p => (p with { Where = p.Where with { File = shown } }).ToString())];
-        string whatToDo = $"{lines.Length} problems in '{shown}'. Mend them and run it again.";
-        return new RefusalException(ExitCode.Usage, lines.Length == 1 ? lines : [.. lines, whatToDo]);
+        int count = outcome.Problems.Length;
+        return new RefusalException(
+            ExitCode.Usage,
+            outcome.Problems.Select(problem => problem with { Where = problem.Where with { File = shown } }),
+            count == 1 ? null : $"{count} problems in '{shown}'. Mend them and run it again.");
     }
 
     private static Visit Narrowed(Visit visit, string id)
