@@ -18,7 +18,7 @@ public static class ReasonText
 
     private static void Write(Page page, Names names, Reason reason, int indent)
     {
-        page.Write(indent, "- ", reason.Text);
+        page.Write(indent, "- ", Figures.Sentence(reason.Text));
         int inner = indent + 2;
         string standing = reason.IsCertain ? "" : ", not sure yet";
         page.Write(inner, $"{Conclusion(reason)} by rule {reason.Judgement} ({reason.Topic}){standing}");

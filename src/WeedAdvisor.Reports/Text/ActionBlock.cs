@@ -35,7 +35,7 @@ internal static class ActionBlock
         string parts = string.Join("; ", effect.Parts.Select(part => Part(names, part)));
         return effect.Reduction is { } reduction
             ? $"Effect: about {Figures.Percent(reduction)} fewer of the weeds seen ({parts})"
-            : $"Effect: no published figure ({parts})";
+            : $"Effect: no published figure for {string.Join(", ", effect.Parts.Select(part => names.Weed(part.Weed)))}";
     }
 
     private static string Part(Names names, EffectPart part) =>
@@ -54,7 +54,7 @@ internal static class ActionBlock
         if (known.Length == 0)
             return null;
         bool invented = record?.Cost is { } cost && cost.Sources.Contains("invented");
-        return $"Cost: {known} {basis}{(invented ? " (invented figure: put in your own)" : "")}";
+        return $"Cost: {known} {basis}{(invented ? " (invented figures)" : "")}";
     }
 
     private static void WriteReasons(Page page, ClearAction action)
@@ -69,7 +69,7 @@ internal static class ActionBlock
     private static void WriteStrongest(Page page, string mark, ImmutableArray<Reason> reasons)
     {
         foreach (Reason reason in reasons.DistinctBy(reason => reason.Text).Take(MostReasons))
-            page.Write(Left, mark, $"{reason.Text} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}");
+            page.Write(Left, mark, $"{Figures.Sentence(reason.Text)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}");
     }
 
     private static void WriteCautions(Page page, Names names, DateOnly day, ClearAction action, CatalogueAction? record)

@@ -35,6 +35,10 @@ public static class Figures
     public static string Count(int count, string one, string many) =>
         string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
 
+    /// <summary>A text that starts with a capital: rules start with names as the records write them.</summary>
+    public static string Sentence(string text) =>
+        text.Length > 0 && char.IsLower(text[0]) ? char.ToUpperInvariant(text[0]) + text[1..] : text;
+
     /// <summary>How strong a case for an action is.</summary>
     public static string CaseWord(double certainty) => certainty switch
     {

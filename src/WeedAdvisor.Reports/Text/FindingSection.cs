@@ -9,15 +9,22 @@ internal static class FindingSection
 {
     public static void Write(Page page, AreaAdvice area)
     {
-        if (area.Findings.IsEmpty)
-            return;
-        page.Heading("What is going on here");
-        foreach (Finding finding in area.Findings.OrderByDescending(finding => finding.IsCertain))
+        ImmutableArray<Finding> sure = [.. area.Findings.Where(finding => finding.IsCertain)];
+        ImmutableArray<Finding> open = [.. area.Findings.Where(finding => !finding.IsCertain)];
+        if (!sure.IsEmpty)
+            page.Heading("What is going on here");
+        foreach (Finding finding in sure)
         {
-            page.Write(2, "- ", $"{finding.Text} {Standing(finding)}");
+            string strength = $"({Figures.FindingWord(finding.Certainty)}, {Figures.Share(finding.Certainty)})";
+            page.Write(2, "- ", $"{finding.Text} {strength}");
             foreach (Reason reason in finding.Because.DistinctBy(reason => reason.Text))
-                page.Write(6, $"{reason.Text}{Figures.Keys(reason.Sources)}");
+                page.Write(6, $"{Figures.Sentence(reason.Text)}{Figures.Keys(reason.Sources)}");
         }
+
+        if (!open.IsEmpty)
+            page.Heading("What may be going on: not known yet");
+        foreach (Finding finding in open)
+            page.Write(2, "? ", $"{finding.Text} (ask: {Ids(NeedsOf(finding))})");
     }
 
     public static void WriteCautions(Page page, AreaAdvice area)
@@ -27,8 +34,10 @@ internal static class FindingSection
         page.Heading("Mind here");
         foreach (AreaCaution caution in area.Cautions)
         {
-            string lead = caution.IsCertain ? "" : $"May apply{Open(caution.Because.Needs)}: ";
-            page.Write(2, "- ", $"{lead}{caution.Text}{Figures.Keys(caution.Because.Sources)}");
+            string mark = caution.IsCertain ? "- " : "? ";
+            string open = caution.IsCertain ? "" : $" (may apply; ask: {Ids(caution.Because.Needs)})";
+            string text = Figures.Sentence(caution.Text);
+            page.Write(2, mark, $"{text}{open}{Figures.Keys(caution.Because.Sources)}");
         }
     }
 
@@ -57,13 +66,11 @@ internal static class FindingSection
     private static void WriteSide(Page page, string mark, ImmutableArray<Reason> reasons)
     {
         foreach (Reason reason in reasons)
-            page.Write(6, mark, $"{reason.Text} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}");
+            page.Write(6, mark, $"{Figures.Sentence(reason.Text)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}");
     }
 
-    private static string Standing(Finding finding) => finding.IsCertain
-        ? $"- {Figures.FindingWord(finding.Certainty)}, {Figures.Share(finding.Certainty)}"
-        : "- not sure" + Open([.. finding.Because.SelectMany(reason => reason.Needs).Distinct().Order()]);
+    private static ImmutableArray<Need> NeedsOf(Finding finding) =>
+        [.. finding.Because.SelectMany(reason => reason.Needs).Distinct().Order()];
 
-    private static string Open(ImmutableArray<Need> needs) =>
-        needs.IsEmpty ? "" : $" ({string.Join(" and ", needs.Select(need => need.Id))} not known)";
+    private static string Ids(ImmutableArray<Need> needs) => string.Join(", ", needs.Select(need => need.Id));
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
@@ -43,9 +42,9 @@ public sealed class Names(KnowledgeBase knowledge)
 
     /// <summary>What has to be known, in words that do not name the record.</summary>
     internal NeedWords NeedOfAny(Need need) => need.Kind == NeedKind.Question
-        ? new NeedWords(need.Id, Need(need))
+        ? new NeedWords(need.Id, $"{need.Id}: {knowledge.QuestionOf(need.Id)?.Ask ?? need.Id}")
         : new NeedWords(
-            $"{RecordField(need).Field} on the label", $"Only the label can tell: {RecordField(need).Field}");
+            $"{RecordField(need).Field} on the label", $"{RecordField(need).Field}: only the label can tell");
 
     /// <summary>A field's name in words.</summary>
     public static string Field(string name) => name.Replace('-', ' ');
@@ -78,12 +77,10 @@ public sealed class Names(KnowledgeBase knowledge)
     public string WithoutName(Reason reason)
     {
         if (reason.Action is not { } id)
-            return reason.Text;
+            return Figures.Sentence(reason.Text);
         string instead = IsTreatment(id) ? "this chemical" : "this practice";
         string text = reason.Text.Replace(Action(id), instead, StringComparison.OrdinalIgnoreCase);
-        return text.StartsWith(instead, StringComparison.Ordinal)
-            ? string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(text[0])}{text[1..]}")
-            : text;
+        return Figures.Sentence(text);
     }
 
     /// <summary>The names of several actions, in ordinal order.</summary>

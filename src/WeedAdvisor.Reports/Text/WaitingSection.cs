@@ -4,8 +4,8 @@ using WeedAdvisor.Inference.Advice;
 namespace WeedAdvisor.Reports.Text;
 
 /// <summary>
-/// The actions that wait for an answer, grouped by what is needed: those nearest to being clear first. A question is
-/// written out where it first comes up, and named by its id after that.
+/// The actions that wait for an answer, grouped by what is needed: those nearest to being clear first. The questions are
+/// written out once, above, and named by their ids after that.
 /// </summary>
 internal static class WaitingSection
 {
@@ -14,13 +14,13 @@ internal static class WaitingSection
         if (area.Waiting.IsEmpty)
             return;
         page.Heading($"What waits for an answer: {names.CountActions([.. area.Waiting.Select(w => w.Action)])}");
-        var seen = new HashSet<NeedWords>();
+        page.Write(2, "What is needed");
+        var needed = area.Waiting.SelectMany(wait => wait.Needs).Distinct().Order();
+        foreach (NeedWords need in needed.Select(names.NeedOfAny).Distinct())
+            page.Write(4, "- ", need.InFull);
+        page.Write(2, "What each answer may free; the fewest answers first");
         foreach ((ImmutableArray<NeedWords> needs, ImmutableArray<string> actions) in Groups(names, area.Waiting))
-        {
-            foreach (NeedWords need in needs.Where(seen.Add))
-                page.Write(2, "- ", need.InFull);
-            page.Write(6, $"After {Listed(needs)}: {string.Join("; ", names.ActionsInOrder(actions))}");
-        }
+            page.Write(4, "- ", $"after {Listed(needs)}: {string.Join("; ", names.ActionsInOrder(actions))}");
     }
 
     /// <summary>The waiting actions by what they need: fewest needs first, then in ordinal order.</summary>
