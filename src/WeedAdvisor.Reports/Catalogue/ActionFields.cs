@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Catalogue;
+
+/// <summary>The fields of practices and treatments.</summary>
+internal sealed class ActionFields(KnowledgeBase knowledge)
+{
+    private readonly Names _names = new(knowledge);
+
+    public ImmutableArray<Field> Of(Practice practice)
+    {
+        Fields fields = Common(practice)
+            .Add("kind", _names.Word("practice-kind", practice.Kind))
+            .Add("works on", _names.Word("works-on", practice.WorksOn))
+            .Add("under an enclosed cover", practice.EnclosedOk ? "yes" : "no")
+            .AddEach("reduces", practice.Effects.Select(Effect))
+            .AddEach("does not work", practice.NotWhere);
+        return RecordFields.Ending(fields, practice);
+    }
+
+    public ImmutableArray<Field> Of(Treatment treatment)
+    {
+        Fields fields = Common(treatment)
+            .AddEach("active", treatment.Actives.Select(Active))
+            .Add("formulation", _names.Word("formulation", treatment.Formulation))
+            .Add("role", _names.Word("role", treatment.Role))
+            .Add("acts on", treatment.ActsOn.Select(word => _names.Word("acts-on", word)))
+            .Add("applied as", treatment.Applied.Select(word => _names.Word("application", word)))
+            .Add("reaches the crop", treatment.ReachesCrop ? "yes" : "no")
+            .Add("allowed under", treatment.AllowedUnder)
+            .Add("enclosed use", _names.Word("enclosed-use", treatment.EnclosedUse))
+            .Add("crops known to tolerate it", treatment.CropsTolerant)
+            .Add("crops known to be hurt", treatment.CropsHurt)
+            .Add("where edible crops stand", treatment.EdibleOk ? "may be used" : "must not be used")
+            .Add("organic production", treatment.OrganicOk ? "may be used" : "must not be used");
+        AddTiming(fields, treatment);
+        AddHandling(fields, treatment);
+        fields.AddEach("rating", treatment.Ratings.Select(Rating));
+        fields.AddEach("before any chemical", Safety.StandingLines);
+        return RecordFields.Ending(fields, treatment);
+    }
+
+    private static void AddTiming(Fields fields, Treatment treatment) => fields
+        .Add("wait after potting", Days(treatment.WaitAfterPottingDays))
+        .Add("wait after potting bare-root stock", Days(treatment.WaitBareRootDays))
+        .Add("house stays open afterwards", Days(treatment.DaysBeforeCovering))
+        .Add("not at", treatment.NotAt)
+        .Add("water in", treatment.WaterInMm is { } water ? $"{Figures.Range(water)} mm" : null)
+        .Add("water in within", treatment.WaterInWithinDays is { } within ? $"{Figures.Plain(within)} days" : null)
+        .Add("keeps weeds down", treatment.ResidualWeeks is { } weeks ? $"{Figures.Range(weeks)} weeks" : null)
+        .Add("again after", Days(treatment.RepeatAfterDays))
+        .Add("uses a year", treatment.UsesPerYear is { } uses ? Figures.Plain(uses) : "see the label")
+        .Add("most in a year", treatment.YearlyLimitKgAiHa is { } limit ? $"{Figures.Plain(limit)} kg a.i./ha" : null)
+        .AddEach("rate", treatment.Rates.Select(Rate));
+
+    private void AddHandling(Fields fields, Treatment treatment) => fields
+        .Add("strength", treatment.Strength is { } strength ? $"{Figures.Plain(strength.Value)} {strength.Unit}" : null)
+        .Add("volatile", _names.Word("volatility", treatment.Volatile))
+        .Add("stops roots", treatment.RootInhibitor ? "yes" : "no")
+        .Add("endangers water life", treatment.WaterHazard ? "yes" : "no")
+        .Add("drift endangers neighbours", treatment.DriftHazard ? "yes" : "no")
+        .Add("restricted entry", treatment.ReiHours is { } rei ? $"{Figures.Range(rei)} h" : "see the label")
+        .Add("signal word", treatment.SignalWord ?? "see the label")
+        .Add("protective equipment", treatment.ProtectiveEquipment ?? "see the label")
+        .Add("restricted use", treatment.RestrictedUse ? "yes: certified applicators only" : "no")
+        .Add("status", _names.Word("status", treatment.Status))
+        .Add("last checked", Figures.Day(treatment.Checked));
+
+    private Fields Common(CatalogueAction action) => new Fields()
+        .Add("what", action.What)
+        .Add("when", _names.Word("when", action.When))
+        .Add("where", action.Places)
+        .Add("with stock", action.StockStages)
+        .Add("needs one of", action.NeedsEquipment)
+        .Add("cost", action.Cost is { } cost ? Cost(cost) : null)
+        .AddEach("mind", action.Cautions);
+
+    private static string Cost(CostDrivers cost) =>
+        $"materials ${Figures.Range(cost.MaterialsUsd)}, labour {Figures.Range(cost.LabourHours)} h, "
+        + $"for 1000 pots or 100 m² of floor{Figures.Keys(cost.Sources)}";
+
+    private string Effect(PublishedEffect effect)
+    {
+        string on = effect.On == "all" ? "all weeds" : _names.Word("weed-kind", _names.Weed(effect.On));
+        string note = effect.Note is { } text ? $" ({text})" : "";
+        return $"{on} by {Figures.Range(effect.ReductionPercent)} %{note}{Figures.Keys(effect.Sources)}";
+    }
+
+    private string Active(Active active)
+    {
+        string group = active.Group is { } code ? $", group {code}" : ", no group";
+        string site = active.SiteOfAction is { } word ? $", {_names.Word("site-of-action", word)}" : "";
+        string was = active.Was is { } old ? $" (was {old})" : "";
+        return $"{active.Name}{group}{site}{was}";
+    }
+
+    private static string Rating(Rating rating)
+    {
+        string raw = rating.Raw is { } text ? $", published as '{text}'" : "";
+        string note = rating.Note is { } words ? $" ({words})" : "";
+        return $"{rating.On}: {rating.Grade}{raw}{note}{Figures.Keys(rating.Sources)}";
+    }
+
+    private static string Rate(Rate rate)
+    {
+        string?[] parts =
+        [
+            rate.Product is { } product ? $"{Figures.Range(product)} {rate.Unit}" : null,
+            rate.AiLbPerAcre is { } active ? $"{Figures.Range(active)} lb a.i./acre" : null,
+            rate.Note,
+        ];
+        return string.Join("; ", parts.Where(part => part is not null)) + Figures.Keys(rate.Sources);
+    }
+
+    private static string Days(decimal? days) => days is { } known ? $"{Figures.Plain(known)} days" : "see the label";
+}

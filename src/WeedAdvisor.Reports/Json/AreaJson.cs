@@ -1,0 +1,82 @@
+using System.Text.Json;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Json;
+
+/// <summary>The advice for one area as JSON.</summary>
+internal static class AreaJson
+{
+    public static void Write(Utf8JsonWriter json, AreaAdvice area, Names names)
+    {
+        json.WriteString("id", area.Area.Id);
+        json.WriteString("name", area.Area.Name);
+        json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
+        json.WriteList("clear", area.Clear, action => ClearJson.Write(json, action, names));
+        json.WriteList("waiting", area.Waiting, action =>
+        {
+            json.WriteString("action", action.Action);
+            json.WriteNeeds(action.Needs, names);
+            json.WriteBecause(action.Because);
+        });
+        json.WriteList("barred", area.Barred, action =>
+        {
+            json.WriteString("action", action.Action);
+            json.WriteString("severity", action.Severity == Severity.Prohibited ? "prohibited" : "unsuitable");
+            json.WriteBecause(action.Because);
+            json.WriteTexts("sources", action.Sources);
+        });
+        json.WriteList("conflicts", area.Conflicts, conflict =>
+        {
+            json.WriteString("action", conflict.Action);
+            json.WriteBecause(conflict.For, "for");
+            json.WriteBecause(conflict.Against, "against");
+        });
+        json.WriteList("cautions", area.Cautions, caution =>
+        {
+            json.WriteString("text", caution.Text);
+            json.WriteBoolean("certain", caution.IsCertain);
+            json.WriteBecause([caution.Because]);
+        });
+        json.WriteList("gaps", area.Gaps, gap =>
+        {
+            json.WriteString("kind", KindOf(gap.Kind));
+            json.WriteText("subject", gap.Subject);
+            json.WriteString("text", gap.Text);
+        });
+        WriteQuestion(json, area.NextQuestion);
+    }
+
+    private static void WriteFinding(Utf8JsonWriter json, Finding finding)
+    {
+        json.WriteString("id", finding.Id);
+        json.WriteString("text", finding.Text);
+        json.WriteFigure("certainty", finding.Certainty);
+        json.WriteBoolean("certain", finding.IsCertain);
+        json.WriteBecause(finding.Because);
+    }
+
+    private static void WriteQuestion(Utf8JsonWriter json, NextQuestion? question)
+    {
+        if (question is null)
+        {
+            json.WriteNull("nextQuestion");
+            return;
+        }
+
+        json.WriteStartObject("nextQuestion");
+        json.WriteString("id", question.Id);
+        json.WriteString("text", question.Text);
+        json.WriteString("why", question.Why);
+        json.WriteEndObject();
+    }
+
+    private static string KindOf(GapKind kind) => kind switch
+    {
+        GapKind.WeedWithoutAnswer => "weed-without-answer",
+        GapKind.WeedWithoutRating => "weed-without-rating",
+        GapKind.NoTreatment => "no-treatment",
+        _ => "nothing-clear",
+    };
+}

@@ -1,0 +1,48 @@
+using System.Text.Json;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Json;
+
+/// <summary>A clear action as JSON.</summary>
+internal static class ClearJson
+{
+    public static void Write(Utf8JsonWriter json, ClearAction action, Names names)
+    {
+        json.WriteString("action", action.Action);
+        json.WriteString("name", names.Action(action.Action));
+        json.WriteString("kind", names.Kind(action.Action));
+        json.WriteNumber("rank", action.Rank);
+        json.WriteFigure("merit", action.Merit);
+        json.WriteFigure("certainty", action.Certainty);
+        WriteEffect(json, action.Effect);
+        json.WriteString("when", action.When);
+        json.WriteFigure("costUsdPer1000Pots", action.CostUsd);
+        json.WriteFigure("hoursPer1000Pots", action.Hours);
+        json.WriteBecause(action.Because);
+        json.WriteList("cautions", action.Cautions, caution =>
+        {
+            json.WriteString("text", caution.Text);
+            json.WriteText("judgement", caution.Judgement);
+            json.WriteBoolean("certain", caution.IsCertain);
+        });
+        json.WriteTexts("fromMemory", names.Record(action.Action) is { } record ? Safety.ToConfirm(record) : []);
+        json.WriteTexts("sources", action.Sources);
+    }
+
+    private static void WriteEffect(Utf8JsonWriter json, Effect effect)
+    {
+        json.WriteStartObject("effect");
+        json.WriteFigure("reduction", effect.Reduction);
+        json.WriteFigure("counted", effect.Counted);
+        json.WriteList("parts", effect.Parts, part =>
+        {
+            json.WriteString("weed", part.Weed);
+            json.WriteFigure("weight", part.Weight);
+            json.WriteFigure("lowPercent", part.LowPercent);
+            json.WriteFigure("highPercent", part.HighPercent);
+            json.WriteTexts("sources", part.Sources);
+        });
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Reports.Text;
+
+/// <summary>Numbers and strengths in plain words, the same in every culture.</summary>
+public static class Figures
+{
+    /// <summary>A number between 0 and 1 with two decimals.</summary>
+    public static string Share(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
+
+    /// <summary>A share as a whole percentage.</summary>
+    public static string Percent(double share) => (share * 100).ToString("0", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>A number without needless decimals.</summary>
+    public static string Plain(decimal value) => value.ToString("#,0.##", CultureInfo.InvariantCulture);
+
+    /// <summary>US dollars: cents only where they matter.</summary>
+    public static string Dollars(decimal usd) =>
+        "$" + usd.ToString(usd < 10 ? "0.00" : "#,0", CultureInfo.InvariantCulture);
+
+    /// <summary>A published range: one number when both ends agree.</summary>
+    public static string Range(decimal low, decimal high) =>
+        low == high ? Plain(low) : $"{Plain(low)} to {Plain(high)}";
+
+    /// <summary>A published range.</summary>
+    public static string Range(Span span) => Range(span.Low, span.High);
+
+    /// <summary>A date as <c>YYYY-MM-DD</c>.</summary>
+    public static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>A count with its noun.</summary>
+    public static string Count(int count, string one, string many) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
+
+    /// <summary>A text that starts with a capital: rules start with names as the records write them.</summary>
+    public static string Sentence(string text) =>
+        text.Length > 0 && char.IsLower(text[0]) ? char.ToUpperInvariant(text[0]) + text[1..] : text;
+
+    /// <summary>How strong a case for an action is.</summary>
+    public static string CaseWord(double certainty) => certainty switch
+    {
+        >= 0.9 => "very strong",
+        >= 0.7 => "strong",
+        >= 0.5 => "fair",
+        >= 0.3 => "weak",
+        _ => "slight",
+    };
+
+    /// <summary>How sure a finding is.</summary>
+    public static string FindingWord(double certainty) => certainty switch
+    {
+        >= 0.9 => "almost certain",
+        >= 0.7 => "likely",
+        >= 0.4 => "quite possible",
+        _ => "a slight sign",
+    };
+
+    /// <summary>How the rank of an action comes about.</summary>
+    public static string Merit(ClearAction action) =>
+        $"Merit {Share(action.Merit)} = case {Share(action.Certainty)} ({CaseWord(action.Certainty)})"
+        + $" x effect {Share(action.Effect.Counted)}"
+        + (action.Effect.Reduction is null ? " (assumed)" : "");
+
+    /// <summary>Keys of sources in brackets; nothing when there are none.</summary>
+    public static string Keys(ImmutableArray<string> sources) =>
+        sources.IsEmpty ? "" : $" [{string.Join(", ", sources)}]";
+
+    /// <summary>The strength with which a reason argues.</summary>
+    public static string Strength(Reason reason) => Share(reason.Certainty);
+}

@@ -1,0 +1,18 @@
+using WeedAdvisor.Inference.Advice;
+
+namespace WeedAdvisor.Reports.Text;
+
+/// <summary>For a visit to several areas: what to ask and do first in each.</summary>
+internal static class FirstThings
+{
+    public static void Write(Page page, Names names, VisitAdvice advice)
+    {
+        page.Heading("First things");
+        foreach (AreaAdvice area in advice.Areas)
+        {
+            page.Write(2, "- ", area.Area.Name);
+            page.Write(6, "ask: ", area.NextQuestion?.Text ?? "nothing more");
+            page.Write(6, "do:  ", area.Clear is [var first, ..] ? names.Action(first.Action) : "nothing is clear yet");
+        }
+    }
+}

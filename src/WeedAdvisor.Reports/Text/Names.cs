@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Reports.Text;
+
+/// <summary>What the ids of an advice are called. An id that the knowledge does not hold stands for itself.</summary>
+/// <param name="knowledge">Where the names come from.</param>
+public sealed class Names(KnowledgeBase knowledge)
+{
+    /// <summary>An action's name.</summary>
+    public string Action(string id) => knowledge.ActionOf(id)?.Name ?? id;
+
+    /// <summary>Whether the action is a chemical use.</summary>
+    public bool IsTreatment(string id) => knowledge.Treatments.ContainsKey(id);
+
+    /// <summary>The treatment with this id, or null.</summary>
+    public Treatment? Treatment(string id) => knowledge.Treatments.GetValueOrDefault(id);
+
+    /// <summary>The action with this id, or null.</summary>
+    public CatalogueAction? Record(string action) => knowledge.ActionOf(action);
+
+    /// <summary><c>practice</c> or <c>treatment</c>.</summary>
+    public string Kind(string action) => IsTreatment(action) ? "treatment" : "practice";
+
+    /// <summary>A weed's name.</summary>
+    public string Weed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Name ?? id;
+
+    /// <summary>A word's plain text.</summary>
+    public string Word(string list, string word) => knowledge.Vocabulary.GetValueOrDefault(list)?.TextOf(word) ?? word;
+
+    /// <summary>What has to be known, in words.</summary>
+    public string Need(Need need)
+    {
+        if (need.Kind == NeedKind.Question)
+            return $"{knowledge.QuestionOf(need.Id)?.Ask ?? need.Id} ({need.Id})";
+        (string record, string field) = RecordField(need);
+        return $"Only the label can tell: {field} of {Action(record)}";
+    }
+
+    /// <summary>What has to be known, in words that do not name the record.</summary>
+    internal NeedWords NeedOfAny(Need need) => need.Kind == NeedKind.Question
+        ? new NeedWords(need.Id, $"{need.Id}: {knowledge.QuestionOf(need.Id)?.Ask ?? need.Id}")
+        : new NeedWords(
+            $"{RecordField(need).Field} on the label", $"{RecordField(need).Field}: only the label can tell");
+
+    /// <summary>A field's name in words.</summary>
+    public static string Field(string name) => name.Replace('-', ' ');
+
+    /// <summary>What the cost of an action is counted for in an area of this kind.</summary>
+    public static string CostBasis(string? place) => place switch
+    {
+        null => "for 1000 pots, or 100 m² of floor",
+        "propagation-house" or "growing-house" or "overwintering-house" or "liner-bed" or "container-yard" =>
+            "for 1000 pots",
+        _ => "for 100 m² of floor",
+    };
+
+    /// <summary>How many practices and chemicals there are among the actions.</summary>
+    public string CountActions(IReadOnlyCollection<string> actions)
+    {
+        int chemicals = actions.Count(IsTreatment);
+        int practices = actions.Count - chemicals;
+        string[] parts =
+        [
+            .. chemicals > 0 ? [Figures.Count(chemicals, "chemical", "chemicals")] : (string[])[],
+            .. practices > 0 ? [Figures.Count(practices, "practice", "practices")] : (string[])[],
+        ];
+        return string.Join(" and ", parts);
+    }
+
+    /// <summary>
+    /// A reason's text with the action's name taken out, so that one rule about many actions reads as one sentence.
+    /// </summary>
+    public string WithoutName(Reason reason)
+    {
+        if (reason.Action is not { } id)
+            return Figures.Sentence(reason.Text);
+        string instead = IsTreatment(id) ? "this chemical" : "this practice";
+        string text = reason.Text.Replace(Action(id), instead, StringComparison.OrdinalIgnoreCase);
+        return Figures.Sentence(text);
+    }
+
+    /// <summary>The names of several actions, in ordinal order.</summary>
+    public ImmutableArray<string> ActionsInOrder(IEnumerable<string> ids) =>
+        [.. ids.Select(Action).Order(StringComparer.Ordinal)];
+
+    private static (string Record, string Field) RecordField(Need need)
+    {
+        int dot = need.Id.IndexOf('.', StringComparison.Ordinal);
+        return dot < 0 ? (need.Id, "a field left open") : (need.Id[..dot], Field(need.Id[(dot + 1)..]));
+    }
+}
+
+/// <summary>Something that has to be known.</summary>
+/// <param name="Short">In a word or two, to refer to it.</param>
+/// <param name="InFull">Written out.</param>
+internal readonly record struct NeedWords(string Short, string InFull);

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Reports.Text;
+
+/// <summary>The sources behind an advice, cited in full.</summary>
+internal static class SourceSection
+{
+    public static void Write(Page page, KnowledgeBase knowledge, ImmutableArray<string> keys)
+    {
+        page.Heading("Sources");
+        if (keys.IsEmpty)
+            page.Write(2, "None is named in this advice.");
+        foreach (string key in keys)
+        {
+            page.Write(2, $"[{key}]");
+            page.Write(6, Citation(knowledge, key));
+        }
+    }
+
+    /// <summary>Keys of every source that the advice names, in ordinal order.</summary>
+    public static ImmutableArray<string> KeysOf(VisitAdvice advice) =>
+        [.. advice.Areas.SelectMany(KeysOf).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    /// <summary>A source in full.</summary>
+    public static string Citation(KnowledgeBase knowledge, string key)
+    {
+        if (!knowledge.Sources.TryGetValue(key, out Source? source))
+            return "not in the list of sources";
+        return source.Note is { } note ? $"{source.Citation}. {note}" : source.Citation;
+    }
+
+    private static IEnumerable<string> KeysOf(AreaAdvice area) =>
+        area.Findings.SelectMany(finding => finding.Because).SelectMany(reason => reason.Sources)
+            .Concat(area.Clear.SelectMany(action => action.Sources))
+            .Concat(area.Clear.SelectMany(action => action.Because).SelectMany(reason => reason.Sources))
+            .Concat(area.Clear.SelectMany(action => action.Effect.Parts).SelectMany(part => part.Sources))
+            .Concat(area.Barred.SelectMany(action => action.Because).SelectMany(reason => reason.Sources))
+            .Concat(area.Cautions.SelectMany(caution => caution.Because.Sources))
+            .Concat(area.Conflicts.SelectMany(c => c.For.Concat(c.Against)).SelectMany(reason => reason.Sources));
+}

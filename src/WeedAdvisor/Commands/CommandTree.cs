@@ -1,0 +1,27 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+
+namespace WeedAdvisor.Commands;
+
+/// <summary>All commands. Building the tree reads no knowledge and starts no engine: help must come at once.</summary>
+internal static class CommandTree
+{
+    public static RootCommand Of(Surroundings surroundings)
+    {
+        var root = new RootCommand(
+            "Advice on weeds in nurseries and greenhouses: what to do, what is barred and why. "
+            + "It never replaces the label, the law or a licensed applicator.")
+        {
+            KnowledgeOption.Of(),
+            AdviseCommand.Of(surroundings),
+            WhyCommand.Of(surroundings),
+            KnowledgeCommand.Of(surroundings),
+            DemoCommand.Of(surroundings),
+        };
+        root.HelpName = CommandLine.Name;
+        root.SetAction(parsed => StartCommand.Run(parsed, surroundings));
+        HelpOption help = root.Options.OfType<HelpOption>().Single();
+        help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        return root;
+    }
+}

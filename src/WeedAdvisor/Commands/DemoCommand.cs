@@ -1,0 +1,36 @@
+using System.CommandLine;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports;
+
+namespace WeedAdvisor.Commands;
+
+/// <summary><c>demo</c>: the advice on the shipped, invented visit.</summary>
+internal static class DemoCommand
+{
+    private const string File = "visits/demo-spring.yaml";
+
+    public static Command Of(Surroundings surroundings)
+    {
+        Option<int> width = LayoutOptions.Width();
+        var command = new ExampleCommand(
+            "demo", "Print the advice on an invented visit.", "weedadvisor demo", "weedadvisor demo | less")
+        {
+            width,
+        };
+        command.SetAction(parsed => Run(parsed, surroundings, parsed.GetValue(width)));
+        return command;
+    }
+
+    /// <summary>Prints the advice on the demo visit of the knowledge.</summary>
+    public static int Run(ParseResult parsed, Surroundings surroundings, int width)
+    {
+        KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+        WorkedVisit demo = knowledge.WorkedVisits.FirstOrDefault(worked => worked.File == File)
+            ?? throw new RefusalException(
+                ExitCode.BadKnowledge,
+                $"the knowledge has no demo visit '{File}'. Give advise a visit of your own.");
+        surroundings.Out.Write(AdviseCommand.Text(knowledge, demo.Visit, new TextLayout(width)));
+        return ExitCode.Done;
+    }
+}

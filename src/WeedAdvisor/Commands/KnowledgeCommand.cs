@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Catalogue;
+using WeedAdvisor.Reports.Worked;
+
+namespace WeedAdvisor.Commands;
+
+/// <summary><c>knowledge</c>: check, test, list and show what the advice rests on.</summary>
+internal static class KnowledgeCommand
+{
+    public static Command Of(Surroundings surroundings) => new ExampleCommand(
+        "knowledge",
+        "Check, test and look up the knowledge that the advice rests on.",
+        "weedadvisor knowledge list weeds",
+        "weedadvisor knowledge show liverwort",
+        "weedadvisor knowledge check --knowledge my-rules")
+    {
+        Check(surroundings),
+        Test(surroundings),
+        List(surroundings),
+        Show(surroundings),
+    };
+
+    private static ExampleCommand Check(Surroundings surroundings)
+    {
+        var command = new ExampleCommand(
+            "check",
+            "Read the knowledge, count what it holds, and name every problem.",
+            "weedadvisor knowledge check",
+            "weedadvisor knowledge check --knowledge my-rules");
+        command.SetAction(parsed =>
+        {
+            surroundings.Out.Write(CatalogueText.Counts(KnowledgeOption.Load(parsed, surroundings)));
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static ExampleCommand Test(Surroundings surroundings)
+    {
+        var command = new ExampleCommand(
+            "test",
+            "Hold the advice on the worked visits against what they expect. A line for each miss; exit code 1.",
+            "weedadvisor knowledge test");
+        command.SetAction(parsed => RunTest(KnowledgeOption.Load(parsed, surroundings), surroundings));
+        return command;
+    }
+
+    private static int RunTest(KnowledgeBase knowledge, Surroundings surroundings)
+    {
+        ExpectationResult result = ExpectationCheck.Run(knowledge, Advisor.Of(knowledge).Advise);
+        foreach (ExpectationFailure failure in result.Failures)
+            surroundings.Out.WriteLine(failure.ToString());
+        surroundings.Out.WriteLine($"{result.Passed} passed, {result.Failures.Length} failed");
+        return result.Failures.IsEmpty ? ExitCode.Done : ExitCode.Negative;
+    }
+
+    private static ExampleCommand List(Surroundings surroundings)
+    {
+        Argument<string> kind = LayoutOptions.OneOfArgument("CATALOGUE", "One of", KnowledgeCatalogue.Kinds);
+        Option<int> width = LayoutOptions.Width();
+        var command = new ExampleCommand(
+            "list",
+            "List the records of a catalogue: id and name.",
+            "weedadvisor knowledge list weeds",
+            "weedadvisor knowledge list judgements")
+        {
+            kind, width,
+        };
+        command.SetAction(parsed =>
+        {
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            ImmutableArray<CatalogueEntry> entries = KnowledgeCatalogue.Of(knowledge, parsed.GetRequiredValue(kind));
+            surroundings.Out.Write(CatalogueText.List(entries, parsed.GetValue(width)));
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static ExampleCommand Show(Surroundings surroundings)
+    {
+        var id = new Argument<string>("ID") { Description = "The id of any record." };
+        Option<int> width = LayoutOptions.Width();
+        var command = new ExampleCommand(
+            "show",
+            "Show a record in full, with its sources.",
+            "weedadvisor knowledge show liverwort",
+            "weedadvisor knowledge show nothing-is-sprayed-over-unrooted-cuttings")
+        {
+            id, width,
+        };
+        command.SetAction(parsed =>
+        {
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            surroundings.Out.Write(Record(knowledge, parsed.GetRequiredValue(id), parsed.GetValue(width)));
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static string Record(KnowledgeBase knowledge, string id, int width)
+    {
+        ImmutableArray<CatalogueEntry> entries = KnowledgeCatalogue.Find(knowledge, id);
+        if (entries.IsEmpty)
+        {
+            string hint = UsageError.DidYouMean(id, KnowledgeCatalogue.Ids(knowledge));
+            throw new RefusalException(
+                ExitCode.Usage, $"no record '{id}'{hint}. See '{CommandLine.Name} knowledge list --help'.");
+        }
+
+        return CatalogueText.Show(entries, width);
+    }
+}

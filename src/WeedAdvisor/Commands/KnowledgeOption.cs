@@ -1,0 +1,58 @@
+using System.CommandLine;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
+
+namespace WeedAdvisor.Commands;
+
+/// <summary>Which knowledge to use: <c>--knowledge</c>, else an environment variable, else the shipped one.</summary>
+internal static class KnowledgeOption
+{
+    /// <summary>The environment variable.</summary>
+    public const string Variable = "WEEDADVISOR_KNOWLEDGE";
+
+    private const string Name = "--knowledge";
+
+    /// <summary>The option, valid after every command.</summary>
+    public static Option<string?> Of() => new(Name)
+    {
+        Description = $"The knowledge folder. Without it: the folder that {Variable} names, "
+            + "or the rules beside the program.",
+        HelpName = "FOLDER",
+        Recursive = true,
+    };
+
+    /// <summary>The folder that the command line and the surroundings name.</summary>
+    public static string FolderOf(ParseResult parsed, Surroundings surroundings)
+    {
+        if (parsed.GetValue<string?>(Name) is { Length: > 0 } given)
+            return given;
+        return surroundings.Environment(Variable) is { Length: > 0 } variable
+            ? variable
+            : Path.Combine(surroundings.ProgramFolder, "rules");
+    }
+
+    /// <summary>Reads the knowledge, or says every problem it has.</summary>
+    public static KnowledgeBase Load(ParseResult parsed, Surroundings surroundings)
+    {
+        string folder = FolderOf(parsed, surroundings);
+        string full = surroundings.FullPath(folder);
+        if (!Directory.Exists(full))
+        {
+            throw new RefusalException(
+                ExitCode.InputOutput,
+                $"no knowledge folder '{folder}'. Name one with --knowledge FOLDER or {Variable}.");
+        }
+
+        Outcome<KnowledgeBase> outcome = KnowledgeFolder.Load(full);
+        return outcome.IsGood ? outcome.Value : throw Bad(folder, outcome);
+    }
+
+    private static RefusalException Bad(string folder, Outcome<KnowledgeBase> outcome)
+    {
+        string count = outcome.Problems.Length == 1 ? "1 problem" : $"{outcome.Problems.Length} problems";
+        return new RefusalException(
+            ExitCode.BadKnowledge,
+            outcome.Problems,
+            $"{count} in the knowledge folder '{folder}'. Mend them, then run '{CommandLine.Name} knowledge check'.");
+    }
+}

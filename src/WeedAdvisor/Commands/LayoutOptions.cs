@@ -1,0 +1,74 @@
+using System.CommandLine;
+using System.Globalization;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Commands;
+
+/// <summary>Options on how text is laid out, and arguments that are one of a few words.</summary>
+internal static class LayoutOptions
+{
+    private const int UsualWidth = 80;
+
+    /// <summary>Columns of the page.</summary>
+    public static Option<int> Width()
+    {
+        var option = new Option<int>("--width")
+        {
+            Description = $"Columns of the text, {Page.Narrowest} to {Page.Widest}.",
+            HelpName = "N",
+            DefaultValueFactory = _ => UsualWidth,
+        };
+        option.Validators.Add(result =>
+        {
+            // The token, not the value: asking for the value of what is no number throws.
+            if (result.Tokens is [var token] && !IsWidth(token.Value))
+                result.AddError($"--width takes a number from {Page.Narrowest} to {Page.Widest}");
+        });
+        return option;
+    }
+
+    /// <summary>An option that takes one of a few words; the first is the usual one.</summary>
+    public static Option<string> OneOf(string name, string description, params string[] words)
+    {
+        var option = new Option<string>(name)
+        {
+            Description = description,
+            HelpName = string.Join('|', words),
+            DefaultValueFactory = _ => words[0],
+        };
+        option.CompletionSources.Add(words);
+        option.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<string>() is { } given && Complaint(name, given, words) is { } complaint)
+                result.AddError(complaint);
+        });
+        return option;
+    }
+
+    /// <summary>An argument that is one of a few words.</summary>
+    public static Argument<string> OneOfArgument(string name, string description, IReadOnlyCollection<string> words)
+    {
+        var argument = new Argument<string>(name)
+        {
+            HelpName = name,
+            Description = $"{description}: {string.Join(", ", words)}.",
+        };
+        argument.CompletionSources.Add([.. words]);
+        argument.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<string>() is { } given && Complaint(name, given, words) is { } complaint)
+                result.AddError(complaint);
+        });
+        return argument;
+    }
+
+    private static bool IsWidth(string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int width)
+        && width is >= Page.Narrowest and <= Page.Widest;
+
+    private static string? Complaint(string name, string given, IReadOnlyCollection<string> words) =>
+        words.Contains(given)
+            ? null
+            : $"{name} is one of {string.Join(", ", words)}, not '{given}'"
+                + UsageError.DidYouMean(given, words);
+}

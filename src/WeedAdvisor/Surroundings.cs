@@ -1,0 +1,41 @@
+namespace WeedAdvisor;
+
+/// <summary>
+/// Everything the program meets outside itself. It is handed in, so that every command can be run in a test with other
+/// surroundings; only the entry knows the real ones.
+/// </summary>
+public sealed record Surroundings
+{
+    /// <summary>Where results go.</summary>
+    public required TextWriter Out { get; init; }
+
+    /// <summary>Where complaints go.</summary>
+    public required TextWriter Error { get; init; }
+
+    /// <summary>Where answers come from.</summary>
+    public required TextReader In { get; init; }
+
+    /// <summary>The clock.</summary>
+    public required TimeProvider Time { get; init; }
+
+    /// <summary>Whether answers come from a person at a terminal.</summary>
+    public required bool IsInputTerminal { get; init; }
+
+    /// <summary>Whether results go to a terminal.</summary>
+    public required bool IsOutputTerminal { get; init; }
+
+    /// <summary>The folder that relative paths start from.</summary>
+    public required string WorkingFolder { get; init; }
+
+    /// <summary>The folder of the program, with the shipped knowledge beside it.</summary>
+    public required string ProgramFolder { get; init; }
+
+    /// <summary>Looks up an environment variable.</summary>
+    public required Func<string, string?> Environment { get; init; }
+
+    /// <summary>Opens the screens on a knowledge folder and gives the exit code; null where there are none.</summary>
+    public Func<Surroundings, string, int>? OpenScreens { get; init; }
+
+    /// <summary>A path made absolute.</summary>
+    public string FullPath(string path) => Path.GetFullPath(path, WorkingFolder);
+}

@@ -1,0 +1,74 @@
+using System.Text.Json;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Reports.Tests.Samples;
+
+namespace WeedAdvisor.Reports.Tests;
+
+public sealed class JsonReportTests
+{
+    [Fact]
+    public void Full_advice_as_json() => ExpectedText.Matches(Json());
+
+    [Fact]
+    public void Another_culture_gives_the_same_bytes()
+    {
+        string plain = Json();
+        using var culture = new CommaCulture();
+        Assert.Equal(plain, Json());
+    }
+
+    [Fact]
+    public void It_has_every_key_of_the_contract()
+    {
+        using var json = JsonDocument.Parse(Json());
+        JsonElement root = json.RootElement;
+        HasKeys(root, "schemaVersion", "knowledge", "visit", "areas", "safety");
+        HasKeys(root.GetProperty("knowledge"), "version", "hash");
+        HasKeys(root.GetProperty("visit"), "id", "date", "title", "nursery");
+        JsonElement area = root.GetProperty("areas")[0];
+        HasKeys(
+            area, "id", "name", "findings", "clear", "waiting", "barred", "conflicts", "cautions", "gaps", "nextQuestion");
+        HasKeys(First(area, "findings"), "id", "text", "certainty", "certain", "because");
+        HasKeys(
+            First(area, "clear"),
+            "action", "name", "kind", "rank", "merit", "certainty", "effect", "when", "costUsdPer1000Pots",
+            "hoursPer1000Pots", "because", "cautions", "fromMemory", "sources");
+        HasKeys(First(area, "clear").GetProperty("effect"), "reduction", "counted", "parts");
+        HasKeys(First(First(area, "clear"), "because"), "judgement", "text", "certainty", "certain", "sources");
+        HasKeys(First(area, "waiting"), "action", "needs", "because");
+        HasKeys(First(area, "barred"), "action", "severity", "because", "sources");
+        HasKeys(First(area, "conflicts"), "action", "for", "against");
+        HasKeys(First(area, "cautions"), "text", "certain", "because");
+        HasKeys(First(area, "gaps"), "kind", "subject", "text");
+        HasKeys(area.GetProperty("nextQuestion"), "id", "text", "why");
+    }
+
+    [Fact]
+    public void What_is_missing_is_null()
+    {
+        using var json = JsonDocument.Parse(Json());
+        JsonElement blank = json.RootElement.GetProperty("areas")[1];
+        Assert.Equal(JsonValueKind.Null, blank.GetProperty("nextQuestion").ValueKind);
+        JsonElement dry = json.RootElement.GetProperty("areas")[0].GetProperty("clear")[2];
+        Assert.Equal(JsonValueKind.Null, dry.GetProperty("costUsdPer1000Pots").ValueKind);
+        Assert.Equal(JsonValueKind.Null, dry.GetProperty("effect").GetProperty("reduction").ValueKind);
+        Assert.Equal(0.5, dry.GetProperty("effect").GetProperty("counted").GetDouble());
+    }
+
+    [Fact]
+    public void Numbers_have_four_decimals_at_most_and_no_idle_zeros()
+    {
+        using var json = JsonDocument.Parse(Json());
+        JsonElement wash = json.RootElement.GetProperty("areas")[0].GetProperty("clear")[0];
+        Assert.Equal("0.6123", wash.GetProperty("merit").GetRawText());
+        Assert.Equal("45", wash.GetProperty("costUsdPer1000Pots").GetRawText());
+        Assert.Equal("85.5", wash.GetProperty("effect").GetProperty("parts")[0].GetProperty("lowPercent").GetRawText());
+    }
+
+    private static string Json() => JsonReport.Of(SampleAdvice.Full, SampleKnowledge.Small);
+
+    private static JsonElement First(JsonElement parent, string list) => parent.GetProperty(list)[0];
+
+    private static void HasKeys(JsonElement element, params string[] keys) =>
+        Assert.Equal(keys, element.EnumerateObject().Select(property => property.Name));
+}

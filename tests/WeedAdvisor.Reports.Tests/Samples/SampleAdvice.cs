@@ -1,0 +1,203 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Reports.Tests.Samples;
+
+/// <summary>An advice made by hand that holds every part a report can show.</summary>
+internal static class SampleAdvice
+{
+    public static DateOnly Day { get; } = new(2026, 4, 14);
+
+    public static VisitAdvice Full { get; } = Of(FullArea, BlankArea);
+
+    public static AreaAdvice FullArea => new()
+    {
+        Area = VisitArea.Blank("mist-house", "Mist house") with
+        {
+            Answers = Answers(("place", "propagation-house")),
+            Weeds = [new WeedSeen("liverwort", "mature", 20m), new WeedSeen("bittercress", null, null)],
+        },
+        Findings = [new("surface-stays-wet", "The surface stays wet.", 0.9, true, [Wet]), MayBeWeak],
+        Clear = [Wash, Mulch, Dry],
+        Waiting =
+        [
+            Waits("granule-01", Need.Question("cover")),
+            Waits("granule-02", Need.Question("cover"), Need.Question("crops")),
+            Waits("granule-03", Need.Question("cover"), Need.Record("granule-03", "days-before-covering")),
+            Waits("granule-04", Need.Question("cover"), Need.Record("granule-04", "days-before-covering")),
+        ],
+        Barred =
+        [
+            .. Enumerable.Range(5, 15).Select(n => Barred($"granule-{n:00}", n % 2 == 0)),
+            new("pull-by-hand", Severity.Unsuitable, [NotWorthIt("pull-by-hand")], ["common-practice"]),
+        ],
+        Cautions = [Caution("Keep the mist off for a day.", true), Caution("The drain may end in the pond.", false)],
+        Conflicts = [new("mulch-pots", [For("mulch-pots", 0.7)], [Against("mulch-pots", 0.4)])],
+        Gaps = [new(GapKind.WeedWithoutRating, "bittercress", "No efficacy table rates bittercress.")],
+        NextQuestion = new("cover", "What is over the plants?", "Many bars hang on it.", 12),
+        Conclusions =
+        [
+            For("mulch-pots", 0.7),
+            Against("mulch-pots", 0.4),
+            Bar("granule-05", Severity.Prohibited, "nothing-over-cuttings", "Nothing goes over cuttings."),
+            PossibleBar("granule-01"),
+            Wet,
+        ],
+    };
+
+    public static AreaAdvice BlankArea => new()
+    {
+        Area = VisitArea.Blank("yard", "Container yard"),
+        Findings = [],
+        Clear = [],
+        Waiting = [],
+        Barred = [],
+        Cautions = [],
+        Conflicts = [],
+        Gaps = [new(GapKind.Nothing, null, "Nothing at all is clear.")],
+        NextQuestion = null,
+        Conclusions = [],
+    };
+
+    public static VisitAdvice Of(params ImmutableArray<AreaAdvice> areas) => new(
+        SampleKnowledge.Small.Stamp,
+        new Visit("spring", "First look in spring", Day, "Example Nursery (invented)", [.. areas.Select(a => a.Area)]),
+        areas);
+
+    private static ImmutableSortedDictionary<string, Answer> Answers(params (string Id, string Word)[] answers) =>
+        answers.ToImmutableSortedDictionary(a => a.Id, a => (Answer)new Answer.Words(WordSet.Of([a.Word])));
+
+    private static Reason Wet => Reason(
+        "wet-surfaces-stay-wet",
+        null,
+        new Consequence.Finding("surface-stays-wet", 0.9),
+        0.9,
+        "Water that never leaves keeps the surface wet.",
+        matched:
+        [
+            new("site", "Mist house", Truth.Yes, [new("surface-moisture", "one of moist, wet", "wet", Truth.Yes)], []),
+        ]);
+
+    private static Finding MayBeWeak => new("plants-are-weak", "The plants are weak.", 0.5, false,
+    [
+        Reason(
+            "weak-when-heated",
+            null,
+            new Consequence.Finding("plants-are-weak", 0.5),
+            0.5,
+            "Heat without light makes weak plants.",
+            [Need.Question("heated")]),
+    ]);
+
+    private static EffectPart Part => new("liverwort", 1, 85.50m, 95m, ["paper-two"]);
+
+    private static ClearAction Wash => new()
+    {
+        Action = "surface-wash",
+        Rank = 1,
+        Merit = 0.6123456,
+        Certainty = 0.8,
+        Effect = new(0.7654321, [Part, new("bittercress", 0, null, null, [])]),
+        When = "now",
+        CostUsd = 45.00m,
+        Hours = 2.25m,
+        Because = [For("surface-wash", 0.8), For("surface-wash", 0.6), Against("surface-wash", 0.3)],
+        Cautions = [new("It bleaches what it splashes.", null, true), new("It may mark soft leaves.", "soft", false)],
+        Sources = ["book-one", "paper-two"],
+    };
+
+    private static ClearAction Mulch => new()
+    {
+        Action = "mulch-pots",
+        Rank = 2,
+        Merit = 0.35,
+        Certainty = 0.7,
+        Effect = new(null, [new("liverwort", 1, null, null, [])]),
+        When = "season",
+        CostUsd = 1234.5m,
+        Hours = null,
+        Because = [For("mulch-pots", 0.7)],
+        Cautions = [],
+        Sources = ["book-one"],
+    };
+
+    private static ClearAction Dry => new()
+    {
+        Action = "let-surface-dry",
+        Rank = 3,
+        Merit = 0.2,
+        Certainty = 0.4,
+        Effect = new(null, []),
+        When = "standing",
+        CostUsd = null,
+        Hours = null,
+        Because = [For("let-surface-dry", 0.4, Behind)],
+        Cautions = [],
+        Sources = ["book-one"],
+    };
+
+    private static MatchedPattern Behind =>
+        new("finding surface-stays-wet", "The surface stays wet.", Truth.Yes, [], [Wet]);
+
+    private static WaitingAction Waits(string action, params ImmutableArray<Need> needs) =>
+        new(action, needs, [PossibleBar(action)]);
+
+    private static BarredAction Barred(string action, bool twice)
+    {
+        Reason first = Bar(action, Severity.Prohibited, "nothing-over-cuttings", $"{NameOf(action)} goes over cuttings.");
+        Reason second = Bar(action, Severity.Prohibited, "a-second-reason", "It is not known to be on the label.");
+        return new(action, Severity.Prohibited, twice ? [second, first] : [first], ["book-one"]);
+    }
+
+    private static string NameOf(string action) => SampleKnowledge.Small.ActionOf(action)!.Name;
+
+    private static AreaCaution Caution(string text, bool certain) => new(
+        text,
+        certain,
+        Reason("mind-the-water", null, new Consequence.Caution(text), 1, text, certain ? [] : [Need.Question("cover")]));
+
+    private static Reason NotWorthIt(string action) =>
+        Bar(action, Severity.Unsuitable, "too-many-to-pull", $"{NameOf(action)} takes longer than it helps.");
+
+    private static Reason Bar(string action, Severity severity, string judgement, string text) =>
+        Reason(judgement, action, new Consequence.Bar(severity), 1, text);
+
+    private static Reason PossibleBar(string action) => Reason(
+        "must-allow-the-cover",
+        action,
+        new Consequence.Bar(Severity.Prohibited),
+        1,
+        "It must allow the cover.",
+        [Need.Question("cover")],
+        [new("site", "Mist house", Truth.NotKnown, [OpenCover], [])]);
+
+    private static MatchedTest OpenCover => new("cover", "anything, called $c", "not known", Truth.NotKnown);
+
+    private static Reason For(string action, double certainty, params ImmutableArray<MatchedPattern> matched)
+    {
+        string judgement = $"it-helps-{certainty.ToString("0.0", CultureInfo.InvariantCulture).Replace('.', '-')}";
+        var then = new Consequence.Argument(certainty, false);
+        return Reason(judgement, action, then, certainty, $"It helps, says {judgement}.", [], matched);
+    }
+
+    private static Reason Against(string action, double certainty) =>
+        Reason("it-is-dear", action, new Consequence.Argument(certainty, true), certainty, "It is dear.");
+
+    private static Reason Reason(
+        string judgement,
+        string? action,
+        Consequence then,
+        double certainty,
+        string text,
+        ImmutableArray<Need>? needs = null,
+        params ImmutableArray<MatchedPattern> matched)
+    {
+        bool isCertain = needs is not { Length: > 0 };
+        return new(
+            judgement, "sample", text, then, action, certainty, isCertain, needs ?? [], matched, ["book-one"]);
+    }
+}

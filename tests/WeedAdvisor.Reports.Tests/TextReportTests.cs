@@ -1,0 +1,95 @@
+using WeedAdvisor.Golden;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Tests.Samples;
+
+namespace WeedAdvisor.Reports.Tests;
+
+public sealed class TextReportTests
+{
+    [Fact]
+    public void Full_advice_at_80_columns() => ExpectedText.Matches(Text(new TextLayout()));
+
+    [Fact]
+    public void Full_advice_at_60_columns_with_sources() => ExpectedText.Matches(Text(new TextLayout(60, true)));
+
+    [Theory]
+    [InlineData(40)]
+    [InlineData(60)]
+    [InlineData(80)]
+    [InlineData(120)]
+    public void No_line_is_wider_than_the_page(int width)
+    {
+        string text = Text(new TextLayout(width, true));
+        Assert.All(text.Split('\n'), line => Assert.True(line.Length <= width, line));
+    }
+
+    [Fact]
+    public void Another_culture_gives_the_same_text()
+    {
+        string plain = Text(new TextLayout(80, true));
+        using var culture = new CommaCulture();
+        Assert.Equal(plain, Text(new TextLayout(80, true)));
+    }
+
+    [Fact]
+    public void Safety_is_said_for_every_area_that_names_a_chemical_and_only_there()
+    {
+        string withChemical = Text(SampleAdvice.FullArea);
+        string without = Text(SampleAdvice.BlankArea);
+        Assert.All(Safety.StandingLines, line => Assert.Contains(line[..20], withChemical, StringComparison.Ordinal));
+        Assert.DoesNotContain("BEFORE ANY CHEMICAL", without, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Safety_is_said_even_when_every_chemical_is_barred()
+    {
+        AreaAdvice area = SampleAdvice.FullArea with { Clear = [], Waiting = [], Conflicts = [] };
+        Assert.Contains("BEFORE ANY CHEMICAL", Text(area), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_rule_that_bars_many_reads_as_one_entry()
+    {
+        string text = Text(SampleAdvice.FullArea);
+        Assert.Single(Lines(text), line => line.Contains("This chemical goes over cuttings.", StringComparison.Ordinal));
+        Assert.Contains("15 chemicals: Granule number 05; Granule number 06 (+1);", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Prohibited_stands_before_unsuitable() => Assert.True(
+        Text(SampleAdvice.FullArea).IndexOf("Prohibited:", StringComparison.Ordinal)
+        < Text(SampleAdvice.FullArea).IndexOf("Unsuitable:", StringComparison.Ordinal));
+
+    [Fact]
+    public void Values_older_than_a_year_are_called_out()
+    {
+        VisitAdvice later = SampleAdvice.Of(SampleAdvice.FullArea);
+        later = later with { Visit = later.Visit with { Date = new DateOnly(2027, 11, 26) } };
+        Assert.Contains("more than a year", Flat(Text(later, new TextLayout())), StringComparison.Ordinal);
+        later = later with { Visit = later.Visit with { Date = new DateOnly(2027, 11, 25) } };
+        Assert.DoesNotContain("more than a year", Flat(Text(later, new TextLayout())), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Names_from_a_file_cannot_drive_the_terminal()
+    {
+        VisitAdvice advice = SampleAdvice.Of(SampleAdvice.BlankArea);
+        advice = advice with { Visit = advice.Visit with { Nursery = "Evil\u001b[31m\u202e nursery\r\nhere" } };
+        string text = Text(advice, new TextLayout());
+        Assert.DoesNotContain('\u001b', text);
+        Assert.DoesNotContain('\u202e', text);
+        Assert.DoesNotContain('\r', text);
+    }
+
+    private static string Text(TextLayout layout) => Text(SampleAdvice.Full, layout);
+
+    private static string Text(AreaAdvice area) => Text(SampleAdvice.Of(area), new TextLayout());
+
+    private static string Text(VisitAdvice advice, TextLayout layout) =>
+        TextReport.Of(advice, SampleKnowledge.Small, layout);
+
+    private static string[] Lines(string text) => text.Split('\n');
+
+    private static string Flat(string text) =>
+        string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+}

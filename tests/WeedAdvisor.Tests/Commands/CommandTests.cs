@@ -1,0 +1,158 @@
+using System.Text.Json;
+using WeedAdvisor.Golden;
+
+namespace WeedAdvisor.Tests.Commands;
+
+public sealed class CommandTests
+{
+    [Fact]
+    public void Demo() => ExpectedText.Matches(Good("demo"), "Demo");
+
+    [Fact]
+    public void Why() => ExpectedText.Matches(Good("why", "demo-spring.yaml", "sample-granule"), "Why");
+
+    [Fact]
+    public void Why_takes_a_name_as_well() => Assert.Equal(
+        Good("why", "demo-spring.yaml", "pull-by-hand"), Good("why", "demo-spring.yaml", "pull the WEEDS by hand"));
+
+    [Fact]
+    public void Knowledge_check() => ExpectedText.Matches(Good("knowledge", "check"));
+
+    [Fact]
+    public void Knowledge_show_of_a_treatment() =>
+        ExpectedText.Matches(Good("knowledge", "show", "sample-granule"));
+
+    [Fact]
+    public void Knowledge_list() => Assert.Equal("liverwort  Liverwort\n", Good("knowledge", "list", "weeds"));
+
+    [Fact]
+    public void Advise_on_the_demo_visit_is_the_demo() => Assert.Equal(Good("demo"), Good("advise", "demo-spring.yaml"));
+
+    [Fact]
+    public void A_visit_may_come_through_a_pipe()
+    {
+        using var visit = new StringReader(File.ReadAllText(CommandRun.SmallVisit));
+        Assert.Equal(Good("demo"), CommandRun.In(visit, "advise", "-").Out);
+    }
+
+    [Fact]
+    public void Sources_are_cited_when_asked_for()
+    {
+        string text = Good("advise", "demo-spring.yaml", "--sources");
+        Assert.Contains("[sample-book]\n      A. Author. 2001. A sample book\n", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("A. Author", Good("demo"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_area_only()
+    {
+        string text = Good("advise", "demo-spring.yaml", "--area", "yard");
+        Assert.Contains("Container yard", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Mist house", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Json_is_for_programs()
+    {
+        using var json = JsonDocument.Parse(Good("advise", "demo-spring.yaml", "--format", "json"));
+        JsonElement mist = json.RootElement.GetProperty("areas")[0];
+        Assert.Equal("pull-by-hand", mist.GetProperty("clear")[0].GetProperty("action").GetString());
+        Assert.Equal("prohibited", mist.GetProperty("barred")[0].GetProperty("severity").GetString());
+        JsonElement yard = json.RootElement.GetProperty("areas")[1];
+        Assert.Equal("cover", yard.GetProperty("waiting")[0].GetProperty("needs")[0].GetProperty("id").GetString());
+    }
+
+    [Theory]
+    [InlineData(40)]
+    [InlineData(80)]
+    [InlineData(100)]
+    public void No_line_is_wider_than_asked_for(int width)
+    {
+        string[] args = ["--width", $"{width}"];
+        string[] texts =
+        [
+            Good(["demo", .. args]),
+            Good(["why", "demo-spring.yaml", "sample-granule", .. args]),
+            Good(["knowledge", "show", "liverwort", .. args]),
+            Good(["knowledge", "list", "judgements", .. args]),
+        ];
+        Assert.All(texts.SelectMany(text => text.Split('\n')), line => Assert.True(line.Length <= width, line));
+    }
+
+    [Theory]
+    [InlineData("text")]
+    [InlineData("json")]
+    public void Another_culture_gives_the_same_bytes(string format)
+    {
+        string[] args = ["advise", "demo-spring.yaml", "--sources", "--format", format];
+        string plain = Good(args);
+        using var culture = new CommaCulture();
+        Assert.Equal(plain, Good(args));
+    }
+
+    [Fact]
+    public void Worked_visits_that_come_as_expected() =>
+        Assert.Equal("5 passed, 0 failed\n", Good("knowledge", "test"));
+
+    [Fact]
+    public void Worked_visits_that_do_not_end_with_code_1_and_a_line_each()
+    {
+        using var copy = new RulesCopy();
+        copy.Replace("visits/demo-spring.yaml", "clear: [pull-by-hand]", "not-clear: [pull-by-hand]");
+        CommandRun run = CommandRun.Of("knowledge", "test", "--knowledge", copy.Folder);
+        Assert.Equal(ExitCode.Negative, run.Code);
+        string[] lines = run.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Matches(
+            "^visits/demo-spring.yaml:\\d+: mist-house: expected pull-by-hand not to be clear; it is clear with rank 1$",
+            lines[0]);
+        Assert.Equal("4 passed, 1 failed", lines[1]);
+    }
+
+    [Fact]
+    public void The_option_wins_over_the_environment()
+    {
+        using var copy = new RulesCopy();
+        copy.Replace("knowledge.yaml", "9.9.9", "8.8.8");
+        Assert.Contains("8.8.8", Good("--knowledge", copy.Folder, "knowledge", "check"), StringComparison.Ordinal);
+        Assert.Contains("8.8.8", Good("knowledge", "check", "--knowledge", copy.Folder), StringComparison.Ordinal);
+        Assert.Contains("9.9.9", Good("knowledge", "check"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_option_and_environment_the_shipped_rules_beside_the_program_are_used()
+    {
+        string program = Path.GetDirectoryName(CommandRun.SmallRules)!;
+        CommandRun run = CommandRun.With(s => s with { ProgramFolder = program, Environment = _ => null }, "demo");
+        Assert.Equal(ExitCode.InputOutput, run.Code);
+        Assert.Contains(Path.Combine(program, "rules"), run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_person_at_a_terminal_gets_the_screens()
+    {
+        string? opened = null;
+        CommandRun run = CommandRun.With(s => s with
+        {
+            IsInputTerminal = true,
+            IsOutputTerminal = true,
+            OpenScreens = (_, folder) =>
+            {
+                opened = folder;
+                return ExitCode.Done;
+            },
+        });
+        Assert.Equal(CommandRun.SmallRules, opened);
+        Assert.Empty(run.Out);
+    }
+
+    [Fact]
+    public void Without_a_terminal_the_program_alone_shows_the_demo() => Assert.Equal(Good("demo"), Good());
+
+    private static string Good(params string[] args)
+    {
+        CommandRun run = CommandRun.Of(args);
+        Assert.Equal("", run.Error);
+        Assert.Equal(ExitCode.Done, run.Code);
+        return run.Out;
+    }
+}
