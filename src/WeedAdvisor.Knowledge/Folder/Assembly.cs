@@ -8,7 +8,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Knowledge.Folder;
 
-/// <summary>Puts the records of all files together and checks what only shows in the whole: ids, circles, missing lists.</summary>
+/// <summary>
+/// Puts the records of all files together and checks what only shows in the whole: ids, circles, missing lists.
+/// </summary>
 internal sealed class Assembly
 {
     private readonly ImmutableArray<object> _records;
@@ -23,7 +25,8 @@ internal sealed class Assembly
     /// <summary>The knowledge; worthless when there are problems.</summary>
     public KnowledgeBase Build(string hash)
     {
-        ImmutableArray<WordList> lists = All<WordList>();
+        WordList[] lists = [.. All<PlacedList>().Select(placed => placed.List)];
+        ReportRepeats(All<PlacedList>().Select(placed => (placed.List.Id, placed.Where)));
         _problems.AddRange(RequiredLists.MissingFrom(lists));
         ReportRepeats(All<Question>());
         CatalogueAction[] actions = [.. All<CatalogueAction>()];
@@ -34,7 +37,7 @@ internal sealed class Assembly
         return new KnowledgeBase
         {
             Stamp = new KnowledgeStamp(All<string>().FirstOrDefault("0.0.0"), hash),
-            Vocabulary = Vocabulary(lists),
+            Vocabulary = ById(lists, list => list.Id),
             Questions = All<Question>(),
             Weeds = Catalogue<Weed>(),
             Crops = CropAncestry.Of(Catalogue<Crop>(), _problems),
@@ -48,13 +51,6 @@ internal sealed class Assembly
             Judgements = [.. judgements],
             WorkedVisits = All<WorkedVisit>(),
         };
-    }
-
-    private ImmutableSortedDictionary<string, WordList> Vocabulary(ImmutableArray<WordList> lists)
-    {
-        foreach (string twice in lists.GroupBy(list => list.Id).Where(same => same.Count() > 1).Select(same => same.Key))
-            _problems.Add(new Problem(Place.Whole("vocabulary"), $"the list '{twice}' in two files", "each list once"));
-        return ById(lists, list => list.Id);
     }
 
     private ImmutableSortedDictionary<string, T> Catalogue<T>()
@@ -74,8 +70,10 @@ internal sealed class Assembly
         var first = new Dictionary<string, Place>(StringComparer.Ordinal);
         foreach ((string id, Place where) in records)
         {
-            if (!first.TryAdd(id, where))
-                _problems.Add(new Problem(where, $"the id '{id}' a second time", $"another id: {first[id]} has this one"));
+            // A missing id has been reported as such.
+            if (id.Length > 0 && !first.TryAdd(id, where))
+                _problems.Add(new Problem(
+                    where, $"the id '{id}' a second time", $"another id: {first[id]} has this one"));
         }
     }
 

@@ -34,7 +34,8 @@ internal static class FileBytes
         {
             problem = new Problem(Place.Whole(shown), "no such file", "a file that exists");
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception e)
+            when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             problem = new Problem(Place.Whole(shown), $"a file that cannot be read ({e.Message})", "a readable file");
         }

@@ -32,7 +32,7 @@ internal static class FileRoles
     /// <summary>The files that must be there, in ordinal order.</summary>
     public static ImmutableArray<string> RequiredFiles { get; } = [.. s_files.Keys.Order(StringComparer.Ordinal)];
 
-    /// <summary>What the file at this path, relative to the knowledge folder, holds; null when it has no place there.</summary>
+    /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
     public static FileRole? Of(string path)
     {
         if (s_files.TryGetValue(path, out FileRole role))
@@ -50,8 +50,11 @@ internal static class FileRoles
     {
         string first = path.Split('/')[0];
         string expected = "a .yaml file among " + string.Join(", ", RequiredFiles)
-            + " or directly in " + string.Join(", ", s_folders.Keys.Order(StringComparer.Ordinal).Select(name => name + "/"));
+            + " or directly in " + string.Join("/, ", s_folders.Keys.Order(StringComparer.Ordinal)) + "/";
         return new Problem(
-            Place.Whole(path), "a file that nothing reads", expected, NearestWord.Of(first, [.. s_files.Keys, .. s_folders.Keys]));
+            Place.Whole(path),
+            "a file that nothing reads",
+            expected,
+            NearestWord.Of(first, [.. s_files.Keys, .. s_folders.Keys]));
     }
 }

@@ -13,7 +13,9 @@ namespace WeedAdvisor.Knowledge.Folder;
 /// <param name="Bytes">Its content; null when it could not be read.</param>
 internal sealed record FolderFile(string Path, FileRole Role, byte[]? Bytes);
 
-/// <summary>The files of a knowledge folder in ordinal order of path, whatever order the file system gives them in.</summary>
+/// <summary>
+/// The files of a knowledge folder in ordinal order of path, whatever order the file system gives them in.
+/// </summary>
 /// <param name="Files">The files that have a place.</param>
 /// <param name="Problems">Missing, unreadable and unplaced files.</param>
 internal sealed record FolderFiles(ImmutableArray<FolderFile> Files, ImmutableArray<Problem> Problems)

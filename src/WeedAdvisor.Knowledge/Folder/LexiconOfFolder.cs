@@ -16,7 +16,10 @@ internal sealed class LexiconOfFolder
     private LexiconOfFolder(IEnumerable<(FileRole Role, ParsedFile File)> files) =>
         _files = files.ToLookup(file => file.Role, file => file.File);
 
-    /// <summary>The lexicon of the files. Files in which one could not be parsed declare nothing, so nothing is held against them.</summary>
+    /// <summary>
+    /// The lexicon of the files. What is declared in a file that could not be parsed is not known, so nothing is held
+    /// against it.
+    /// </summary>
     public static Lexicon Of(IEnumerable<(FileRole Role, ParsedFile File)> files)
     {
         var scan = new LexiconOfFolder(files);
@@ -44,7 +47,8 @@ internal sealed class LexiconOfFolder
         foreach (MappingNode question in Records(FileRole.Questions))
         {
             if (question.Find("id") is ScalarNode id && question.Find("answers") is SequenceNode answers)
-                _words.TryAdd($"answers:{id.Text}", new ValidWords($"an answer to '{id.Text}'", Texts(answers.Items, "id")));
+                _words.TryAdd(
+                    $"answers:{id.Text}", new ValidWords($"an answer to '{id.Text}'", Texts(answers.Items, "id")));
         }
     }
 
@@ -64,7 +68,10 @@ internal sealed class LexiconOfFolder
             Declare(
                 "sources",
                 "a key of sources.yaml",
-                Entries(FileRole.Sources).Select(entry => entry.Key.Text).Concat(SourceReader.Always.Select(s => s.Key)));
+                [
+                    .. Entries(FileRole.Sources).Select(entry => entry.Key.Text),
+                    .. SourceReader.Always.Select(source => source.Key),
+                ]);
     }
 
     private void NamedByTreatments()

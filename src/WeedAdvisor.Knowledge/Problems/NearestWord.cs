@@ -9,7 +9,9 @@ public static class NearestWord
     // Longer texts are sentences, not slips of the finger.
     private const int LongestWord = 80;
 
-    /// <summary>The nearest of the words, or null when none is near. Of equally near ones, the first in ordinal order.</summary>
+    /// <summary>
+    /// The nearest of the words, or null when none is near. Of equally near ones, the first in ordinal order.
+    /// </summary>
     /// <param name="written">What was written.</param>
     /// <param name="words">The valid words, in any order.</param>
     public static string? Of(string written, IEnumerable<string> words)

@@ -42,7 +42,8 @@ internal sealed class QuestionReader
             Memory = map.FinishWithMemory(),
         };
         if (AttributeSchema.DerivedSite.Any(derived => derived.Name == question.Id))
-            map.Context.Report(map.Node, $"a question '{question.Id}'", "an id that is not worked out from the answers");
+            map.Context.Report(
+                map.Node, $"a question '{question.Id}'", "an id that is not worked out from the answers");
         _asked.Add(question);
         return question;
     }
@@ -58,8 +59,12 @@ internal sealed class QuestionReader
         ImmutableArray<AnswerChoice> choices = map.Each("answers", "an answer", Choice);
         if (choices.Length < 2)
             map.Context.Report(map.Node, $"a question with {choices.Length} answers", "at least two under 'answers'");
-        foreach (string twice in choices.GroupBy(choice => choice.Id).Where(ids => ids.Count() > 1).Select(ids => ids.Key))
-            map.Context.Report(map.Node, $"the answer '{twice}' a second time", "each answer once");
+        foreach (IGrouping<string, AnswerChoice> same in choices.GroupBy(choice => choice.Id))
+        {
+            if (same.Count() > 1)
+                map.Context.Report(map.Node, $"the answer '{same.Key}' a second time", "each answer once");
+        }
+
         return choices;
     }
 

@@ -30,7 +30,8 @@ internal static class TreatmentParts
         if (rate.Product is null && rate.AiLbPerAcre is null)
             map.Context.Report(map.Node, "a rate without a figure", "'product-per-area', 'ai-lb-per-acre' or both");
         if (rate.Product is null != rate.Unit is null)
-            map.Context.Report(map.Node, "a product figure and its unit apart", "'product-per-area' with 'unit', or neither");
+            map.Context.Report(
+                map.Node, "a product figure and its unit apart", "'product-per-area' with 'unit', or neither");
         map.Finish();
         return rate;
     }

@@ -42,7 +42,8 @@ internal static class WeedReader
     {
         var months = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<int>>(StringComparer.Ordinal);
         if (map.Required("emergence") is not { } node
-            || MappingReader.Of(node, map.Context, "months by emergence zone") is not { Node: MappingNode zones } reader)
+            || MappingReader.Of(node, map.Context, "months by emergence zone")
+                is not { Node: MappingNode zones } reader)
             return months.ToImmutable();
         foreach (Entry zone in zones.Entries)
         {

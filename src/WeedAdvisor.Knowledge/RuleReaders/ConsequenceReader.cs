@@ -10,10 +10,11 @@ internal static class ConsequenceReader
 
     /// <summary>The consequence, or a problem and null.</summary>
     /// <param name="map">The rule.</param>
-    /// <param name="actions">How many practice, treatment and action patterns the rule has outside none and any.</param>
+    /// <param name="actions">How many patterns on actions the rule has, outside none and any.</param>
     public static Consequence? Read(MappingReader map, int actions)
     {
-        Consequence?[] all = [Finding(map), Argument(map, "support"), Argument(map, "doubt"), Bar(map), Caution(map)];
+        Consequence?[] all =
+            [Finding(map), Argument(map, "support"), Argument(map, "doubt"), Bar(map), Caution(map)];
         int count = s_keys.Count(map.Has);
         if (count != 1)
         {
@@ -31,7 +32,8 @@ internal static class ConsequenceReader
     {
         (bool isGood, string expected) = consequence switch
         {
-            Consequence.Finding => (actions == 0, "none: a finding is about the area; put the action inside 'any' or 'none'"),
+            Consequence.Finding =>
+                (actions == 0, "none: a finding is about the area; put the action inside 'any' or 'none'"),
             Consequence.Caution => (actions <= 1, "at most one: the action that the caution goes with"),
             _ => (actions == 1, "exactly one: the action that the rule is about"),
         };

@@ -6,7 +6,9 @@ using WeedAdvisor.Knowledge.Yaml;
 
 namespace WeedAdvisor.Knowledge.RuleReaders;
 
-/// <summary>Checks the slots of a text: each must name a fact that the rule matches, or a variable that it binds.</summary>
+/// <summary>
+/// Checks the slots of a text: each must name a fact that the rule matches, or a variable that it binds.
+/// </summary>
 internal sealed class SlotCheck(ReadContext context, ImmutableArray<Pattern> when, VariableScope variables)
 {
     /// <summary>Checks the text that stands in the node; other nodes have been reported already.</summary>

@@ -142,7 +142,8 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
         if (Number(attribute, low) is not { } from || Number(attribute, high) is not { } to)
             return [];
         if (from > to)
-            context.Report(range, $"[{ScalarGrammar.Write(from)}, {ScalarGrammar.Write(to)}]", "the lower number first");
+            context.Report(
+                range, $"[{ScalarGrammar.Write(from)}, {ScalarGrammar.Write(to)}]", "the lower number first");
         return
         [
             new AttributeTest.Limit(Comparison.AtLeast, from),
@@ -155,7 +156,9 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
         if (attribute.Definition.Shape == AttributeShape.Number)
             return true;
         context.Report(
-            entry.Key, $"'{entry.Key.Text}' on '{attribute.Definition.Name}', which is not a number", "a word or a list of words");
+            entry.Key,
+            $"'{entry.Key.Text}' on '{attribute.Definition.Name}', which is not a number",
+            "a word or a list of words");
         return false;
     }
 
@@ -168,10 +171,7 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
         }
 
         if (attribute.Between is { } range && (number < range.Low || number > range.High))
-            context.Report(
-                node,
-                scalar.Text,
-                $"a number from {ScalarGrammar.Write(range.Low)} to {ScalarGrammar.Write(range.High)}");
+            context.Report(node, scalar.Text, ScalarGrammar.Between(range.Low, range.High));
         return number;
     }
 

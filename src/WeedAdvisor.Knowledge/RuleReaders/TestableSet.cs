@@ -34,7 +34,7 @@ internal sealed class TestableSet
     /// <summary>The attributes of a weed, a crop, an action or an earlier application.</summary>
     public static TestableSet Of(FactKind kind) => s_byKind[kind];
 
-    /// <summary>The attributes of the site: what the questions ask for and, for rules, what follows from the answers.</summary>
+    /// <summary>The attributes of the site: what is asked and, for rules, what follows from the answers.</summary>
     public static TestableSet OfSite(IReadOnlyCollection<Question> questions, bool withDerived)
     {
         IEnumerable<Testable> asked = questions.Select(Asked).OfType<Testable>();

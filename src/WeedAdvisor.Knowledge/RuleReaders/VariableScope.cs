@@ -27,7 +27,9 @@ internal sealed class VariableScope(ReadContext context)
     {
         string name = node.Text[1..];
         if (_bound.ContainsKey(name) || !MayBind)
-            return Use(node, attribute.Shape) is { } used ? new AttributeTest.Variable(used, Binds: false, Negated: false) : null;
+            return Use(node, attribute.Shape) is { } used
+                ? new AttributeTest.Variable(used, Binds: false, Negated: false)
+                : null;
         if (!ScalarGrammar.IsId(name))
         {
             context.Report(node, node.Described, "a variable: a dollar sign and lower-case words joined by hyphens");
@@ -38,7 +40,7 @@ internal sealed class VariableScope(ReadContext context)
         return new AttributeTest.Variable(name, Binds: true, Negated: false);
     }
 
-    /// <summary>The name of a variable that must have been bound, by an attribute of a shape that compares; else null.</summary>
+    /// <summary>The name of a variable that must have been bound, and to something comparable; else null.</summary>
     public string? Use(ScalarNode node, AttributeShape shape)
     {
         string name = node.Text[1..];
@@ -73,7 +75,8 @@ internal sealed class VariableScope(ReadContext context)
         foreach ((string name, (_, ScalarNode where)) in _bound)
         {
             if (!_used.Contains(name))
-                context.Report(where, $"the variable ${name}, bound and never used", "a second use of it, or no variable");
+                context.Report(
+                    where, $"the variable ${name}, bound and never used", "a second use of it, or no variable");
         }
     }
 

@@ -111,7 +111,10 @@ internal sealed partial class MappingReader
         if (Number(list.Items[0], low, high) is not { } from || Number(list.Items[1], low, high) is not { } to)
             return null;
         if (from > to)
-            Context.Report(node, $"[{ScalarGrammar.Write(from)}, {ScalarGrammar.Write(to)}]", "a range with the lower number first");
+            Context.Report(
+                node,
+                $"[{ScalarGrammar.Write(from)}, {ScalarGrammar.Write(to)}]",
+                "a range with the lower number first");
         return new Span(from, to);
     }
 

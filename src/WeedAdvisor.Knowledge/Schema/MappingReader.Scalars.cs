@@ -81,10 +81,13 @@ internal sealed partial class MappingReader
         if (Scalar(node, NumberForm) is not { } scalar)
             return null;
         if (!ScalarGrammar.TryNumber(scalar.Text, out decimal number))
+        {
             Context.Report(scalar, scalar.Described, NumberForm);
-        else if (number < low || number > high)
-            Context.Report(
-                scalar, scalar.Text, $"a number from {ScalarGrammar.Write(low)} to {ScalarGrammar.Write(high)}");
+            return null;
+        }
+
+        if (number < low || number > high)
+            Context.Report(scalar, scalar.Text, ScalarGrammar.Between(low, high));
         return number;
     }
 
@@ -92,9 +95,10 @@ internal sealed partial class MappingReader
     {
         if (Scalar(node, "a date") is not { } scalar)
             return null;
-        if (!ScalarGrammar.TryDate(scalar.Text, out DateOnly date))
-            Context.Report(scalar, scalar.Described, "a date, YYYY-MM-DD");
-        return date;
+        if (ScalarGrammar.TryDate(scalar.Text, out DateOnly date))
+            return date;
+        Context.Report(scalar, scalar.Described, "a date, YYYY-MM-DD");
+        return null;
     }
 
     // A missing key has been reported, or may be missing; a key without a value never may.

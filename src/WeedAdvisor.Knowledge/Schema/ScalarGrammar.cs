@@ -49,6 +49,9 @@ internal static class ScalarGrammar
     /// <summary>A number as it is written in a file.</summary>
     public static string Write(decimal number) => number.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>What a number between two limits is called in a problem.</summary>
+    public static string Between(decimal low, decimal high) => $"a number from {Write(low)} to {Write(high)}";
+
     /// <summary>Reads a date, <c>YYYY-MM-DD</c>.</summary>
     public static bool TryDate(string text, out DateOnly date) => DateOnly.TryParseExact(
         text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);

@@ -60,10 +60,7 @@ internal sealed class AnswerReader(ReadContext context, DateOnly visitDate)
         }
 
         if (question.Between is { } range && (number < range.Low || number > range.High))
-            context.Report(
-                node,
-                scalar.Text,
-                $"a number from {ScalarGrammar.Write(range.Low)} to {ScalarGrammar.Write(range.High)}, in {question.Unit}");
+            context.Report(node, scalar.Text, $"{ScalarGrammar.Between(range.Low, range.High)}, in {question.Unit}");
         return new Answer.Number(number);
     }
 
@@ -83,7 +80,8 @@ internal sealed class AnswerReader(ReadContext context, DateOnly visitDate)
     private Answer? Elsewhere(Question question, Entry entry)
     {
         string key = question.Kind == QuestionKind.Weeds ? "weeds" : "past";
-        context.Report(entry.Key, $"'{question.Id}' among the answers", $"the key '{key}' of the area, beside 'answers'");
+        context.Report(
+            entry.Key, $"'{question.Id}' among the answers", $"the key '{key}' of the area, beside 'answers'");
         return null;
     }
 }

@@ -8,7 +8,7 @@ namespace WeedAdvisor.Knowledge.Visits;
 /// </summary>
 public static class AtomicFile
 {
-    private static readonly UTF8Encoding s_utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: false);
+    private static readonly UTF8Encoding s_utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>
     /// Writes the text as UTF-8: to a new file in the same folder, forced to the disk, then renamed over the old one.
@@ -20,7 +20,7 @@ public static class AtomicFile
     /// <exception cref="UnauthorizedAccessException">The same, for want of permission.</exception>
     public static void Write(string path, string text)
     {
-        string target = Path.GetFullPath(new FileInfo(path).ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? path);
+        string target = Target(path);
         string folder = Path.GetDirectoryName(target)
             ?? throw new IOException($"'{path}' is not the path of a file.");
         string temporary = Path.Combine(folder, $".{Path.GetFileName(target)}.{Path.GetRandomFileName()}.tmp");
@@ -39,6 +39,12 @@ public static class AtomicFile
                 File.Delete(temporary);
             throw;
         }
+    }
+
+    private static string Target(string path)
+    {
+        var file = new FileInfo(path);
+        return file.LinkTarget is null ? file.FullName : file.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
     }
 
     private static void WriteThrough(string path, byte[] bytes)

@@ -6,7 +6,10 @@ using WeedAdvisor.Knowledge.Yaml;
 
 namespace WeedAdvisor.Knowledge.Visits;
 
-/// <summary>Reads a visit. A key that is left out, or says <c>not-known</c>, is not known; an empty list says that there is none.</summary>
+/// <summary>
+/// Reads a visit. A key that is left out, or says <c>not-known</c>, is not known; an empty list says that there is
+/// none.
+/// </summary>
 /// <param name="questions">The questions, by id.</param>
 internal sealed class VisitReader(IReadOnlyDictionary<string, Question> questions)
 {

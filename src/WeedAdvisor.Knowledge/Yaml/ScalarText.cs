@@ -3,16 +3,17 @@ using System.Text;
 
 namespace WeedAdvisor.Knowledge.Yaml;
 
-/// <summary>Writes text so that it is read back as it was: plainly when that is safe, in double quotes otherwise.</summary>
+/// <summary>Writes text so that it is read back as it was: plainly when that is safe, else in quotes.</summary>
 internal static class ScalarText
 {
     /// <summary>The text as a YAML scalar on one line.</summary>
     public static string Of(string text) => IsPlain(text) ? text : Quoted(text);
 
-    // Stricter than YAML: a colon, a hash or a bracket is quoted wherever it stands, so nobody has to know the exceptions.
+    // Stricter than YAML: a colon, a hash or a bracket is quoted wherever it stands, so nobody has to know the
+    // exceptions.
     private static bool IsPlain(string text) =>
         char.IsLetter(text[0]) && text[^1] != ' '
-        && text.All(c => char.IsLetterOrDigit(c) || c is ' ' or '.' or '-' or '/' or '_' or '(' or ')' or '+');
+        && text.All(c => char.IsLetterOrDigit(c) || " .-/_()+".Contains(c, StringComparison.Ordinal));
 
     private static string Quoted(string text)
     {

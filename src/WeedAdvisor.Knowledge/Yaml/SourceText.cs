@@ -5,7 +5,7 @@ using WeedAdvisor.Knowledge.Problems;
 
 namespace WeedAdvisor.Knowledge.Yaml;
 
-/// <summary>Turns the bytes of a file into text, or says why it can't: UTF-8 only, bounded, no control characters.</summary>
+/// <summary>Turns the bytes of a file into text, or says why not: UTF-8 only, no control characters.</summary>
 internal static class SourceText
 {
     /// <summary>The most bytes that a knowledge file may have.</summary>

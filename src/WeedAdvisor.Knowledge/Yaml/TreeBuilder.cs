@@ -74,7 +74,7 @@ internal sealed class TreeBuilder
 
     private Node? Read(ParsingEvent now, int depth)
     {
-        if (depth > DeepestNesting)
+        if (depth > DeepestNesting && now is (SequenceStart or MappingStart))
             return Refuse(now.Start, $"nesting deeper than {DeepestNesting}", $"at most {DeepestNesting} levels");
         if (now is AnchorAlias alias)
             return Refuse(alias.Start, $"the alias *{alias.Value}", "the value written out: aliases are not allowed");
@@ -102,7 +102,8 @@ internal sealed class TreeBuilder
     {
         if (SourceText.HasControls(scalar.Value))
             Report(scalar.Start, "an escaped control character", "text without control characters");
-        return new ScalarNode(scalar.Value, scalar.Style == ScalarStyle.Plain, Line(scalar.Start), Column(scalar.Start));
+        bool isPlain = scalar.Style == ScalarStyle.Plain;
+        return new ScalarNode(scalar.Value, isPlain, Line(scalar.Start), Column(scalar.Start));
     }
 
     private SequenceNode? List(ParsingEvent start, int depth)
