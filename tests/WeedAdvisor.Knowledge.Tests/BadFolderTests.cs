@@ -1,0 +1,84 @@
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Tests.Support;
+
+namespace WeedAdvisor.Knowledge.Tests;
+
+/// <summary>Files that are missing, broken, out of place, or at odds with each other.</summary>
+public sealed class BadFolderTests
+{
+    [Theory]
+    [InlineData("findings.yaml")]
+    [InlineData("knowledge.yaml")]
+    [InlineData("prices.yaml")]
+    [InlineData("regions.yaml")]
+    [InlineData("sources.yaml")]
+    public void A_missing_file_is_one_problem_and_not_one_for_each_use_of_its_ids(string file)
+    {
+        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().Without(file).Load();
+
+        Assert.Equal([$"{file}: found no such file; expected a file that exists"], outcome.Problems.Select(p => p.ToString()));
+    }
+
+    [Fact]
+    public void A_file_that_cannot_be_parsed_is_one_problem_and_not_one_for_each_use_of_its_ids()
+    {
+        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().With("questions.yaml", "- id: [place").Load();
+
+        Assert.Equal("questions.yaml", Assert.Single(outcome.Problems).Where.File);
+    }
+
+    [Theory]
+    [InlineData("weed/liverwort.yaml", "weeds")]
+    [InlineData("weeds/annual/spurge.yaml", "weeds")]
+    [InlineData("question.yaml", "questions.yaml")]
+    [InlineData("crops.yml", "crops.yaml")]
+    public void A_file_that_nothing_reads_is_a_problem(string path, string nearest)
+    {
+        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().With(path, "- id: x").Load();
+
+        Problem problem = Assert.Single(outcome.Problems);
+        Assert.Equal("a file that nothing reads", problem.Found);
+        Assert.Equal(nearest, problem.Nearest);
+    }
+
+    [Fact]
+    public void The_same_list_in_two_files_is_a_problem() => Assert.Equal(
+        "vocabulary/more.yaml:1:1: found the id 'when' a second time; "
+            + "expected another id: vocabulary/lists.yaml:22:1 has this one",
+        Assert.Single(new FixtureKnowledge().With("vocabulary/more.yaml", "when: { now: now }").Load().Problems).ToString());
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_a_problem()
+    {
+        using var folder = new TempFolder();
+
+        Assert.Equal("no such folder", Assert.Single(KnowledgeFolder.Load(folder.At("missing")).Problems).Found);
+        Assert.False(KnowledgeFolder.Load(folder.Write("file", "text")).IsGood);
+        Assert.False(KnowledgeFolder.Load("").IsGood);
+        Assert.False(KnowledgeFolder.Load("a\0b").IsGood);
+    }
+
+    [Fact]
+    public void An_empty_folder_lacks_every_required_file()
+    {
+        using var folder = new TempFolder();
+
+        Assert.Equal(
+            ["crops.yaml", "findings.yaml", "knowledge.yaml", "prices.yaml", "questions.yaml", "regions.yaml", "scales.yaml", "sources.yaml"],
+            KnowledgeFolder.Load(folder.Path).Problems.Select(problem => problem.Where.File));
+    }
+
+    [Fact]
+    public void Three_errors_in_two_files_are_three_problems_in_order()
+    {
+        Outcome<KnowledgeBase> outcome = new FixtureKnowledge()
+            .Change("weeds/spurge.yaml", "kind: broadleaf", "kind: brodleaf")
+            .Change("weeds/spurge.yaml", "identify:", "idenitfy: x\n  identify:")
+            .Change("crops.yaml", "[shrubs]", "[shrubz]")
+            .Load();
+
+        Assert.Null(outcome.Value);
+        Assert.Equal(["crops.yaml:2", "weeds/spurge.yaml:4", "weeds/spurge.yaml:13"], outcome.Problems.Select(p => $"{p.Where.File}:{p.Where.Line}"));
+        Assert.Equal(["shrubs", "broadleaf", "identify"], outcome.Problems.Select(problem => problem.Nearest));
+    }
+}

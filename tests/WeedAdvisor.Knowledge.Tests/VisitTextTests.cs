@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using CsCheck;
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Tests.Support;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Knowledge.Tests;
+
+public sealed class VisitTextTests
+{
+    private static readonly DateOnly s_day = new(2026, 4, 14);
+
+    private static readonly Gen<string> s_id =
+        Gen.String[Gen.Char["abcxyz019"], 1, 5].Array[1, 3].Select(words => string.Join('-', words));
+
+    private static readonly Gen<string> s_text = Gen.String[Gen.Char, 1, 20]
+        .Where(text => !string.IsNullOrWhiteSpace(text) && text.All(c => !char.IsControl(c) && !char.IsSurrogate(c)));
+
+    private static readonly Gen<DateOnly> s_past = Gen.Int[0, 4000].Select(days => s_day.AddDays(-days));
+
+    private static readonly Gen<decimal> s_percent = Gen.Int[0, 10_000].Select(hundredths => hundredths / 100m);
+
+    private static readonly Gen<ImmutableArray<WeedSeen>?> s_weeds = Gen.Select(
+        Gen.Shuffle(FixtureKnowledge.Good.Weeds.Keys.ToArray(), 0, 2),
+        Gen.OneOf<string?>(null, "mature", "seedling"),
+        Gen.OneOf(Gen.Const((decimal?)null), s_percent.Select(percent => (decimal?)percent)),
+        Gen.Bool,
+        (weeds, stage, cover, known) => known
+            ? (ImmutableArray<WeedSeen>?)[.. weeds.Select(weed => new WeedSeen(weed, stage, cover))]
+            : null);
+
+    private static readonly Gen<ImmutableArray<PastApplication>?> s_applications = Gen.Select(
+        Gen.OneOf(Gen.Const((DateOnly?)null), s_past.Select(day => (DateOnly?)day)),
+        Gen.OneOf<string?>(null, "clean", "escapes", "injury"),
+        Gen.Shuffle(FixtureKnowledge.Good.Weeds.Keys.ToArray(), 0, 2),
+        Gen.Int[-1, 2],
+        (day, result, escaped, count) => count < 0
+            ? (ImmutableArray<PastApplication>?)null
+            : [.. Enumerable.Repeat(new PastApplication("oxadine-granules", day, result, WordSet.Of(escaped)), count)]);
+
+    private static readonly Gen<VisitArea> s_area = Gen.Select(
+        s_id, s_text, Gen.Shuffle(FixtureKnowledge.Good.Questions.ToArray(), 0, 8).SelectMany(Answers), s_weeds, s_applications,
+        (id, name, answers, weeds, past) => new VisitArea(id, name, answers, weeds, past));
+
+    private static readonly Gen<Visit> s_visit = Gen.Select(
+        s_id, s_text, Gen.Bool, s_area.Array[0, 4],
+        (id, text, titled, areas) => new Visit(
+            id, titled ? text : null, s_day, titled ? null : text, [.. areas.DistinctBy(area => area.Id)]));
+
+    [Fact]
+    public void Every_visit_comes_back_as_it_was_written() => s_visit.Sample(visit =>
+    {
+        string text = VisitText.Of(visit);
+        Visit back = Read(text);
+
+        Assert.Equal((visit.Id, visit.Title, visit.Date, visit.Nursery), (back.Id, back.Title, back.Date, back.Nursery));
+        Assert.Equal(visit.Areas.Length, back.Areas.Length);
+        foreach ((VisitArea area, VisitArea same) in visit.Areas.Zip(back.Areas))
+        {
+            Assert.Equal((area.Id, area.Name), (same.Id, same.Name));
+            Assert.Equal(area.Answers, same.Answers);
+            Assert.Equal(area.Weeds.HasValue, same.Weeds.HasValue);
+            Assert.Equal(area.Weeds ?? [], same.Weeds ?? []);
+            Assert.Equal(area.Past.HasValue, same.Past.HasValue);
+            Assert.Equal(area.Past ?? [], same.Past ?? []);
+        }
+
+        Assert.Equal(text, VisitText.Of(back));
+    });
+
+    [Fact]
+    public void A_visit_is_written_as_a_person_would_write_it()
+    {
+        Visit visit = Read(FixtureFiles.All["visits/wet-house.yaml"]);
+
+        Assert.Equal(
+            """
+            visit: wet-house
+            title: A wet house
+            date: 2026-04-14
+            nursery: Example Nursery (invented)
+            areas:
+              - id: bench
+                name: The bench
+                answers:
+                  cover: film-on
+                  crops: []
+                  equipment: spreader
+                  mulch-depth: 2.5
+                  place: house
+                  potted-on: 2026-04-01
+                  sides: not-known
+                weeds:
+                  - {weed: liverwort, stage: mature, cover-percent: 20}
+                past:
+                  - {treatment: oxadine-granules, date: 2026-03-01, result: escapes, escaped: [liverwort]}
+              - id: yard
+                name: The yard
+                past: []
+
+            """,
+            VisitText.Of(visit));
+    }
+
+    [Fact]
+    public void Culture_changes_nothing()
+    {
+        Visit visit = Read(FixtureFiles.All["visits/wet-house.yaml"]);
+        string text = VisitText.Of(visit);
+        using var culture = new CommaCulture();
+
+        Assert.Equal(text, VisitText.Of(visit));
+        Assert.Equal(text, VisitText.Of(Read(text)));
+    }
+
+    [Theory]
+    [InlineData("a\u001B[31mb", "a [31mb")]
+    [InlineData("two\r\nlines", "two \nlines")]
+    [InlineData("\uD83C\uDF31 seed", "\uD83C\uDF31 seed")]
+    [InlineData("line\u2028separator", "line\u2028separator")]
+    [InlineData("a: b # c", "a: b # c")]
+    [InlineData("true", "true")]
+    [InlineData("- dash", "- dash")]
+    [InlineData(" spaces ", " spaces ")]
+    public void What_cannot_stand_in_a_file_is_replaced_and_the_rest_is_kept(string name, string expected)
+    {
+        var visit = new Visit("v", null, s_day, null, [VisitArea.Blank("a", name)]);
+
+        Assert.Equal(expected, Read(VisitText.Of(visit)).Areas[0].Name);
+    }
+
+    [Fact]
+    public void Half_a_character_is_replaced()
+    {
+        var visit = new Visit("v", null, s_day, null, [VisitArea.Blank("a", $"half {(char)0xD83C}")]);
+
+        Assert.Equal("half \uFFFD", Read(VisitText.Of(visit)).Areas[0].Name);
+    }
+
+    [Fact]
+    public void An_area_without_a_name_is_called_by_its_id()
+    {
+        var visit = new Visit("v", " ", s_day, "", [VisitArea.Blank("a-bed", " ")]);
+
+        Visit back = Read(VisitText.Of(visit));
+
+        Assert.Equal((null, null, "a-bed"), (back.Title, back.Nursery, back.Areas[0].Name));
+    }
+
+    private static Gen<ImmutableSortedDictionary<string, Answer>> Answers(Question[] questions) =>
+        questions
+            .Where(question => question.Kind is not (QuestionKind.Weeds or QuestionKind.Past))
+            .Aggregate(
+                Gen.Const(ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal)),
+                (all, question) => Gen.Select(all, AnswerTo(question), (answers, answer) => answers.SetItem(question.Id, answer)));
+
+    private static Gen<Answer> AnswerTo(Question question) => Gen.OneOf(
+        Gen.Const<Answer>(new Answer.NotKnown()),
+        question.Kind switch
+        {
+            QuestionKind.OneOf => Gen.OneOf(Words(question)).Select(Set),
+            QuestionKind.AnyOf => Gen.Shuffle(Words(question), 0, 2).Select(Set),
+            QuestionKind.Crops => Gen.Shuffle(FixtureKnowledge.Good.Crops.Keys.ToArray(), 0, 3).Select(Set),
+            QuestionKind.Region => Gen.Const(Set("warm-coast")),
+            QuestionKind.Number => s_percent.Select(percent => (Answer)new Answer.Number(percent * 0.3m)),
+            _ => s_past.Select(day => (Answer)new Answer.Date(day)),
+        });
+
+    private static string[] Words(Question question) => [.. question.Choices.Select(choice => choice.Id)];
+
+    private static Answer Set(params string[] words) => new Answer.Words(WordSet.Of(words));
+
+    private static Answer Set(string word) => Set([word]);
+
+    private static Visit Read(string text)
+    {
+        Outcome<Visit> outcome = VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);
+        return outcome.Value ?? throw new InvalidOperationException($"{outcome.Problems[0]}\n{text}");
+    }
+}
