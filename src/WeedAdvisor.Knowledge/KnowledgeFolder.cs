@@ -1,6 +1,5 @@
 using WeedAdvisor.Knowledge.Folder;
 using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Knowledge.Schema;
 using WeedAdvisor.Knowledge.Yaml;
 
 namespace WeedAdvisor.Knowledge;
@@ -18,15 +17,15 @@ public static class KnowledgeFolder
         FolderFiles files = FolderFiles.Read(folder);
         if (files.Files.IsEmpty && !files.Problems.IsEmpty)
             return Outcome<KnowledgeBase>.Bad(files.Problems);
-        var parsed = new ParsedFile[files.Files.Length];
-        Parallel.For(0, parsed.Length, i => parsed[i] = Parse(files.Files[i]));
-        FileContent[] contents = Read(files, parsed);
+        var parsed = new PlacedFile[files.Files.Length];
+        Work.ForEach(parsed.Length, i => parsed[i] = new PlacedFile(files.Files[i].Role, Parse(files.Files[i])));
+        FileContent[] contents = Read(parsed);
         var assembly = new Assembly(contents.SelectMany(content => content.Records));
         KnowledgeBase knowledge = assembly.Build(files.Hash());
         Problem[] problems =
         [
             .. files.Problems,
-            .. parsed.SelectMany(file => file.Problems),
+            .. parsed.SelectMany(file => file.Parsed.Problems),
             .. contents.SelectMany(content => content.Problems),
             .. assembly.Problems,
         ];
@@ -41,25 +40,23 @@ public static class KnowledgeFolder
         return text is null ? ParsedFile.Bad(problem!) : TreeBuilder.Build(file.Path, text);
     }
 
-    private static FileContent[] Read(FolderFiles files, ParsedFile[] parsed)
+    private static FileContent[] Read(PlacedFile[] files)
     {
-        FileRole Role(int i) => files.Files[i].Role;
-        Lexicon lexicon = LexiconOfFolder.Of(parsed.Select((file, i) => (Role(i), file)));
-        var reader = new ContentReader(lexicon);
-        var contents = new FileContent[parsed.Length];
-        int questions = Array.FindIndex(parsed, file => file.File == "questions.yaml");
+        var reader = new ContentReader(LexiconOfFolder.Of(files));
+        var contents = new FileContent[files.Length];
+        int questions = Array.FindIndex(files, file => file.Role == FileRole.Questions);
         if (questions >= 0)
-            contents[questions] = reader.ReadQuestions(parsed[questions]);
+            contents[questions] = reader.ReadQuestions(files[questions].Parsed);
 
         // Without questions nothing that rules and visits say of a site could be checked.
         bool withoutQuestions = reader.Questions.IsEmpty;
-        Parallel.For(0, parsed.Length, i =>
+        Work.ForEach(files.Length, i =>
         {
             if (i == questions)
                 return;
-            contents[i] = withoutQuestions && Role(i) is FileRole.Judgements or FileRole.Visits
+            contents[i] = withoutQuestions && files[i].Role is FileRole.Judgements or FileRole.Visits
                 ? new FileContent([], [])
-                : reader.Read(Role(i), parsed[i]);
+                : reader.Read(files[i].Role, files[i].Parsed);
         });
         return contents;
     }

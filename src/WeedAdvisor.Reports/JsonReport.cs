@@ -1,3 +1,5 @@
+using System.Buffers;
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -27,13 +29,37 @@ public static class JsonReport
     /// <summary>The advice as JSON text; the last line ends with a line feed.</summary>
     public static string Of(VisitAdvice advice, KnowledgeBase knowledge)
     {
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, s_options))
-            Write(json, advice, knowledge);
-        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length) + "\n";
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        Write(text, advice, knowledge);
+        return text.ToString();
     }
 
-    private static void Write(Utf8JsonWriter json, VisitAdvice advice, KnowledgeBase knowledge)
+    /// <summary>Writes the advice as JSON, area by area: a visit to a thousand areas is never held as one text.</summary>
+    public static void Write(TextWriter output, VisitAdvice advice, KnowledgeBase knowledge)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using var json = new Utf8JsonWriter(buffer, s_options);
+        var names = new Names(knowledge);
+        WriteHead(json, advice);
+        json.WriteList("areas", advice.Areas, area =>
+        {
+            AreaJson.Write(json, area, names);
+            PassOn(json, buffer, output);
+        });
+        json.WriteTexts("safety", Safety.StandingLines);
+        json.WriteEndObject();
+        PassOn(json, buffer, output);
+        output.Write('\n');
+    }
+
+    private static void PassOn(Utf8JsonWriter json, ArrayBufferWriter<byte> buffer, TextWriter output)
+    {
+        json.Flush();
+        output.Write(Encoding.UTF8.GetString(buffer.WrittenSpan));
+        buffer.ResetWrittenCount();
+    }
+
+    private static void WriteHead(Utf8JsonWriter json, VisitAdvice advice)
     {
         json.WriteStartObject();
         json.WriteNumber("schemaVersion", SchemaVersion);
@@ -46,9 +72,6 @@ public static class JsonReport
         json.WriteString("date", Figures.Day(advice.Visit.Date));
         json.WriteText("title", advice.Visit.Title);
         json.WriteText("nursery", advice.Visit.Nursery);
-        json.WriteEndObject();
-        json.WriteList("areas", advice.Areas, area => AreaJson.Write(json, area, new Names(knowledge)));
-        json.WriteTexts("safety", Safety.StandingLines);
         json.WriteEndObject();
     }
 }

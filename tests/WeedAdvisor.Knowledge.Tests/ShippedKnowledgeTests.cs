@@ -9,15 +9,16 @@ public sealed class ShippedKnowledgeTests
     [Fact]
     public void It_loads_whole()
     {
-        Outcome<KnowledgeBase> outcome = KnowledgeFolder.Load(Rules());
+        KnowledgeBase knowledge = Load();
 
-        Assert.True(outcome.IsGood, string.Join('\n', outcome.Problems));
+        Assert.NotEmpty(knowledge.Treatments);
+        Assert.NotEmpty(knowledge.Judgements);
     }
 
     [Fact]
     public void Its_worked_visits_are_visits_that_anyone_could_have_written()
     {
-        KnowledgeBase knowledge = KnowledgeFolder.Load(Rules()).Value!;
+        KnowledgeBase knowledge = Load();
 
         Assert.All(knowledge.WorkedVisits, worked =>
         {
@@ -28,6 +29,13 @@ public sealed class ShippedKnowledgeTests
         });
     }
 
+    private static KnowledgeBase Load()
+    {
+        Outcome<KnowledgeBase> outcome = KnowledgeFolder.Load(Rules());
+        Assert.True(outcome.IsGood, string.Join('\n', outcome.Problems));
+        return outcome.Value!;
+    }
+
     private static string Rules()
     {
         DirectoryInfo? folder = new(AppContext.BaseDirectory);
@@ -35,7 +43,7 @@ public sealed class ShippedKnowledgeTests
             folder = folder.Parent;
         Assert.NotNull(folder);
         string rules = Path.Combine(folder.FullName, "rules");
-        Assert.SkipUnless(File.Exists(Path.Combine(rules, "knowledge.yaml")), "no rules/ in this tree yet");
+        Assert.SkipUnless(Directory.Exists(Path.Combine(rules, "treatments")), "no treatments in rules/ yet");
         return rules;
     }
 }

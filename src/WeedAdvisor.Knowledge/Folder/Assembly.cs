@@ -26,13 +26,13 @@ internal sealed class Assembly
     public KnowledgeBase Build(string hash)
     {
         WordList[] lists = [.. All<PlacedList>().Select(placed => placed.List)];
-        ReportRepeats(All<PlacedList>().Select(placed => (placed.List.Id, placed.Where)));
+        ReportRepeats(All<PlacedList>().Select(placed => new Declaration(placed.List.Id, placed.Where)));
         _problems.AddRange(RequiredLists.MissingFrom(lists));
         ReportRepeats(All<Question>());
         CatalogueAction[] actions = [.. All<CatalogueAction>()];
         ReportRepeats(actions);
         Judgement[] judgements = [.. All<Judgement>().OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
-        ReportRepeats(judgements.Select(judgement => (judgement.Id, judgement.Where)));
+        ReportRepeats(judgements.Select(judgement => new Declaration(judgement.Id, judgement.Where)));
         _problems.AddRange(FindingCycles.Of(judgements));
         return new KnowledgeBase
         {
@@ -62,24 +62,32 @@ internal sealed class Assembly
     }
 
     private void ReportRepeats(IEnumerable<Record> records) =>
-        ReportRepeats(records.Select(record => (record.Id, record.Where)));
+        ReportRepeats(records.Select(record => new Declaration(record.Id, record.Where)));
 
     // The id that comes first in the order of files stands; the others are reported.
-    private void ReportRepeats(IEnumerable<(string Id, Place Where)> records)
+    private void ReportRepeats(IEnumerable<Declaration> declarations)
     {
-        var first = new Dictionary<string, Place>(StringComparer.Ordinal);
-        foreach ((string id, Place where) in records)
+        var first = new Dictionary<string, Declaration>(StringComparer.Ordinal);
+        foreach (Declaration declaration in declarations)
         {
             // A missing id has been reported as such.
-            if (id.Length > 0 && !first.TryAdd(id, where))
+            string id = declaration.Id;
+            if (id.Length > 0 && !first.TryAdd(id, declaration))
                 _problems.Add(new Problem(
-                    where, $"the id '{id}' a second time", $"another id: {first[id]} has this one"));
+                    declaration.Where, $"the id '{id}' a second time", $"another id: {first[id].Where} has this one"));
         }
     }
 
     private ImmutableArray<T> All<T>() => [.. _records.OfType<T>()];
 
     private static ImmutableSortedDictionary<string, T> ById<T>(IEnumerable<T> records, Func<T, string> id)
-        where T : class =>
-        records.DistinctBy(id).ToImmutableSortedDictionary(id, record => record, StringComparer.Ordinal);
+        where T : class
+    {
+        var byId = ImmutableSortedDictionary.CreateBuilder<string, T>(StringComparer.Ordinal);
+        foreach (T record in records)
+            byId.TryAdd(id(record), record);
+        return byId.ToImmutable();
+    }
+
+    private sealed record Declaration(string Id, Place Where);
 }

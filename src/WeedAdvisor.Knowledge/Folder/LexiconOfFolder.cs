@@ -10,17 +10,16 @@ namespace WeedAdvisor.Knowledge.Folder;
 /// </summary>
 internal sealed class LexiconOfFolder
 {
-    private readonly ILookup<FileRole, ParsedFile> _files;
+    private readonly IReadOnlyCollection<PlacedFile> _files;
     private readonly Dictionary<string, ValidWords> _words = new(StringComparer.Ordinal);
 
-    private LexiconOfFolder(IEnumerable<(FileRole Role, ParsedFile File)> files) =>
-        _files = files.ToLookup(file => file.Role, file => file.File);
+    private LexiconOfFolder(IReadOnlyCollection<PlacedFile> files) => _files = files;
 
     /// <summary>
     /// The lexicon of the files. What is declared in a file that could not be parsed is not known, so nothing is held
     /// against it.
     /// </summary>
-    public static Lexicon Of(IEnumerable<(FileRole Role, ParsedFile File)> files)
+    public static Lexicon Of(IReadOnlyCollection<PlacedFile> files)
     {
         var scan = new LexiconOfFolder(files);
         scan.Lists();
@@ -111,22 +110,25 @@ internal sealed class LexiconOfFolder
 
     private void Ids(string notation, string name, params FileRole[] roles)
     {
-        if (roles.All(IsWhole))
-            Declare(notation, name, roles.SelectMany(role => Texts(Records(role), "id")));
+        if (Array.TrueForAll(roles, IsWhole))
+            Declare(notation, name, Texts(_files.Where(file => roles.Contains(file.Role)).SelectMany(Records), "id"));
     }
 
     private void Declare(string notation, string name, IEnumerable<string> words) =>
         _words[notation] = new ValidWords(name, words);
 
     private bool IsWhole(FileRole role) =>
-        (FileRoles.IsFolder(role) || _files[role].Any()) && _files[role].All(file => file.Root is not null);
+        (FileRoles.IsFolder(role) || Files(role).Any()) && Files(role).All(file => file.Parsed.Root is not null);
 
-    private IEnumerable<MappingNode> Records(FileRole role) => _files[role]
-        .SelectMany(file => (file.Root as SequenceNode)?.Items ?? [])
-        .OfType<MappingNode>();
+    private IEnumerable<PlacedFile> Files(FileRole role) => _files.Where(file => file.Role == role);
+
+    private IEnumerable<MappingNode> Records(FileRole role) => Files(role).SelectMany(Records);
+
+    private static IEnumerable<MappingNode> Records(PlacedFile file) =>
+        (file.Parsed.Root as SequenceNode)?.Items.OfType<MappingNode>() ?? [];
 
     private IEnumerable<Entry> Entries(FileRole role) =>
-        _files[role].SelectMany(file => (file.Root as MappingNode)?.Entries ?? []);
+        Files(role).SelectMany(file => (file.Parsed.Root as MappingNode)?.Entries ?? []);
 
     private static IEnumerable<string> Texts(IEnumerable<Node> records, string key) => records
         .OfType<MappingNode>()

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace WeedAdvisor.Knowledge.Judgements;
@@ -143,18 +142,16 @@ public static class AttributeSchema
         new("escaped", AttributeShape.WordSet, "weeds"),
     ];
 
-    private static readonly FrozenDictionary<FactKind, ImmutableArray<AttributeDefinition>> s_byKind =
-        new Dictionary<FactKind, ImmutableArray<AttributeDefinition>>
-        {
-            [FactKind.Weed] = Weed,
-            [FactKind.Crop] = Crop,
-            [FactKind.Practice] = Practice,
-            [FactKind.Treatment] = Treatment,
-            [FactKind.Action] = Action,
-            [FactKind.Past] = Past,
-        }.ToFrozenDictionary();
-
     /// <summary>The attributes of a kind of fact; for <see cref="FactKind.Site"/> only the derived ones.</summary>
-    public static ImmutableArray<AttributeDefinition> Of(FactKind kind) =>
-        kind == FactKind.Site ? DerivedSite : s_byKind[kind];
+    public static ImmutableArray<AttributeDefinition> Of(FactKind kind) => kind switch
+    {
+        FactKind.Site => DerivedSite,
+        FactKind.Weed => Weed,
+        FactKind.Crop => Crop,
+        FactKind.Practice => Practice,
+        FactKind.Treatment => Treatment,
+        FactKind.Action => Action,
+        FactKind.Past => Past,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of fact"),
+    };
 }

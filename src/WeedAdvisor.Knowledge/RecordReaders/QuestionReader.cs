@@ -10,13 +10,6 @@ namespace WeedAdvisor.Knowledge.RecordReaders;
 /// <summary>Reads the questions, in order: a question can only depend on answers to those before it.</summary>
 internal sealed class QuestionReader
 {
-    private static readonly ImmutableArray<KeyValuePair<string, QuestionKind>> s_kinds =
-    [
-        new("one-of", QuestionKind.OneOf), new("any-of", QuestionKind.AnyOf), new("number", QuestionKind.Number),
-        new("date", QuestionKind.Date), new("crops", QuestionKind.Crops), new("region", QuestionKind.Region),
-        new("weeds", QuestionKind.Weeds), new("past", QuestionKind.Past),
-    ];
-
     private readonly List<Question> _asked = [];
 
     /// <summary>The next question.</summary>
@@ -48,11 +41,18 @@ internal sealed class QuestionReader
         return question;
     }
 
-    private static QuestionKind Kind(MappingReader map)
-    {
-        string word = map.Word("kind", "words:" + string.Join('|', s_kinds.Select(kind => kind.Key)));
-        return s_kinds.FirstOrDefault(kind => kind.Key == word).Value;
-    }
+    private static QuestionKind Kind(MappingReader map) =>
+        map.Word("kind", "words:one-of|any-of|number|date|crops|region|weeds|past") switch
+        {
+            "any-of" => QuestionKind.AnyOf,
+            "number" => QuestionKind.Number,
+            "date" => QuestionKind.Date,
+            "crops" => QuestionKind.Crops,
+            "region" => QuestionKind.Region,
+            "weeds" => QuestionKind.Weeds,
+            "past" => QuestionKind.Past,
+            _ => QuestionKind.OneOf,
+        };
 
     private static ImmutableArray<AnswerChoice> Choices(MappingReader map)
     {

@@ -9,17 +9,17 @@ namespace WeedAdvisor.Knowledge.RuleReaders;
 /// </summary>
 internal sealed class FindingCycles
 {
-    private readonly ILookup<string, (string Needs, Judgement Rule)> _needs;
+    private readonly ILookup<string, Edge> _needs;
     private readonly HashSet<string> _done = new(StringComparer.Ordinal);
-    private readonly List<(string Finding, Judgement? Rule)> _path = [];
+    private readonly List<string> _path = [];
     private readonly List<Problem> _problems = [];
 
     private FindingCycles(IEnumerable<Judgement> judgements) =>
         _needs = judgements
             .Where(judgement => judgement.Then is Consequence.Finding)
             .SelectMany(judgement => judgement.When.Select(FindingOf).OfType<string>().Distinct()
-                .Select(needs => (Made: ((Consequence.Finding)judgement.Then).Id, Needs: needs, Rule: judgement)))
-            .ToLookup(edge => edge.Made, edge => (edge.Needs, edge.Rule), StringComparer.Ordinal);
+                .Select(needs => new Edge(((Consequence.Finding)judgement.Then).Id, needs, judgement)))
+            .ToLookup(edge => edge.Made, StringComparer.Ordinal);
 
     /// <summary>One problem for each cycle met.</summary>
     public static IReadOnlyList<Problem> Of(IEnumerable<Judgement> judgements)
@@ -33,10 +33,10 @@ internal sealed class FindingCycles
     // Findings are dozens, and a chain of them is short, so the stack is enough.
     private void Visit(string finding, Judgement? rule)
     {
-        int start = _path.FindIndex(step => step.Finding == finding);
+        int start = _path.IndexOf(finding);
         if (start >= 0)
         {
-            string chain = string.Join(" needs ", _path.Skip(start).Select(step => step.Finding).Append(finding));
+            string chain = string.Join(" needs ", _path.Skip(start).Append(finding));
             _problems.Add(new Problem(
                 rule!.Where, $"findings that depend on themselves: {chain}", "findings without such a circle"));
             return;
@@ -44,11 +44,13 @@ internal sealed class FindingCycles
 
         if (!_done.Add(finding))
             return;
-        _path.Add((finding, rule));
-        foreach ((string needs, Judgement by) in _needs[finding])
-            Visit(needs, by);
+        _path.Add(finding);
+        foreach (Edge edge in _needs[finding])
+            Visit(edge.Needs, edge.Rule);
         _path.RemoveAt(_path.Count - 1);
     }
+
+    private sealed record Edge(string Made, string Needs, Judgement Rule);
 
     private static string? FindingOf(Pattern pattern) => pattern switch
     {

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Schema;
 
@@ -16,14 +15,13 @@ internal static class PatternWords
     /// <summary>Begins a pattern on existence.</summary>
     public const string Any = "any";
 
-    private static readonly FrozenDictionary<string, FactKind> s_kinds =
-        Enum.GetValues<FactKind>().ToFrozenDictionary(Of, StringComparer.Ordinal);
+    private static readonly string[] s_kinds = ["site", "weed", "crop", "practice", "treatment", "action", "past"];
 
     /// <summary>Every word that begins a pattern.</summary>
-    public static ValidWords All { get; } = new("one of", [.. s_kinds.Keys, Finding, None, Any]);
+    public static ValidWords All { get; } = new("one of", [.. s_kinds, Finding, None, Any]);
 
     /// <summary>The words that begin a pattern inside <c>none</c> and <c>any</c>.</summary>
-    public static ValidWords Inner { get; } = new("one of", [.. s_kinds.Keys, Finding]);
+    public static ValidWords Inner { get; } = new("one of", [.. s_kinds, Finding]);
 
     /// <summary>The word for a kind of fact.</summary>
     public static string Of(FactKind kind) => kind switch
@@ -38,5 +36,15 @@ internal static class PatternWords
     };
 
     /// <summary>The kind of fact for a word, or null.</summary>
-    public static FactKind? KindOf(string word) => s_kinds.TryGetValue(word, out FactKind kind) ? kind : null;
+    public static FactKind? KindOf(string word) => word switch
+    {
+        "site" => FactKind.Site,
+        "weed" => FactKind.Weed,
+        "crop" => FactKind.Crop,
+        "practice" => FactKind.Practice,
+        "treatment" => FactKind.Treatment,
+        "action" => FactKind.Action,
+        "past" => FactKind.Past,
+        _ => null,
+    };
 }

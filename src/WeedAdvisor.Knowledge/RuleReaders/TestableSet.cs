@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Schema;
@@ -8,31 +7,35 @@ namespace WeedAdvisor.Knowledge.RuleReaders;
 /// <summary>The attributes that a pattern of one kind can test.</summary>
 internal sealed class TestableSet
 {
-    private static readonly FrozenDictionary<string, Span> s_ranges = new Dictionary<string, Span>
-    {
-        ["month"] = new(1, 12),
-        ["cover-percent"] = new(0, 100),
-        ["total-cover-percent"] = new(0, 100),
-    }.ToFrozenDictionary(StringComparer.Ordinal);
-
-    private static readonly FrozenDictionary<FactKind, TestableSet> s_byKind = Enum.GetValues<FactKind>()
-        .Where(kind => kind != FactKind.Site)
-        .ToFrozenDictionary(kind => kind, kind => new TestableSet(kind, AttributeSchema.Of(kind).Select(Ranged), []));
+    private static readonly TestableSet s_weed = OfFacts(FactKind.Weed);
+    private static readonly TestableSet s_crop = OfFacts(FactKind.Crop);
+    private static readonly TestableSet s_practice = OfFacts(FactKind.Practice);
+    private static readonly TestableSet s_treatment = OfFacts(FactKind.Treatment);
+    private static readonly TestableSet s_action = OfFacts(FactKind.Action);
+    private static readonly TestableSet s_past = OfFacts(FactKind.Past);
 
     private readonly Dictionary<string, Testable> _attributes;
     private readonly Dictionary<string, string> _elsewhere;
     private readonly ValidWords _names;
 
-    private TestableSet(
-        FactKind kind, IEnumerable<Testable> attributes, IEnumerable<KeyValuePair<string, string>> elsewhere)
+    private TestableSet(FactKind kind, IEnumerable<Testable> attributes, Dictionary<string, string> elsewhere)
     {
         _attributes = attributes.ToDictionary(a => a.Definition.Name, StringComparer.Ordinal);
-        _elsewhere = elsewhere.ToDictionary(StringComparer.Ordinal);
+        _elsewhere = elsewhere;
         _names = new ValidWords($"something that a {PatternWords.Of(kind)} pattern can test", _attributes.Keys);
     }
 
     /// <summary>The attributes of a weed, a crop, an action or an earlier application.</summary>
-    public static TestableSet Of(FactKind kind) => s_byKind[kind];
+    public static TestableSet Of(FactKind kind) => kind switch
+    {
+        FactKind.Weed => s_weed,
+        FactKind.Crop => s_crop,
+        FactKind.Practice => s_practice,
+        FactKind.Treatment => s_treatment,
+        FactKind.Action => s_action,
+        FactKind.Past => s_past,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "the site depends on the questions"),
+    };
 
     /// <summary>The attributes of the site: what is asked and, for rules, what follows from the answers.</summary>
     public static TestableSet OfSite(IReadOnlyCollection<Question> questions, bool withDerived)
@@ -44,7 +47,7 @@ internal sealed class TestableSet
             asked.Concat(derived).DistinctBy(testable => testable.Definition.Name),
             questions.Where(question => Asked(question) is null)
                 .DistinctBy(question => question.Id)
-                .Select(question => KeyValuePair.Create(question.Id, Elsewhere(question.Kind))));
+                .ToDictionary(question => question.Id, question => Elsewhere(question.Kind), StringComparer.Ordinal));
     }
 
     /// <summary>The attribute of this name, or null.</summary>
@@ -56,8 +59,14 @@ internal sealed class TestableSet
     /// <summary>The nearest known name, or null.</summary>
     public string? Nearest(string name) => _elsewhere.ContainsKey(name) ? null : _names.Nearest(name);
 
-    private static Testable Ranged(AttributeDefinition definition) =>
-        new(definition, s_ranges.TryGetValue(definition.Name, out Span range) ? range : null);
+    private static TestableSet OfFacts(FactKind kind) => new(kind, AttributeSchema.Of(kind).Select(Ranged), []);
+
+    private static Testable Ranged(AttributeDefinition definition) => new(definition, definition.Name switch
+    {
+        "month" => new Span(1, 12),
+        "cover-percent" or "total-cover-percent" => new Span(0, 100),
+        _ => null,
+    });
 
     private static Testable? Asked(Question question) => question.Kind switch
     {

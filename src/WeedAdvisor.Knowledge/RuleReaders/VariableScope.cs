@@ -10,7 +10,7 @@ namespace WeedAdvisor.Knowledge.RuleReaders;
 /// </summary>
 internal sealed class VariableScope(ReadContext context)
 {
-    private readonly Dictionary<string, (AttributeShape Shape, ScalarNode Where)> _bound = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Binding> _bound = new(StringComparer.Ordinal);
     private readonly HashSet<string> _used = new(StringComparer.Ordinal);
 
     /// <summary>Whether a first use binds here; inside <c>none</c> and <c>any</c> it doesn't.</summary>
@@ -36,7 +36,7 @@ internal sealed class VariableScope(ReadContext context)
             return null;
         }
 
-        _bound.Add(name, (attribute.Shape, node));
+        _bound.Add(name, new Binding(name, attribute.Shape, node));
         return new AttributeTest.Variable(name, Binds: true, Negated: false);
     }
 
@@ -44,7 +44,7 @@ internal sealed class VariableScope(ReadContext context)
     public string? Use(ScalarNode node, AttributeShape shape)
     {
         string name = node.Text[1..];
-        if (!_bound.TryGetValue(name, out (AttributeShape Shape, ScalarNode Where) binding))
+        if (!_bound.TryGetValue(name, out Binding? binding))
         {
             context.Report(
                 node,
@@ -72,13 +72,14 @@ internal sealed class VariableScope(ReadContext context)
     /// <summary>Reports the variables that were bound and never used.</summary>
     public void Finish()
     {
-        foreach ((string name, (_, ScalarNode where)) in _bound)
-        {
-            if (!_used.Contains(name))
-                context.Report(
-                    where, $"the variable ${name}, bound and never used", "a second use of it, or no variable");
-        }
+        foreach (Binding binding in _bound.Values.Where(binding => !_used.Contains(binding.Name)))
+            context.Report(
+                binding.Where,
+                $"the variable ${binding.Name}, bound and never used",
+                "a second use of it, or no variable");
     }
+
+    private sealed record Binding(string Name, AttributeShape Shape, ScalarNode Where);
 
     private static string Family(AttributeShape shape) => shape switch
     {

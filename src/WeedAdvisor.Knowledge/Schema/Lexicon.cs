@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Frozen;
 using WeedAdvisor.Knowledge.Judgements;
 
 namespace WeedAdvisor.Knowledge.Schema;
@@ -13,12 +12,11 @@ namespace WeedAdvisor.Knowledge.Schema;
 internal sealed class Lexicon
 {
     private const string FixedWords = "words:";
-    private readonly FrozenDictionary<string, ValidWords> _declared;
+    private readonly IReadOnlyDictionary<string, ValidWords> _declared;
     private readonly ConcurrentDictionary<string, ValidWords> _fixed = new(StringComparer.Ordinal);
 
     /// <summary>A lexicon of the given words.</summary>
-    public Lexicon(IEnumerable<KeyValuePair<string, ValidWords>> declared) =>
-        _declared = declared.ToFrozenDictionary(StringComparer.Ordinal);
+    public Lexicon(IReadOnlyDictionary<string, ValidWords> declared) => _declared = declared;
 
     /// <summary>
     /// The valid words, or null when the file that declares them is broken or missing: that is a problem of its own,

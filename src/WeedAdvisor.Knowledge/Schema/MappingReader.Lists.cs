@@ -54,16 +54,29 @@ internal sealed partial class MappingReader
     }
 
     /// <summary>Numbers in the order written, each between the limits.</summary>
-    public ImmutableArray<decimal> Numbers(string key, decimal low, decimal high) =>
-        [.. ScalarsOf(Required(key), "numbers").Select(item => Number(item, low, high) ?? 0)];
+    public ImmutableArray<decimal> Numbers(string key, decimal low, decimal high)
+    {
+        var numbers = ImmutableArray.CreateBuilder<decimal>();
+        foreach (ScalarNode item in ScalarsOf(Required(key), "numbers"))
+            numbers.Add(Number(item, low, high) ?? 0);
+        return numbers.DrainToImmutable();
+    }
 
     /// <summary>Months, 1 to 12, each once.</summary>
     public ImmutableArray<int> Months(string key)
     {
-        ImmutableArray<decimal> months = Numbers(key, 1, 12);
-        if (months.Any(month => month != decimal.Truncate(month)) || months.Distinct().Count() != months.Length)
-            Context.Report(_map.Find(key)!, "a broken month or one twice", "whole months from 1 to 12, each once");
-        return [.. months.Select(month => (int)Math.Clamp(month, 1, 12))];
+        var months = ImmutableArray.CreateBuilder<int>();
+        foreach (ScalarNode item in ScalarsOf(Required(key), "months"))
+        {
+            if (Number(item, 1, 12) is not { } number)
+                continue;
+            int month = (int)Math.Clamp(number, 1, 12);
+            if (number != decimal.Truncate(number) || months.Contains(month))
+                Context.Report(item, $"{item.Described} as a month", "whole months from 1 to 12, each once");
+            months.Add(month);
+        }
+
+        return months.DrainToImmutable();
     }
 
     /// <summary>A reader of the map under the key, or null when the key is missing.</summary>

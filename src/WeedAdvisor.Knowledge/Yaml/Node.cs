@@ -40,7 +40,7 @@ internal sealed class SequenceNode(IReadOnlyList<Node> items, int line, int colu
 }
 
 /// <summary>A key of a mapping and what stands under it.</summary>
-internal readonly record struct Entry(ScalarNode Key, Node Value);
+internal sealed record Entry(ScalarNode Key, Node Value);
 
 /// <summary>Keys with values, in the order of the file; no key twice.</summary>
 internal sealed class MappingNode(IReadOnlyList<Entry> entries, int line, int column) : Node(line, column)

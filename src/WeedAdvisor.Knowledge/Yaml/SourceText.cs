@@ -15,9 +15,7 @@ internal static class SourceText
     public const int VisitFileLimit = 4 * 1024 * 1024;
 
     // NUL would end the parser's stream silently, and escape sequences must not reach a terminal through a name.
-    private static readonly SearchValues<char> s_controls = SearchValues.Create(
-        [.. Enumerable.Range(0, 0x20).Where(c => c is not ('\t' or '\n' or '\r')).Select(c => (char)c),
-         .. Enumerable.Range(0x7F, 0x21).Select(c => (char)c)]);
+    private static readonly SearchValues<char> s_controls = SearchValues.Create(Controls());
 
     /// <summary>The text of the bytes without a byte order mark, or a problem.</summary>
     public static string? Decode(string file, ReadOnlySpan<byte> bytes, out Problem? problem)
@@ -59,6 +57,18 @@ internal static class SourceText
     /// <summary>The size limit in words.</summary>
     public static Problem TooLarge(string file, int limit) =>
         new(Place.Whole(file), $"a file of more than {limit / 1024} KB", $"at most {limit / 1024} KB");
+
+    private static string Controls()
+    {
+        var controls = new StringBuilder();
+        for (char c = '\0'; c <= '\u009F'; c++)
+        {
+            if (char.IsControl(c) && c is not ('\t' or '\n' or '\r'))
+                controls.Append(c);
+        }
+
+        return controls.ToString();
+    }
 
     private static string? Screened(string file, string text, out Problem? problem)
     {

@@ -33,16 +33,13 @@ internal static class AdviseCommand
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             bool json = parsed.GetValue(format) == "json";
             var layout = new TextLayout(parsed.GetValue(width), parsed.GetValue(sources));
-            surroundings.Out.Write(Text(knowledge, visit, json ? null : layout));
+            VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
+            if (json)
+                JsonReport.Write(surroundings.Out, advice, knowledge);
+            else
+                surroundings.Out.Write(TextReport.Of(advice, knowledge, layout));
             return ExitCode.Done;
         });
         return command;
-    }
-
-    /// <summary>The advice on a visit as text, or as JSON when there is no layout.</summary>
-    public static string Text(KnowledgeBase knowledge, Visit visit, TextLayout? layout)
-    {
-        VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
-        return layout is null ? JsonReport.Of(advice, knowledge) : TextReport.Of(advice, knowledge, layout);
     }
 }

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
@@ -30,7 +32,8 @@ internal static class DemoCommand
             ?? throw new RefusalException(
                 ExitCode.BadKnowledge,
                 $"the knowledge has no demo visit '{File}'. Give advise a visit of your own.");
-        surroundings.Out.Write(AdviseCommand.Text(knowledge, demo.Visit, new TextLayout(width)));
+        VisitAdvice advice = Advisor.Of(knowledge).Advise(demo.Visit);
+        surroundings.Out.Write(TextReport.Of(advice, knowledge, new TextLayout(width)));
         return ExitCode.Done;
     }
 }
