@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using CsCheck;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Tests.Fixtures;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Tests.Shipped;
+
+/// <summary>What no visit whatsoever may bring about with the rules that ship.</summary>
+public class SafetyTests
+{
+    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly RandomVisits s_visits = new(s_knowledge);
+
+    // Common practice: no chemical control exists for weeds among unrooted cuttings.
+    [Fact]
+    public void Over_unrooted_cuttings_no_clear_treatment_reaches_the_crop() =>
+        NoClearTreatmentReachesTheCrop(area => Answered(area, "stock", "unrooted-cuttings"));
+
+    [Fact]
+    public void With_the_stock_unanswered_no_clear_treatment_reaches_the_crop() =>
+        NoClearTreatmentReachesTheCrop(area => area with { Answers = area.Answers.Remove("stock") });
+
+    [Fact]
+    public void With_the_stock_said_not_to_be_known_no_clear_treatment_reaches_the_crop() =>
+        NoClearTreatmentReachesTheCrop(
+            area => area with { Answers = area.Answers.SetItem("stock", new Answer.NotKnown()) });
+
+    [Theory]
+    [InlineData("place")]
+    [InlineData("cover")]
+    [InlineData("stock")]
+    public void With_a_first_question_unanswered_no_treatment_at_all_is_clear(string question) => s_visits.Area.Sample(
+        area => Assert.Empty(ClearTreatments(Advise(area with { Answers = area.Answers.Remove(question) }))),
+        iter: 150);
+
+    [Fact]
+    public void With_nothing_answered_no_treatment_is_clear_and_a_question_is_asked()
+    {
+        AreaAdvice advice = Advise(VisitArea.Blank("a", "A"));
+        Assert.Empty(ClearTreatments(advice));
+        Assert.NotNull(advice.NextQuestion);
+        HashSet<string> spoken =
+            [.. advice.Waiting.Select(one => one.Action), .. advice.Barred.Select(one => one.Action)];
+        Assert.All(
+            advice.Conclusions.Where(one => one.Then is Consequence.Argument { IsDoubt: false }),
+            support => Assert.Contains(support.Action!, spoken));
+    }
+
+    // What is clear with an answer missing must not be barred by any answer to it.
+    [Fact]
+    public void A_missing_answer_never_clears_an_action() => Gen.Select(s_visits.Area, Gen.Int[0, 1000]).Sample(
+        (area, pick) =>
+        {
+            ImmutableArray<string> keys = [.. area.Answers.Keys];
+            if (keys.IsEmpty)
+                return;
+            VisitArea less = area with { Answers = area.Answers.Remove(keys[pick % keys.Length]) };
+            HashSet<string> barred = [.. Advise(area).Barred.Select(one => one.Action)];
+            Assert.DoesNotContain(Advise(less).Clear, one => barred.Contains(one.Action));
+        },
+        iter: 500);
+
+    [Fact]
+    public void Weeds_or_past_or_crops_not_known_never_clear_an_action() => s_visits.Area.Sample(
+        area =>
+        {
+            HashSet<string> barred = [.. Advise(area).Barred.Select(one => one.Action)];
+            VisitArea[] less =
+                [area with { Weeds = null }, area with { Past = null }, area with { Answers = area.Answers.Remove("crops") }];
+            foreach (VisitArea one in less)
+                Assert.DoesNotContain(Advise(one).Clear, clear => barred.Contains(clear.Action));
+        },
+        iter: 200);
+
+    private static void NoClearTreatmentReachesTheCrop(Func<VisitArea, VisitArea> change) => s_visits.Area.Sample(
+        area => Assert.DoesNotContain(
+            ClearTreatments(Advise(change(area))), action => s_knowledge.Treatments[action].ReachesCrop),
+        iter: 700);
+
+    private static VisitArea Answered(VisitArea area, string question, string answer) =>
+        area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of([answer]))) };
+
+    private static AreaAdvice Advise(VisitArea area) => ShippedKnowledge.Advisor.Open(RandomVisits.Day, area).Advice;
+
+    private static IEnumerable<string> ClearTreatments(AreaAdvice advice) =>
+        advice.Clear.Select(one => one.Action).Where(s_knowledge.Treatments.ContainsKey);
+}
