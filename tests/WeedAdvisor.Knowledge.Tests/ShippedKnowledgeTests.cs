@@ -42,8 +42,6 @@ public sealed class ShippedKnowledgeTests
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "WeedAdvisor.sln")))
             folder = folder.Parent;
         Assert.NotNull(folder);
-        string rules = Path.Combine(folder.FullName, "rules");
-        Assert.SkipUnless(Directory.Exists(Path.Combine(rules, "treatments")), "no treatments in rules/ yet");
-        return rules;
+        return Path.Combine(folder.FullName, "rules");
     }
 }
