@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Worked;
+
+namespace WeedAdvisor.Tests.Commands;
+
+/// <summary>The shipped rules, seen through the program.</summary>
+public sealed class ShippedRulesTests
+{
+    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+
+    [Fact]
+    public void They_load_without_a_problem()
+    {
+        CommandRun run = CommandRun.Of("knowledge", "check", "--knowledge", s_rules);
+        Assert.Equal("", run.Error);
+        Assert.Equal(ExitCode.Done, run.Code);
+    }
+
+    [Fact]
+    public void Every_worked_visit_comes_as_expected()
+    {
+        KnowledgeBase knowledge = Load();
+        ExpectationResult result = ExpectationCheck.Run(knowledge, Advisor.Of(knowledge).Advise);
+        Assert.Empty(result.Failures.Select(failure => failure.ToString()));
+        Assert.True(result.Passed > knowledge.WorkedVisits.Length);
+    }
+
+    [Fact]
+    public void Every_worked_visit_reads_well_on_80_columns_and_parses_as_json()
+    {
+        KnowledgeBase knowledge = Load();
+        foreach (VisitAdvice advice in AllAdvice(knowledge))
+        {
+            string text = TextReport.Of(advice, knowledge, new TextLayout(WithSources: true));
+            Assert.All(text.Split('\n'), line => Assert.True(line.Length <= 80, line));
+            Assert.DoesNotContain("not in the list of sources", text, StringComparison.Ordinal);
+            using var json = JsonDocument.Parse(JsonReport.Of(advice, knowledge));
+            Assert.Equal(advice.Areas.Length, json.RootElement.GetProperty("areas").GetArrayLength());
+        }
+    }
+
+    [Fact]
+    public void No_chemical_is_named_without_the_safety_lines()
+    {
+        KnowledgeBase knowledge = Load();
+        foreach (VisitAdvice advice in AllAdvice(knowledge))
+        {
+            foreach (AreaAdvice area in advice.Areas)
+            {
+                string text = TextReport.Of(advice with { Areas = [area] }, knowledge, new TextLayout());
+                bool names = knowledge.Treatments.Values.Any(one => Flat(text).Contains(one.Name, StringComparison.Ordinal));
+                Assert.True(!names || text.Contains("BEFORE ANY CHEMICAL", StringComparison.Ordinal), area.Area.Id);
+            }
+        }
+    }
+
+    [Fact]
+    public void The_demo_is_the_first_thing_a_newcomer_sees()
+    {
+        CommandRun run = CommandRun.Of("demo", "--knowledge", s_rules);
+        Assert.Equal(ExitCode.Done, run.Code);
+        Assert.Contains("(invented)", run.Out.Split('\n')[0], StringComparison.Ordinal);
+        Assert.Contains("WHAT TO DO NOW", run.Out, StringComparison.Ordinal);
+    }
+
+    private static KnowledgeBase Load()
+    {
+        var outcome = KnowledgeFolder.Load(s_rules);
+        Assert.Empty(outcome.Problems);
+        return outcome.Value!;
+    }
+
+    private static ImmutableArray<VisitAdvice> AllAdvice(KnowledgeBase knowledge)
+    {
+        var advisor = Advisor.Of(knowledge);
+        return [.. knowledge.WorkedVisits.Select((WorkedVisit worked) => advisor.Advise(worked.Visit))];
+    }
+
+    private static string Flat(string text) =>
+        string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+}
