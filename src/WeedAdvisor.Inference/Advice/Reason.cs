@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 
@@ -10,33 +11,10 @@ namespace WeedAdvisor.Inference.Advice;
 /// </summary>
 public sealed class Reason
 {
-    private readonly Lazy<string> _text;
-    private readonly Lazy<ImmutableArray<MatchedPattern>> _matched;
-
-    /// <summary>A reason whose parts are worked out later.</summary>
-    internal Reason(
-        string judgement,
-        string topic,
-        Func<string> text,
-        Consequence then,
-        string? action,
-        double certainty,
-        bool isCertain,
-        ImmutableArray<Need> needs,
-        Func<ImmutableArray<MatchedPattern>> matched,
-        ImmutableArray<string> sources)
-    {
-        Judgement = judgement;
-        Topic = topic;
-        Then = then;
-        Action = action;
-        Certainty = certainty;
-        IsCertain = isCertain;
-        Needs = needs;
-        Sources = sources;
-        _text = new Lazy<string>(text);
-        _matched = new Lazy<ImmutableArray<MatchedPattern>>(matched);
-    }
+    private readonly IReasonDetails? _details;
+    private readonly Conclusion? _conclusion;
+    private string? _text;
+    private ImmutableArray<MatchedPattern> _matched;
 
     /// <summary>A reason of which everything is at hand.</summary>
     public Reason(
@@ -50,8 +28,32 @@ public sealed class Reason
         ImmutableArray<Need> needs,
         ImmutableArray<MatchedPattern> matched,
         ImmutableArray<string> sources)
-        : this(judgement, topic, () => text, then, action, certainty, isCertain, needs, () => matched, sources)
     {
+        Judgement = judgement;
+        Topic = topic;
+        Then = then;
+        Action = action;
+        Certainty = certainty;
+        IsCertain = isCertain;
+        Needs = needs;
+        Sources = sources;
+        _text = text;
+        _matched = matched;
+    }
+
+    /// <summary>The reason behind a conclusion; its details are worked out later.</summary>
+    internal Reason(Conclusion conclusion, IReasonDetails details)
+    {
+        Judgement = conclusion.Judgement.Id;
+        Topic = conclusion.Judgement.Topic;
+        Then = conclusion.Judgement.Then;
+        Action = conclusion.Action?.Id;
+        Certainty = conclusion.Certainty;
+        IsCertain = conclusion.IsCertain;
+        Needs = conclusion.Needs;
+        Sources = conclusion.Judgement.Sources;
+        _conclusion = conclusion;
+        _details = details;
     }
 
     /// <summary>The rule's id.</summary>
@@ -61,7 +63,7 @@ public sealed class Reason
     public string Topic { get; }
 
     /// <summary>The rule's reason in plain words, slots filled in.</summary>
-    public string Text => _text.Value;
+    public string Text => _text ??= _details!.TextOf(_conclusion!);
 
     /// <summary>What the rule concludes.</summary>
     public Consequence Then { get; }
@@ -79,7 +81,8 @@ public sealed class Reason
     public ImmutableArray<Need> Needs { get; }
 
     /// <summary>The conditions with what they matched.</summary>
-    public ImmutableArray<MatchedPattern> Matched => _matched.Value;
+    public ImmutableArray<MatchedPattern> Matched =>
+        _matched.IsDefault ? _matched = _details!.MatchedBy(_conclusion!) : _matched;
 
     /// <summary>Keys of the rule's sources.</summary>
     public ImmutableArray<string> Sources { get; }
@@ -100,3 +103,13 @@ public sealed record MatchedPattern(
 /// <param name="Read">What was read.</param>
 /// <param name="Truth">Whether it holds.</param>
 public sealed record MatchedTest(string Attribute, string Expected, string Read, Truth Truth);
+
+/// <summary>Works out the details of a reason when they are asked for.</summary>
+internal interface IReasonDetails
+{
+    /// <summary>The rule's reason with its slots filled in.</summary>
+    public string TextOf(Conclusion conclusion);
+
+    /// <summary>The conditions with what they matched.</summary>
+    public ImmutableArray<MatchedPattern> MatchedBy(Conclusion conclusion);
+}

@@ -10,7 +10,7 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>Makes the reason tree of a conclusion from its condition tree and what that matched.</summary>
-internal sealed class Reasons
+internal sealed class Reasons : IReasonDetails
 {
     private readonly ImmutableDictionary<string, string> _plainWords;
 
@@ -18,21 +18,10 @@ internal sealed class Reasons
     public Reasons(KnowledgeBase knowledge) => _plainWords = PlainWordsOf(knowledge);
 
     /// <summary>The reason behind a conclusion.</summary>
-    public Reason Of(Conclusion conclusion)
-    {
-        Judgement judgement = conclusion.Judgement;
-        return new Reason(
-            judgement.Id,
-            judgement.Topic,
-            () => Fill(judgement.Because, conclusion),
-            judgement.Then,
-            conclusion.Action?.Id,
-            conclusion.Certainty,
-            conclusion.IsCertain,
-            conclusion.Needs,
-            () => MatchedBy(conclusion),
-            judgement.Sources);
-    }
+    public Reason Of(Conclusion conclusion) => new(conclusion, this);
+
+    /// <inheritdoc/>
+    public string TextOf(Conclusion conclusion) => Fill(conclusion.Judgement.Because, conclusion);
 
     /// <summary>A rule's text with its slots filled in for one conclusion.</summary>
     public string Fill(string text, Conclusion conclusion) => Wording.Fill(
@@ -40,7 +29,8 @@ internal sealed class Reasons
 
     private string Say(string word) => _plainWords.GetValueOrDefault(word, word);
 
-    private ImmutableArray<MatchedPattern> MatchedBy(Conclusion conclusion)
+    /// <inheritdoc/>
+    public ImmutableArray<MatchedPattern> MatchedBy(Conclusion conclusion)
     {
         var matched = ImmutableArray.CreateBuilder<MatchedPattern>(conclusion.Match.Length);
         Bindings bindings = Bindings.None;

@@ -46,6 +46,7 @@ internal static class Wording
             {
                 Reading.Words words => string.Join(" or ", words.Value.Select(say)),
                 Reading.Nothing => null,
+                Reading.Open open => $"(not answered yet: {string.Join(", ", open.Needs.Select(need => need.Id))})",
                 Reading other => other.Text,
             };
         }

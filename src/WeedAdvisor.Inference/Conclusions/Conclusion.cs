@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -18,7 +19,8 @@ internal abstract class Conclusion : IEquatable<Conclusion>
         IsCertain = truth.Truth == Truth.Yes;
         Needs = truth.Needs;
         Premise = truth.Premise;
-        Key = $"{judgement.Id}({string.Join(',', match.OfType<Matched.One>().Select(one => one.Fact.Key))})";
+        Action = ActionIn(match);
+        Key = KeyOf(judgement, match);
     }
 
     /// <summary>Judgement and matched facts; unique.</summary>
@@ -40,7 +42,7 @@ internal abstract class Conclusion : IEquatable<Conclusion>
     public double Premise { get; }
 
     /// <summary>The action matched, or null.</summary>
-    public ActionFact? Action => Match.OfType<Matched.One>().Select(one => one.Fact).OfType<ActionFact>().FirstOrDefault();
+    public ActionFact? Action { get; }
 
     /// <summary>
     /// The rule's certainty times that of its premises (Shortliffe and Buchanan 1975: a conclusion is at most as certain
@@ -77,6 +79,32 @@ internal abstract class Conclusion : IEquatable<Conclusion>
 
     /// <inheritdoc/>
     public override string ToString() => Key;
+
+    private static ActionFact? ActionIn(ImmutableArray<Matched> match)
+    {
+        foreach (Matched matched in match)
+        {
+            if (matched is Matched.One { Fact: ActionFact action })
+                return action;
+        }
+
+        return null;
+    }
+
+    private static string KeyOf(Judgement judgement, ImmutableArray<Matched> match)
+    {
+        var key = new StringBuilder(judgement.Id, judgement.Id.Length + 64).Append('(');
+        string separator = "";
+        foreach (Matched matched in match)
+        {
+            if (matched is not Matched.One one)
+                continue;
+            key.Append(separator).Append(one.Fact.Key);
+            separator = ",";
+        }
+
+        return key.Append(')').ToString();
+    }
 }
 
 /// <summary>A finding concluded by one judgement: evidence that other judgements can build on.</summary>

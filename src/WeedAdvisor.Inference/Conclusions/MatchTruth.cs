@@ -16,7 +16,7 @@ internal sealed record MatchTruth(Truth Truth, ImmutableArray<Need> Needs, doubl
     public static MatchTruth Of(Judgement judgement, IReadOnlyList<Matched> match)
     {
         var truth = Truth.Yes;
-        var needs = new SortedSet<Need>();
+        SortedSet<Need>? needs = null;
         double premise = 1;
         Bindings bindings = Bindings.None;
         for (int i = 0; i < match.Count; i++)
@@ -24,12 +24,12 @@ internal sealed record MatchTruth(Truth Truth, ImmutableArray<Need> Needs, doubl
             PatternOutcome outcome = PatternOutcome.Of(judgement.When[i], match[i], bindings);
             truth = Truths.And(truth, outcome.Truth);
             if (outcome.Truth == Truth.NotKnown)
-                needs.UnionWith(outcome.Needs);
+                (needs ??= []).UnionWith(outcome.Needs);
             premise = Math.Min(premise, outcome.Certainty);
             bindings = outcome.Bindings;
         }
 
-        return new MatchTruth(truth, truth == Truth.NotKnown ? [.. needs] : [], premise, bindings);
+        return new MatchTruth(truth, truth == Truth.NotKnown ? [.. needs!] : [], premise, bindings);
     }
 }
 

@@ -7,11 +7,13 @@ namespace WeedAdvisor.Inference.Conditions;
 /// <summary>Whether a fact passes a pattern's tests, and which variables that binds.</summary>
 internal static class PatternTruth
 {
+    private static readonly IReadOnlyCollection<Need> s_nothing = Array.Empty<Need>();
+
     /// <summary>The truth of the pattern for the fact, what it waits for, and the variables bound so far.</summary>
     public static FactTruth Of(Pattern.Fact pattern, Fact fact, Bindings bindings)
     {
         var truth = Truth.Yes;
-        var needs = new SortedSet<Need>();
+        SortedSet<Need>? needs = null;
         foreach ((string attribute, AttributeTest test) in pattern.Tests)
         {
             Reading reading = fact.Read(attribute);
@@ -19,11 +21,11 @@ internal static class PatternTruth
                 bindings = bindings.With(variable.Name, reading);
             Truth holds = TestTruth.Of(test, reading, bindings);
             if (holds == Truth.NotKnown)
-                needs.UnionWith(TestTruth.NeedsOf(test, reading, bindings));
+                (needs ??= []).UnionWith(TestTruth.NeedsOf(test, reading, bindings));
             truth = Truths.And(truth, holds);
         }
 
-        return new FactTruth(truth, needs, bindings);
+        return new FactTruth(truth, needs ?? s_nothing, bindings);
     }
 
     /// <summary>Whether a fact is of the kind that a pattern asks for.</summary>

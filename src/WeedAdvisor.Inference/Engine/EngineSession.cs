@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using NRules;
 using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Facts;
@@ -33,6 +34,9 @@ internal sealed class EngineSession(ISession session, int firingCap)
         int fired = session.Fire(firingCap);
         if (fired >= firingCap)
             throw new InvalidOperationException($"the judgements did not come to rest after {fired} conclusions");
-        return [.. session.Query<Conclusion>().OrderBy(one => one.Key, StringComparer.Ordinal)];
+        // As an enumerable: sorting the query itself would compile an expression each time.
+        Conclusion[] all = [.. session.Query<Conclusion>().AsEnumerable()];
+        Array.Sort(all, static (left, right) => string.CompareOrdinal(left.Key, right.Key));
+        return ImmutableCollectionsMarshal.AsImmutableArray(all);
     }
 }

@@ -33,7 +33,7 @@ internal static class AreaFacts
         KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
     {
         if (area.Weeds is not { } seen)
-            return Unknown(FactKind.Weed, site, "weeds", all => new WeedFact(StandIn, "weeds not known yet", all));
+            return Unknown(FactKind.Weed, site, "weeds", all => new WeedFact(StandIn, "a weed (not listed yet)", all));
         return seen.Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, site, knowledge));
     }
 
@@ -41,7 +41,7 @@ internal static class AreaFacts
         site.GetValueOrDefault("crops", Reading.Absent) switch
         {
             Reading.Words words => words.Value.Select(id => CropOf(knowledge.Crops[id])),
-            Reading.Open => Unknown(FactKind.Crop, site, "crops", all => new CropFact(StandIn, "crops not known yet", all)),
+            Reading.Open => Unknown(FactKind.Crop, site, "crops", all => new CropFact(StandIn, "a crop (not listed yet)", all)),
             _ => [],
         };
 
@@ -56,7 +56,7 @@ internal static class AreaFacts
         KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
     {
         if (area.Past is not { } past)
-            return Unknown(FactKind.Past, site, "past", all => new PastFact(StandIn, "earlier applications not known yet", all));
+            return Unknown(FactKind.Past, site, "past", all => new PastFact(StandIn, "an earlier application (not listed yet)", all));
         DateOnly? latest = past.All(entry => entry.Date is not null) ? past.Select(entry => entry.Date).Max() : null;
         return past
             .OrderBy(entry => entry.Date)
