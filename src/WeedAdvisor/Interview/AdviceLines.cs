@@ -1,0 +1,196 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Interview;
+
+/// <summary>The advice for an area as short lines of a given width, for a pane or a list.</summary>
+public sealed class AdviceLines
+{
+    private readonly KnowledgeBase _knowledge;
+    private readonly int _width;
+    private readonly List<AdviceLine> _lines = [];
+
+    private AdviceLines(KnowledgeBase knowledge, int width)
+    {
+        _knowledge = knowledge;
+        _width = width;
+    }
+
+    /// <summary>What must stand wherever a chemical treatment is named.</summary>
+    public const string LabelFirst =
+        "The label is the law: read it and follow it. Confirm that the product is registered for this site and crop "
+        + "where you are. Licensed applicator where required, protective equipment, restricted-entry interval. Test on "
+        + "a few plants first.";
+
+    /// <summary>The advice in lines.</summary>
+    /// <param name="knowledge">The knowledge, for the names of things.</param>
+    /// <param name="advice">The advice.</param>
+    /// <param name="next">The question that is put next, or null.</param>
+    /// <param name="width">Columns.</param>
+    public static ImmutableArray<AdviceLine> Of(KnowledgeBase knowledge, AreaAdvice advice, Question? next, int width)
+    {
+        var lines = new AdviceLines(knowledge, width);
+        lines.Next(advice, next);
+        lines.Clear(advice, "now", "Do now");
+        lines.Clear(advice, "season", "This season");
+        lines.Clear(advice, "standing", "Standing habits");
+        lines.Findings(advice);
+        lines.Cautions(advice);
+        lines.Waiting(advice);
+        lines.Barred(advice);
+        lines.Gaps(advice);
+        return [.. lines._lines];
+    }
+
+    private void Next(AreaAdvice advice, Question? next)
+    {
+        Heading("Next question");
+        if (next is null)
+        {
+            Wrapped("None: no open answer would change the advice.", "  ");
+            return;
+        }
+
+        Wrapped(next.Ask, "  ");
+        if (advice.NextQuestion is { } best && best.Id == next.Id && best.Settles > 0)
+            Wrapped($"{best.Settles} conclusions wait for it.", "  ", LineTone.Quiet);
+    }
+
+    private void Clear(AreaAdvice advice, string when, string heading)
+    {
+        ClearAction[] actions = [.. advice.Clear.Where(action => action.When == when)];
+        if (actions.Length == 0)
+            return;
+        Heading(heading);
+        foreach (ClearAction action in actions)
+        {
+            string rank = action.Rank.ToString(CultureInfo.InvariantCulture).PadLeft(2) + " ";
+            Action(action.Action, rank, "   ");
+            Wrapped(Figures(action), "   ", LineTone.Quiet);
+            if (_knowledge.Treatments.ContainsKey(action.Action))
+                Wrapped("chemical: label first, see below", "   ", LineTone.Warning);
+        }
+    }
+
+    /// <summary>The numbers behind a rank, in one line.</summary>
+    public static string Figures(ClearAction action)
+    {
+        string effect = action.Effect.Reduction is { } reduction
+            ? $"effect {Share(reduction)}"
+            : $"effect not published, counted as {Share(Effect.WhenMissing)}";
+        string cost = action.CostUsd is { } usd ? $"; about ${usd.ToString("0", CultureInfo.InvariantCulture)}" : "";
+        string hours = action.Hours is { } h ? $", {h.ToString("0.#", CultureInfo.InvariantCulture)} h" : "";
+        return $"merit {Share(action.Merit)} = certainty {Share(action.Certainty)} x {effect}{cost}{hours}";
+    }
+
+    /// <summary>A share with two decimals.</summary>
+    public static string Share(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
+
+    /// <summary>A rule's id as the sentence it is.</summary>
+    public static string Sentence(string judgement)
+    {
+        string words = judgement.Replace('-', ' ');
+        return words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+    }
+
+    /// <summary>What has to be found out, in words.</summary>
+    public static string NeedText(KnowledgeBase knowledge, Need need)
+    {
+        if (need.Kind == NeedKind.Question)
+            return knowledge.QuestionOf(need.Id)?.Ask ?? need.Id;
+        int dot = need.Id.IndexOf('.', StringComparison.Ordinal);
+        string field = (dot < 0 ? need.Id : need.Id[(dot + 1)..]).Replace('-', ' ');
+        return $"the label's \"{field}\" (the record leaves it open)";
+    }
+
+    private void Findings(AreaAdvice advice)
+    {
+        if (advice.Findings.IsEmpty)
+            return;
+        Heading("What was found");
+        foreach (Finding finding in advice.Findings)
+        {
+            string sure = finding.IsCertain ? Share(finding.Certainty) : "possible";
+            Wrapped($"{finding.Text} ({sure})", "  ");
+        }
+    }
+
+    private void Cautions(AreaAdvice advice)
+    {
+        bool chemical = advice.Clear.Any(action => _knowledge.Treatments.ContainsKey(action.Action))
+            || !advice.Waiting.IsEmpty;
+        if (advice.Cautions.IsEmpty && !chemical)
+            return;
+        Heading("Cautions");
+        foreach (AreaCaution caution in advice.Cautions)
+            Wrapped(caution.IsCertain ? caution.Text : "Possibly: " + caution.Text, "! ", LineTone.Warning);
+        if (chemical)
+            Wrapped("Chemicals: " + LabelFirst, "! ", LineTone.Warning);
+    }
+
+    private void Waiting(AreaAdvice advice)
+    {
+        if (advice.Waiting.IsEmpty)
+            return;
+        Heading($"Waiting for an answer ({advice.Waiting.Length})");
+        foreach (WaitingAction action in advice.Waiting)
+        {
+            Action(action.Action, "? ", "  ");
+            string[] needs = [.. action.Needs.Select(need => NeedText(_knowledge, need))];
+            if (needs.Length > 0)
+                Wrapped(needs[0] + (needs.Length > 1 ? $" and {needs.Length - 1} more" : ""), "    ", LineTone.Quiet);
+        }
+    }
+
+    private void Barred(AreaAdvice advice)
+    {
+        if (advice.Barred.IsEmpty)
+            return;
+        Heading($"Barred here ({advice.Barred.Length})");
+        var groups = advice.Barred
+            .GroupBy(action => (action.Severity, Rule: action.Because.IsEmpty ? "" : action.Because[0].Judgement))
+            .OrderByDescending(group => group.Key.Severity)
+            .ThenBy(group => group.Key.Rule, StringComparer.Ordinal);
+        foreach (var group in groups)
+        {
+            string how = group.Key.Severity == Severity.Prohibited ? "prohibited" : "unsuitable";
+            Wrapped($"{Sentence(group.Key.Rule)} ({how})", "x ", LineTone.Warning);
+            foreach (BarredAction action in group)
+                Action(action.Action, "    ", "    ");
+        }
+    }
+
+    private void Gaps(AreaAdvice advice)
+    {
+        if (advice.Gaps.IsEmpty)
+            return;
+        Heading("What no rule could judge");
+        foreach (Gap gap in advice.Gaps)
+            Wrapped(gap.Text, "  ");
+    }
+
+    private void Heading(string text)
+    {
+        if (_lines.Count > 0)
+            _lines.Add(new AdviceLine(""));
+        _lines.Add(new AdviceLine(text, LineTone.Heading));
+    }
+
+    private void Action(string id, string first, string rest)
+    {
+        string name = _knowledge.ActionOf(id)?.Name ?? id;
+        foreach (string line in Wrapping.Lines(name, _width, first, rest))
+            _lines.Add(new AdviceLine(line, LineTone.Plain, id));
+    }
+
+    private void Wrapped(string text, string indent, LineTone tone = LineTone.Plain)
+    {
+        foreach (string line in Wrapping.Lines(text, _width, indent, new string(' ', indent.Length)))
+            _lines.Add(new AdviceLine(line, tone));
+    }
+}
