@@ -18,6 +18,12 @@ internal sealed class AskCommands(
     public static string Nearest(string typed) =>
         NearWords.Nearest(typed.Split(' ')[0], s_words) is { } near ? $"Did you mean {near}?" : "Type help for the list.";
 
+    /// <summary>A hint at a command, for a line that was meant as one; empty when another hint is given or nothing is near.</summary>
+    public static string Hint(string typed, string error) =>
+        error.Contains("Did you mean", StringComparison.Ordinal) || typed.Contains(',')
+            ? ""
+            : NearWords.Nearest(typed, s_words) is { } near ? $" Did you mean the command {near}?" : "";
+
     /// <summary>Does what a command says.</summary>
     /// <returns>False when the line is no command.</returns>
     public bool Try(string typed)

@@ -90,7 +90,7 @@ public sealed class AskDialogue
             _ => Plain(question, typed),
         };
         if (error is not null)
-            _lines.Say(error, "  ");
+            _lines.Say(error + AskCommands.Hint(typed, error), "  ");
     }
 
     private string? Plain(Question question, string typed)

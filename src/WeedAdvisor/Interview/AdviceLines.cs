@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Interview;
 
@@ -20,12 +21,6 @@ public sealed class AdviceLines
         _knowledge = knowledge;
         _width = width;
     }
-
-    /// <summary>What must stand wherever a chemical treatment is named.</summary>
-    public const string LabelFirst =
-        "The label is the law: read it and follow it. Confirm that the product is registered for this site and crop "
-        + "where you are. Licensed applicator where required, protective equipment, restricted-entry interval. Test on "
-        + "a few plants first.";
 
     /// <summary>The advice in lines.</summary>
     /// <param name="knowledge">The knowledge, for the names of things.</param>
@@ -44,6 +39,7 @@ public sealed class AdviceLines
         lines.Waiting(advice);
         lines.Barred(advice);
         lines.Gaps(advice);
+        lines.Chemicals(advice);
         return [.. lines._lines];
     }
 
@@ -71,9 +67,9 @@ public sealed class AdviceLines
         {
             string rank = action.Rank.ToString(CultureInfo.InvariantCulture).PadLeft(2) + " ";
             Action(action.Action, rank, "   ");
-            Wrapped(Figures(action), "   ", LineTone.Quiet);
+            Wrapped(Figures(action), "   ", LineTone.Quiet, action.Action);
             if (_knowledge.Treatments.ContainsKey(action.Action))
-                Wrapped("chemical: label first, see below", "   ", LineTone.Warning);
+                Wrapped("chemical: the label comes first", "   ", LineTone.Warning, action.Action);
         }
     }
 
@@ -81,11 +77,11 @@ public sealed class AdviceLines
     public static string Figures(ClearAction action)
     {
         string effect = action.Effect.Reduction is { } reduction
-            ? $"effect {Share(reduction)}"
-            : $"effect not published, counted as {Share(Effect.WhenMissing)}";
-        string cost = action.CostUsd is { } usd ? $"; about ${usd.ToString("0", CultureInfo.InvariantCulture)}" : "";
+            ? $"{Share(reduction)} effect"
+            : $"{Share(Effect.WhenMissing)} effect (none published)";
+        string cost = action.CostUsd is { } usd ? $"; ${usd.ToString("0", CultureInfo.InvariantCulture)}" : "";
         string hours = action.Hours is { } h ? $", {h.ToString("0.#", CultureInfo.InvariantCulture)} h" : "";
-        return $"merit {Share(action.Merit)} = certainty {Share(action.Certainty)} x {effect}{cost}{hours}";
+        return $"merit {Share(action.Merit)} = {Share(action.Certainty)} certain x {effect}{cost}{hours}";
     }
 
     /// <summary>A share with two decimals.</summary>
@@ -122,15 +118,20 @@ public sealed class AdviceLines
 
     private void Cautions(AreaAdvice advice)
     {
-        bool chemical = advice.Clear.Any(action => _knowledge.Treatments.ContainsKey(action.Action))
-            || !advice.Waiting.IsEmpty;
-        if (advice.Cautions.IsEmpty && !chemical)
+        if (advice.Cautions.IsEmpty)
             return;
         Heading("Cautions");
         foreach (AreaCaution caution in advice.Cautions)
             Wrapped(caution.IsCertain ? caution.Text : "Possibly: " + caution.Text, "! ", LineTone.Warning);
-        if (chemical)
-            Wrapped("Chemicals: " + LabelFirst, "! ", LineTone.Warning);
+    }
+
+    private void Chemicals(AreaAdvice advice)
+    {
+        if (!Safety.NamesTreatment(advice, _knowledge))
+            return;
+        Heading("Before any chemical");
+        foreach (string line in Safety.StandingLines)
+            Wrapped(line, "! ", LineTone.Warning);
     }
 
     private void Waiting(AreaAdvice advice)
@@ -143,7 +144,10 @@ public sealed class AdviceLines
             Action(action.Action, "? ", "  ");
             string[] needs = [.. action.Needs.Select(need => NeedText(_knowledge, need))];
             if (needs.Length > 0)
-                Wrapped(needs[0] + (needs.Length > 1 ? $" and {needs.Length - 1} more" : ""), "    ", LineTone.Quiet);
+                {
+                string more = needs.Length > 1 ? $" and {needs.Length - 1} more" : "";
+                Wrapped(needs[0] + more, "    ", LineTone.Quiet, action.Action);
+            }
         }
     }
 
@@ -188,9 +192,9 @@ public sealed class AdviceLines
             _lines.Add(new AdviceLine(line, LineTone.Plain, id));
     }
 
-    private void Wrapped(string text, string indent, LineTone tone = LineTone.Plain)
+    private void Wrapped(string text, string indent, LineTone tone = LineTone.Plain, string? action = null)
     {
         foreach (string line in Wrapping.Lines(text, _width, indent, new string(' ', indent.Length)))
-            _lines.Add(new AdviceLine(line, tone));
+            _lines.Add(new AdviceLine(line, tone, action));
     }
 }

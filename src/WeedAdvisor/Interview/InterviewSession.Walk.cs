@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 
@@ -123,6 +124,19 @@ public sealed partial class InterviewSession
         _notes.Remove(id);
         GoToArea(stay);
         return true;
+    }
+
+    /// <summary>Changes the day of the visit, its title and the name of the nursery; empty texts mean that there is none.</summary>
+    public void Describe(DateOnly date, string? title, string? nursery)
+    {
+        Visit described = Visit with
+        {
+            Date = date,
+            Title = string.IsNullOrWhiteSpace(title) ? null : title.Trim(),
+            Nursery = string.IsNullOrWhiteSpace(nursery) ? null : nursery.Trim(),
+        };
+        if (described != Visit)
+            SetVisit(described);
     }
 
     private bool Applies(string id) => Questions.Any(entry => entry.Question.Id == id);

@@ -138,11 +138,24 @@ public sealed partial class InterviewSession
         Changed?.Invoke();
     }
 
-    /// <summary>Notes which file the visit was read from.</summary>
-    public void MarkReadFrom(string path) => FilePath = path;
+    /// <summary>Goes on with another visit in place of this one.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="path">The file it was read from; null for a draft that was recovered and stands in no file.</param>
+    public void Open(Visit visit, string? path)
+    {
+        _trails.Clear();
+        _notes.Clear();
+        AreaIndex = 0;
+        Visit = visit.Areas.IsEmpty ? visit.WithNewArea(null) : visit;
+        FilePath = path;
+        IsSaved = path is not null;
+        Refresh();
+        EnterTrail();
+        Changed?.Invoke();
+    }
 
-    /// <summary>Notes that the visit was recovered: it stands in no file yet.</summary>
-    public void MarkRecovered() => IsSaved = false;
+    /// <summary>The file name to offer for saving.</summary>
+    public string SuggestedPath => FilePath ?? Visit.Id + ".yaml";
 
     /// <summary>Saves the visit to a file.</summary>
     /// <returns>Why it could not be saved, in one line, or null when it was.</returns>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 
 namespace WeedAdvisor.Interview;
 
@@ -58,24 +59,18 @@ public static class NameSearch
         return hits.IsEmpty ? Near(all, folded) : hits;
     }
 
-    private static ImmutableArray<NameHit> Near(Named[] all, string folded)
-    {
-        int cap = Math.Max(1, folded.Length / 3) + 1;
-        return
-        [
-            .. all
-                .Select(record => (record, Distance: record.Names
-                    .SelectMany(name => NearWords.Fold(name).Split('-').Append(NearWords.Fold(name)))
-                    .Min(word => NearWords.Distance(folded, word, cap))))
-                .Where(found => found.Distance < cap)
-                .OrderBy(found => found.Distance)
-                .Select(found => new NameHit(found.record.Id, found.record.Name, found.record.Second)),
-        ];
-    }
+    private static ImmutableArray<NameHit> Near(Named[] all, string folded) =>
+        NearestWord.Of(folded, all.SelectMany(record => record.Words)) is { } near
+            ? [.. all.Where(record => record.Words.Contains(near)).Select(record => record.Hit(record.Name))]
+            : [];
 
     private sealed record Named(string Id, string Name, string Second, ImmutableArray<string> Others)
     {
         public IEnumerable<string> Names => Others.Prepend(Second).Prepend(Name);
+
+        /// <summary>Every name and every word in one, folded.</summary>
+        public IEnumerable<string> Words =>
+            Names.Select(NearWords.Fold).SelectMany(name => name.Split('-').Append(name)).Where(word => word.Length > 2);
 
         public NameHit Hit(string by) => new(Id, Name, by == Name || by == Id ? Second : by);
 

@@ -4,6 +4,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Interview;
 
@@ -103,8 +104,8 @@ public sealed class ReasonLines
         Heading("Cautions");
         foreach (ActionCaution caution in cautions)
             Text(caution.IsCertain ? caution.Text : "Possibly: " + caution.Text, LineTone.Warning, "! ");
-        if (chemical)
-            Text(AdviceLines.LabelFirst, LineTone.Warning, "! ");
+        foreach (string line in chemical ? Safety.StandingLines : [])
+            Text(line, LineTone.Warning, "! ");
     }
 
     private void Reasons(ImmutableArray<Reason> reasons, bool full)
