@@ -78,8 +78,10 @@ internal sealed class AskCommands(
             return;
         }
 
+        bool replaced = path != session.FilePath && store.Exists(path);
         string? trouble = session.SaveTo(store, path);
-        lines.Say(trouble is null ? $"Saved to {path}." : $"Not saved: {trouble}", "  ");
+        string before = replaced ? $" What was there before is in {path}.bak." : "";
+        lines.Say(trouble is null ? $"Saved to {path}.{before}" : $"Not saved: {trouble}", "  ");
     }
 
     private void Questions()
@@ -122,7 +124,7 @@ internal sealed class AskCommands(
             return;
         }
 
-        foreach (AdviceLine line in AdviceLines.Of(session.Knowledge, session.Advice, session.Suggested, 76))
+        foreach (AdviceLine line in AdviceLines.Of(session.Knowledge, session.Advice, session.Suggested, 76, full: true))
             lines.SayAsIs(line.Text);
     }
 

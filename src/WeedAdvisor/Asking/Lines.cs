@@ -10,6 +10,8 @@ public sealed class Lines(TextReader input, TextWriter output, bool echo)
 {
     private const int Width = 78;
 
+    private string? _first;
+
     /// <summary>Whether the input has ended.</summary>
     public bool Ended { get; private set; }
 
@@ -23,12 +25,16 @@ public sealed class Lines(TextReader input, TextWriter output, bool echo)
     /// <summary>Says a line that is laid out already.</summary>
     public void SayAsIs(string line) => output.WriteLine(line);
 
+    /// <summary>Gives back a line, to be heard again before all others.</summary>
+    public void HearFirst(string line) => _first = line;
+
     /// <summary>Asks for a line; null when the input has ended.</summary>
     public string? Hear(string prompt)
     {
         output.Write(prompt + "> ");
         output.Flush();
-        string? line = Ended ? null : input.ReadLine();
+        string? line = Ended ? null : _first ?? input.ReadLine();
+        _first = null;
         if (line is null)
         {
             Ended = true;

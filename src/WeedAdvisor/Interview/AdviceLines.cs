@@ -14,12 +14,14 @@ public sealed class AdviceLines
 {
     private readonly KnowledgeBase _knowledge;
     private readonly int _width;
+    private readonly bool _full;
     private readonly List<AdviceLine> _lines = [];
 
-    private AdviceLines(KnowledgeBase knowledge, int width)
+    private AdviceLines(KnowledgeBase knowledge, int width, bool full)
     {
         _knowledge = knowledge;
         _width = width;
+        _full = full;
     }
 
     /// <summary>The advice in lines.</summary>
@@ -27,10 +29,13 @@ public sealed class AdviceLines
     /// <param name="advice">The advice.</param>
     /// <param name="next">The question that is put next, or null.</param>
     /// <param name="width">Columns.</param>
-    public static ImmutableArray<AdviceLine> Of(KnowledgeBase knowledge, AreaAdvice advice, Question? next, int width)
+    /// <param name="full">Whether to name every action that merely does not suit the place.</param>
+    /// <param name="current">The question on screen, which need not be told again; null when there is none.</param>
+    public static ImmutableArray<AdviceLine> Of(
+        KnowledgeBase knowledge, AreaAdvice advice, Question? next, int width, bool full, Question? current = null)
     {
-        var lines = new AdviceLines(knowledge, width);
-        lines.Next(advice, next);
+        var lines = new AdviceLines(knowledge, width, full);
+        lines.Next(advice, next, current);
         lines.Clear(advice, "now", "Do now");
         lines.Clear(advice, "season", "This season");
         lines.Clear(advice, "standing", "Standing habits");
@@ -43,7 +48,7 @@ public sealed class AdviceLines
         return [.. lines._lines];
     }
 
-    private void Next(AreaAdvice advice, Question? next)
+    private void Next(AreaAdvice advice, Question? next, Question? current)
     {
         Heading("Next question");
         if (next is null)
@@ -52,7 +57,7 @@ public sealed class AdviceLines
             return;
         }
 
-        Wrapped(next.Ask, "  ");
+        Wrapped(next.Id == current?.Id ? "The one on this page." : next.Ask, "  ");
         if (advice.NextQuestion is { } best && best.Id == next.Id && best.Settles > 0)
             Wrapped($"{best.Settles} conclusions wait for it.", "  ", LineTone.Quiet);
     }
@@ -106,14 +111,15 @@ public sealed class AdviceLines
 
     private void Findings(AreaAdvice advice)
     {
-        if (advice.Findings.IsEmpty)
+        Finding[] certain = [.. advice.Findings.Where(finding => finding.IsCertain)];
+        int possible = advice.Findings.Length - certain.Length;
+        if (certain.Length == 0)
             return;
         Heading("What was found");
-        foreach (Finding finding in advice.Findings)
-        {
-            string sure = finding.IsCertain ? Share(finding.Certainty) : "possible";
-            Wrapped($"{finding.Text} ({sure})", "  ");
-        }
+        foreach (Finding finding in certain)
+            Wrapped($"{finding.Text} ({Share(finding.Certainty)})", "  ");
+        if (possible > 0)
+            Wrapped($"{possible} more may hold; they wait for answers.", "  ", LineTone.Quiet);
     }
 
     private void Cautions(AreaAdvice advice)
@@ -162,11 +168,15 @@ public sealed class AdviceLines
             .ThenBy(group => group.Key.Rule, StringComparer.Ordinal);
         foreach (var group in groups)
         {
-            string how = group.Key.Severity == Severity.Prohibited ? "prohibited" : "unsuitable";
-            Wrapped($"{Sentence(group.Key.Rule)} ({how})", "x ", LineTone.Warning);
-            foreach (BarredAction action in group)
+            bool prohibited = group.Key.Severity == Severity.Prohibited;
+            string how = prohibited ? "prohibited" : _full ? "unsuitable" : $"unsuitable: {group.Count()}";
+            Wrapped($"{Sentence(group.Key.Rule)} ({how})", "x ", prohibited ? LineTone.Warning : LineTone.Plain);
+            foreach (BarredAction action in group.Where(_ => prohibited || _full))
                 Action(action.Action, "    ", "    ");
         }
+
+        if (!_full && advice.Barred.Any(action => action.Severity == Severity.Unsuitable))
+            Wrapped("What does not suit is only counted.", "  ", LineTone.Quiet);
     }
 
     private void Gaps(AreaAdvice advice)

@@ -21,6 +21,9 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
     }
 
     /// <inheritdoc/>
+    public bool Exists(string path) => File.Exists(fullPath(path));
+
+    /// <inheritdoc/>
     public string? Save(string path, Visit visit)
     {
         try

@@ -55,8 +55,15 @@ internal sealed partial class MainWindow
                 return;
         }
 
+        string? warned = null;
         Show(new PathSheet(_look, "Save the visit", _session.SuggestedPath, "Save", path =>
         {
+            if (path != _session.FilePath && path != warned && _settings.Store.Exists(path))
+            {
+                warned = path;
+                return $"{path} exists already. Enter again replaces it; what is there now is kept as {path}.bak.";
+            }
+
             string? trouble = SaveTo(path);
             if (trouble is null && leave)
                 _app.Invoke(() => _app.RequestStop(this));

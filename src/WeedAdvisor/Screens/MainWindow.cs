@@ -34,6 +34,7 @@ internal sealed partial class MainWindow : Window
     private Pane _page;
     private string _pageKey = "";
     private bool _onAdvice;
+    private bool _full;
     private string? _told;
 
     /// <param name="app">The application that runs it.</param>
@@ -53,6 +54,12 @@ internal sealed partial class MainWindow : Window
         _rule = new RuleView(_look) { Y = 1, Width = 1, Height = Dim.Fill(1) };
         _advice = new ListingView(_look, AdviceRows) { Y = 1, Height = Dim.Fill(1) };
         _advice.Picked += OpenReasons;
+        _advice.Ticked += _ =>
+        {
+            _full = !_full;
+            _advice.Renew();
+        };
+        _advice.HasFocusChanged += (_, _) => ShowBars();
         _page = NewPage();
         Add(_head, _page, _rule, _advice, _foot, _small);
         _session.Changed += Render;
@@ -61,6 +68,8 @@ internal sealed partial class MainWindow : Window
         _page.Enter();
         if (settings.Recovered is not null)
             OfferRecovered();
+        if (settings.Trouble is not null)
+            Show(new ChoiceSheet(_look, "An interview was broken off", settings.Trouble, [("Begin afresh", () => { })]));
     }
 
     private Pane Top => _sheets.Count > 0 ? _sheets.Peek() : _page;
@@ -125,11 +134,13 @@ internal sealed partial class MainWindow : Window
             ? new QuestionPage(_look, _session, question, new Ways(Back, Next, NotKnown, Clear, PickWeed, PickPast))
             : new EndPage(_look, _session,
                 [
+                    .. _session.Progress.Skipped > 0
+                        ? [("Go on with what was passed over", Next)]
+                        : Array.Empty<(string, Action)>(),
                     ("Save the visit", Save),
                     ("Another area", () => Show(new AreasSheet(_look, _session))),
                     ("All questions of this area", () => Show(new QuestionsSheet(_look, _session))),
-                    ("Go on with what was passed over", Next),
-                    ("Leave", AskToLeave),
+                    ("Leave", Leave),
                 ]);
         page.Y = 1;
         page.Height = Dim.Fill(1);
@@ -138,7 +149,8 @@ internal sealed partial class MainWindow : Window
 
     private IReadOnlyList<Row> AdviceRows(int width)
     {
-        _lines = AdviceLines.Of(_session.Knowledge, _session.Advice, _session.Suggested, width);
+        _lines = AdviceLines.Of(
+            _session.Knowledge, _session.Advice, _session.Suggested, width, _full, _session.Current);
         return Row.Of(_lines);
     }
 
@@ -185,6 +197,10 @@ internal sealed partial class MainWindow : Window
             : Frame.Width >= 78
             ? "F1 Help  F2 Areas  F3 Questions  F6 Advice  F8 Next  Ctrl+S Save  Ctrl+Q Leave"
             : "F1 Help  F2 Areas  F6 Advice  Ctrl+S Save  Ctrl+Q Leave";
-        _foot.Show((_sheets.Count > 0 ? _sheets.Peek().Keys : keys, LineTone.Plain));
+        if (_sheets.Count > 0)
+            keys = _sheets.Peek().Keys;
+        else if (_advice.HasFocus)
+            keys = "Up and Down   Enter reasons   Space what does not suit   F6 back";
+        _foot.Show((keys, LineTone.Plain));
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Terminal.Gui.App;
 using WeedAdvisor.Interview;
 
@@ -21,6 +22,12 @@ public static class ScreenHost
             using IApplication app = Application.Create();
             app.Init();
             using var window = new MainWindow(app, session, settings);
+            using PosixSignalRegistration ended = PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal =>
+            {
+                // Leave by the door, so that the terminal is restored.
+                signal.Cancel = true;
+                app.Invoke(() => app.RequestStop(window));
+            });
             app.Run(window);
             return 0;
         }

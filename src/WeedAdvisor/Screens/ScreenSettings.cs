@@ -8,7 +8,9 @@ namespace WeedAdvisor.Screens;
 /// <param name="IsPlain">Whether to draw without any colour.</param>
 /// <param name="Recovered">A draft of an interview that was broken off, to offer first; null when there is none.</param>
 /// <param name="SetAside">Puts that draft aside when the grower does not want it; it is not thrown away.</param>
-public sealed record ScreenSettings(IVisitStore Store, bool IsPlain, Visit? Recovered = null, Action? SetAside = null)
+/// <param name="Trouble">What went wrong with such a draft, to tell first; null when all is well.</param>
+public sealed record ScreenSettings(
+    IVisitStore Store, bool IsPlain, Visit? Recovered = null, Action? SetAside = null, string? Trouble = null)
 {
     /// <summary>Whether the environment asks for no colour: NO_COLOR is set and not empty, or the terminal is dumb.</summary>
     /// <param name="environment">Reads an environment variable; null when it is not set.</param>

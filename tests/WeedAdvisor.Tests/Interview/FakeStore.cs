@@ -13,6 +13,8 @@ internal sealed class FakeStore : IVisitStore
     public (Visit? Visit, IReadOnlyList<string> Problems) Load(string path) =>
         Files.TryGetValue(path, out Visit? visit) ? (visit, []) : (null, [$"{path}: there is no such file"]);
 
+    public bool Exists(string path) => Files.ContainsKey(path);
+
     public string? Save(string path, Visit visit)
     {
         if (Refuses is not null)

@@ -65,6 +65,19 @@ public sealed partial class ScreenTests
     }
 
     [Fact]
+    public void Another_file_is_not_replaced_without_a_word()
+    {
+        using var bench = new Bench();
+        Visit other = ScreenPictureTests.MistHouse();
+        bench.Store.Files["visit-2026-04-14.yaml"] = other;
+        bench.Press(Key.Space, Key.S.WithCtrl, Key.Enter);
+        Assert.Contains("exists already", bench.Picture, StringComparison.Ordinal);
+        Assert.Same(other, bench.Store.Files["visit-2026-04-14.yaml"]);
+        bench.Press(Key.Enter);
+        Assert.Same(bench.Session.Visit, bench.Store.Files["visit-2026-04-14.yaml"]);
+    }
+
+    [Fact]
     public void Letters_typed_in_a_search_fire_nothing()
     {
         using var bench = ScreenPictureTests.AtWeeds(new Bench());
