@@ -47,7 +47,8 @@ internal sealed class AskAreas(InterviewSession session, Lines lines)
         for (int i = 0; i < session.Visit.Areas.Length; i++)
         {
             string here = i == session.AreaIndex ? " (here)" : "";
-            lines.Say($"{session.Visit.Areas[i].Name}{here}", (i + 1).ToString(CultureInfo.InvariantCulture).PadLeft(4) + "  ");
+            string number = (i + 1).ToString(CultureInfo.InvariantCulture).PadLeft(4) + "  ";
+            lines.Say($"{session.Visit.Areas[i].Name}{here}", number);
         }
     }
 }

@@ -9,7 +9,7 @@ internal sealed class AskCommands(
     InterviewSession session, IVisitStore store, Lines lines, string? saveTo, Func<InterviewSession, string>? advice)
 {
     private static readonly string[] s_words =
-        ["back", "skip", "clear", "questions", "go", "area", "advice", "save", "quit", "help"];
+        ["back", "skip", "clear", "questions", "go", "area", "date", "nursery", "advice", "save", "quit", "help"];
 
     /// <summary>Whether the grower wants to leave.</summary>
     public bool Leaving { get; private set; }
@@ -51,6 +51,15 @@ internal sealed class AskCommands(
                 return true;
             case "area":
                 new AskAreas(session, lines).Do(rest);
+                return true;
+            case "date":
+                if (TypedAnswer.ReadDay(rest, session.Visit.Date) is { } day)
+                    session.Describe(day, session.Visit.Title, session.Visit.Nursery);
+                lines.Say($"The visit is of {Answering.Date(session.Visit.Date)}. Type date 2026-04-30 to change it.", "  ");
+                return true;
+            case "nursery":
+                session.Describe(session.Visit.Date, session.Visit.Title, rest);
+                lines.Say($"Nursery: {session.Visit.Nursery ?? "not named"}", "  ");
                 return true;
             case "advice" when rest.Length == 0:
                 Advice();
@@ -140,6 +149,8 @@ internal sealed class AskCommands(
             "questions  every question here with what was said",
             "go N       straight to a question of that list",
             "area       the areas; area 2 goes to one; area new NAME, area name NAME, area remove 2",
+            "date       the day of the visit; date 2026-04-30 changes it",
+            "nursery    nursery NAME names the nursery",
             "advice     the advice as it stands",
             "save FILE  save the visit",
             "quit       leave; what is not saved is kept for the next start",

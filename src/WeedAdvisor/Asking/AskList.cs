@@ -14,7 +14,7 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
     /// <summary>Hears a line about the weeds.</summary>
     public string? Weed(string typed)
     {
-        string? place = Place();
+        string? place = session.Area.WordOf("place");
         (string word, string rest) = Split(typed);
         switch (word)
         {
@@ -53,8 +53,12 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
                 return List(NameSearch.Treatments(session.Knowledge, rest));
             case "remove":
                 int count = session.Area.Past?.Length ?? 0;
-                if (!int.TryParse(rest, NumberStyles.None, CultureInfo.InvariantCulture, out int at) || at < 1 || at > count)
+                if (!int.TryParse(rest, NumberStyles.None, CultureInfo.InvariantCulture, out int at)
+                    || at < 1 || at > count)
+                {
                     return $"Give the number of the application to take out, from 1 to {count}.";
+                }
+
                 session.Change(session.Area.WithoutPastAt(at - 1));
                 return Tell();
             default:
@@ -98,9 +102,6 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         lines.Say($"so far: {said}", "  ");
         return null;
     }
-
-    private string? Place() =>
-        session.Area.Answers.GetValueOrDefault("place") is Answer.Words { Value: { Count: > 0 } words } ? words.First() : null;
 
     private static (string Word, string Tail) Split(string typed)
     {

@@ -150,7 +150,7 @@ public sealed class AdviceLines
             Action(action.Action, "? ", "  ");
             string[] needs = [.. action.Needs.Select(need => NeedText(_knowledge, need))];
             if (needs.Length > 0)
-                {
+            {
                 string more = needs.Length > 1 ? $" and {needs.Length - 1} more" : "";
                 Wrapped(needs[0] + more, "    ", LineTone.Quiet, action.Action);
             }

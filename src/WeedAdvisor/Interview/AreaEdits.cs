@@ -53,6 +53,10 @@ public static class AreaEdits
         return area with { Past = past.IsEmpty ? null : past };
     }
 
+    /// <summary>The one word said to a question; null when none or several were.</summary>
+    public static string? WordOf(this VisitArea area, string question) =>
+        area.Answers.GetValueOrDefault(question) is Answer.Words { Value: { Count: 1 } words } ? words.First() : null;
+
     private static int IndexOf(ImmutableArray<WeedSeen> weeds, string weed)
     {
         for (int i = 0; i < weeds.Length; i++)

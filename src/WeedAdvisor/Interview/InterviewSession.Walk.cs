@@ -25,6 +25,9 @@ public sealed partial class InterviewSession
         get
         {
             QuestionEntry? basic = null, best = null, other = null;
+            string? wanted = Advice.NextQuestion is { } next
+                ? QuestionList.PutFirst(Knowledge, Area, next.Id)
+                : null;
             foreach (QuestionEntry entry in Questions)
             {
                 if (entry.State != QuestionState.Open || !entry.Matters)
@@ -32,7 +35,7 @@ public sealed partial class InterviewSession
                 other ??= entry;
                 if (basic is null && QuestionList.Always.Contains(entry.Question.Id, StringComparer.Ordinal))
                     basic = entry;
-                if (entry.Question.Id == Advice.NextQuestion?.Id)
+                if (entry.Question.Id == wanted)
                     best = entry;
             }
 

@@ -36,6 +36,21 @@ public static class QuestionList
         ];
     }
 
+    /// <summary>The question to put before another can be put; the other one itself when nothing stands in its way.</summary>
+    public static string PutFirst(KnowledgeBase knowledge, VisitArea area, string question)
+    {
+        var answers = new SiteAnswers(knowledge, area);
+        string id = question;
+        for (int steps = 0; steps < knowledge.Questions.Length; steps++)
+        {
+            if (knowledge.QuestionOf(id) is not { } found || answers.WaitsFor(found) is not [var before, ..])
+                break;
+            id = before;
+        }
+
+        return id;
+    }
+
     /// <summary>How far a question has got in an area.</summary>
     public static QuestionState StateOf(Question question, VisitArea area, QuestionNotes notes)
     {

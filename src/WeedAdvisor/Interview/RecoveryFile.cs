@@ -30,8 +30,9 @@ public sealed class RecoveryFile(string folder, KnowledgeBase knowledge) : IDraf
                 return (outcome.Value, null);
         }
 
-        string? trouble = SetAside();
-        return (null, trouble ?? $"An interview that was broken off cannot be read with this knowledge; it is put aside in {AsidePath}.");
+        return (null, SetAside() is { } trouble
+            ? $"An interview that was broken off cannot be read, nor put aside: {trouble}"
+            : $"An interview that was broken off cannot be read with this knowledge; it is put aside in {AsidePath}.");
     }
 
     /// <summary>Puts the draft aside, so that the next one does not overwrite it.</summary>

@@ -31,7 +31,7 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
             AtomicFile.Write(fullPath(path), VisitText.Of(visit));
             return null;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
             return $"'{path}' cannot be written: {e.Message.ReplaceLineEndings(" ")}";
         }

@@ -65,9 +65,7 @@ public sealed class WeedPicker
 
     /// <summary>How to know one of the weeds found.</summary>
     public string Identify(int hit) =>
-        hit >= 0 && hit < Hits.Length && _session.Knowledge.Weeds.TryGetValue(Hits[hit].Id, out Knowledge.Records.Weed? weed)
-            ? weed.Identify
-            : "";
+        hit >= 0 && hit < Hits.Length ? _session.Knowledge.Weeds.GetValueOrDefault(Hits[hit].Id)?.Identify ?? "" : "";
 
     /// <summary>Puts the weed on the list of the area.</summary>
     /// <returns>What is missing or wrong, in one line, or null when it is done.</returns>
@@ -100,9 +98,6 @@ public sealed class WeedPicker
 
     private void Look()
     {
-        string? place = _session.Area.Answers.GetValueOrDefault("place") is Answer.Words { Value: { Count: > 0 } words }
-            ? words.First()
-            : null;
-        Hits = NameSearch.Weeds(_session.Knowledge, _text, place);
+        Hits = NameSearch.Weeds(_session.Knowledge, _text, _session.Area.WordOf("place"));
     }
 }

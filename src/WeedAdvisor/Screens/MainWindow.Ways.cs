@@ -87,7 +87,11 @@ internal sealed partial class MainWindow
         else
             Show(new ChoiceSheet(
                 _look, "Open a visit", "The visit on screen is not saved.",
-                [("Save it first", Save), ("Open another, without saving this one", AskWhatToOpen), ("Go on with this one", () => { })]));
+                [
+                    ("Save it first", Save),
+                    ("Open another, without saving this one", AskWhatToOpen),
+                    ("Go on with this one", () => { }),
+                ]));
     }
 
     private void AskWhatToOpen() => Show(new PathSheet(_look, "Open a visit", "", "Open", path =>

@@ -193,7 +193,8 @@ internal sealed partial class MainWindow : Window
             : _session.IsSaved ? "" : "not saved");
         _head.Show(($"{place}   {_session.Progress}   {Answering.Date(_session.Visit.Date)}   {saved}", LineTone.Plain));
         string keys = Frame.Width >= 115
-            ? "F1 Help  F2 Areas  F3 Questions  F4 Don't know  F5 Visit  F6 Advice  F7 Back  F8 Next  Ctrl+S Save  Ctrl+Q Leave"
+            ? "F1 Help  F2 Areas  F3 Questions  F4 Don't know  F5 Visit  F6 Advice  F7 Back  F8 Next  Ctrl+S Save  "
+                + "Ctrl+Q Leave"
             : Frame.Width >= 78
             ? "F1 Help  F2 Areas  F3 Questions  F6 Advice  F8 Next  Ctrl+S Save  Ctrl+Q Leave"
             : "F1 Help  F2 Areas  F6 Advice  Ctrl+S Save  Ctrl+Q Leave";

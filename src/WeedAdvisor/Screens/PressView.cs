@@ -7,7 +7,6 @@ namespace WeedAdvisor.Screens;
 internal sealed class PressView : View
 {
     private readonly Look _look;
-    
 
     public PressView(Look look, string label, Action press)
     {

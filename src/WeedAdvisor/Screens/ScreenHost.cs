@@ -15,12 +15,17 @@ public static class ScreenHost
     /// <param name="settings">What the screens are given.</param>
     /// <param name="error">Where a failure of the program is told, once the terminal is restored.</param>
     /// <returns>The exit code.</returns>
-    public static int Run(InterviewSession session, ScreenSettings settings, TextWriter error)
+    public static int Run(InterviewSession session, ScreenSettings settings, TextWriter error) =>
+        Run(session, settings, error, null, _ => { });
+
+    /// <summary>The same with a driver of the terminal library named, and something done before the loop begins.</summary>
+    internal static int Run(
+        InterviewSession session, ScreenSettings settings, TextWriter error, string? driver, Action<IApplication> before)
     {
         try
         {
             using IApplication app = Application.Create();
-            app.Init();
+            app.Init(driver);
             using var window = new MainWindow(app, session, settings);
             using PosixSignalRegistration ended = PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal =>
             {
@@ -28,6 +33,7 @@ public static class ScreenHost
                 signal.Cancel = true;
                 app.Invoke(() => app.RequestStop(window));
             });
+            before(app);
             app.Run(window);
             return 0;
         }

@@ -76,6 +76,9 @@ public sealed class AskDialogueTests
         area 1
         area remove 2
         area remove 1
+        date
+        date 2026-05-02
+        nursery Example Nursery (invented)
         help
         save
         
@@ -133,6 +136,15 @@ public sealed class AskDialogueTests
         _store.Refuses = "a.yaml: no such folder";
         Assert.Contains("Not saved: a.yaml: no such folder", Run("1\nsave a.yaml\nquit\n"), StringComparison.Ordinal);
         Assert.Equal(AskOutcome.Left, _outcome);
+    }
+
+    [Fact]
+    public void The_culture_of_the_machine_changes_nothing()
+    {
+        const string typed = "1\n3\n1\nliverwort, mature, 2.5\ndone\n1\n3\n2\n2.5\nadvice\n";
+        string plain = Run(typed);
+        using (new CommaCulture())
+            Assert.Equal(plain, Run(typed));
     }
 
     [Fact]
