@@ -29,7 +29,7 @@ public sealed class AdviceLines
     /// <param name="advice">The advice.</param>
     /// <param name="next">The question that is put next, or null.</param>
     /// <param name="width">Columns.</param>
-    /// <param name="full">Whether to name every action that merely does not suit the place.</param>
+    /// <param name="full">Whether to name every action that merely does not suit the place, and every caution that only may apply.</param>
     /// <param name="current">The question on screen, which need not be told again; null when there is none.</param>
     public static ImmutableArray<AdviceLine> Of(
         KnowledgeBase knowledge, AreaAdvice advice, Question? next, int width, bool full, Question? current = null)
@@ -124,11 +124,15 @@ public sealed class AdviceLines
 
     private void Cautions(AreaAdvice advice)
     {
+        AreaCaution[] told = [.. advice.Cautions.Where(caution => caution.IsCertain || _full)];
+        int untold = advice.Cautions.Length - told.Length;
         if (advice.Cautions.IsEmpty)
             return;
         Heading("Cautions");
-        foreach (AreaCaution caution in advice.Cautions)
+        foreach (AreaCaution caution in told)
             Wrapped(caution.IsCertain ? caution.Text : "Possibly: " + caution.Text, "! ", LineTone.Warning);
+        if (untold > 0)
+            Wrapped($"{untold} more may apply; Space names them.", "  ", LineTone.Quiet);
     }
 
     private void Chemicals(AreaAdvice advice)
@@ -145,7 +149,8 @@ public sealed class AdviceLines
         if (advice.Waiting.IsEmpty)
             return;
         Heading($"Waiting for an answer ({advice.Waiting.Length})");
-        foreach (WaitingAction action in advice.Waiting)
+        // What waits for least stands first: it is nearest to being settled.
+        foreach (WaitingAction action in advice.Waiting.OrderBy(waiting => waiting.Needs.Length))
         {
             Action(action.Action, "? ", "  ");
             string[] needs = [.. action.Needs.Select(need => NeedText(_knowledge, need))];
@@ -176,7 +181,7 @@ public sealed class AdviceLines
         }
 
         if (!_full && advice.Barred.Any(action => action.Severity == Severity.Unsuitable))
-            Wrapped("What does not suit is only counted.", "  ", LineTone.Quiet);
+            Wrapped("What does not suit is only counted; Space names it.", "  ", LineTone.Quiet);
     }
 
     private void Gaps(AreaAdvice advice)

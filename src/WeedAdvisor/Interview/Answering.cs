@@ -13,8 +13,8 @@ public static class Answering
     public static ImmutableArray<AnswerChoice> ChoicesOf(KnowledgeBase knowledge, Question question) =>
         question.Kind switch
         {
-            QuestionKind.Region => [.. knowledge.Regions.Values.Select(r => new AnswerChoice(r.Id, r.Name))],
-            QuestionKind.Crops => [.. knowledge.Crops.Values.Select(c => new AnswerChoice(c.Id, c.Name))],
+            QuestionKind.Region => ByName(knowledge.Regions.Values.Select(r => new AnswerChoice(r.Id, r.Name))),
+            QuestionKind.Crops => ByName(knowledge.Crops.Values.Select(c => new AnswerChoice(c.Id, c.Name))),
             _ => question.Choices,
         };
 
@@ -88,6 +88,9 @@ public static class Answering
 
     /// <summary>A date as files write it.</summary>
     public static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static ImmutableArray<AnswerChoice> ByName(IEnumerable<AnswerChoice> choices) =>
+        [.. choices.OrderBy(choice => choice.Text, StringComparer.Ordinal).ThenBy(choice => choice.Id, StringComparer.Ordinal)];
 
     private static string TextOf(KnowledgeBase knowledge, Question question, string word) =>
         ChoicesOf(knowledge, question).FirstOrDefault(choice => choice.Id == word)?.Text ?? word;

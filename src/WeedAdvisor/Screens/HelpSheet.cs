@@ -10,7 +10,7 @@ internal sealed class HelpSheet : Sheet
         ("Tab", "next field; Shift+Tab the one before"),
         ("Up, Down", "move in a list; Page Up, Page Down, Home and End too"),
         ("Enter", "choose; on a question with one answer it also goes on"),
-        ("Space", "tick or untick, and stay; on the advice: name all that does not suit"),
+        ("Space", "tick or untick, and stay; on the advice: show more, or less"),
         ("Delete", "take a weed or an application out of its list"),
         ("F1", "this help"),
         ("F2", "areas of the visit: go to one, add, rename, remove"),

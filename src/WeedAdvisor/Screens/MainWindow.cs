@@ -201,7 +201,7 @@ internal sealed partial class MainWindow : Window
         if (_sheets.Count > 0)
             keys = _sheets.Peek().Keys;
         else if (_advice.HasFocus)
-            keys = "Up and Down   Enter reasons   Space what does not suit   F6 back";
+            keys = "Up and Down   Enter reasons   Space more or less   F6 back";
         _foot.Show((keys, LineTone.Plain));
     }
 }
