@@ -1,5 +1,6 @@
 using System.Text;
 using WeedAdvisor;
+using WeedAdvisor.Commands;
 
 #pragma warning disable RS0030 // The entry is the one place that talks to the console; all else gets a writer.
 var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
@@ -15,4 +16,5 @@ return CommandLine.Run(args, new Surroundings
     WorkingFolder = Environment.CurrentDirectory,
     ProgramFolder = AppContext.BaseDirectory,
     Environment = Environment.GetEnvironmentVariable,
+    OpenScreens = ScreensCommand.Run,
 });

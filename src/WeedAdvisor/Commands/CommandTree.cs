@@ -13,6 +13,7 @@ internal static class CommandTree
             + "It never replaces the label, the law or a licensed applicator.")
         {
             KnowledgeOption.Of(),
+            AskCommand.Of(surroundings),
             AdviseCommand.Of(surroundings),
             WhyCommand.Of(surroundings),
             KnowledgeCommand.Of(surroundings),

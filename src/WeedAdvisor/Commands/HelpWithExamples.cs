@@ -13,6 +13,7 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
     private static readonly string[] s_atTheRoot =
     [
         "weedadvisor                           open the screens",
+        "weedadvisor ask                       the same questions line by line",
         "weedadvisor demo                      see the advice on an invented visit",
         "weedadvisor advise visit.yaml         advice on your own visit",
         "weedadvisor why visit.yaml hand-weed  why it is advised, waits or is barred",
@@ -21,7 +22,8 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
     private static readonly string[] s_exitCodes =
     [
         "  0    done",
-        "  1    the answer is no: an expectation of a worked visit failed",
+        "  1    the answer is no: an expectation of a worked visit failed, or the answers",
+        "       for ask ended before the visit was saved",
         "  2    the command line or the visit is wrong",
         "  3    the knowledge is wrong",
         "  4    a file or folder can't be read or written",

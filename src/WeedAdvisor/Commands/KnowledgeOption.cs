@@ -32,9 +32,12 @@ internal static class KnowledgeOption
     }
 
     /// <summary>Reads the knowledge, or says every problem it has.</summary>
-    public static KnowledgeBase Load(ParseResult parsed, Surroundings surroundings)
+    public static KnowledgeBase Load(ParseResult parsed, Surroundings surroundings) =>
+        Load(FolderOf(parsed, surroundings), surroundings);
+
+    /// <summary>Reads the knowledge of a folder, or says every problem it has.</summary>
+    public static KnowledgeBase Load(string folder, Surroundings surroundings)
     {
-        string folder = FolderOf(parsed, surroundings);
         string full = surroundings.FullPath(folder);
         if (!Directory.Exists(full))
         {

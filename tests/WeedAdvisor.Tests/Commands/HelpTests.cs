@@ -6,6 +6,7 @@ public sealed class HelpTests
 {
     [Theory]
     [InlineData("root")]
+    [InlineData("ask", "ask")]
     [InlineData("advise", "advise")]
     [InlineData("why", "why")]
     [InlineData("demo", "demo")]

@@ -1,0 +1,179 @@
+using System.Globalization;
+using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Asking;
+
+/// <summary>The interview line by line: it shows a question, hears an answer or a command, and goes on.</summary>
+public sealed class AskDialogue
+{
+    private readonly InterviewSession _session;
+    private readonly Lines _lines;
+    private readonly AskCommands _commands;
+    private string? _shown;
+    private string? _troubleTold;
+
+    /// <summary>Sets up the interview.</summary>
+    /// <param name="session">The interview.</param>
+    /// <param name="store">Where visits are saved.</param>
+    /// <param name="lines">The two ends of the line.</param>
+    /// <param name="saveTo">The file to save to when none is named; null when not given.</param>
+    /// <param name="advice">Writes the advice in full; null for the short list.</param>
+    public AskDialogue(
+        InterviewSession session, IVisitStore store, Lines lines, string? saveTo = null,
+        Func<InterviewSession, string>? advice = null)
+    {
+        _session = session;
+        _lines = lines;
+        _commands = new AskCommands(session, store, lines, saveTo, advice);
+    }
+
+    /// <summary>Runs the interview to its end.</summary>
+    public AskOutcome Run()
+    {
+        _lines.Say(
+            $"Visit of {Answering.Date(_session.Visit.Date)}, area {_session.Area.Name}. Answer with a number or a word. "
+            + "? tells why a question is put, - says that you do not know, help lists the rest.");
+        while (!_commands.Leaving)
+        {
+            if (_session.Current is { } question)
+                Put(question);
+            else
+                AtTheEnd();
+            if (_lines.Ended)
+                break;
+        }
+
+        return End();
+    }
+
+    private void Put(Question question)
+    {
+        if (_shown != Key(question))
+        {
+            Show(question);
+            _shown = Key(question);
+        }
+
+        if (_lines.Hear("") is not { } typed || typed.Length == 0)
+            return;
+        if (typed == "?")
+        {
+            _lines.Say(question.Why, "  ");
+            return;
+        }
+
+        if (_commands.Try(typed))
+        {
+            _shown = null;
+            return;
+        }
+
+        Answer(question, typed);
+        TellTrouble();
+    }
+
+    private void Answer(Question question, string typed)
+    {
+        if (TypedAnswer.IsNotKnown(typed))
+        {
+            _session.SayNotKnown(question);
+            _session.Next();
+            return;
+        }
+
+        string? error = question.Kind switch
+        {
+            QuestionKind.Weeds => new AskList(_session, _lines, question).Weed(typed),
+            QuestionKind.Past => new AskList(_session, _lines, question).Past(typed),
+            _ => Plain(question, typed),
+        };
+        if (error is not null)
+            _lines.Say(error + AskCommands.Hint(typed, error), "  ");
+    }
+
+    private string? Plain(Question question, string typed)
+    {
+        Typed<Answer> answer = TypedAnswer.Read(_session.Knowledge, question, typed, _session.Visit.Date);
+        if (answer.Value is null)
+            return answer.Error;
+        _session.Say(question.Id, answer.Value);
+        _session.Next();
+        return null;
+    }
+
+    private void Show(Question question)
+    {
+        _lines.Say();
+        string area = _session.Visit.Areas.Length > 1 ? $"{_session.Area.Name}: " : "";
+        _lines.Say($"[{area}{_session.Progress}]");
+        _lines.Say(question.Ask);
+        if (_session.DraftTrouble is null && Answering.Said(_session.Knowledge, question, _session.Area) is { } said)
+            _lines.Say($"so far: {said}", "  ");
+        var choices = Answering.ChoicesOf(_session.Knowledge, question);
+        for (int i = 0; i < choices.Length; i++)
+        {
+            string number = (i + 1).ToString(CultureInfo.InvariantCulture).PadLeft(4) + "  ";
+            _lines.Say(choices[i].Text, number);
+        }
+
+        if (HowTo(question) is { } how)
+            _lines.Say(how, "  ");
+    }
+
+    private static string? HowTo(Question question) => question.Kind switch
+    {
+        QuestionKind.Number or QuestionKind.Date => $"({Answering.Expected(question)})",
+        QuestionKind.Weeds =>
+            "(one weed a line, with stage and cover when known: liverwort, mature, 20; remove liverwort takes it out; "
+            + "list liver looks it up; none when there are none; done when all are named)",
+        QuestionKind.Past =>
+            "(one application a line: treatment, day, clean or escapes or injury, weeds that came through; remove 1 "
+            + "takes one out; list pendi looks it up; none when there were none; done when all are named)",
+        _ when Answering.TakesSeveral(question) => "(several with commas between, or none)",
+        _ => null,
+    };
+
+    private void AtTheEnd()
+    {
+        if (_shown != Key(null))
+        {
+            _shown = Key(null);
+            _lines.Say();
+            _lines.Say(_session.Progress.Skipped > 0
+                ? $"{_session.Area.Name}: {_session.Progress.Skipped} questions were skipped; an empty line takes them up."
+                : $"{_session.Area.Name}: no open answer would change the advice.");
+            _lines.Say("Type advice, save, area new NAME, list, back or quit.");
+        }
+
+        if (_lines.Hear("") is not { } typed)
+            return;
+        if (typed.Length == 0)
+            _session.Next();
+        else if (_commands.Try(typed))
+            _shown = _session.Current is null ? _shown : null;
+        else
+            _lines.Say($"\"{typed}\" is not a command. {AskCommands.Nearest(typed)}", "  ");
+    }
+
+    private AskOutcome End()
+    {
+        if (_session.IsSaved)
+            return AskOutcome.Saved;
+        string where = _session.DraftPlace is { } place && _session.DraftTrouble is null
+            ? $"The answers are kept in {place} and are offered at the next start."
+            : $"The answers could not be kept: {_session.DraftTrouble ?? "there is no place for them"}.";
+        _lines.Say(_lines.Ended ? $"The input has ended before the visit was saved. {where}" : where);
+        return _lines.Ended ? AskOutcome.InputEnded : AskOutcome.Left;
+    }
+
+    private void TellTrouble()
+    {
+        if (_session.DraftTrouble is { } trouble && trouble != _troubleTold)
+            _lines.Say($"Note: this answer is not kept for recovery: {trouble}", "  ");
+        _troubleTold = _session.DraftTrouble;
+    }
+
+    private string Key(Question? question) => $"{_session.Area.Id}/{question?.Id}";
+}

@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Asking;
+
+/// <summary>Hears the answers that are lists: weeds seen and earlier applications. Each call returns an error in one line, or null.</summary>
+internal sealed class AskList(InterviewSession session, Lines lines, Question question)
+{
+    private const int MostShown = 15;
+
+    /// <summary>Hears a line about the weeds.</summary>
+    public string? Weed(string typed)
+    {
+        string? place = session.Area.WordOf("place");
+        (string word, string rest) = Split(typed);
+        switch (word)
+        {
+            case "none":
+                return End(session.Area with { Weeds = [] });
+            case "done":
+                return Done(session.Area.Weeds is not null);
+            case "list":
+                return List(NameSearch.Weeds(session.Knowledge, rest, place));
+            case "remove":
+                Typed<WeedSeen> gone = TypedWeed.Read(session.Knowledge, rest, place);
+                if (gone.Value is null)
+                    return gone.Error;
+                session.Change(session.Area.WithoutWeed(gone.Value.Weed));
+                return Tell();
+            default:
+                Typed<WeedSeen> seen = TypedWeed.Read(session.Knowledge, typed, place);
+                if (seen.Value is null)
+                    return seen.Error;
+                session.Change(session.Area.WithWeed(seen.Value));
+                return Tell();
+        }
+    }
+
+    /// <summary>Hears a line about earlier applications.</summary>
+    public string? Past(string typed)
+    {
+        (string word, string rest) = Split(typed);
+        switch (word)
+        {
+            case "none":
+                return End(session.Area with { Past = [] });
+            case "done":
+                return Done(session.Area.Past is not null);
+            case "list":
+                return List(NameSearch.Treatments(session.Knowledge, rest));
+            case "remove":
+                int count = session.Area.Past?.Length ?? 0;
+                if (!int.TryParse(rest, NumberStyles.None, CultureInfo.InvariantCulture, out int at)
+                    || at < 1 || at > count)
+                {
+                    return $"Give the number of the application to take out, from 1 to {count}.";
+                }
+
+                session.Change(session.Area.WithoutPastAt(at - 1));
+                return Tell();
+            default:
+                Typed<PastApplication> past = TypedPast.Read(session.Knowledge, typed, session.Visit.Date);
+                if (past.Value is null)
+                    return past.Error;
+                session.Change(session.Area.WithPast(past.Value));
+                return Tell();
+        }
+    }
+
+    private string? Done(bool any)
+    {
+        if (!any)
+            return "Nothing is named yet. Type none, - when you do not know, or skip.";
+        session.Next();
+        return null;
+    }
+
+    private string? End(VisitArea area)
+    {
+        session.Change(area);
+        session.Next();
+        return null;
+    }
+
+    private string? List(ImmutableArray<NameHit> hits)
+    {
+        if (hits.IsEmpty)
+            return "No name is near that.";
+        foreach (NameHit hit in hits.Take(MostShown))
+            lines.Say(hit.ToString(), "    ");
+        if (hits.Length > MostShown)
+            lines.Say($"and {hits.Length - MostShown} more; type list and the beginning of a name", "    ");
+        return null;
+    }
+
+    private string? Tell()
+    {
+        string said = Answering.Said(session.Knowledge, question, session.Area) ?? "nothing named";
+        lines.Say($"so far: {said}", "  ");
+        return null;
+    }
+
+    private static (string Word, string Tail) Split(string typed)
+    {
+        int space = typed.IndexOf(' ', StringComparison.Ordinal);
+        return space < 0
+            ? (typed.ToLowerInvariant(), "")
+            : (typed[..space].ToLowerInvariant(), typed[(space + 1)..].Trim());
+    }
+}

@@ -1,0 +1,25 @@
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Screens;
+
+namespace WeedAdvisor.Commands;
+
+/// <summary>The program without a command, at a terminal: the screens.</summary>
+internal static class ScreensCommand
+{
+    /// <summary>Opens the screens on a knowledge folder and gives the exit code.</summary>
+    public static int Run(Surroundings surroundings, string folder)
+    {
+        KnowledgeBase knowledge = KnowledgeOption.Load(folder, surroundings);
+        InterviewStart start = InterviewStart.Of(knowledge, null, null, surroundings);
+        (Visit? draft, string? trouble) = start.Recovery?.Offer() ?? (null, null);
+        bool isPlain = ScreenSettings.WantsNoColour(surroundings.Environment);
+        int code = ScreenHost.Run(
+            start.Session,
+            new ScreenSettings(start.Store, isPlain, draft, () => start.Recovery?.SetAside(), trouble),
+            surroundings.Error);
+        if (start.Session is { IsSaved: false, DraftPlace: { } place, DraftTrouble: null } && code == ExitCode.Done)
+            surroundings.Error.WriteLine($"The answers are kept in {place} and are offered at the next start.");
+        return code;
+    }
+}

@@ -1,0 +1,186 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Interview;
+
+/// <summary>
+/// An interview under way: the visit as it now stands, the area and question it is at, and the advice that follows.
+/// All decisions of the interview are taken here; the screens and the line-by-line interview only show them. Not safe
+/// to share between threads.
+/// </summary>
+public sealed partial class InterviewSession
+{
+    private readonly IAdviceSource _source;
+    private readonly IDraftKeeper? _keeper;
+    private readonly Dictionary<string, Trail> _trails = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, QuestionNotes> _notes = new(StringComparer.Ordinal);
+
+    /// <summary>Begins, or goes on with, the interview of a visit that has at least one area.</summary>
+    /// <param name="knowledge">The knowledge.</param>
+    /// <param name="source">Where the advice comes from.</param>
+    /// <param name="visit">The visit.</param>
+    /// <param name="keeper">Keeps the draft after every change; null to keep nothing.</param>
+    public InterviewSession(KnowledgeBase knowledge, IAdviceSource source, Visit visit, IDraftKeeper? keeper = null)
+    {
+        Knowledge = knowledge;
+        _source = source;
+        _keeper = keeper;
+        Visit = visit.Areas.IsEmpty ? visit.WithNewArea(null) : visit;
+        Refresh();
+        EnterTrail();
+    }
+
+    /// <summary>The knowledge behind the questions.</summary>
+    public KnowledgeBase Knowledge { get; }
+
+    /// <summary>The visit as it now stands.</summary>
+    public Visit Visit { get; private set; }
+
+    /// <summary>Which area the interview is at, from 0.</summary>
+    public int AreaIndex { get; private set; }
+
+    /// <summary>The area the interview is at.</summary>
+    public VisitArea Area => Visit.Areas[AreaIndex];
+
+    /// <summary>The advice for that area as it now stands.</summary>
+    public AreaAdvice Advice { get; private set; } = null!;
+
+    /// <summary>The questions of that area that apply or may apply, in the order of asking.</summary>
+    public ImmutableArray<QuestionEntry> Questions { get; private set; }
+
+    /// <summary>The file the visit was read from or last saved to; null when there is none yet.</summary>
+    public string? FilePath { get; private set; }
+
+    /// <summary>Whether everything is saved.</summary>
+    public bool IsSaved { get; private set; } = true;
+
+    /// <summary>Where the draft is kept between saves, in words; null when it is not kept.</summary>
+    public string? DraftPlace => _keeper?.Where;
+
+    /// <summary>Why the last change could not be kept for recovery, in one line; null when all is well.</summary>
+    public string? DraftTrouble { get; private set; }
+
+    /// <summary>Raised after every change of answers, area or question.</summary>
+    public event Action? Changed;
+
+    /// <summary>Answers the current area has, against those still wanted.</summary>
+    public InterviewProgress Progress => new(
+        Questions.Count(q => q.IsSettled),
+        Questions.Count(q => q.IsSettled || q.Matters),
+        Questions.Count(q => q.State == QuestionState.Skipped && q.Matters));
+
+    private Trail CurrentTrail => _trails[Area.Id];
+
+    private QuestionNotes Notes
+    {
+        get => _notes.GetValueOrDefault(Area.Id, QuestionNotes.Empty);
+        set => _notes[Area.Id] = value;
+    }
+
+    /// <summary>Gives an answer to a question that takes words, a number or a date. <see cref="Answer.NotKnown"/> says that the grower does not know.</summary>
+    public void Say(string question, Answer answer)
+    {
+        Notes = Notes.Without(question);
+        Change(Area.WithAnswer(question, answer));
+    }
+
+    /// <summary>Says that the grower does not know.</summary>
+    public void SayNotKnown(Question question)
+    {
+        Notes = Notes.Without(question.Id);
+        if (question.Kind is QuestionKind.Weeds or QuestionKind.Past)
+        {
+            Notes = Notes with { NotKnown = Notes.NotKnown.Add(question.Id) };
+            Change(Area.WithoutAnswer(question));
+        }
+        else
+        {
+            Change(Area.WithAnswer(question.Id, new Answer.NotKnown()));
+        }
+    }
+
+    /// <summary>Takes an answer back: the question is open again.</summary>
+    public void Clear(Question question)
+    {
+        Notes = Notes.Without(question.Id);
+        Change(Area.WithoutAnswer(question));
+    }
+
+    /// <summary>Changes the area as a whole, such as its list of weeds.</summary>
+    public void Change(VisitArea area)
+    {
+        foreach (Question question in Knowledge.Questions)
+        {
+            if ((question.Kind == QuestionKind.Weeds && area.Weeds is not null)
+                || (question.Kind == QuestionKind.Past && area.Past is not null))
+            {
+                Notes = Notes.Without(question.Id);
+            }
+        }
+
+        (area, Notes) = AnswerParking.Settle(Knowledge, area, Notes);
+        SetVisit(Visit.WithArea(AreaIndex, area));
+    }
+
+    /// <summary>How far a question has got.</summary>
+    public QuestionState StateOf(Question question) => QuestionList.StateOf(question, Area, Notes);
+
+    /// <summary>Notes that the visit now stands in a file, and forgets the draft.</summary>
+    public void MarkSaved(string path)
+    {
+        FilePath = path;
+        IsSaved = true;
+        DraftTrouble = null;
+        _keeper?.Discard();
+        Changed?.Invoke();
+    }
+
+    /// <summary>Goes on with another visit in place of this one.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="path">The file it was read from; null for a draft that was recovered and stands in no file.</param>
+    public void Open(Visit visit, string? path)
+    {
+        _trails.Clear();
+        _notes.Clear();
+        AreaIndex = 0;
+        Visit = visit.Areas.IsEmpty ? visit.WithNewArea(null) : visit;
+        FilePath = path;
+        IsSaved = path is not null;
+        Refresh();
+        EnterTrail();
+        Changed?.Invoke();
+    }
+
+    /// <summary>The file name to offer for saving.</summary>
+    public string SuggestedPath => FilePath ?? Visit.Id + ".yaml";
+
+    /// <summary>Saves the visit to a file.</summary>
+    /// <returns>Why it could not be saved, in one line, or null when it was.</returns>
+    public string? SaveTo(IVisitStore store, string path)
+    {
+        string? trouble = store.Save(path, Visit);
+        if (trouble is null)
+            MarkSaved(path);
+        return trouble;
+    }
+
+    private void SetVisit(Visit visit)
+    {
+        if (ReferenceEquals(visit, Visit))
+            return;
+        Visit = visit;
+        IsSaved = false;
+        Refresh();
+        DraftTrouble = _keeper?.Keep(Visit);
+        Changed?.Invoke();
+    }
+
+    private void Refresh()
+    {
+        Advice = _source.Of(Visit.Date, Area);
+        Questions = QuestionList.Of(Knowledge, Area, Advice, Notes);
+    }
+}

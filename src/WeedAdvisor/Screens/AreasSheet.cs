@@ -1,0 +1,83 @@
+using Terminal.Gui.ViewBase;
+using WeedAdvisor.Interview;
+
+namespace WeedAdvisor.Screens;
+
+/// <summary>The areas of the visit: go to one, add, rename, remove.</summary>
+internal sealed class AreasSheet : Sheet
+{
+    private readonly InterviewSession _session;
+    private readonly ListingView _list;
+    private readonly TypeField _name;
+    private readonly TextRows _note;
+    private readonly PressView[] _presses;
+
+    public AreasSheet(Look look, InterviewSession session)
+        : base(look, "Areas of this visit")
+    {
+        _session = session;
+        _list = new ListingView(look, width => Row.Of(
+            session.Visit.Areas.Select((area, at) => (at == session.AreaIndex ? "> " : "  ", area.Name)), width))
+        {
+            Y = 2,
+            Width = Dim.Fill(),
+            Height = Dim.Fill(6),
+        };
+        _list.PointAt(session.AreaIndex);
+        _list.Picked += _ => Go();
+        var label = new TextRows(look) { Y = Pos.AnchorEnd(5), Width = 34, Height = 1 };
+        label.Show(("Name, to add an area or rename one", LineTone.Quiet));
+        label.Width = Dim.Fill();
+        _name = new TypeField(look) { X = 1, Y = Pos.AnchorEnd(4), Width = 40 };
+        _name.Entered += AddArea;
+        _note = new TextRows(look) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
+        _presses =
+        [
+            new PressView(look, "Go there", Go),
+            new PressView(look, "Add", AddArea),
+            new PressView(look, "Rename", Rename),
+            new PressView(look, "Remove", Remove),
+            new PressView(look, "Close", Close),
+        ];
+        Add(_list, label, _name, _note);
+        AddInRow(Pos.AnchorEnd(1), _presses);
+    }
+
+    public override IReadOnlyList<View> Stops => [_list, _name, .. _presses];
+
+    public override string Keys => "Up and Down   Enter go there   Tab next field   Esc close";
+
+    private void Go()
+    {
+        _session.GoToArea(_list.At);
+        Close();
+    }
+
+    private void AddArea()
+    {
+        _session.AddArea(_name.Said);
+        Close();
+    }
+
+    private void Rename()
+    {
+        if (_name.Said.Trim().Length == 0)
+        {
+            _note.Show(("Type the new name first.", LineTone.Warning));
+            return;
+        }
+
+        _session.RenameArea(_list.At, _name.Said);
+        _name.Put("");
+        _list.Renew();
+    }
+
+    private void Remove()
+    {
+        string name = _session.Visit.Areas[_list.At].Name;
+        _note.Show(_session.RemoveArea(_list.At)
+            ? ($"{name} is removed.", LineTone.Plain)
+            : ("The last area stays.", LineTone.Warning));
+        _list.Renew();
+    }
+}

@@ -1,0 +1,52 @@
+using Terminal.Gui.ViewBase;
+using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Screens;
+
+/// <summary>Answers on a list: one of them, or any number.</summary>
+internal sealed class ChoiceBody : QuestionBody
+{
+    private readonly ListingView _list;
+    private readonly bool _several;
+
+    public ChoiceBody(Look look, InterviewSession session, Question question, Ways way)
+        : base(look)
+    {
+        _several = Answering.TakesSeveral(question);
+        _list = new ListingView(
+            look, width => Row.Of(ChoicePage.Of(session, question).Select(entry => (Mark(entry), entry.Text)), width))
+        {
+            Width = Dim.Fill(),
+            Height = Dim.Fill(),
+        };
+        _list.Ticked += at => ChoicePage.Pick(session, question, ChoicePage.Of(session, question)[at]);
+        _list.Picked += at =>
+        {
+            ChoiceEntry entry = ChoicePage.Of(session, question)[at];
+            if (_several || !entry.IsMarked)
+                ChoicePage.Pick(session, question, entry);
+            if (!_several)
+                way.Next();
+        };
+        ChoiceEntry[] entries = [.. ChoicePage.Of(session, question)];
+        _list.PointAt(Array.FindIndex(entries, entry => entry.IsMarked));
+        Add(_list);
+    }
+
+    public override IReadOnlyList<View> Stops => [_list];
+
+    public override string HowTo => _several
+        ? "Enter ticks or unticks; F8 goes on."
+        : "Enter answers and goes on; Space answers and stays.";
+
+    public override void Renew() => _list.Renew();
+
+    private string Mark(ChoiceEntry entry) => (_several, entry.IsMarked) switch
+    {
+        (true, true) => "[x] ",
+        (true, false) => "[ ] ",
+        (false, true) => "(x) ",
+        _ => "( ) ",
+    };
+}

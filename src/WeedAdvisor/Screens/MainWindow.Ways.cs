@@ -1,0 +1,182 @@
+using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Screens;
+
+/// <content>What the keys and presses lead to.</content>
+internal sealed partial class MainWindow
+{
+    private void Next()
+    {
+        if (_page.Commit())
+            _session.Next();
+    }
+
+    private void Back()
+    {
+        _page.Commit();
+        _session.Back();
+    }
+
+    private void NotKnown()
+    {
+        if (_session.Current is not { } question)
+            return;
+        _session.SayNotKnown(question);
+        _session.Next();
+    }
+
+    private void Clear()
+    {
+        if (_session.Current is { } question)
+            _session.Clear(question);
+    }
+
+    private void PickWeed(WeedSeen? seen) =>
+        Show(new WeedSheet(_look, new WeedPicker(_session, seen), isNew: seen is null));
+
+    private void PickPast(int? index) =>
+        Show(new PastSheet(_look, new PastPicker(_session, index), isNew: index is null));
+
+    private void OpenReasons(int line)
+    {
+        if (line < _lines.Length && _lines[line].Action is { } action)
+            Show(new DetailSheet(_look, _session, action));
+    }
+
+    private void Save() => AskWhereToSave(leave: false);
+
+    private void AskWhereToSave(bool leave)
+    {
+        if (_session.FilePath is { } known && !leave)
+        {
+            SaveTo(known);
+            if (_session.IsSaved)
+                return;
+        }
+
+        string? warned = null;
+        Show(new PathSheet(_look, "Save the visit", _session.SuggestedPath, "Save", path =>
+        {
+            if (path != _session.FilePath && path != warned && _settings.Store.Exists(path))
+            {
+                warned = path;
+                return $"{path} exists already. Enter again replaces it; what is there now is kept as {path}.bak.";
+            }
+
+            string? trouble = SaveTo(path);
+            if (trouble is null && leave)
+                _app.Invoke(() => _app.RequestStop(this));
+            return trouble;
+        }));
+    }
+
+    private string? SaveTo(string path)
+    {
+        _page.Commit();
+        string? trouble = _session.SaveTo(_settings.Store, path);
+        _told = trouble is null ? $"saved to {path}" : $"NOT SAVED: {trouble}";
+        ShowBars();
+        return trouble;
+    }
+
+    private void Open()
+    {
+        if (_session.IsSaved)
+            AskWhatToOpen();
+        else
+            Show(new ChoiceSheet(
+                _look, "Open a visit", "The visit on screen is not saved.",
+                [
+                    ("Save it first", Save),
+                    ("Open another, without saving this one", AskWhatToOpen),
+                    ("Go on with this one", () => { }),
+                ]));
+    }
+
+    private void AskWhatToOpen() => Show(new PathSheet(_look, "Open a visit", "", "Open", path =>
+    {
+        (Visit? visit, IReadOnlyList<string> problems) = _settings.Store.Load(path);
+        if (visit is null)
+            return string.Join("\n", problems.Take(8));
+        _session.Open(visit, path);
+        return null;
+    }));
+
+    private void OfferRecovered()
+    {
+        Visit draft = _settings.Recovered!;
+        string areas = string.Join(", ", draft.Areas.Select(area => area.Name).Take(4));
+        Action aside = _settings.SetAside ?? (() => { });
+        Show(new ChoiceSheet(
+            _look, "An interview was broken off",
+            $"The visit of {Answering.Date(draft.Date)} ({areas}) was not saved. Its answers were kept.",
+            [
+                ("Go on with it", () => _session.Open(draft, null)),
+                ("Begin afresh; the kept answers are put aside", aside),
+            ],
+            aside));
+    }
+
+    /// <summary>Leaves at once when everything is saved, else asks first.</summary>
+    private void Leave()
+    {
+        _page.Commit();
+        if (_session.IsSaved)
+            _app.RequestStop(this);
+        else
+            AskToLeave();
+    }
+
+    private void AskToLeave()
+    {
+        if (_sheets.Count > 0 && _sheets.Peek() is ChoiceSheet)
+            return;
+        _page.Commit();
+        if (_session.IsSaved)
+        {
+            Show(new ChoiceSheet(
+                _look, "Leave", "Everything is saved.",
+                [("Leave", () => _app.RequestStop(this)), ("Go on", () => { })]));
+            return;
+        }
+
+        string kept = _session.DraftPlace is { } place && _session.DraftTrouble is null
+            ? $"Without saving, the answers are kept in {place} and offered at the next start."
+            : "Without saving, the answers are LOST: they cannot be kept.";
+        Show(new ChoiceSheet(
+            _look, "Leave", "This visit is not saved. " + kept,
+            [
+                ("Save and leave", () => AskWhereToSave(leave: true)),
+                ("Leave without saving", () => _app.RequestStop(this)),
+                ("Go on", () => { }),
+            ]));
+    }
+
+    private void Show(Sheet sheet)
+    {
+        _page.Commit();
+        sheet.Closed += () => Hide(sheet);
+        _sheets.Push(sheet);
+        Add(sheet);
+        Arrange();
+        sheet.Enter();
+    }
+
+    private void Hide(Sheet sheet)
+    {
+        if (_sheets.Count == 0 || !ReferenceEquals(_sheets.Peek(), sheet))
+            return;
+        _sheets.Pop();
+        Arrange();
+        Remove(sheet);
+        _app.Invoke(sheet.Dispose);
+        Render();
+        if (_sheets.Count > 0)
+            Top.Enter();
+        else if (_onAdvice)
+            _advice.SetFocus();
+        else
+            _page.Enter();
+    }
+}

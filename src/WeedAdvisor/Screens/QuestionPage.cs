@@ -1,0 +1,66 @@
+using Terminal.Gui.ViewBase;
+using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Screens;
+
+/// <summary>The page of one question: the question, why it is put, its answers, and the way on.</summary>
+internal sealed class QuestionPage : Pane
+{
+    private readonly InterviewSession _session;
+    private readonly Question _question;
+    private readonly TextRows _ask;
+    private readonly TextRows _note;
+    private readonly QuestionBody _body;
+    private readonly PressView[] _presses;
+
+    /// <param name="look">The look.</param>
+    /// <param name="session">The interview.</param>
+    /// <param name="question">The question.</param>
+    /// <param name="way">The ways to other pages.</param>
+    public QuestionPage(Look look, InterviewSession session, Question question, Ways way)
+        : base(look)
+    {
+        _session = session;
+        _question = question;
+        _ask = new TextRows(look) { Width = Dim.Fill() };
+        _ask.Height = Dim.Func(_ => Math.Min(_ask.RowsAt(Math.Max(8, Viewport.Width)), Math.Max(2, Viewport.Height - 9)));
+        _note = new TextRows(look) { Y = Pos.AnchorEnd(3), Width = Dim.Fill(), Height = 2 };
+        _body = QuestionBody.For(look, session, question, way, Tell);
+        _body.Y = Pos.Bottom(_ask) + 1;
+        _body.Width = Dim.Fill();
+        _body.Height = Dim.Fill(3);
+        _presses =
+        [
+            new PressView(look, "Back", way.Back),
+            new PressView(look, "Don't know", way.NotKnown),
+            new PressView(look, "Clear", way.Clear),
+            new PressView(look, "Next", way.Next),
+        ];
+        Add(_ask, _body, _note);
+        AddInRow(Pos.AnchorEnd(1), _presses);
+        Renew();
+    }
+
+    public override IReadOnlyList<View> Stops => [.. _body.Stops, .. _presses];
+
+    public override bool Commit() => _body.Commit();
+
+    public override void Renew()
+    {
+        _ask.Show((_question.Ask, LineTone.Heading), (_question.Why, LineTone.Quiet));
+        Tell(null);
+        _body.Renew();
+    }
+
+    private void Tell(string? error)
+    {
+        string note = error ?? (_session.StateOf(_question) switch
+        {
+            QuestionState.NotKnown => "You said that you do not know.",
+            QuestionState.Skipped => "Passed over for now.",
+            _ => _body.HowTo,
+        });
+        _note.Show((note, error is null ? LineTone.Quiet : LineTone.Warning));
+    }
+}

@@ -1,0 +1,54 @@
+using Terminal.Gui.ViewBase;
+using WeedAdvisor.Interview;
+
+namespace WeedAdvisor.Screens;
+
+/// <summary>The visit as a whole: its day, its title, whose nursery.</summary>
+internal sealed class VisitSheet : Sheet
+{
+    private readonly InterviewSession _session;
+    private readonly TypeField _day;
+    private readonly TypeField _title;
+    private readonly TypeField _nursery;
+    private readonly TextRows _note;
+    private readonly PressView[] _presses;
+
+    public VisitSheet(Look look, InterviewSession session)
+        : base(look, "This visit")
+    {
+        _session = session;
+        _day = Field("Day of the visit", Answering.Date(session.Visit.Date), 2, 12);
+        _title = Field("Title", session.Visit.Title ?? "", 5, 50);
+        _nursery = Field("Nursery", session.Visit.Nursery ?? "", 8, 50);
+        _day.Entered += () => _title.SetFocus();
+        _title.Entered += () => _nursery.SetFocus();
+        _nursery.Entered += Keep;
+        _note = new TextRows(look) { Y = 11, Width = Dim.Fill(), Height = 2 };
+        _presses = [new PressView(look, "Keep", Keep), new PressView(look, "Close", Close)];
+        Add(_note);
+        AddInRow(Pos.AnchorEnd(1), _presses);
+    }
+
+    public override IReadOnlyList<View> Stops => [_day, _title, _nursery, .. _presses];
+
+    private TypeField Field(string label, string text, int y, int width)
+    {
+        var name = new TextRows(Look) { Y = y, Width = Dim.Fill(), Height = 1 };
+        name.Show((label, LineTone.Quiet));
+        var field = new TypeField(Look, text) { X = 1, Y = y + 1, Width = width };
+        Add(name, field);
+        return field;
+    }
+
+    private void Keep()
+    {
+        if (TypedAnswer.ReadDay(_day.Said, _session.Visit.Date) is not { } day)
+        {
+            _note.Show(("The day is not a date. Write it as 2026-04-30.", LineTone.Warning));
+            return;
+        }
+
+        _session.Describe(day, _title.Said, _nursery.Said);
+        Close();
+    }
+}

@@ -1,0 +1,215 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Tests.Interview;
+
+/// <summary>A trade small enough to hold in the head: a dozen questions, five weeds, three crops, two regions, five actions.</summary>
+internal static class SmallTrade
+{
+    public static KnowledgeBase Knowledge { get; } = Make();
+
+    public static Question Question(string id) => Knowledge.QuestionOf(id) ?? throw new ArgumentException(id);
+
+    private static KnowledgeBase Make() => new()
+    {
+        Stamp = new KnowledgeStamp("0.1.0", new string('0', 64)),
+        Vocabulary = ById(
+            [
+                List("stage", ("expected", "not up yet, known from last year"), ("seedling", "seedling"),
+                    ("young", "young plant"), ("mature", "full grown"), ("flowering", "in flower"),
+                    ("seeding", "with ripe seed or spores")),
+            ],
+            list => list.Id),
+        Questions = Questions(),
+        Weeds = ById(
+            [
+                Weed("bittercress", "Hairy bittercress", "Cardamine hirsuta", "broadleaf", ["hairy cress"], "container-yard"),
+                Weed("liverwort", "Liverwort", "Marchantia polymorpha", "bryophyte", ["common liverwort"],
+                    "propagation-house", "container-yard"),
+                Weed("oxalis", "Creeping woodsorrel", "Oxalis corniculata", "broadleaf", ["yellow sorrel"], "propagation-house"),
+                Weed("spurge-prostrate", "Prostrate spurge", "Euphorbia prostrata", "broadleaf", [], "container-yard"),
+                Weed("spurge-spotted", "Spotted spurge", "Euphorbia maculata", "broadleaf", ["milk purslane"], "container-yard"),
+            ],
+            weed => weed.Id),
+        Crops = ById(
+            [
+                Crop("ferns", "Ferns"), Crop("hydrangeas", "Hydrangeas"), Crop("roses", "Roses"),
+            ],
+            crop => crop.Id),
+        Practices = ById(
+            [
+                Practice("pull-before-seed", "Pull and bag the weeds before they seed", "now"),
+                Practice("rice-hull-mulch", "Mulch the pots with rice hulls", "season"),
+                Practice("water-less-often", "Let the surface dry between waterings", "standing"),
+            ],
+            practice => practice.Id),
+        Treatments = ById(
+            [
+                Treatment("pelargonic-acid-spray", "Pelargonic acid, directed spray", "pelargonic acid", "0"),
+                Treatment("pendimethalin-granules", "Pendimethalin granules", "pendimethalin", "3"),
+            ],
+            treatment => treatment.Id),
+        Regions = ById(
+            [
+                Region("cool-coast", "Cool, wet coast"), Region("warm-south", "Warm, humid south"),
+            ],
+            region => region.Id),
+        Findings = ById<FindingText>([], finding => finding.Id),
+        Scale = ById<ScaleStep>([], step => step.Id),
+        Prices = ById<Price>([], price => price.Id),
+        Sources = ById(
+            [new Source("common-practice", null, "Common practice of the trade", null, null, null, null)], source => source.Key),
+        Judgements = [],
+        WorkedVisits = [],
+    };
+
+    private static ImmutableArray<Question> Questions()
+    {
+        var growing = new AttributeCondition("stock", Not("none-present"));
+        var covered = new AttributeCondition("cover", Is("film-on", "glass-or-rigid"));
+        Question[] questions =
+        [
+            Ask("place", QuestionKind.OneOf, "What kind of place is it?", choices:
+                [("propagation-house", "propagation house"), ("container-yard", "container yard"), ("walkway", "paths and roads")]),
+            Ask("cover", QuestionKind.OneOf, "What is over it?", choices:
+                [("open-sky", "open sky"), ("shade-cloth", "shade cloth"), ("film-on", "film"), ("glass-or-rigid", "glass or rigid sheets")]),
+            Ask("sides", QuestionKind.OneOf, "Are the sides open?", [covered], [("closed", "closed"), ("open", "open")]),
+            Ask("stock", QuestionKind.OneOf, "What stands there?", choices:
+                [("unrooted-cuttings", "unrooted cuttings"), ("newly-potted", "newly potted plants"), ("established", "established plants"),
+                 ("none-present", "no plants")]),
+            Ask("potted-on", QuestionKind.Date, "When was it potted?", [new AttributeCondition("stock", Is("newly-potted", "established"))])
+                with { PastOnly = true },
+            Ask("crops", QuestionKind.Crops, "Which crops stand there?", [growing]),
+            Ask("surface-moisture", QuestionKind.OneOf, "How wet is the surface between waterings?", choices:
+                [("dry-between", "it dries"), ("moist", "it stays moist"), ("wet", "it stays wet")]),
+            Ask("mulch-depth", QuestionKind.Number, "How deep is the mulch?", [growing])
+                with { Unit = "cm", Between = new Span(0, 30) },
+            Ask("weeds", QuestionKind.Weeds, "Which weeds are there, how big, and how much of the surface do they cover?"),
+            Ask("past", QuestionKind.Past, "What was applied here in the last twelve months?"),
+            Ask("region", QuestionKind.Region, "Which climate is nearest to yours?"),
+            Ask("equipment", QuestionKind.AnyOf, "What equipment is at hand?", choices:
+                [("hand-spreader", "hand-held spreader"), ("backpack-sprayer", "backpack sprayer"), ("mower", "mower")]),
+        ];
+        return [.. questions.Select((question, order) => question with { Order = order })];
+    }
+
+    private static Question Ask(
+        string id, QuestionKind kind, string ask, ImmutableArray<AttributeCondition>? when = null,
+        (string Id, string Text)[]? choices = null) => new()
+        {
+            Id = id,
+            Order = 0,
+            Group = "site",
+            Ask = ask,
+            Why = $"The advice turns on the {id.Replace('-', ' ')}: it says what may be used and what works.",
+            Kind = kind,
+            Choices = [.. (choices ?? []).Select(choice => new AnswerChoice(choice.Id, choice.Text))],
+            AskedWhen = when ?? [],
+            Sources = ["common-practice"],
+            Where = Place.Whole("questions.yaml"),
+        };
+
+    private static AttributeTest.Word Is(params string[] words) => new(WordSet.Of(words), Negated: false);
+
+    private static AttributeTest.Word Not(params string[] words) => new(WordSet.Of(words), Negated: true);
+
+    private static WordList List(string id, params (string Id, string Text)[] words) =>
+        new(id, [.. words.Select(word => KeyValuePair.Create(word.Id, word.Text))]);
+
+    private static Weed Weed(
+        string id, string name, string scientific, string kind, ImmutableArray<string> also, params string[] places) => new()
+        {
+            Id = id,
+            Name = name,
+            AlsoCalled = also,
+            Scientific = scientific,
+            Kind = kind,
+            LifeCycle = "summer-annual",
+            Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty,
+            SpreadsBy = WordSet.Empty,
+            FavouredBy = WordSet.Empty,
+            Places = WordSet.Of(places),
+            NeedsLight = "yes",
+            Underground = false,
+            Identify = "As in the book.",
+            Sources = ["common-practice"],
+            Where = Place.Whole("weeds"),
+        };
+
+    private static Crop Crop(string id, string name) => new()
+    {
+        Id = id,
+        Name = name,
+        Parents = WordSet.Empty,
+        IsA = WordSet.Of(id),
+        Traits = WordSet.Empty,
+        Sources = ["common-practice"],
+        Where = Place.Whole("crops.yaml"),
+    };
+
+    private static Region Region(string id, string name) => new()
+    {
+        Id = id,
+        Name = name,
+        EmergenceZone = "us-southeast",
+        MeanTemperatureC = [.. Enumerable.Repeat(10m, 12)],
+        Sources = ["common-practice"],
+        Where = Place.Whole("regions.yaml"),
+    };
+
+    private static Practice Practice(string id, string name, string when) => new()
+    {
+        Id = id,
+        Name = name,
+        What = $"{name}, and look again after three weeks.",
+        When = when,
+        Places = WordSet.Empty,
+        StockStages = WordSet.Empty,
+        NeedsEquipment = WordSet.Empty,
+        Cautions = ["Bag what you pull; do not drop it under the bench."],
+        Kind = "weeding",
+        WorksOn = "standing-weeds",
+        EnclosedOk = true,
+        Sources = ["common-practice"],
+        Where = Place.Whole("practices"),
+    };
+
+    private static Treatment Treatment(string id, string name, string active, string group) => new()
+    {
+        Id = id,
+        Name = name,
+        What = $"{name}.",
+        When = "season",
+        Places = WordSet.Empty,
+        StockStages = WordSet.Empty,
+        NeedsEquipment = WordSet.Empty,
+        Actives = [new Active(active, group, null, null)],
+        Formulation = "GR",
+        Role = "preemergence",
+        ActsOn = WordSet.Of("germinating"),
+        Applied = WordSet.Of("granule-over-top"),
+        ReachesCrop = true,
+        AllowedUnder = WordSet.Of("open-sky"),
+        EnclosedUse = "never",
+        CropsTolerant = WordSet.Empty,
+        CropsHurt = WordSet.Empty,
+        EdibleOk = false,
+        OrganicOk = false,
+        Volatile = "low",
+        RootInhibitor = true,
+        WaterHazard = true,
+        DriftHazard = false,
+        RestrictedUse = false,
+        Status = "current",
+        Checked = new DateOnly(2026, 11, 25),
+        Sources = ["common-practice"],
+        Where = Place.Whole("treatments"),
+    };
+
+    private static ImmutableSortedDictionary<string, T> ById<T>(IEnumerable<T> records, Func<T, string> id) =>
+        records.ToImmutableSortedDictionary(id, record => record, StringComparer.Ordinal);
+}

@@ -1,0 +1,92 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Input;
+using Terminal.Gui.Testing;
+using Terminal.Gui.Time;
+using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Screens;
+using WeedAdvisor.Tests.Interview;
+
+namespace WeedAdvisor.Tests.Screens;
+
+/// <summary>The screens on a bench: no terminal, keys by hand, the picture as text.</summary>
+internal sealed class Bench : IDisposable
+{
+    private readonly IApplication _app;
+    private readonly MainWindow _window;
+    private readonly SessionToken? _token;
+
+    public Bench(int width = 80, int height = 24, bool plain = false, Visit? recovered = null, Visit? visit = null)
+    {
+        _app = Application.Create(new VirtualTimeProvider());
+        _app.Init("ansi");
+        _app.Driver!.SetScreenSize(width, height);
+        Width = width;
+        Session = new InterviewSession(
+            SmallTrade.Knowledge, new FakeAdvice(), visit ?? VisitEdits.Begin(new DateOnly(2026, 4, 14)), Keeper);
+        _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, recovered, () => AsideTimes++));
+        _token = _app.Begin(_window);
+        Draw();
+    }
+
+    public int Width { get; }
+
+    public FakeStore Store { get; } = new();
+
+    public FakeKeeper Keeper { get; } = new();
+
+    public InterviewSession Session { get; }
+
+    public int AsideTimes { get; private set; }
+
+    public bool HasLeft => _window.StopRequested;
+
+    /// <summary>The picture, without blanks at line ends.</summary>
+    public string Picture => string.Join(
+        '\n', _app.Driver!.ToString()!.ReplaceLineEndings("\n").Split('\n').Select(line => line.TrimEnd())).TrimEnd('\n') + "\n";
+
+    public string Ansi => _app.Driver!.ToAnsi();
+
+    public Bench Press(params Key[] keys)
+    {
+        foreach (Key key in keys)
+        {
+            _app.InjectKey(key);
+            Draw();
+        }
+
+        return this;
+    }
+
+    public Bench Type(string text)
+    {
+        foreach (char letter in text)
+            Press(new Key(letter));
+        return this;
+    }
+
+    /// <summary>Lets what was put off happen, and draws.</summary>
+    public Bench Settle()
+    {
+        _app.TimedEvents!.RunTimers();
+        Draw();
+        return this;
+    }
+
+    public Bench Size(int width, int height)
+    {
+        _app.Driver!.SetScreenSize(width, height);
+        Draw();
+        return this;
+    }
+
+    public void Dispose()
+    {
+        if (_token is not null)
+            _app.End(_token);
+        _window.Dispose();
+        _app.Dispose();
+    }
+
+    private void Draw() => _app.LayoutAndDraw(true);
+}
