@@ -15,6 +15,8 @@ public sealed record VisitAdvice(KnowledgeStamp Knowledge, Visit Visit, Immutabl
 /// <summary>The advice for one area.</summary>
 public sealed record AreaAdvice
 {
+    private ImmutableArray<Reason> _conclusions;
+
     /// <summary>The area advised on.</summary>
     public required VisitArea Area { get; init; }
 
@@ -43,7 +45,14 @@ public sealed record AreaAdvice
     public required NextQuestion? NextQuestion { get; init; }
 
     /// <summary>Everything that was concluded, certain or possible, in ordinal order of judgement and match.</summary>
-    public required ImmutableArray<Reason> Conclusions { get; init; }
+    public ImmutableArray<Reason> Conclusions
+    {
+        get => _conclusions.IsDefault ? _conclusions = AllConclusions() : _conclusions;
+        init => _conclusions = value;
+    }
+
+    /// <summary>Makes the list of conclusions when it is first read: few readers want all of it.</summary>
+    internal Func<ImmutableArray<Reason>> AllConclusions { get; init; } = static () => [];
 }
 
 /// <summary>Something concluded about the area.</summary>

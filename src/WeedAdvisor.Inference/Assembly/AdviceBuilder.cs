@@ -38,7 +38,7 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
             Conflicts = [.. cases.Where(one => !one.IsBarred).Select(ConflictOf).OfType<Conflict>()],
             Gaps = Gaps.In(area, clear, knowledge),
             NextQuestion = _questions.Next(cases, conclusions),
-            Conclusions = [.. conclusions.Select(_reasons.Of)],
+            AllConclusions = () => [.. conclusions.Select(_reasons.Of)],
         };
     }
 
@@ -51,7 +51,7 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
             .. one.Supports.Concat(one.Doubts)
                 .Where(argument => argument.IsCertain)
                 .OrderByDescending(argument => argument.Certainty)
-                .ThenBy(argument => argument.Key, StringComparer.Ordinal)
+                .ThenBy(argument => argument)
                 .Select(_reasons.Of),
         ];
         return new ClearAction
@@ -77,13 +77,13 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
     [
         .. action.Cautions.Select(text => new ActionCaution(text, null, true)),
         .. one.Cautions
-            .OrderBy(caution => caution.Key, StringComparer.Ordinal)
+            .Order()
             .Select(caution => new ActionCaution(TextOf(caution), caution.Judgement.Id, caution.IsCertain))
             .DistinctBy(caution => caution.Text),
     ];
 
     private WaitingAction WaitingOf(ActionCase one) =>
-        new(one.Action, one.Needs, [.. one.Waits.OrderBy(wait => wait.Key, StringComparer.Ordinal).Select(_reasons.Of)]);
+        new(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)]);
 
     private BarredAction BarredOf(ActionCase one)
     {
@@ -92,7 +92,7 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
             .. one.Bars
                 .Where(bar => bar.IsCertain)
                 .OrderByDescending(SeverityOf)
-                .ThenBy(bar => bar.Key, StringComparer.Ordinal),
+                .ThenBy(bar => bar),
         ];
         return new BarredAction(
             one.Action,
@@ -129,14 +129,14 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
             knowledge.Findings[evidence.Key].Text,
             Evidences.CertaintyOf(counted),
             counted[0].IsCertain,
-            [.. counted.OrderBy(one => one.Key, StringComparer.Ordinal).Select(_reasons.Of)]);
+            [.. counted.Order().Select(_reasons.Of)]);
     }
 
     private ImmutableArray<AreaCaution> CautionsIn(IEnumerable<Conclusion> conclusions) =>
     [
         .. conclusions
             .Where(one => one.Judgement.Then is Consequence.Caution && one.Action is null)
-            .OrderBy(one => one.Key, StringComparer.Ordinal)
+            .Order()
             .Select(one => new AreaCaution(TextOf(one), one.IsCertain, _reasons.Of(one)))
             .DistinctBy(caution => (caution.Text, caution.Because.Judgement)),
     ];

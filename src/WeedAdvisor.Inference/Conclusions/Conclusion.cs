@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -10,8 +9,10 @@ namespace WeedAdvisor.Inference.Conclusions;
 /// What one judgement concludes from one match. Its identity is the judgement and the facts matched, so that two rules
 /// that conclude the same stand beside each other and each can fall by itself.
 /// </summary>
-internal abstract class Conclusion : IEquatable<Conclusion>
+internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclusion>
 {
+    private readonly int _hash;
+
     private protected Conclusion(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth)
     {
         Judgement = judgement;
@@ -20,11 +21,11 @@ internal abstract class Conclusion : IEquatable<Conclusion>
         Needs = truth.Needs;
         Premise = truth.Premise;
         Action = ActionIn(match);
-        Key = KeyOf(judgement, match);
+        _hash = HashOf(judgement, match);
     }
 
-    /// <summary>Judgement and matched facts; unique.</summary>
-    public string Key { get; }
+    /// <summary>Judgement and matched facts as text; unique. Made when asked for: most conclusions are never shown.</summary>
+    public string Key => $"{Judgement.Id}({string.Join(',', Match.OfType<Matched.One>().Select(one => one.Fact.Key))})";
 
     /// <summary>The judgement.</summary>
     public Judgement Judgement { get; }
@@ -57,7 +58,7 @@ internal abstract class Conclusion : IEquatable<Conclusion>
 
     /// <summary>Whether the other concludes the same to the same degree from facts that say the same.</summary>
     public bool SaysTheSame(Conclusion other) =>
-        Key == other.Key
+        Equals(other)
         && IsCertain == other.IsCertain
         && Premise.Equals(other.Premise)
         && Needs.AsSpan().SequenceEqual(other.Needs.AsSpan());
@@ -69,13 +70,28 @@ internal abstract class Conclusion : IEquatable<Conclusion>
             : new OtherConclusion(judgement, match, truth);
 
     /// <inheritdoc/>
-    public bool Equals(Conclusion? other) => other is not null && Key == other.Key;
+    public bool Equals(Conclusion? other) => other is not null && _hash == other._hash && CompareTo(other) == 0;
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Conclusion);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => Key.GetHashCode(StringComparison.Ordinal);
+    public override int GetHashCode() => _hash;
+
+    /// <summary>Ordinal order of judgement, then of the facts matched.</summary>
+    public int CompareTo(Conclusion? other)
+    {
+        if (other is null)
+            return 1;
+        int order = string.CompareOrdinal(Judgement.Id, other.Judgement.Id);
+        for (int i = 0; order == 0 && i < Match.Length; i++)
+        {
+            if (Match[i] is Matched.One left && other.Match[i] is Matched.One right)
+                order = string.CompareOrdinal(left.Fact.Key, right.Fact.Key);
+        }
+
+        return order;
+    }
 
     /// <inheritdoc/>
     public override string ToString() => Key;
@@ -91,19 +107,16 @@ internal abstract class Conclusion : IEquatable<Conclusion>
         return null;
     }
 
-    private static string KeyOf(Judgement judgement, ImmutableArray<Matched> match)
+    private static int HashOf(Judgement judgement, ImmutableArray<Matched> match)
     {
-        var key = new StringBuilder(judgement.Id, judgement.Id.Length + 64).Append('(');
-        string separator = "";
+        int hash = judgement.Id.GetHashCode(StringComparison.Ordinal);
         foreach (Matched matched in match)
         {
-            if (matched is not Matched.One one)
-                continue;
-            key.Append(separator).Append(one.Fact.Key);
-            separator = ",";
+            if (matched is Matched.One one)
+                hash = HashCode.Combine(hash, one.Fact.GetHashCode());
         }
 
-        return key.Append(')').ToString();
+        return hash;
     }
 }
 

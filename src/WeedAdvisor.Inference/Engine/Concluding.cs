@@ -39,7 +39,7 @@ internal sealed class Concluding(Judgement judgement)
     {
         Fact fact => new Matched.One(fact),
         IEnumerable<FindingConclusion> evidence => new Matched.Evidence(
-            [.. evidence.OrderBy(one => one.Key, StringComparer.Ordinal)]),
+            [.. evidence.Order()]),
         IEnumerable<Fact> facts => new Matched.Several([.. facts.OrderBy(fact => fact.Key, StringComparer.Ordinal)]),
         _ => throw new InvalidOperationException($"a rule cannot match {matched.GetType().Name}"),
     };

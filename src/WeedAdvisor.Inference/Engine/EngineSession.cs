@@ -36,7 +36,7 @@ internal sealed class EngineSession(ISession session, int firingCap)
             throw new InvalidOperationException($"the judgements did not come to rest after {fired} conclusions");
         // As an enumerable: sorting the query itself would compile an expression each time.
         Conclusion[] all = [.. session.Query<Conclusion>().AsEnumerable()];
-        Array.Sort(all, static (left, right) => string.CompareOrdinal(left.Key, right.Key));
+        Array.Sort(all);
         return ImmutableCollectionsMarshal.AsImmutableArray(all);
     }
 }

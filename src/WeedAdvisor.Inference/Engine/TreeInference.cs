@@ -32,7 +32,7 @@ internal static class TreeInference
             }
         }
 
-        return [.. all.OrderBy(one => one.Key, StringComparer.Ordinal)];
+        return [.. all.Order()];
     }
 
     private static IEnumerable<Conclusion> Conclude(
@@ -89,7 +89,7 @@ internal static class TreeInference
     private static Matched.Evidence EvidenceFor(
         Pattern.Finding finding, Dictionary<string, List<FindingConclusion>> evidence) =>
         new(evidence.TryGetValue(finding.Id, out List<FindingConclusion>? list)
-            ? [.. list.OrderBy(one => one.Key, StringComparer.Ordinal)]
+            ? [.. list.Order()]
             : []);
 
     private static Matched.Several ThatMayPass(

@@ -10,10 +10,12 @@ namespace WeedAdvisor.Inference.Facts;
 public abstract class Fact : IEquatable<Fact>
 {
     private readonly FrozenDictionary<string, Reading> _readings;
+    private readonly int _hash;
 
     private protected Fact(string key, string name, IReadOnlyDictionary<string, Reading> readings)
     {
         Key = key;
+        _hash = key.GetHashCode(StringComparison.Ordinal);
         Name = name;
         _readings = readings.ToFrozenDictionary(StringComparer.Ordinal);
     }
@@ -41,7 +43,7 @@ public abstract class Fact : IEquatable<Fact>
     public override bool Equals(object? obj) => Equals(obj as Fact);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => Key.GetHashCode(StringComparison.Ordinal);
+    public override int GetHashCode() => _hash;
 
     /// <inheritdoc/>
     public override string ToString() => Key;
