@@ -17,11 +17,12 @@ internal static class TreeInference
     public static ImmutableArray<Conclusion> Conclude(
         IEnumerable<Judgement> judgements, IReadOnlyCollection<Fact> facts)
     {
+        FactsByKind byKind = new(facts);
         var evidence = new Dictionary<string, List<FindingConclusion>>(StringComparer.Ordinal);
         var all = new List<Conclusion>();
         foreach (Judgement judgement in FindingOrder.Of(judgements))
         {
-            foreach (Conclusion conclusion in Conclude(judgement, facts, evidence))
+            foreach (Conclusion conclusion in Conclude(judgement, byKind, evidence))
             {
                 all.Add(conclusion);
                 if (conclusion is not FindingConclusion finding)
@@ -36,7 +37,7 @@ internal static class TreeInference
     }
 
     private static IEnumerable<Conclusion> Conclude(
-        Judgement judgement, IReadOnlyCollection<Fact> facts, Dictionary<string, List<FindingConclusion>> evidence)
+        Judgement judgement, FactsByKind facts, Dictionary<string, List<FindingConclusion>> evidence)
     {
         foreach (ImmutableArray<Matched> match in Matches(judgement.When, 0, [], Bindings.None, facts, evidence))
         {
@@ -51,7 +52,7 @@ internal static class TreeInference
         int next,
         ImmutableArray<Matched> soFar,
         Bindings bindings,
-        IReadOnlyCollection<Fact> facts,
+        FactsByKind facts,
         Dictionary<string, List<FindingConclusion>> evidence)
     {
         if (next == patterns.Length)
@@ -74,10 +75,10 @@ internal static class TreeInference
     private static IEnumerable<Matched> Candidates(
         Pattern pattern,
         Bindings bindings,
-        IReadOnlyCollection<Fact> facts,
+        FactsByKind facts,
         Dictionary<string, List<FindingConclusion>> evidence) => pattern switch
     {
-        Pattern.Fact fact => facts.Where(one => PatternTruth.IsOfKind(one, fact.Kind)).Select(one => new Matched.One(one)),
+        Pattern.Fact fact => facts.Of(fact.Kind),
         Pattern.Finding finding => [EvidenceFor(finding, evidence)],
         Pattern.Any { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
         Pattern.None { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
@@ -92,12 +93,21 @@ internal static class TreeInference
             ? [.. list.Order()]
             : []);
 
-    private static Matched.Several ThatMayPass(
-        Pattern.Fact inner, Bindings bindings, IReadOnlyCollection<Fact> facts) => new(
+    private static Matched.Several ThatMayPass(Pattern.Fact inner, Bindings bindings, FactsByKind facts) => new(
     [
-        .. facts
-            .Where(one => PatternTruth.IsOfKind(one, inner.Kind)
-                && PatternTruth.Of(inner, one, bindings).Truth != Truth.No)
+        .. facts.Of(inner.Kind)
+            .Select(one => one.Fact)
+            .Where(one => PatternTruth.Of(inner, one, bindings).Truth != Truth.No)
             .OrderBy(one => one.Key, StringComparer.Ordinal),
     ]);
+
+    /// <summary>The facts, sorted once by the kinds that patterns ask for.</summary>
+    private sealed class FactsByKind(IReadOnlyCollection<Fact> facts)
+    {
+        private readonly Dictionary<FactKind, Matched.One[]> _byKind = Enum.GetValues<FactKind>().ToDictionary(
+            kind => kind,
+            kind => facts.Where(one => PatternTruth.IsOfKind(one, kind)).Select(one => new Matched.One(one)).ToArray());
+
+        public Matched.One[] Of(FactKind kind) => _byKind[kind];
+    }
 }
