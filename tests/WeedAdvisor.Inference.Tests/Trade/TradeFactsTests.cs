@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Tests.Fixtures;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Tests.Trade;
+
+/// <summary>Facts of the trade, held against the advice. All are common practice, with no source of their own.</summary>
+public class TradeFactsTests
+{
+    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly DateOnly s_day = new(2026, 5, 12);
+
+    private static IEnumerable<Treatment> Preemergence =>
+        s_knowledge.Treatments.Values.Where(treatment => treatment.Role == "preemergence");
+
+    // Common practice: no chemical control exists for weeds among unrooted cuttings.
+    [Theory]
+    [InlineData("propagation-house", "film-on")]
+    [InlineData("propagation-house", "glass-or-rigid")]
+    [InlineData("liner-bed", "open-sky")]
+    [InlineData("growing-house", "shade-cloth")]
+    public void Nothing_chemical_that_reaches_unrooted_cuttings_is_clear_and_the_reason_is_said(string place, string cover)
+    {
+        AreaAdvice advice = Advise(
+            Area(("place", place), ("cover", cover), ("stock", "unrooted-cuttings")) with
+            {
+                Weeds = [new WeedSeen("liverwort", "mature", 20)],
+            });
+        Dictionary<string, BarredAction> barred = advice.Barred.ToDictionary(one => one.Action);
+        Assert.All(
+            s_knowledge.Treatments.Values.Where(treatment => treatment.ReachesCrop),
+            treatment => Assert.Contains(barred[treatment.Id].Because, reason => reason.Topic.Length > 0 && reason.Sources.Length > 0));
+        Assert.Contains(
+            barred.Values.SelectMany(one => one.Because),
+            reason => reason.Text.Contains("root", StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain(advice.Clear, one => s_knowledge.Treatments.TryGetValue(one.Action, out Treatment? t) && t.ReachesCrop);
+        Assert.NotEmpty(advice.Clear);
+    }
+
+    // Common practice: preemergence herbicides do not control weeds that are up, however small.
+    [Fact]
+    public void A_preemergence_treatment_never_answers_weeds_that_are_up()
+    {
+        VisitArea area = Yard() with { Weeds = [new WeedSeen("spurge-spotted", "seedling", 5)] };
+        AreaAdvice advice = Advise(area);
+        ClearAction[] preemergence = [.. advice.Clear.Where(one => Preemergence.Any(treatment => treatment.Id == one.Action))];
+        Assert.NotEmpty(preemergence);
+        Assert.All(preemergence, one => Assert.NotEqual("now", one.When));
+        Assert.All(preemergence, one => Assert.Contains(
+            one.Cautions, caution => caution.Judgement == "clean-first-preemergence-kills-no-plants" && caution.IsCertain));
+        Assert.Contains(advice.Clear, one => one.Action == "hand-weed-now" && one.When == "now");
+    }
+
+    [Fact]
+    public void Every_preemergence_record_acts_on_germinating_seed_alone() => Assert.All(
+        Preemergence.Where(treatment => treatment.Status == "current"),
+        treatment => Assert.Equal(WordSet.Of(["germinating"]), treatment.ActsOn));
+
+    // Common practice: liverwort lives on a wet, fed surface and spreads by spores and gemmae.
+    [Fact]
+    public void Liverwort_is_favoured_by_wet_fed_surfaces_and_spreads_by_spores_and_gemmae()
+    {
+        Weed liverwort = s_knowledge.Weeds["liverwort"];
+        Assert.True(liverwort.FavouredBy.Contains("wet-surface"));
+        Assert.True(liverwort.FavouredBy.Contains("high-nitrogen"));
+        Assert.True(liverwort.SpreadsBy.Contains("spores"));
+        Assert.True(liverwort.SpreadsBy.Contains("gemmae"));
+    }
+
+    [Fact]
+    public void A_wet_fed_surface_is_found_to_be_why_liverwort_is_here_and_a_dry_lean_one_is_not()
+    {
+        VisitArea wet = Yard(("surface-moisture", "wet"), ("nitrogen", "high"), ("fertiliser-placement", "top-dressed")) with
+        {
+            Weeds = [new WeedSeen("liverwort", "mature", 20)],
+        };
+        VisitArea dry = Yard(
+            ("surface-moisture", "dry-between"), ("nitrogen", "low"), ("fertiliser-placement", "layered-below"),
+            ("irrigation", "drip"), ("drainage", "free")) with
+        {
+            Weeds = [new WeedSeen("liverwort", "mature", 20)],
+        };
+        string[] causes = [.. Certain(Advise(wet)).Except(Certain(Advise(dry)))];
+        Assert.Contains("mats-are-being-fed", causes);
+        Assert.Contains("surface-stays-wet", causes);
+    }
+
+    // Common practice: most preemergence herbicides miss liverwort.
+    [Fact]
+    public void Fewer_than_half_of_the_preemergence_actives_and_premixes_are_rated_good_on_liverwort()
+    {
+        // One count for each active or premix, however many products it is sold as.
+        var kinds = Preemergence
+            .GroupBy(treatment => string.Join('+', treatment.Actives.Select(active => active.Name).Order(StringComparer.Ordinal)))
+            .ToArray();
+        int good = kinds.Count(kind => kind.Any(treatment =>
+            treatment.Ratings.Any(rating => rating.On == "liverwort" && rating.Grade == "good")));
+        Assert.InRange(good, 1, (kinds.Length - 1) / 2);
+    }
+
+    // Common practice: a coarse layer on top and feed in a layer below the surface together leave about 5 % of the pot
+    // under liverwort, where an ordinary mix with incorporated or top-dressed feed is covered fully.
+    [Fact]
+    public void Coarse_top_and_layered_feed_together_leave_about_a_twentieth_of_the_liverwort()
+    {
+        double coarse = MiddleOn("coarse-over-fine-mix", "liverwort");
+        double below = MiddleOn("feed-below-surface", "liverwort");
+        Assert.InRange((1 - coarse) * (1 - below), 0.03, 0.07);
+        Assert.InRange(coarse, 0.5, 0.9);
+        Assert.InRange(below, 0.5, 0.9);
+    }
+
+    // Common practice: rice hulls drain and dry fast, and suit against liverwort.
+    [Fact]
+    public void Rice_hulls_are_advised_against_liverwort()
+    {
+        VisitArea area = Yard(("surface-moisture", "wet")) with { Weeds = [new WeedSeen("liverwort", "mature", 20)] };
+        ClearAction hulls = Assert.Single(Advise(area).Clear, one => one.Action == "rice-hull-mulch");
+        Assert.True(hulls.Effect.Reduction > 0.8);
+        Assert.Contains("dry", s_knowledge.Practices["rice-hull-mulch"].What, StringComparison.Ordinal);
+    }
+
+    private static double MiddleOn(string practice, string weed) =>
+        (double)Assert.Single(s_knowledge.Practices[practice].Effects, effect => effect.On == weed).ReductionPercent.Middle / 100;
+
+    private static IEnumerable<string> Certain(AreaAdvice advice) =>
+        advice.Findings.Where(finding => finding.IsCertain).Select(finding => finding.Id);
+
+    private static AreaAdvice Advise(VisitArea area) => ShippedKnowledge.Advisor.Open(s_day, area).Advice;
+
+    // An ordinary yard of settled woody stock, so that only what a test changes makes the difference.
+    private static VisitArea Yard(params (string Question, string Answer)[] answers) => Area(
+        [
+            .. new (string Question, string Answer)[]
+            {
+                ("place", "container-yard"), ("cover", "open-sky"), ("covering-planned", "no"), ("stock", "established"),
+                ("crops", "woody-evergreen-shrubs"), ("edible", "no"), ("growth-state", "hardened"), ("spacing", "pot-tight"),
+                ("shipping-soon", "no"), ("surface-moisture", "moist"), ("irrigation", "overhead"), ("drainage", "free"),
+                ("air", "good"), ("light", "full-sun"), ("fertiliser-placement", "incorporated"), ("nitrogen", "moderate"),
+                ("substrate", "fine-bark"), ("substrate-storage", "clean-paved"), ("pots-used", "new"), ("mulch", "none"),
+                ("floor", "gravel-over-fabric"), ("floor-state", "clean"), ("incoming-stock", "inspected"),
+                ("surroundings", "mown"), ("organic", "no"), ("water-nearby", "none-near"), ("neighbours", "none-near"),
+                ("licensed", "yes"), ("equipment", "hand-spreader"), ("region", s_knowledge.Regions.Keys.First()),
+            }.Where(pair => !answers.Any(answer => answer.Question == pair.Question)),
+            .. answers,
+        ]) with
+    {
+        Past = [],
+    };
+
+    private static VisitArea Area(params (string Question, string Answer)[] answers)
+    {
+        var given = answers.ToImmutableSortedDictionary(
+            pair => pair.Question, Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])), StringComparer.Ordinal);
+        return new VisitArea(
+            "area",
+            "Area",
+            given.Add("potted-on", new Answer.Date(s_day.AddDays(-200))).Add("weeding-interval", new Answer.Number(3)),
+            [],
+            []);
+    }
+}
