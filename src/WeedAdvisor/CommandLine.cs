@@ -1,5 +1,3 @@
-using System.CommandLine;
-using System.CommandLine.Invocation;
 using WeedAdvisor.Commands;
 
 namespace WeedAdvisor;

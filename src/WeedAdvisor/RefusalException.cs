@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge.Problems;
 
 namespace WeedAdvisor;
 

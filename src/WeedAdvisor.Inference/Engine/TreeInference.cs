@@ -77,15 +77,15 @@ internal static class TreeInference
         Bindings bindings,
         FactsByKind facts,
         Dictionary<string, List<FindingConclusion>> evidence) => pattern switch
-    {
-        Pattern.Fact fact => facts.Of(fact.Kind),
-        Pattern.Finding finding => [EvidenceFor(finding, evidence)],
-        Pattern.Any { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
-        Pattern.None { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
-        Pattern.Any { Inner: Pattern.Fact inner } => [ThatMayPass(inner, bindings, facts)],
-        Pattern.None { Inner: Pattern.Fact inner } => [ThatMayPass(inner, bindings, facts)],
-        _ => throw new InvalidOperationException($"no such pattern: {pattern.GetType().Name}"),
-    };
+        {
+            Pattern.Fact fact => facts.Of(fact.Kind),
+            Pattern.Finding finding => [EvidenceFor(finding, evidence)],
+            Pattern.Any { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
+            Pattern.None { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
+            Pattern.Any { Inner: Pattern.Fact inner } => [ThatMayPass(inner, bindings, facts)],
+            Pattern.None { Inner: Pattern.Fact inner } => [ThatMayPass(inner, bindings, facts)],
+            _ => throw new InvalidOperationException($"no such pattern: {pattern.GetType().Name}"),
+        };
 
     private static Matched.Evidence EvidenceFor(
         Pattern.Finding finding, Dictionary<string, List<FindingConclusion>> evidence) =>

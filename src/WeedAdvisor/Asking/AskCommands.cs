@@ -1,6 +1,5 @@
 using System.Globalization;
 using WeedAdvisor.Interview;
-using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Asking;
 
@@ -121,7 +120,7 @@ internal sealed class AskCommands(
         if (question is null)
             lines.Say("There is no such question here; type questions to see them.", "  ");
         else
-            session.GoTo(question);
+            session.GoTo((Question)question);
     }
 
     private void Advice()

@@ -1,7 +1,5 @@
 using System.Globalization;
 using WeedAdvisor.Interview;
-using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;
 

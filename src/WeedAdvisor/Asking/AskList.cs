@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
-using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;
 

@@ -1,5 +1,4 @@
 using WeedAdvisor.Interview;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;
 
@@ -27,7 +26,7 @@ internal static class AskRecovery
             return null;
         if (said.Equals("yes", StringComparison.OrdinalIgnoreCase) || said.Equals("y", StringComparison.OrdinalIgnoreCase))
         {
-            session.Open(draft, null);
+            session.Open((Visit)draft, null);
             return null;
         }
 

@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using System.CommandLine;
-using WeedAdvisor.Inference;
-using WeedAdvisor.Knowledge;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Catalogue;
 using WeedAdvisor.Reports.Worked;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.Globalization;
 using WeedAdvisor.Reports.Text;
 

@@ -1,5 +1,3 @@
-using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Screens;
 
 namespace WeedAdvisor.Commands;

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 

@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge.Readings;
-using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 

@@ -1,5 +1,3 @@
-using WeedAdvisor.Knowledge.Visits;
-
 namespace WeedAdvisor.Interview;
 
 /// <summary>Keeps the unfinished visit where a crash, a closed terminal or a power cut cannot reach it.</summary>

@@ -1,5 +1,3 @@
-using WeedAdvisor.Knowledge.Visits;
-
 namespace WeedAdvisor.Interview;
 
 /// <summary>Reads and writes visit files.</summary>

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Problems;
 
 namespace WeedAdvisor.Interview;
 

@@ -1,5 +1,4 @@
 using System.Text;
-using WeedAdvisor.Knowledge.Problems;
 
 namespace WeedAdvisor.Interview;
 

@@ -1,5 +1,3 @@
-using WeedAdvisor.Knowledge.Records;
-
 namespace WeedAdvisor.Interview;
 
 /// <summary>How far a question has got.</summary>

@@ -1,9 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Judgements;
-using WeedAdvisor.Knowledge.Readings;
-using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 
@@ -48,14 +43,14 @@ public sealed class SiteAnswers
                     .Select(condition => condition.Attribute)
                     .Where(id => _questions.TryGetValue(id, out Question? other)
                         && !_area.Answers.ContainsKey(id)
-                        && Applies(other) != Truth.No),
+                        && Applies((Question)other) != Truth.No),
             ];
 
     private Reading Read(string attribute)
     {
         if (!_questions.TryGetValue(attribute, out Question? question))
             return Reading.NotKnown(Need.Question(attribute));
-        Truth applies = Applies(question);
+        Truth applies = Applies((Question)question);
         if (applies == Truth.No)
             return Reading.Absent;
         return _area.Answers.GetValueOrDefault(attribute) switch

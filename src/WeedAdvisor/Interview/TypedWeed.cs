@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 

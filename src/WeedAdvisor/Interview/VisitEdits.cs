@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 

@@ -1,4 +1,3 @@
-using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;

@@ -1,7 +1,3 @@
-using Terminal.Gui.Input;
-using Terminal.Gui.Text;
-using Terminal.Gui.ViewBase;
-
 namespace WeedAdvisor.Screens;
 
 /// <summary>

@@ -1,4 +1,3 @@
-using Terminal.Gui.Drawing;
 using WeedAdvisor.Interview;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 

@@ -1,5 +1,4 @@
 using WeedAdvisor.Interview;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 
@@ -99,7 +98,7 @@ internal sealed partial class MainWindow
         (Visit? visit, IReadOnlyList<string> problems) = _settings.Store.Load(path);
         if (visit is null)
             return string.Join("\n", problems.Take(8));
-        _session.Open(visit, path);
+        _session.Open((Visit)visit, path);
         return null;
     }));
 

@@ -1,5 +1,3 @@
-using Terminal.Gui.ViewBase;
-
 namespace WeedAdvisor.Screens;
 
 /// <summary>The line between the two panes.</summary>

@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using Terminal.Gui.App;
 using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;

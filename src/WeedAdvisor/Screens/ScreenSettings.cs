@@ -1,5 +1,4 @@
 using WeedAdvisor.Interview;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 

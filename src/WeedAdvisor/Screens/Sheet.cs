@@ -1,5 +1,3 @@
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;

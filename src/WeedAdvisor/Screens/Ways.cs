@@ -1,5 +1,3 @@
-using WeedAdvisor.Knowledge.Visits;
-
 namespace WeedAdvisor.Screens;
 
 /// <summary>The ways that lead from a page to others.</summary>

@@ -1,6 +1,4 @@
-using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 

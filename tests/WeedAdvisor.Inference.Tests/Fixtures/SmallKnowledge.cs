@@ -76,51 +76,113 @@ internal static class SmallKnowledge
 
     private static Question Choice(int order, string id, string[] answers, params AttributeCondition[] when) => new()
     {
-        Id = id, Order = order, Group = "g", Ask = $"{id}?", Why = "w", Kind = QuestionKind.OneOf,
-        Choices = [.. answers.Select(answer => new AnswerChoice(answer, answer))], AskedWhen = [.. when],
-        Sources = s_source, Where = s_nowhere,
+        Id = id,
+        Order = order,
+        Group = "g",
+        Ask = $"{id}?",
+        Why = "w",
+        Kind = QuestionKind.OneOf,
+        Choices = [.. answers.Select(answer => new AnswerChoice(answer, answer))],
+        AskedWhen = [.. when],
+        Sources = s_source,
+        Where = s_nowhere,
     };
 
     private static Question List(int order, string id, QuestionKind kind) => new()
     {
-        Id = id, Order = order, Group = "g", Ask = $"{id}?", Why = "w", Kind = kind, Sources = s_source, Where = s_nowhere,
+        Id = id,
+        Order = order,
+        Group = "g",
+        Ask = $"{id}?",
+        Why = "w",
+        Kind = kind,
+        Sources = s_source,
+        Where = s_nowhere,
     };
 
     private static Weed WeedOf(string id, string kind, int weeks) => new()
     {
-        Id = id, Name = id, Scientific = id, Kind = kind, LifeCycle = "annual", NeedsLight = "yes", Underground = kind == "grass",
-        Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty, WeeksToFirstSeed = new Span(weeks, weeks + 1),
-        SpreadsBy = WordSet.Of(["wind"]), FavouredBy = WordSet.Of(["wet"]), Places = WordSet.Empty, Identify = id,
-        Sources = s_source, Where = s_nowhere,
+        Id = id,
+        Name = id,
+        Scientific = id,
+        Kind = kind,
+        LifeCycle = "annual",
+        NeedsLight = "yes",
+        Underground = kind == "grass",
+        Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty,
+        WeeksToFirstSeed = new Span(weeks, weeks + 1),
+        SpreadsBy = WordSet.Of(["wind"]),
+        FavouredBy = WordSet.Of(["wet"]),
+        Places = WordSet.Empty,
+        Identify = id,
+        Sources = s_source,
+        Where = s_nowhere,
     };
 
     private static Crop CropOf(string id, params string[] parents) => new()
     {
-        Id = id, Name = id, Parents = WordSet.Of(parents), IsA = WordSet.Of([id, .. parents]), Traits = WordSet.Empty,
-        Sources = s_source, Where = s_nowhere,
+        Id = id,
+        Name = id,
+        Parents = WordSet.Of(parents),
+        IsA = WordSet.Of([id, .. parents]),
+        Traits = WordSet.Empty,
+        Sources = s_source,
+        Where = s_nowhere,
     };
 
     private static Practice PracticeOf(string id, string[] places, decimal usd, decimal low, decimal high) => new()
     {
-        Id = id, Name = id, What = id, When = "now", Places = WordSet.Of(places), StockStages = WordSet.Of(["liners", "none"]),
-        NeedsEquipment = WordSet.Empty, Kind = "weeding", WorksOn = "both", EnclosedOk = true,
+        Id = id,
+        Name = id,
+        What = id,
+        When = "now",
+        Places = WordSet.Of(places),
+        StockStages = WordSet.Of(["liners", "none"]),
+        NeedsEquipment = WordSet.Empty,
+        Kind = "weeding",
+        WorksOn = "both",
+        EnclosedOk = true,
         Cost = new CostDrivers(new Span(usd, usd), new Span(1, 1), s_source),
-        Effects = [new PublishedEffect("all", new Span(low, high), s_source, null)], Sources = s_source, Where = s_nowhere,
+        Effects = [new PublishedEffect("all", new Span(low, high), s_source, null)],
+        Sources = s_source,
+        Where = s_nowhere,
     };
 
     private static Treatment TreatmentOf(
         string id, bool reaches, string[] under, string[] hurt, string[] tolerant, string group, decimal? wait,
         (string Weed, string Grade)[] ratings) => new()
-    {
-        Id = id, Name = id, What = id, When = "season", Places = WordSet.Of(["sky"]), StockStages = WordSet.Of(["liners", "none"]),
-        NeedsEquipment = WordSet.Empty, Actives = [new Active(id + "-active", group, null, null)], Formulation = "GR",
-        Role = "preemergence", ActsOn = WordSet.Of(["germinating"]), Applied = WordSet.Of(["granule"]), ReachesCrop = reaches,
-        AllowedUnder = WordSet.Of(under), EnclosedUse = "never", CropsTolerant = WordSet.Of(tolerant), CropsHurt = WordSet.Of(hurt),
-        EdibleOk = false, OrganicOk = false, WaitAfterPottingDays = wait, Volatile = "low", RootInhibitor = false,
-        WaterHazard = true, DriftHazard = false, RestrictedUse = false, Status = "current", Checked = new DateOnly(2026, 1, 1),
-        Ratings = [.. ratings.Select(rating => new Rating(rating.Weed, rating.Grade, "s", null, s_source, null))],
-        Sources = s_source, Where = s_nowhere,
-    };
+        {
+            Id = id,
+            Name = id,
+            What = id,
+            When = "season",
+            Places = WordSet.Of(["sky"]),
+            StockStages = WordSet.Of(["liners", "none"]),
+            NeedsEquipment = WordSet.Empty,
+            Actives = [new Active(id + "-active", group, null, null)],
+            Formulation = "GR",
+            Role = "preemergence",
+            ActsOn = WordSet.Of(["germinating"]),
+            Applied = WordSet.Of(["granule"]),
+            ReachesCrop = reaches,
+            AllowedUnder = WordSet.Of(under),
+            EnclosedUse = "never",
+            CropsTolerant = WordSet.Of(tolerant),
+            CropsHurt = WordSet.Of(hurt),
+            EdibleOk = false,
+            OrganicOk = false,
+            WaitAfterPottingDays = wait,
+            Volatile = "low",
+            RootInhibitor = false,
+            WaterHazard = true,
+            DriftHazard = false,
+            RestrictedUse = false,
+            Status = "current",
+            Checked = new DateOnly(2026, 1, 1),
+            Ratings = [.. ratings.Select(rating => new Rating(rating.Weed, rating.Grade, "s", null, s_source, null))],
+            Sources = s_source,
+            Where = s_nowhere,
+        };
 
     private static ScaleStep Step(string id, decimal low, decimal high) =>
         new() { Id = id, ReductionPercent = new Span(low, high), Sources = s_source, Where = s_nowhere };

@@ -98,29 +98,74 @@ public class ActionDatesTests
 
     private static Practice Pulling() => new()
     {
-        Id = "pull", Name = "Pull", What = "Pull", When = "now", Places = WordSet.Empty, StockStages = WordSet.Empty,
-        NeedsEquipment = WordSet.Empty, Kind = "weeding", WorksOn = "standing-weeds", EnclosedOk = true,
-        Sources = ["invented"], Where = s_nowhere,
+        Id = "pull",
+        Name = "Pull",
+        What = "Pull",
+        When = "now",
+        Places = WordSet.Empty,
+        StockStages = WordSet.Empty,
+        NeedsEquipment = WordSet.Empty,
+        Kind = "weeding",
+        WorksOn = "standing-weeds",
+        EnclosedOk = true,
+        Sources = ["invented"],
+        Where = s_nowhere,
     };
 
     private static Treatment TreatmentWith(
         decimal? wait = null, decimal? bareRoot = null, decimal? repeat = null, decimal? open = null) => new()
-    {
-        Id = "grain", Name = "Grain", What = "Grain", When = "season", Places = WordSet.Empty, StockStages = WordSet.Empty,
-        NeedsEquipment = WordSet.Empty, Actives = [new Active("oxadiazon", "14", null, null)], Formulation = "GR",
-        Role = "preemergence", ActsOn = WordSet.Of(["germinating"]), Applied = WordSet.Empty, ReachesCrop = true,
-        AllowedUnder = WordSet.Empty, EnclosedUse = "never", CropsTolerant = WordSet.Empty, CropsHurt = WordSet.Empty,
-        EdibleOk = false, OrganicOk = false, Volatile = "low", RootInhibitor = false, WaterHazard = true, DriftHazard = false,
-        RestrictedUse = false, Status = "current", Checked = s_visit, WaitAfterPottingDays = wait, WaitBareRootDays = bareRoot,
-        RepeatAfterDays = repeat, DaysBeforeCovering = open, Sources = ["invented"], Where = s_nowhere,
-    };
+        {
+            Id = "grain",
+            Name = "Grain",
+            What = "Grain",
+            When = "season",
+            Places = WordSet.Empty,
+            StockStages = WordSet.Empty,
+            NeedsEquipment = WordSet.Empty,
+            Actives = [new Active("oxadiazon", "14", null, null)],
+            Formulation = "GR",
+            Role = "preemergence",
+            ActsOn = WordSet.Of(["germinating"]),
+            Applied = WordSet.Empty,
+            ReachesCrop = true,
+            AllowedUnder = WordSet.Empty,
+            EnclosedUse = "never",
+            CropsTolerant = WordSet.Empty,
+            CropsHurt = WordSet.Empty,
+            EdibleOk = false,
+            OrganicOk = false,
+            Volatile = "low",
+            RootInhibitor = false,
+            WaterHazard = true,
+            DriftHazard = false,
+            RestrictedUse = false,
+            Status = "current",
+            Checked = s_visit,
+            WaitAfterPottingDays = wait,
+            WaitBareRootDays = bareRoot,
+            RepeatAfterDays = repeat,
+            DaysBeforeCovering = open,
+            Sources = ["invented"],
+            Where = s_nowhere,
+        };
 
     private static Weed WeedOf(string id, decimal weeks) => new()
     {
-        Id = id, Name = id, Scientific = id, Kind = "broadleaf", LifeCycle = "summer-annual", NeedsLight = "yes",
-        Underground = false, Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty,
-        WeeksToFirstSeed = new Span(weeks, weeks + 2), SpreadsBy = WordSet.Empty, FavouredBy = WordSet.Empty,
-        Places = WordSet.Empty, Identify = id, Sources = ["invented"], Where = s_nowhere,
+        Id = id,
+        Name = id,
+        Scientific = id,
+        Kind = "broadleaf",
+        LifeCycle = "summer-annual",
+        NeedsLight = "yes",
+        Underground = false,
+        Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty,
+        WeeksToFirstSeed = new Span(weeks, weeks + 2),
+        SpreadsBy = WordSet.Empty,
+        FavouredBy = WordSet.Empty,
+        Places = WordSet.Empty,
+        Identify = id,
+        Sources = ["invented"],
+        Where = s_nowhere,
     };
 
     private static KnowledgeBase Knowledge() => new()
