@@ -1,3 +1,5 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
 using WeedAdvisor.Commands;
 
 namespace WeedAdvisor;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Asking;
 
@@ -120,7 +121,7 @@ internal sealed class AskCommands(
         if (question is null)
             lines.Say("There is no such question here; type questions to see them.", "  ");
         else
-            session.GoTo((Question)question);
+            session.GoTo(question);
     }
 
     private void Advice()

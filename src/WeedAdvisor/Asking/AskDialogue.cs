@@ -1,5 +1,7 @@
 using System.Globalization;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;
 

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;
 

@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;
 
@@ -26,7 +27,7 @@ internal static class AskRecovery
             return null;
         if (said.Equals("yes", StringComparison.OrdinalIgnoreCase) || said.Equals("y", StringComparison.OrdinalIgnoreCase))
         {
-            session.Open((Visit)draft, null);
+            session.Open(draft, null);
             return null;
         }
 

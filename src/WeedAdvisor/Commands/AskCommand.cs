@@ -1,6 +1,10 @@
+using System.CommandLine;
 using System.Runtime.InteropServices;
 using WeedAdvisor.Asking;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Commands;

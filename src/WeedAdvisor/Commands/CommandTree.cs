@@ -1,3 +1,6 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+
 namespace WeedAdvisor.Commands;
 
 /// <summary>All commands. Building the tree reads no knowledge and starts no engine: help must come at once.</summary>

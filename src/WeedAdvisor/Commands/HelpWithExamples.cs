@@ -1,3 +1,7 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
 namespace WeedAdvisor.Commands;
 
 /// <summary>Help that starts with examples and ends with the exit codes.</summary>

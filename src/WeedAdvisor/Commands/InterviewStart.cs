@@ -1,4 +1,7 @@
+using WeedAdvisor.Inference;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Commands;
 
@@ -19,7 +22,7 @@ internal sealed record InterviewStart(InterviewSession Session, IVisitStore Stor
         var session = new InterviewSession(
             knowledge, new LiveAdviceSource(Advisor.Of(knowledge)), visit ?? VisitEdits.Begin(today), recovery);
         if (visit is not null)
-            session.Open((Visit)visit, path);
+            session.Open(visit, path);
         return new InterviewStart(session, new VisitStore(knowledge, surroundings.FullPath), recovery);
     }
 }

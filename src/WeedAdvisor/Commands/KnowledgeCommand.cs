@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using System.CommandLine;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Catalogue;
 using WeedAdvisor.Reports.Worked;

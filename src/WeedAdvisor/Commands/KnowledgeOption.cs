@@ -1,3 +1,7 @@
+using System.CommandLine;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
+
 namespace WeedAdvisor.Commands;
 
 /// <summary>Which knowledge to use: <c>--knowledge</c>, else an environment variable, else the shipped one.</summary>

@@ -1,3 +1,4 @@
+using System.CommandLine;
 using System.Globalization;
 using WeedAdvisor.Reports.Text;
 

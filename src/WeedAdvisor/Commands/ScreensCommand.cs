@@ -1,3 +1,5 @@
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Screens;
 
 namespace WeedAdvisor.Commands;

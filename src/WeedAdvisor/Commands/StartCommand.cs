@@ -1,3 +1,5 @@
+using System.CommandLine;
+
 namespace WeedAdvisor.Commands;
 
 /// <summary>The program without a command: the screens for a person at a terminal, else the demo.</summary>

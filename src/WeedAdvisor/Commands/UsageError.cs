@@ -1,3 +1,6 @@
+using System.CommandLine;
+using WeedAdvisor.Knowledge.Problems;
+
 namespace WeedAdvisor.Commands;
 
 /// <summary>What is wrong with a command line, in one line that ends with what to do.</summary>

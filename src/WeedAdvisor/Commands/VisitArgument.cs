@@ -1,3 +1,8 @@
+using System.CommandLine;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Commands;
 
 /// <summary>The visit that a command works on.</summary>

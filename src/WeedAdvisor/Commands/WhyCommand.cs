@@ -1,3 +1,9 @@
+using System.CommandLine;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Commands;

@@ -1,5 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Interview;

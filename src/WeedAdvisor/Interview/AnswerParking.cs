@@ -1,3 +1,8 @@
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Interview;
 
 /// <summary>
@@ -34,7 +39,7 @@ public static class AnswerParking
             if (applies == Truth.No && area.Answers.TryGetValue(id, out Answer? idle))
             {
                 area = area with { Answers = area.Answers.Remove(id) };
-                notes = notes with { Parked = notes.Parked.SetItem(id, (Answer)idle) };
+                notes = notes with { Parked = notes.Parked.SetItem(id, idle) };
             }
             else if (applies == Truth.Yes && notes.Parked.TryGetValue(id, out Answer? kept)
                 && !area.Answers.ContainsKey(id))

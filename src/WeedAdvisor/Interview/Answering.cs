@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 

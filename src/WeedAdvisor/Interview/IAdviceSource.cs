@@ -1,3 +1,6 @@
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Interview;
 
 /// <summary>Gives the advice for an area as it now stands. The interview asks it after every answer.</summary>

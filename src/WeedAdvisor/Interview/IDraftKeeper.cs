@@ -1,3 +1,5 @@
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Interview;
 
 /// <summary>Keeps the unfinished visit where a crash, a closed terminal or a power cut cannot reach it.</summary>

@@ -1,3 +1,5 @@
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Interview;
 
 /// <summary>Reads and writes visit files.</summary>

@@ -1,3 +1,6 @@
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Interview;
 
 /// <content>The way through the questions and the areas.</content>

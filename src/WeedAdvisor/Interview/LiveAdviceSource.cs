@@ -1,3 +1,7 @@
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Interview;
 
 /// <summary>Advice from the engine. One line to it is kept open, so that an answer costs only what it changes.</summary>

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 
 namespace WeedAdvisor.Interview;
 

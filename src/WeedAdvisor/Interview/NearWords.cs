@@ -1,4 +1,5 @@
 using System.Text;
+using WeedAdvisor.Knowledge.Problems;
 
 namespace WeedAdvisor.Interview;
 

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 

@@ -1,3 +1,5 @@
+using WeedAdvisor.Knowledge.Records;
+
 namespace WeedAdvisor.Interview;
 
 /// <summary>How far a question has got.</summary>

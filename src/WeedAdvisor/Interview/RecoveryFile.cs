@@ -1,3 +1,7 @@
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Interview;
 
 /// <summary>Keeps the draft in a file of the state folder.</summary>

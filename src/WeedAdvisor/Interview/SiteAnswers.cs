@@ -1,4 +1,9 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 
@@ -43,14 +48,14 @@ public sealed class SiteAnswers
                     .Select(condition => condition.Attribute)
                     .Where(id => _questions.TryGetValue(id, out Question? other)
                         && !_area.Answers.ContainsKey(id)
-                        && Applies((Question)other) != Truth.No),
+                        && Applies(other) != Truth.No),
             ];
 
     private Reading Read(string attribute)
     {
         if (!_questions.TryGetValue(attribute, out Question? question))
             return Reading.NotKnown(Need.Question(attribute));
-        Truth applies = Applies((Question)question);
+        Truth applies = Applies(question);
         if (applies == Truth.No)
             return Reading.Absent;
         return _area.Answers.GetValueOrDefault(attribute) switch

@@ -1,3 +1,7 @@
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Interview;
 
 /// <summary>Reads an earlier application that was typed in one line: <c>pendimethalin, 2026-03-01, escapes, bittercress</c>.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 

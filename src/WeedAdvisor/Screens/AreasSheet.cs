@@ -1,3 +1,4 @@
+using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;

@@ -1,4 +1,6 @@
+using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Screens;
 

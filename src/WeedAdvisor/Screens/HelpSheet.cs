@@ -1,3 +1,5 @@
+using Terminal.Gui.ViewBase;
+
 namespace WeedAdvisor.Screens;
 
 /// <summary>The keys and what they do.</summary>

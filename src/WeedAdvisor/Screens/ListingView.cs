@@ -1,3 +1,7 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.Text;
+using Terminal.Gui.ViewBase;
+
 namespace WeedAdvisor.Screens;
 
 /// <summary>

@@ -1,3 +1,4 @@
+using Terminal.Gui.Drawing;
 using WeedAdvisor.Interview;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 

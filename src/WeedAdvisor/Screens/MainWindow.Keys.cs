@@ -1,3 +1,6 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
 namespace WeedAdvisor.Screens;
 
 /// <content>The keys. They are heard before the view that has the focus, so that no field can swallow them.</content>

@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 
@@ -98,7 +99,7 @@ internal sealed partial class MainWindow
         (Visit? visit, IReadOnlyList<string> problems) = _settings.Store.Load(path);
         if (visit is null)
             return string.Join("\n", problems.Take(8));
-        _session.Open((Visit)visit, path);
+        _session.Open(visit, path);
         return null;
     }));
 

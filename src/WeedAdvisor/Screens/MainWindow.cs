@@ -1,5 +1,9 @@
 using System.Collections.Immutable;
 using System.Drawing;
+using Terminal.Gui.App;
+using Terminal.Gui.Drawing;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
 using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;

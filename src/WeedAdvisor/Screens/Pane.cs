@@ -1,3 +1,5 @@
+using Terminal.Gui.ViewBase;
+
 namespace WeedAdvisor.Screens;
 
 /// <summary>A part of the screen that takes the keys: it says where Tab goes, and draws itself anew when told.</summary>

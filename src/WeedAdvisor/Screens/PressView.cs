@@ -1,3 +1,6 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
 namespace WeedAdvisor.Screens;
 
 /// <summary>Something to press with Enter or Space. It has no letter of its own, so typing never fires it.</summary>

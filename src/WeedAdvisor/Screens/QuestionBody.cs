@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Screens;
 

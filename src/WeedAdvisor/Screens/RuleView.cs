@@ -1,3 +1,5 @@
+using Terminal.Gui.ViewBase;
+
 namespace WeedAdvisor.Screens;
 
 /// <summary>The line between the two panes.</summary>

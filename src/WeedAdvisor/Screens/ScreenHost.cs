@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Terminal.Gui.App;
 using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;

@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 

@@ -1,3 +1,5 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;

@@ -1,3 +1,6 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.Views;
+
 namespace WeedAdvisor.Screens;
 
 /// <summary>A line to type in. Enter is heard by whoever owns it.</summary>

@@ -1,3 +1,5 @@
+using WeedAdvisor.Knowledge.Visits;
+
 namespace WeedAdvisor.Screens;
 
 /// <summary>The ways that lead from a page to others.</summary>
