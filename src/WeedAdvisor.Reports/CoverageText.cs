@@ -44,7 +44,9 @@ public static class CoverageText
         "held-back" => "rules that no visit holds back",
         "expected" => "rules that hold, but no visit says that they must",
         "clear" => "actions that are clear in no visit",
-        _ => "chemicals that are barred in no visit",
+        "expected-clear" => "actions that are clear, but no visit says that they must be",
+        "barred" => "chemicals that are barred in no visit",
+        _ => "chemicals that are barred, but no visit says that they must be",
     };
 
     private static void WriteGroups(Page page, ImmutableArray<CoverageGap> gaps, Func<string, string> title)

@@ -7,7 +7,7 @@ namespace WeedAdvisor.Knowledge.Records;
 public sealed record NotShown
 {
     /// <summary>What can be lacking: the words of <see cref="Lacks"/>.</summary>
-    internal const string Words = "words:fires|held-back|expected|clear|barred";
+    internal const string Words = "words:fires|expected|held-back|clear|expected-clear|barred|expected-barred";
 
     /// <summary>Ids of the practices and treatments meant.</summary>
     public required ImmutableArray<string> Actions { get; init; }
@@ -15,7 +15,7 @@ public sealed record NotShown
     /// <summary>Ids of the judgements meant.</summary>
     public required ImmutableArray<string> Judgements { get; init; }
 
-    /// <summary><c>fires</c>, <c>held-back</c> or <c>expected</c> of judgements; <c>clear</c> or <c>barred</c> of actions.</summary>
+    /// <summary><c>fires</c>, <c>expected</c> or <c>held-back</c> of judgements; <c>clear</c>, <c>expected-clear</c>, <c>barred</c> or <c>expected-barred</c> of actions.</summary>
     public required string Lacks { get; init; }
 
     /// <summary>Why no visit shows it.</summary>

@@ -40,7 +40,9 @@ public sealed record Coverage(
     private static ActionCoverage Of(string id, ShownByVisit[] shown) => new(
         id,
         [.. shown.Where(one => one.Clear.Contains(id)).Select(one => one.Visit)],
-        [.. shown.Where(one => one.Barred.Contains(id)).Select(one => one.Visit)]);
+        [.. shown.Where(one => one.Barred.Contains(id)).Select(one => one.Visit)],
+        Array.Exists(shown, one => one.ExpectedClear.Contains(id)),
+        Array.Exists(shown, one => one.ExpectedBarred.Contains(id)));
 
     // A rule about records of the catalogue alone holds in every area, so no visit can hold it back.
     private static bool IsCatalogueOnly(Pattern pattern) =>
@@ -59,4 +61,11 @@ public sealed record JudgementCoverage(string Id, int Fires, int HeldBack, bool 
 /// <param name="Id">Its id.</param>
 /// <param name="ClearIn">The visits in which it is clear, in one area at least.</param>
 /// <param name="BarredIn">The visits in which it is barred, in one area at least.</param>
-public sealed record ActionCoverage(string Id, ImmutableArray<string> ClearIn, ImmutableArray<string> BarredIn);
+/// <param name="IsExpectedClear">Whether a visit says that it must be clear.</param>
+/// <param name="IsExpectedBarred">Whether a visit says that it must be barred, and why.</param>
+public sealed record ActionCoverage(
+    string Id,
+    ImmutableArray<string> ClearIn,
+    ImmutableArray<string> BarredIn,
+    bool IsExpectedClear,
+    bool IsExpectedBarred);

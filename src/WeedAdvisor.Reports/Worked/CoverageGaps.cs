@@ -5,7 +5,7 @@ namespace WeedAdvisor.Reports.Worked;
 
 /// <summary>Something that no worked visit shows.</summary>
 /// <param name="Subject">The id of a judgement, practice or treatment.</param>
-/// <param name="Lacks">What is lacking: <c>fires</c>, <c>held-back</c>, <c>expected</c>, <c>clear</c> or <c>barred</c>.</param>
+/// <param name="Lacks">What is lacking: <c>fires</c>, <c>expected</c>, <c>held-back</c>, <c>clear</c>, <c>expected-clear</c>, <c>barred</c> or <c>expected-barred</c>.</param>
 /// <param name="Excuse">Why it need not be shown; null when it should be.</param>
 public sealed record CoverageGap(string Subject, string Lacks, string? Excuse);
 
@@ -38,17 +38,32 @@ public sealed record CoverageGaps(
 
     private static IEnumerable<CoverageGap> Lacking(Coverage coverage) =>
     [
-        .. Lacking(coverage.Judgements, "fires", rule => rule.Fires > 0, rule => rule.Id),
-        .. Lacking(coverage.Judgements, "held-back", rule => rule.IsAlways || rule.HeldBack > 0, rule => rule.Id),
-        .. Lacking(coverage.Judgements, "expected", rule => rule.Fires == 0 || rule.IsExpected, rule => rule.Id),
-        .. Lacking(coverage.Practices, "clear", action => !action.ClearIn.IsEmpty, action => action.Id),
-        .. Lacking(coverage.Treatments, "clear", action => !action.ClearIn.IsEmpty, action => action.Id),
-        .. Lacking(coverage.Treatments, "barred", action => !action.BarredIn.IsEmpty, action => action.Id),
+        .. coverage.Judgements.SelectMany(LackingOf),
+        .. coverage.Practices.SelectMany(action => LackingOf(action, mustBeBarred: false)),
+        .. coverage.Treatments.SelectMany(action => LackingOf(action, mustBeBarred: true)),
     ];
 
-    private static IEnumerable<CoverageGap> Lacking<T>(
-        ImmutableArray<T> all, string lacks, Func<T, bool> isShown, Func<T, string> id) =>
-        all.Where(one => !isShown(one)).Select(one => new CoverageGap(id(one), lacks, null));
+    private static IEnumerable<CoverageGap> LackingOf(JudgementCoverage rule)
+    {
+        if (rule.Fires == 0)
+            yield return new CoverageGap(rule.Id, "fires", null);
+        else if (!rule.IsExpected)
+            yield return new CoverageGap(rule.Id, "expected", null);
+        if (rule is { HeldBack: 0, IsAlways: false })
+            yield return new CoverageGap(rule.Id, "held-back", null);
+    }
+
+    private static IEnumerable<CoverageGap> LackingOf(ActionCoverage action, bool mustBeBarred)
+    {
+        if (action.ClearIn.IsEmpty)
+            yield return new CoverageGap(action.Id, "clear", null);
+        else if (!action.IsExpectedClear)
+            yield return new CoverageGap(action.Id, "expected-clear", null);
+        if (mustBeBarred && action.BarredIn.IsEmpty)
+            yield return new CoverageGap(action.Id, "barred", null);
+        else if (mustBeBarred && !action.IsExpectedBarred)
+            yield return new CoverageGap(action.Id, "expected-barred", null);
+    }
 
     private static IEnumerable<CoverageGap> ExcusesOf(NotShown exception) => exception.Actions
         .Concat(exception.Judgements)

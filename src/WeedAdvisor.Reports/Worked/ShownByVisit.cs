@@ -14,6 +14,8 @@ internal sealed class ShownByVisit
         _firesByArea = [.. advice.Areas.Select(FiresIn)];
         Fires = Union(_firesByArea);
         Expected = Union(worked.Expectations.Select(ExpectedOf));
+        ExpectedClear = Union(worked.Expectations.Select(one => one.Clear.Concat(one.First)));
+        ExpectedBarred = Union(worked.Expectations.Select(one => one.Barred.Select(bar => bar.Action)));
         Clear = Union(advice.Areas.Select(area => area.Clear.Select(one => one.Action)));
         Barred = Union(advice.Areas.Select(area => area.Barred.Select(one => one.Action)));
     }
@@ -26,6 +28,12 @@ internal sealed class ShownByVisit
 
     /// <summary>Judgements that the visit says must hold.</summary>
     public HashSet<string> Expected { get; }
+
+    /// <summary>Actions that the visit says must be clear.</summary>
+    public HashSet<string> ExpectedClear { get; }
+
+    /// <summary>Actions that the visit says must be barred.</summary>
+    public HashSet<string> ExpectedBarred { get; }
 
     /// <summary>Actions that are clear.</summary>
     public HashSet<string> Clear { get; }
