@@ -21,6 +21,7 @@ internal static class KnowledgeCommand
         WorkedVisitCommands.Coverage(surroundings),
         List(surroundings),
         Show(surroundings),
+        WorkedVisitCommands.Doc(surroundings),
     };
 
     private static ExampleCommand Check(Surroundings surroundings)

@@ -4,11 +4,12 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Document;
 using WeedAdvisor.Reports.Worked;
 
 namespace WeedAdvisor.Commands;
 
-/// <summary><c>knowledge test</c> and <c>knowledge coverage</c>: what the worked visits say of the rules.</summary>
+/// <summary><c>knowledge test</c>, <c>coverage</c> and <c>doc</c>: what the worked visits say of the rules.</summary>
 internal static class WorkedVisitCommands
 {
     public static ExampleCommand Test(Surroundings surroundings)
@@ -38,6 +39,22 @@ internal static class WorkedVisitCommands
             var gaps = CoverageGaps.Of(coverage, knowledge.NotShown);
             surroundings.Out.Write(CoverageText.Full(coverage, gaps, parsed.GetValue(width)));
             return gaps.IsEmpty ? ExitCode.Done : ExitCode.Negative;
+        });
+        return command;
+    }
+
+    public static ExampleCommand Doc(Surroundings surroundings)
+    {
+        var command = new ExampleCommand(
+            "doc",
+            "Write a page, as Markdown, on what the knowledge holds and what it lacks.",
+            "weedadvisor knowledge doc > docs/knowledge.md");
+        command.SetAction(parsed =>
+        {
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            var coverage = Reports.Worked.Coverage.Of(knowledge, Advisor.Of(knowledge).Advise);
+            surroundings.Out.Write(KnowledgeDocument.Of(knowledge, coverage));
+            return ExitCode.Done;
         });
         return command;
     }
