@@ -53,6 +53,9 @@ public sealed record KnowledgeBase
     /// <summary>Worked visits, in ordinal order of file.</summary>
     public required ImmutableArray<WorkedVisit> WorkedVisits { get; init; }
 
+    /// <summary>What the worked visits need not show, each with its reason; in the order of the file.</summary>
+    public ImmutableArray<NotShown> NotShown { get; init; } = [];
+
     /// <summary>The practice or treatment with this id, or null.</summary>
     public CatalogueAction? ActionOf(string id) =>
         Practices.TryGetValue(id, out Practice? practice) ? practice : Treatments.GetValueOrDefault(id);

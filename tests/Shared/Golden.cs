@@ -10,9 +10,12 @@ namespace WeedAdvisor.Golden;
 /// </summary>
 internal static class ExpectedText
 {
-    public static void Matches(string actual, [CallerMemberName] string name = "")
+    public static void Matches(string actual, [CallerMemberName] string name = "") =>
+        MatchesFile(actual, Path.Combine(ProjectFolder(), "Expected", name + ".txt"));
+
+    /// <summary>The same with a file anywhere in the repository.</summary>
+    public static void MatchesFile(string actual, string file)
     {
-        string file = Path.Combine(ProjectFolder(), "Expected", name + ".txt");
         if (MayBless())
             Write(file, actual);
         Assert.True(File.Exists(file), $"{file} is missing; run with BLESS=1 and read what it wrote");

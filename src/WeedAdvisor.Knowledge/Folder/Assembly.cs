@@ -50,6 +50,7 @@ internal sealed class Assembly
             Sources = ById(All<Source>().Concat(SourceReader.Always), source => source.Key),
             Judgements = [.. judgements],
             WorkedVisits = All<WorkedVisit>(),
+            NotShown = All<NotShown>(),
         };
     }
 

@@ -30,6 +30,9 @@ internal enum FileRole
     /// <summary>Prices.</summary>
     Prices,
 
+    /// <summary>What the worked visits need not show.</summary>
+    Coverage,
+
     /// <summary>Weeds.</summary>
     Weeds,
 

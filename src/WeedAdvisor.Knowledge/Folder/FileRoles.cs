@@ -16,6 +16,8 @@ internal static class FileRoles
         "sources.yaml",
     ];
 
+    private const string CoverageFile = "coverage.yaml";
+
     /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
     public static FileRole? Of(string path)
     {
@@ -34,13 +36,13 @@ internal static class FileRoles
     public static Problem Unplaced(string path)
     {
         string first = path.Split('/')[0];
-        string expected = "a .yaml file among " + string.Join(", ", RequiredFiles)
+        string expected = "a .yaml file among " + string.Join(", ", [.. RequiredFiles, CoverageFile])
             + " or directly in " + string.Join("/, ", s_folders) + "/";
         return new Problem(
             Place.Whole(path),
             "a file that nothing reads",
             expected,
-            NearestWord.Of(first, [.. RequiredFiles, .. s_folders]));
+            NearestWord.Of(first, [.. RequiredFiles, CoverageFile, .. s_folders]));
     }
 
     private static FileRole? OfFile(string name) => name switch
@@ -53,6 +55,7 @@ internal static class FileRoles
         "regions.yaml" => FileRole.Regions,
         "scales.yaml" => FileRole.Scales,
         "prices.yaml" => FileRole.Prices,
+        CoverageFile => FileRole.Coverage,
         _ => null,
     };
 

@@ -54,6 +54,21 @@ internal static class SmallReaders
         Memory = map.FinishWithMemory(),
     };
 
+    /// <summary>What the worked visits need not show.</summary>
+    public static NotShown NotShown(MappingReader map)
+    {
+        var exception = new NotShown
+        {
+            Actions = map.Words("actions", "actions", isRequired: false),
+            Judgements = map.Words("judgements", "judgements", isRequired: false),
+            Lacks = map.Word("lacks", Records.NotShown.Words),
+            Because = map.Text("because"),
+            Where = map.Where,
+        };
+        map.Finish();
+        return exception;
+    }
+
     private static ImmutableArray<decimal> TwelveMonths(MappingReader map)
     {
         ImmutableArray<decimal> months = map.Numbers("mean-temperature-c", -60, 60);

@@ -18,7 +18,7 @@ internal sealed class ActionFields(KnowledgeBase knowledge)
             .Add("under an enclosed cover", practice.EnclosedOk ? "yes" : "no")
             .AddEach("reduces", practice.Effects.Select(Effect))
             .AddEach("does not work", practice.NotWhere);
-        return RecordFields.Ending(fields, practice);
+        return RecordFields.Ending(fields, practice, knowledge);
     }
 
     public ImmutableArray<Field> Of(Treatment treatment)
@@ -39,8 +39,9 @@ internal sealed class ActionFields(KnowledgeBase knowledge)
         AddTiming(fields, treatment);
         AddHandling(fields, treatment);
         fields.AddEach("rating", treatment.Ratings.Select(Rating));
+        fields.AddEach("scale", treatment.Ratings.Select(rating => rating.Scale).Distinct().Select(Scale));
         fields.AddEach("before any chemical", Safety.StandingLines);
-        return RecordFields.Ending(fields, treatment);
+        return RecordFields.Ending(fields, treatment, knowledge);
     }
 
     private static void AddTiming(Fields fields, Treatment treatment) => fields
@@ -101,8 +102,10 @@ internal sealed class ActionFields(KnowledgeBase knowledge)
     {
         string raw = rating.Raw is { } text ? $", published as '{text}'" : "";
         string note = rating.Note is { } words ? $" ({words})" : "";
-        return $"{rating.On}: {rating.Grade}{raw}{note}{Figures.Keys(rating.Sources)}";
+        return $"{rating.On}: {rating.Grade}{raw} on {rating.Scale}{note}{Figures.Keys(rating.Sources)}";
     }
+
+    private string Scale(string scale) => $"{scale}: {_names.Word("rating-scale", scale)}";
 
     private static string Rate(Rate rate)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Reports.Text;
@@ -9,12 +10,12 @@ namespace WeedAdvisor.Reports.Catalogue;
 /// <summary>A rule in words.</summary>
 internal static class JudgementFields
 {
-    public static ImmutableArray<Field> Of(Judgement judgement) => new Fields()
+    public static ImmutableArray<Field> Of(KnowledgeBase knowledge, Judgement judgement) => new Fields()
         .Add("topic", judgement.Topic)
         .AddEach("when", judgement.When.Select(Condition))
         .Add("then", Conclusion(judgement.Then))
         .Add("because", judgement.Because)
-        .Add("sources", judgement.Sources)
+        .AddEach("source", RecordFields.Cited(judgement.Sources, knowledge))
         .Add("from memory, not confirmed", judgement.Memory.Select(Names.Field))
         .Add("stands in", judgement.Where.ToString())
         .Done();

@@ -25,7 +25,7 @@ public static class KnowledgeCatalogue
             "crops" => knowledge.Crops.Values.Select(crop =>
                 new CatalogueEntry(kind, crop.Id, crop.Name, () => RecordFields.Of(knowledge, crop))),
             "judgements" => knowledge.Judgements.Select(judgement =>
-                new CatalogueEntry(kind, judgement.Id, judgement.Topic, () => JudgementFields.Of(judgement))),
+                new CatalogueEntry(kind, judgement.Id, judgement.Topic, () => JudgementFields.Of(knowledge, judgement))),
             "questions" => knowledge.Questions.Select(question =>
                 new CatalogueEntry(kind, question.Id, question.Ask, () => RecordFields.Of(knowledge, question))),
             "findings" => knowledge.Findings.Values.Select(finding =>
@@ -33,7 +33,7 @@ public static class KnowledgeCatalogue
             "sources" => knowledge.Sources.Values.Select(source =>
                 new CatalogueEntry(kind, source.Key, source.Title, () => RecordFields.Of(source))),
             "regions" => knowledge.Regions.Values.Select(region =>
-                new CatalogueEntry(kind, region.Id, region.Name, () => RecordFields.Of(region))),
+                new CatalogueEntry(kind, region.Id, region.Name, () => RecordFields.Of(knowledge, region))),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a catalogue"),
         };
         return [.. entries];

@@ -21,6 +21,7 @@ internal static class RecordFields
             .Add("how to know it", weed.Identify)
             .AddEach("taken for", weed.LookAlikes.Select(other => $"{names.Weed(other.Weed)}: {other.Tell}"))
             .AddEach("comes up in", weed.Emergence.Select(zone => $"{zone.Key}: months {Months(zone.Value)}"))
+            .Add("germinates above", weed.BaseTemperatureC is { } warmth ? $"{Figures.Range(warmth)} C" : null)
             .Add("first seed after", Weeks(weed.WeeksToFirstSeed))
             .Add("seeds a plant", Text(weed.SeedsPerPlant))
             .Add("seed lives", weed.SeedLifeYears is { } years ? $"{Figures.Range(years)} years" : null)
@@ -30,9 +31,10 @@ internal static class RecordFields
             .Add("found in", weed.Places)
             .Add("needs light to germinate", weed.NeedsLight)
             .Add("comes back from below", weed.Underground ? "yes" : "no")
+            .Add("marks", weed.Features.Select(word => names.Word("weed-feature", word)))
             .Add("rated as", weed.RatedAs)
             .AddEach("for control", weed.Control);
-        return Ending(fields, weed);
+        return Ending(fields, weed, knowledge);
     }
 
     public static ImmutableArray<Field> Of(KnowledgeBase knowledge, Crop crop)
@@ -42,7 +44,7 @@ internal static class RecordFields
             .Add("belongs to", crop.Parents)
             .Add("traits", crop.Traits.Select(word => names.Word("crop-trait", word)))
             .AddEach("note", crop.Notes);
-        return Ending(fields, crop);
+        return Ending(fields, crop, knowledge);
     }
 
     public static ImmutableArray<Field> Of(KnowledgeBase knowledge, Question question)
@@ -53,7 +55,7 @@ internal static class RecordFields
             .Add("answer", AnswerKind(question))
             .AddEach("choice", question.Choices.Select(choice => $"{choice.Id}: {choice.Text}"))
             .AddEach("asked when", question.AskedWhen.Select(JudgementFields.Test));
-        return Ending(fields, question);
+        return Ending(fields, question, knowledge);
     }
 
     public static ImmutableArray<Field> Of(KnowledgeBase knowledge, FindingText finding)
@@ -61,28 +63,32 @@ internal static class RecordFields
         IEnumerable<string> rules = knowledge.Judgements
             .Where(rule => rule.Then is Consequence.Finding made && made.Id == finding.Id)
             .Select(rule => rule.Id);
-        return Ending(new Fields().AddEach("concluded by", rules), finding);
+        return Ending(new Fields().AddEach("concluded by", rules), finding, knowledge);
     }
 
-    public static ImmutableArray<Field> Of(Region region)
+    public static ImmutableArray<Field> Of(KnowledgeBase knowledge, Region region)
     {
         Fields fields = new Fields()
             .Add("emergence zone", region.EmergenceZone)
             .Add("mean temperature, January to December (C)", region.MeanTemperatureC.Select(Figures.Plain))
             .Add("last frost of spring", region.LastFrost)
             .Add("first frost of autumn", region.FirstFrost);
-        return Ending(fields, region);
+        return Ending(fields, region, knowledge);
     }
 
     public static ImmutableArray<Field> Of(Source source) =>
         new Fields().Add("citation", source.Citation).Add("note", source.Note).Done();
 
     /// <summary>What every record ends with: sources, values from memory, and where it stands.</summary>
-    public static ImmutableArray<Field> Ending(Fields fields, Record record) => fields
-        .Add("sources", record.Sources)
+    public static ImmutableArray<Field> Ending(Fields fields, Record record, KnowledgeBase knowledge) => fields
+        .AddEach("source", Cited(RecordSources.Of(record), knowledge))
         .Add("from memory, not confirmed", record.Memory.Select(Names.Field))
         .Add("stands in", record.Where.ToString())
         .Done();
+
+    /// <summary>Each source by its key and in words.</summary>
+    public static IEnumerable<string> Cited(IEnumerable<string> keys, KnowledgeBase knowledge) => keys.Select(key =>
+        $"[{key}] {SourceSection.Citation(knowledge, key)}");
 
     private static string AnswerKind(Question question) => question.Kind switch
     {

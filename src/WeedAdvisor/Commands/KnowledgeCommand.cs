@@ -1,14 +1,12 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Catalogue;
-using WeedAdvisor.Reports.Worked;
 
 namespace WeedAdvisor.Commands;
 
-/// <summary><c>knowledge</c>: check, test, list and show what the advice rests on.</summary>
+/// <summary><c>knowledge</c>: check, test, list, show and describe what the advice rests on.</summary>
 internal static class KnowledgeCommand
 {
     public static Command Of(Surroundings surroundings) => new ExampleCommand(
@@ -19,9 +17,11 @@ internal static class KnowledgeCommand
         "weedadvisor knowledge check --knowledge my-rules")
     {
         Check(surroundings),
-        Test(surroundings),
+        WorkedVisitCommands.Test(surroundings),
+        WorkedVisitCommands.Coverage(surroundings),
         List(surroundings),
         Show(surroundings),
+        WorkedVisitCommands.Doc(surroundings),
     };
 
     private static ExampleCommand Check(Surroundings surroundings)
@@ -37,25 +37,6 @@ internal static class KnowledgeCommand
             return ExitCode.Done;
         });
         return command;
-    }
-
-    private static ExampleCommand Test(Surroundings surroundings)
-    {
-        var command = new ExampleCommand(
-            "test",
-            "Hold the advice on the worked visits against what they expect. A line for each miss; exit code 1.",
-            "weedadvisor knowledge test");
-        command.SetAction(parsed => RunTest(KnowledgeOption.Load(parsed, surroundings), surroundings));
-        return command;
-    }
-
-    private static int RunTest(KnowledgeBase knowledge, Surroundings surroundings)
-    {
-        ExpectationResult result = ExpectationCheck.Run(knowledge, Advisor.Of(knowledge).Advise);
-        foreach (ExpectationFailure failure in result.Failures)
-            surroundings.Out.WriteLine(failure.ToString());
-        surroundings.Out.WriteLine($"{result.Passed} passed, {result.Failures.Length} failed");
-        return result.Failures.IsEmpty ? ExitCode.Done : ExitCode.Negative;
     }
 
     private static ExampleCommand List(Surroundings surroundings)

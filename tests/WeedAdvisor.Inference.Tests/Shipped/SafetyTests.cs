@@ -31,10 +31,25 @@ public class SafetyTests
 
     [Theory]
     [InlineData("place")]
-    [InlineData("cover")]
     [InlineData("stock")]
     public void With_a_first_question_unanswered_no_treatment_at_all_is_clear(string question) => s_visits.Area.Sample(
         area => Assert.Empty(ClearTreatments(Advise(area with { Answers = area.Answers.Remove(question) }))),
+        iter: 150);
+
+    // A floor spray that may be used under every cover, beside a crop, does not wait for the cover.
+    [Fact]
+    public void With_the_cover_unanswered_only_what_every_cover_allows_is_clear() => s_visits.Area.Sample(
+        area => Assert.All(
+            ClearTreatments(Advise(area with { Answers = area.Answers.Remove("cover") }))
+                .Select(id => s_knowledge.Treatments[id]),
+            treatment =>
+            {
+                Assert.Equal("with-crop", treatment.EnclosedUse);
+                Assert.False(treatment.ReachesCrop, treatment.Id);
+                Assert.All(
+                    s_knowledge.QuestionOf("cover")!.Choices,
+                    cover => Assert.True(treatment.AllowedUnder.Contains(cover.Id), treatment.Id));
+            }),
         iter: 150);
 
     [Fact]

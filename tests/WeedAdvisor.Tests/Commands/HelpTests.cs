@@ -13,6 +13,8 @@ public sealed class HelpTests
     [InlineData("knowledge", "knowledge")]
     [InlineData("knowledge_check", "knowledge", "check")]
     [InlineData("knowledge_test", "knowledge", "test")]
+    [InlineData("knowledge_coverage", "knowledge", "coverage")]
+    [InlineData("knowledge_doc", "knowledge", "doc")]
     [InlineData("knowledge_list", "knowledge", "list")]
     [InlineData("knowledge_show", "knowledge", "show")]
     public void Help(string name, params string[] command)

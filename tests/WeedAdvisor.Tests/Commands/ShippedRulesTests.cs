@@ -6,6 +6,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Catalogue;
 using WeedAdvisor.Reports.Worked;
 
 namespace WeedAdvisor.Tests.Commands;
@@ -30,6 +31,36 @@ public sealed class ShippedRulesTests
         ExpectationResult result = ExpectationCheck.Run(knowledge, Advisor.Of(knowledge).Advise);
         Assert.Empty(result.Failures.Select(failure => failure.ToString()));
         Assert.True(result.Passed > knowledge.WorkedVisits.Length);
+    }
+
+    [Fact]
+    public void Every_rule_and_every_action_is_shown_at_work_or_excused_in_writing()
+    {
+        CommandRun run = CommandRun.Of("knowledge", "coverage", "--knowledge", s_rules);
+        Assert.True(run.Code == ExitCode.Done, run.Out);
+        Assert.EndsWith("; 0 gaps", run.Out.ReplaceLineEndings(" ").TrimEnd(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_page_on_the_knowledge_is_up_to_date() => ExpectedText.MatchesFile(
+        CommandRun.Of("knowledge", "doc", "--knowledge", s_rules).Out,
+        Path.Combine(ExpectedText.RepositoryFolder(), "docs", "knowledge.md"));
+
+    [Fact]
+    public void Any_record_is_shown_with_all_its_sources_in_words()
+    {
+        KnowledgeBase knowledge = Load();
+        foreach (string kind in KnowledgeCatalogue.Kinds)
+        {
+            foreach (CatalogueEntry entry in KnowledgeCatalogue.Of(knowledge, kind))
+            {
+                string text = Flat(CatalogueText.Show([entry], 80));
+                Assert.StartsWith($"{entry.Id} ({kind})", text, StringComparison.Ordinal);
+                Assert.DoesNotContain("not in the list of sources", text, StringComparison.Ordinal);
+                if (kind != "sources")
+                    Assert.Matches(@" source: \[[a-z0-9-]+\] \S", text);
+            }
+        }
     }
 
     [Fact]
