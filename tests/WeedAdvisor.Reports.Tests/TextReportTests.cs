@@ -81,6 +81,26 @@ public sealed class TextReportTests
         Assert.DoesNotContain('\r', text);
     }
 
+    [Fact]
+    public void Dates_are_told_with_what_sets_them()
+    {
+        string text = Text(SampleAdvice.FullArea);
+        Assert.Contains("from 24 April 2026: after potting the mix has to settle", text, StringComparison.Ordinal);
+        Assert.Contains("by 11 October 2026: the house must stay open", text, StringComparison.Ordinal);
+        Assert.Contains("look again from 19 June 2026:", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_due_at_once_is_due_today()
+    {
+        string text = Text(SampleAdvice.FullArea with { Clear = [SampleAdvice.Pull] });
+        Assert.Contains("today: Liverwort is about to seed, or already does", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_text_below_an_action_does_not_start_with_its_name() =>
+        Assert.Contains("mind: Rinse the tank after it. Surface wash stains.", Text(SampleAdvice.FullArea), StringComparison.Ordinal);
+
     private static string Text(TextLayout layout) => Text(SampleAdvice.Full, layout);
 
     private static string Text(AreaAdvice area) => Text(SampleAdvice.Of(area), new TextLayout());

@@ -26,7 +26,7 @@ internal static class ActionSection
             if (actions.Length == 0)
                 page.Write(2, "Nothing is clear to do now.");
             foreach (ClearAction action in actions)
-                ActionBlock.Write(page, names, day, action, basis);
+                ActionBlock.Write(page, names, day, action, basis, names.Dates(action.Action, area.Area, day));
         }
     }
 

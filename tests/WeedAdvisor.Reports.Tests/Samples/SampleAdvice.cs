@@ -18,7 +18,9 @@ internal static class SampleAdvice
     {
         Area = VisitArea.Blank("mist-house", "Mist house") with
         {
-            Answers = Answers(("place", "propagation-house")),
+            Answers = Answers(("place", "propagation-house"))
+                .Add("potted-on", new Answer.Date(new DateOnly(2026, 4, 10)))
+                .Add("covering-date", new Answer.Date(new DateOnly(2026, 11, 1))),
             Weeds = [new WeedSeen("liverwort", "mature", 20m), new WeedSeen("bittercress", null, null)],
         },
         Findings = [new("surface-stays-wet", "The surface stays wet.", 0.9, true, [Wet]), MayBeWeak],
@@ -106,9 +108,17 @@ internal static class SampleAdvice
         CostUsd = 45.00m,
         Hours = 2.25m,
         Because = [For("surface-wash", 0.8), For("surface-wash", 0.6), Against("surface-wash", 0.3)],
-        Cautions = [new("It bleaches what it splashes.", null, true), new("It may mark soft leaves.", "soft", false)],
+        Cautions =
+        [
+            new("It bleaches what it splashes.", null, true),
+            new("Surface wash: rinse the tank after it. surface wash stains.", "rinse", true),
+            new("It may mark soft leaves.", "soft", false),
+        ],
         Sources = ["book-one", "paper-two"],
     };
+
+    /// <summary>A weeding that is clear.</summary>
+    public static ClearAction Pull => Mulch with { Action = "pull-by-hand", When = "now" };
 
     private static ClearAction Mulch => new()
     {
