@@ -117,6 +117,43 @@ internal static class SampleAdvice
         Sources = ["book-one", "paper-two"],
     };
 
+    /// <summary>An area where so many granules are clear, all for this season and all for the same reasons.</summary>
+    public static AreaAdvice WithGranules(int count) => FullArea with
+    {
+        Clear = [.. Enumerable.Range(1, count).Select(Granule)],
+        Waiting = [],
+        Barred = [],
+        Conflicts = [],
+    };
+
+    private static ClearAction Granule(int n)
+    {
+        string id = $"granule-{n:00}";
+        return Mulch with
+        {
+            Action = id,
+            Rank = n,
+            Because = [For(id, 0.7)],
+            Cautions = [new($"Water {NameOf(id)} in.", "water-in", true)],
+        };
+    }
+
+    /// <summary>A caution about an action whose rule compared a weed with a long list.</summary>
+    public static Reason Minding(string action) => Reason(
+        "mind-what-it-misses",
+        action,
+        new Consequence.Caution($"{NameOf(action)}: pull what it misses."),
+        1,
+        "What is left seeds.",
+        matched:
+        [
+            new("weed", "Liverwort", Truth.Yes, [new("id", "anything, called $w", "liverwort", Truth.Yes)], []),
+            new("treatment", NameOf(action), Truth.Yes, [new("misses", "same as $w", ManyWeeds, Truth.Yes)], []),
+        ]);
+
+    private static string ManyWeeds =>
+        string.Join(", ", Enumerable.Range(1, 9).Select(n => $"a-weed-{n}").Append("liverwort"));
+
     /// <summary>A weeding that is clear.</summary>
     public static ClearAction Pull => Mulch with { Action = "pull-by-hand", When = "now" };
 

@@ -81,6 +81,7 @@ internal static class SampleKnowledge
     {
         When = "now",
         Memory = ["rei-hours", "rates"],
+        Cautions = ["Rinse the sprayer."],
         ReiHours = new Span(12, 24),
         WaitAfterPottingDays = 14,
         DaysBeforeCovering = 21,
