@@ -6,11 +6,13 @@ namespace WeedAdvisor.Reports.Tests;
 
 public sealed class TextReportTests
 {
-    [Fact]
-    public void Full_advice_at_80_columns() => ExpectedText.Matches(Text(new TextLayout()));
+    private static readonly TextLayout s_full = new(Full: true);
 
     [Fact]
-    public void Full_advice_at_60_columns_with_sources() => ExpectedText.Matches(Text(new TextLayout(60, true)));
+    public void Full_advice_at_80_columns() => ExpectedText.Matches(Text(s_full));
+
+    [Fact]
+    public void Full_advice_at_60_columns_with_sources() => ExpectedText.Matches(Text(new TextLayout(60, true, Full: true)));
 
     [Theory]
     [InlineData(40)]
@@ -19,16 +21,17 @@ public sealed class TextReportTests
     [InlineData(120)]
     public void No_line_is_wider_than_the_page(int width)
     {
-        string text = Text(new TextLayout(width, true));
+        string text = Text(new TextLayout(width, true)) + Text(new TextLayout(width, true, Full: true));
         Assert.All(text.Split('\n'), line => Assert.True(line.Length <= width, line));
     }
 
     [Fact]
     public void Another_culture_gives_the_same_text()
     {
-        string plain = Text(new TextLayout(80, true));
+        var layout = new TextLayout(80, true, Full: true);
+        string plain = Text(layout);
         using var culture = new CommaCulture();
-        Assert.Equal(plain, Text(new TextLayout(80, true)));
+        Assert.Equal(plain, Text(layout));
     }
 
     [Fact]
@@ -65,9 +68,9 @@ public sealed class TextReportTests
     {
         VisitAdvice later = SampleAdvice.Of(SampleAdvice.FullArea);
         later = later with { Visit = later.Visit with { Date = new DateOnly(2027, 11, 26) } };
-        Assert.Contains("more than a year", Flat(Text(later, new TextLayout())), StringComparison.Ordinal);
+        Assert.Contains("more than a year", Flat(Text(later, s_full)), StringComparison.Ordinal);
         later = later with { Visit = later.Visit with { Date = new DateOnly(2027, 11, 25) } };
-        Assert.DoesNotContain("more than a year", Flat(Text(later, new TextLayout())), StringComparison.Ordinal);
+        Assert.DoesNotContain("more than a year", Flat(Text(later, s_full)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -103,7 +106,7 @@ public sealed class TextReportTests
 
     private static string Text(TextLayout layout) => Text(SampleAdvice.Full, layout);
 
-    private static string Text(AreaAdvice area) => Text(SampleAdvice.Of(area), new TextLayout());
+    private static string Text(AreaAdvice area) => Text(SampleAdvice.Of(area), s_full);
 
     private static string Text(VisitAdvice advice, TextLayout layout) =>
         TextReport.Of(advice, SampleKnowledge.Small, layout);

@@ -24,8 +24,8 @@ internal static class ActionBlock
             page.Write(Left, record.What);
         page.Write(Left, Figures.Merit(action));
         page.Write(Left, EffectText(names, action.Effect));
-        if (CostText(action, record, basis) is { } cost)
-            page.Write(Left, cost);
+        if (Costs.Text(action, basis) is { } cost)
+            page.Write(Left, $"Cost: {cost}{(Costs.IsInvented(record) ? " (invented figures)" : "")}");
         DateLines.Write(page, Left, dates, day);
         WriteReasons(page, names, action);
         WriteCautions(page, names, day, action, record);
@@ -45,20 +45,6 @@ internal static class ActionBlock
         part is { LowPercent: { } low, HighPercent: { } high }
             ? $"{names.Weed(part.Weed)} {Figures.Range(low, high)} %{Figures.Keys(part.Sources)}"
             : $"{names.Weed(part.Weed)} no figure";
-
-    private static string? CostText(ClearAction action, CatalogueAction? record, string basis)
-    {
-        string?[] parts =
-        [
-            action.CostUsd is { } usd ? $"about {Figures.Dollars(usd)}" : null,
-            action.Hours is { } hours ? $"{Figures.Plain(hours)} h of work" : null,
-        ];
-        string known = string.Join(", ", parts.Where(part => part is not null));
-        if (known.Length == 0)
-            return null;
-        bool invented = record?.Cost is { } cost && cost.Sources.Contains("invented");
-        return $"Cost: {known} {basis}{(invented ? " (invented figures)" : "")}";
-    }
 
     private static void WriteReasons(Page page, Names names, ClearAction action)
     {
