@@ -50,7 +50,7 @@ public static class ReasonText
             Write(page, names, behind, indent + Step);
     }
 
-    /// <summary>What was read. Of a long list the words that the rule compares come first, and the rest are counted.</summary>
+    /// <summary>What was read. Of a long list what the rule compares comes first, and the rest is counted.</summary>
     private static string Read(Reason reason, MatchedTest test)
     {
         string[] words = test.Read.Split(", ");

@@ -27,7 +27,8 @@ public sealed class BriefTextTests
         string[] lines = Text(SampleAdvice.Of(SampleAdvice.WithGranules(7))).Split('\n');
         Assert.Equal(4, lines.Count(line => line.Contains("Use it as its label says.", StringComparison.Ordinal)));
         int fifth = Array.IndexOf(lines, "   5. Granule number 05 (0.35)");
-        Assert.Equal(["   6. Granule number 06 (0.35)", "   7. Granule number 07 (0.35)", ""], lines[(fifth + 1)..(fifth + 4)]);
+        Assert.Equal(
+            ["   6. Granule number 06 (0.35)", "   7. Granule number 07 (0.35)", ""], lines[(fifth + 1)..(fifth + 4)]);
     }
 
     [Fact]
@@ -83,8 +84,8 @@ public sealed class BriefTextTests
     {
         string text = Text(SampleAdvice.Of(SampleAdvice.FullArea, SampleAdvice.FullArea));
         Assert.Equal(1, Count(text, "BEFORE ANY CHEMICAL"));
-        Assert.True(
-            text.IndexOf("BEFORE ANY CHEMICAL", StringComparison.Ordinal) < text.IndexOf("=====", StringComparison.Ordinal));
+        int safety = text.IndexOf("BEFORE ANY CHEMICAL", StringComparison.Ordinal);
+        Assert.True(safety < text.IndexOf("=====", StringComparison.Ordinal));
         Assert.All(Safety.StandingLines, line => Assert.Contains(line[..20], text, StringComparison.Ordinal));
         Assert.DoesNotContain("BEFORE ANY", Text(SampleAdvice.Of(SampleAdvice.BlankArea)), StringComparison.Ordinal);
     }

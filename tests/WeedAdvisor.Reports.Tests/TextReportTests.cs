@@ -12,7 +12,8 @@ public sealed class TextReportTests
     public void Full_advice_at_80_columns() => ExpectedText.Matches(Text(s_full));
 
     [Fact]
-    public void Full_advice_at_60_columns_with_sources() => ExpectedText.Matches(Text(new TextLayout(60, true, Full: true)));
+    public void Full_advice_at_60_columns_with_sources() =>
+        ExpectedText.Matches(Text(new TextLayout(60, true, Full: true)));
 
     [Theory]
     [InlineData(40)]
@@ -102,7 +103,8 @@ public sealed class TextReportTests
 
     [Fact]
     public void A_text_below_an_action_does_not_start_with_its_name() =>
-        Assert.Contains("mind: Rinse the tank after it. Surface wash stains.", Text(SampleAdvice.FullArea), StringComparison.Ordinal);
+        Assert.Contains(
+            "mind: Rinse the tank after it. Surface wash stains.", Text(SampleAdvice.FullArea), StringComparison.Ordinal);
 
     private static string Text(TextLayout layout) => Text(SampleAdvice.Full, layout);
 

@@ -23,9 +23,12 @@ public sealed class WhyTextTests
     [Fact]
     public void A_caution_is_told_before_its_reason_and_a_long_list_shows_what_was_compared()
     {
-        string text = Why("surface-wash", SampleAdvice.FullArea with { Conclusions = [SampleAdvice.Minding("surface-wash")] });
+        AreaAdvice area = SampleAdvice.FullArea with { Conclusions = [SampleAdvice.Minding("surface-wash")] };
+        string text = Why("surface-wash", area);
         Assert.Contains(
-            "WHAT TO MIND WITH IT\n  - Pull what it misses.\n    because: What is left seeds.\n", text, StringComparison.Ordinal);
+            "WHAT TO MIND WITH IT\n  - Pull what it misses.\n    because: What is left seeds.\n",
+            text,
+            StringComparison.Ordinal);
         string flat = string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains(
             "read: liverwort, a-weed-1, a-weed-2, a-weed-3, a-weed-4 and 5 more sources:", flat, StringComparison.Ordinal);

@@ -87,7 +87,7 @@ public sealed class Names(KnowledgeBase knowledge)
         return Figures.Sentence(under);
     }
 
-    /// <summary>A text to stand below the action's name: when it starts with the name and a colon, both are dropped.</summary>
+    /// <summary>A text to stand below the action's name: when it starts with name and colon, they are dropped.</summary>
     public string UnderItsName(string action, string text)
     {
         string prefix = Action(action) + ":";

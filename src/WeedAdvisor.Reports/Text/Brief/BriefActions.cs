@@ -52,7 +52,8 @@ internal static class BriefActions
     }
 
     /// <summary>The actions told in full.</summary>
-    public static IEnumerable<ClearAction> InFull(AreaAdvice area) => ActionGroup.Of(area).SelectMany(group => group.InFull);
+    public static IEnumerable<ClearAction> InFull(AreaAdvice area) =>
+        ActionGroup.Of(area).SelectMany(group => group.InFull);
 
     private static void WriteAction(Page page, BriefStyle style, ClearAction action, string? toldIn)
     {
@@ -89,7 +90,11 @@ internal static class BriefActions
         foreach (Point point in own.Where(point => !point.IsCaution).Concat(cautions.Take(shown)))
             page.Write(Left, point.Mark, point.Own);
         if (cautions.Length > shown)
-            page.Write(Left, Point.Mind, $"{Figures.Count(cautions.Length - shown, "more caution", "more cautions")} ('why' shows them)");
+        {
+            string more = Figures.Count(cautions.Length - shown, "more caution", "more cautions");
+            page.Write(Left, Point.Mind, $"{more} ('why' shows them)");
+        }
+
         if (notes.LettersOf(points) is { } letters)
             page.Write(Left, "notes: ", letters);
         if (treatment is not null)
@@ -111,7 +116,8 @@ internal static class BriefActions
             return "no weeds to count an effect on";
         if (effect.Reduction is not { } reduction)
             return "no published effect on these weeds";
-        string[] silent = [.. effect.Parts.Where(part => part.LowPercent is null).Select(part => names.Weed(part.Weed))];
+        string[] silent =
+            [.. effect.Parts.Where(part => part.LowPercent is null).Select(part => names.Weed(part.Weed))];
         string missing = silent.Length == 0 ? "" : $" (no figure for {Listing.And(silent)})";
         bool fromMemory = record is not null && (record.Memory.Contains("effects") || record.Memory.Contains("ratings"));
         return $"about {Figures.Percent(reduction)} fewer of the weeds seen{missing}"

@@ -36,8 +36,8 @@ internal static class BriefFindings
             page.Write(2, "? ", $"{text} (may apply; ask: {ask})");
         }
 
-        if (possible.Length > shown)
-            page.Write(2, "? ", $"{(possible.Length - shown).ToString(CultureInfo.InvariantCulture)} more may apply: not known yet.");
+        if (possible.Length - shown is var more and > 0)
+            page.Write(2, "? ", $"{more.ToString(CultureInfo.InvariantCulture)} more may apply: not known yet.");
     }
 
     /// <summary>

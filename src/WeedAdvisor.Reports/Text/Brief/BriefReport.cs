@@ -41,9 +41,10 @@ internal static class BriefReport
             page.Write(2, "- ", "In brackets behind an action: its merit, from 0 to 1. It ranks them, best first.");
         if (clear.Any(action => Costs.IsInvented(names.Record(action.Action))))
             page.Write(2, "- ", "Costs rest on invented figures. Put your own in their place.");
-        page.Write(2, "- ", "Everything: 'weedadvisor advise VISIT --full'. All of one action: 'weedadvisor why VISIT ACTION'.");
+        page.Write(2, "- ", "Everything: 'weedadvisor advise VISIT --full'.");
+        page.Write(2, "- ", "All of one action: 'weedadvisor why VISIT ACTION'.");
         if (clear.Any(action => names.IsTreatment(action.Action)))
-            page.Write(2, "- ", "A chemical that is only named here: read all that is said of it there before you use it.");
+            page.Write(2, "- ", "A chemical that is only named here: read all of it there before you use it.");
     }
 }
 

@@ -24,7 +24,11 @@ internal static class BriefWaiting
         foreach (var question in questions.Take(MostQuestions))
             page.Write(2, "- ", $"{Figures.Count(question.Count(), "waits", "wait")} for: {names.Need(question.Key)}");
         if (questions.Length > MostQuestions)
-            page.Write(2, "- ", $"and {Figures.Count(questions.Length - MostQuestions, "more question", "more questions")}");
+        {
+            string more = Figures.Count(questions.Length - MostQuestions, "more question", "more questions");
+            page.Write(2, "- ", $"and {more}");
+        }
+
         if (area.Waiting.Count(wait => wait.Needs.Any(need => need.Kind == NeedKind.Record)) is var onLabel and > 0)
             page.Write(2, "- ", $"{Figures.Count(onLabel, "waits", "wait")} for what only the label can tell");
         page.Write(2, "Nearest to being clear:");

@@ -22,12 +22,14 @@ internal sealed class Notes
     /// <summary>Whether the point is told as a note.</summary>
     public bool Holds(Point point) => _all.Contains(KeyOf(point));
 
-    /// <summary>The letters of the notes that the points are told in, such as <c>a to d, g</c>; null when there are none.</summary>
+    /// <summary>The letters of the notes that tell the points, such as <c>a to d, g</c>; null when there are none.</summary>
     public string? LettersOf(IEnumerable<Point> points)
     {
         int[] told = [.. points.Where(Holds).Select(point => _all.IndexOf(KeyOf(point))).Distinct().Order()];
         // In a run of letters the distance to the place in the list stays the same.
-        var runs = told.Select((index, place) => (index, place)).GroupBy(item => item.index - item.place, item => item.index);
+        var runs = told
+            .Select((index, place) => (index, place))
+            .GroupBy(item => item.index - item.place, item => item.index);
         return told.Length == 0 ? null : string.Join(", ", runs.Select(run => Run([.. run])));
     }
 

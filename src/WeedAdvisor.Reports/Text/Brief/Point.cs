@@ -28,7 +28,8 @@ internal sealed record Point(string Mark, string Own, string Shared)
         .. Strongest(style, action, "against: ", isDoubt: true),
         .. action.Cautions
             .OrderBy(Weight)
-            .Select(caution => OfText(style, action.Action, caution.IsCertain ? Mind : "mind, if it applies: ", caution.Text)),
+            .Select(caution => OfText(
+                style, action.Action, caution.IsCertain ? Mind : "mind, if it applies: ", caution.Text)),
     ];
 
     private static IEnumerable<Point> Strongest(BriefStyle style, ClearAction action, string mark, bool isDoubt) =>
