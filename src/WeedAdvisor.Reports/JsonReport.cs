@@ -43,7 +43,7 @@ public static class JsonReport
         WriteHead(json, advice);
         json.WriteList("areas", advice.Areas, area =>
         {
-            AreaJson.Write(json, area, names);
+            AreaJson.Write(json, area, names, advice.Visit.Date);
             PassOn(json, buffer, output);
         });
         json.WriteTexts("safety", Safety.StandingLines);

@@ -31,7 +31,17 @@ public static class Safety
             .Any(knowledge.Treatments.ContainsKey);
 
     /// <summary>What the record of a chemical says about handling it, and what has to be confirmed on its label.</summary>
-    public static ImmutableArray<string> LinesFor(Treatment treatment, DateOnly day)
+    public static ImmutableArray<string> LinesFor(Treatment treatment, DateOnly day) => LinesFor(
+        treatment, day, fields => $"confirm on the label: {string.Join(", ", fields.Select(Names.Field))} (from memory)");
+
+    /// <summary>The same in fewer words: what has to be confirmed is counted.</summary>
+    public static ImmutableArray<string> BriefLinesFor(Treatment treatment, DateOnly day) => LinesFor(
+        treatment,
+        day,
+        fields => $"confirm {Figures.Count(fields.Length, "value", "values")} on the label (from memory)");
+
+    private static ImmutableArray<string> LinesFor(
+        Treatment treatment, DateOnly day, Func<ImmutableArray<string>, string> confirm)
     {
         List<string> lines = [];
         if (treatment.RestrictedUse)
@@ -44,7 +54,7 @@ public static class Safety
             ? $"protective equipment: {equipment.TrimEnd('.')}"
             : "protective equipment: see the label");
         if (ToConfirm(treatment) is { IsEmpty: false } fields)
-            lines.Add($"confirm on the label: {string.Join(", ", fields.Select(Names.Field))} (from memory)");
+            lines.Add(confirm(fields));
         if (IsStale(treatment, day))
             lines.Add($"last checked {Figures.Day(treatment.Checked)}, more than a year ago: check every value again");
         return [.. lines];

@@ -2,13 +2,15 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Text;
+using WeedAdvisor.Reports.Text.Brief;
 
 namespace WeedAdvisor.Reports;
 
 /// <summary>How an advice is laid out as text.</summary>
 /// <param name="Width">Columns of the page.</param>
-/// <param name="WithSources">Whether the sources are cited in full at the end.</param>
-public sealed record TextLayout(int Width = 80, bool WithSources = false);
+/// <param name="WithSources">Whether the sources are named, and cited in full at the end.</param>
+/// <param name="Full">Whether everything is shown, or what a grower needs first.</param>
+public sealed record TextLayout(int Width = 80, bool WithSources = false, bool Full = false);
 
 /// <summary>
 /// Advice as plain text for people. It reads from what is needed first to what explains it: the next question, what to
@@ -24,8 +26,10 @@ public static class TextReport
         WriteTitle(page, advice);
         if (advice.Areas.Length > 1)
             FirstThings.Write(page, names, advice);
-        foreach (AreaAdvice area in advice.Areas)
-            WriteArea(page, names, knowledge, advice.Visit, area);
+        if (layout.Full)
+            WriteAreas(page, names, knowledge, advice);
+        else
+            BriefReport.Write(page, names, knowledge, advice, layout.WithSources);
         if (layout.WithSources)
             SourceSection.Write(page, knowledge, SourceSection.KeysOf(advice));
         return page.ToString();
@@ -40,45 +44,21 @@ public static class TextReport
         page.Write(0, $"Visit {visit.Id}, {Figures.Day(visit.Date)}; knowledge {advice.Knowledge.Brief}");
     }
 
-    private static void WriteArea(Page page, Names names, KnowledgeBase knowledge, Visit visit, AreaAdvice area)
+    private static void WriteAreas(Page page, Names names, KnowledgeBase knowledge, VisitAdvice advice)
     {
-        page.Gap();
-        page.Rule('=');
-        page.Write(0, area.Area.Name);
-        page.Write(0, WeedsSeen(names, area.Area));
-        page.Rule('=');
-        QuestionSection.Write(page, area);
-        ActionSection.Write(page, names, visit.Date, area);
-        if (Safety.NamesTreatment(area, knowledge))
-            WriteSafety(page);
-        FindingSection.Write(page, area);
-        FindingSection.WriteCautions(page, area);
-        WaitingSection.Write(page, names, area);
-        BarredSection.Write(page, names, area);
-        FindingSection.WriteConflicts(page, names, area);
-        FindingSection.WriteGaps(page, area);
-    }
-
-    private static string WeedsSeen(Names names, VisitArea area)
-    {
-        if (area.Weeds is not { } weeds)
-            return "Weeds: not known";
-        if (weeds.IsEmpty)
-            return "Weeds: none seen";
-        return "Weeds: " + string.Join("; ", weeds.Select(weed => OneWeed(names, weed)));
-    }
-
-    private static string OneWeed(Names names, WeedSeen seen)
-    {
-        string stage = seen.Stage is { } word ? names.Word("stage", word) : "stage not known";
-        string cover = seen.CoverPercent is { } percent ? $"{Figures.Plain(percent)} % cover" : "cover not known";
-        return $"{names.Weed(seen.Weed)} ({stage}, {cover})";
-    }
-
-    private static void WriteSafety(Page page)
-    {
-        page.Heading("Before any chemical");
-        foreach (string line in Safety.StandingLines)
-            page.Write(2, "- ", line);
+        foreach (AreaAdvice area in advice.Areas)
+        {
+            AreaHead.Write(page, names, area.Area);
+            QuestionSection.Write(page, area);
+            ActionSection.Write(page, names, advice.Visit.Date, area);
+            if (Safety.NamesTreatment(area, knowledge))
+                SafetySection.Write(page);
+            FindingSection.Write(page, area);
+            FindingSection.WriteCautions(page, area);
+            WaitingSection.Write(page, names, area);
+            BarredSection.Write(page, names, area);
+            FindingSection.WriteConflicts(page, names, area);
+            FindingSection.WriteGaps(page, area);
+        }
     }
 }

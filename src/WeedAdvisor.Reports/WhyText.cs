@@ -21,10 +21,15 @@ public static class WhyText
         string visit = $"visit {advice.Visit.Id}, {Figures.Day(advice.Visit.Date)}";
         page.Write(0, $"{area.Area.Name}, {visit}; knowledge {advice.Knowledge.Brief}");
         page.Gap();
+        page.Write(0, action.What);
+        page.Gap();
         page.Write(0, $"Here it is {Standing(area, action.Id)}");
+        if (area.Clear.Any(clear => clear.Action == action.Id))
+            DateLines.Write(page, 0, names.Dates(action.Id, area.Area, advice.Visit.Date), advice.Visit.Date);
         WriteNeeds(page, names, area, action.Id);
         foreach (ReasonKind kind in ReasonKind.All)
             WriteKind(page, knowledge, kind, [.. area.Conclusions.Where(r => r.Action == action.Id && kind.Holds(r))]);
+        WriteRecordCautions(page, names, action);
         if (action is Treatment treatment)
             WriteSafety(page, treatment, advice.Visit.Date);
         return page.ToString();
@@ -59,6 +64,15 @@ public static class WhyText
         page.Heading(kind.Title);
         foreach (Reason reason in reasons)
             ReasonText.Write(page, knowledge, reason);
+    }
+
+    private static void WriteRecordCautions(Page page, Names names, CatalogueAction action)
+    {
+        if (action.Cautions.IsEmpty)
+            return;
+        page.Heading("What its record says to mind, wherever it is done");
+        foreach (string caution in action.Cautions)
+            page.Write(2, "- ", names.UnderItsName(action.Id, caution));
     }
 
     private static void WriteSafety(Page page, Treatment treatment, DateOnly day)

@@ -31,9 +31,12 @@ public sealed class JsonReportTests
         HasKeys(First(area, "findings"), "id", "text", "certainty", "certain", "because");
         HasKeys(
             First(area, "clear"),
-            "action", "name", "kind", "rank", "merit", "certainty", "effect", "when", "costUsdPer1000Pots",
+            "action", "name", "kind", "rank", "merit", "certainty", "effect", "when", "dates", "costUsdPer1000Pots",
             "hoursPer1000Pots", "because", "cautions", "fromMemory", "sources");
         HasKeys(First(area, "clear").GetProperty("effect"), "reduction", "counted", "parts");
+        HasKeys(
+            First(area, "clear").GetProperty("dates"),
+            "earliest", "earliestBecause", "latest", "latestBecause", "lookAgain");
         HasKeys(First(First(area, "clear"), "because"), "judgement", "text", "certainty", "certain", "sources");
         HasKeys(First(area, "waiting"), "action", "needs", "because");
         HasKeys(First(area, "barred"), "action", "severity", "because", "sources");
@@ -63,6 +66,21 @@ public sealed class JsonReportTests
         Assert.Equal("0.6123", wash.GetProperty("merit").GetRawText());
         Assert.Equal("45", wash.GetProperty("costUsdPer1000Pots").GetRawText());
         Assert.Equal("85.5", wash.GetProperty("effect").GetProperty("parts")[0].GetProperty("lowPercent").GetRawText());
+    }
+
+    [Fact]
+    public void Dates_are_days_with_what_sets_them_or_null()
+    {
+        using var json = JsonDocument.Parse(Json());
+        JsonElement clear = json.RootElement.GetProperty("areas")[0].GetProperty("clear");
+        JsonElement wash = clear[0].GetProperty("dates");
+        Assert.Equal("2026-04-24", wash.GetProperty("earliest").GetString());
+        Assert.Equal("2026-10-11", wash.GetProperty("latest").GetString());
+        Assert.Equal("2026-06-19", wash.GetProperty("lookAgain").GetString());
+        JsonElement mulch = clear[1].GetProperty("dates");
+        Assert.Equal("2026-04-14", mulch.GetProperty("earliest").GetString());
+        Assert.Equal(JsonValueKind.Null, mulch.GetProperty("earliestBecause").ValueKind);
+        Assert.Equal(JsonValueKind.Null, mulch.GetProperty("latest").ValueKind);
     }
 
     private static string Json() => JsonReport.Of(SampleAdvice.Full, SampleKnowledge.Small);

@@ -6,11 +6,14 @@ namespace WeedAdvisor.Reports.Tests;
 
 public sealed class TextReportTests
 {
-    [Fact]
-    public void Full_advice_at_80_columns() => ExpectedText.Matches(Text(new TextLayout()));
+    private static readonly TextLayout s_full = new(Full: true);
 
     [Fact]
-    public void Full_advice_at_60_columns_with_sources() => ExpectedText.Matches(Text(new TextLayout(60, true)));
+    public void Full_advice_at_80_columns() => ExpectedText.Matches(Text(s_full));
+
+    [Fact]
+    public void Full_advice_at_60_columns_with_sources() =>
+        ExpectedText.Matches(Text(new TextLayout(60, true, Full: true)));
 
     [Theory]
     [InlineData(40)]
@@ -19,16 +22,17 @@ public sealed class TextReportTests
     [InlineData(120)]
     public void No_line_is_wider_than_the_page(int width)
     {
-        string text = Text(new TextLayout(width, true));
+        string text = Text(new TextLayout(width, true)) + Text(new TextLayout(width, true, Full: true));
         Assert.All(text.Split('\n'), line => Assert.True(line.Length <= width, line));
     }
 
     [Fact]
     public void Another_culture_gives_the_same_text()
     {
-        string plain = Text(new TextLayout(80, true));
+        var layout = new TextLayout(80, true, Full: true);
+        string plain = Text(layout);
         using var culture = new CommaCulture();
-        Assert.Equal(plain, Text(new TextLayout(80, true)));
+        Assert.Equal(plain, Text(layout));
     }
 
     [Fact]
@@ -65,9 +69,9 @@ public sealed class TextReportTests
     {
         VisitAdvice later = SampleAdvice.Of(SampleAdvice.FullArea);
         later = later with { Visit = later.Visit with { Date = new DateOnly(2027, 11, 26) } };
-        Assert.Contains("more than a year", Flat(Text(later, new TextLayout())), StringComparison.Ordinal);
+        Assert.Contains("more than a year", Flat(Text(later, s_full)), StringComparison.Ordinal);
         later = later with { Visit = later.Visit with { Date = new DateOnly(2027, 11, 25) } };
-        Assert.DoesNotContain("more than a year", Flat(Text(later, new TextLayout())), StringComparison.Ordinal);
+        Assert.DoesNotContain("more than a year", Flat(Text(later, s_full)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -81,9 +85,30 @@ public sealed class TextReportTests
         Assert.DoesNotContain('\r', text);
     }
 
+    [Fact]
+    public void Dates_are_told_with_what_sets_them()
+    {
+        string text = Text(SampleAdvice.FullArea);
+        Assert.Contains("from 24 April 2026: after potting the mix has to settle", text, StringComparison.Ordinal);
+        Assert.Contains("by 11 October 2026: the house must stay open", text, StringComparison.Ordinal);
+        Assert.Contains("look again from 19 June 2026:", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_due_at_once_is_due_today()
+    {
+        string text = Text(SampleAdvice.FullArea with { Clear = [SampleAdvice.Pull] });
+        Assert.Contains("today: Liverwort is about to seed, or already does", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_text_below_an_action_does_not_start_with_its_name() =>
+        Assert.Contains(
+            "mind: Rinse the tank after it. Surface wash stains.", Text(SampleAdvice.FullArea), StringComparison.Ordinal);
+
     private static string Text(TextLayout layout) => Text(SampleAdvice.Full, layout);
 
-    private static string Text(AreaAdvice area) => Text(SampleAdvice.Of(area), new TextLayout());
+    private static string Text(AreaAdvice area) => Text(SampleAdvice.Of(area), s_full);
 
     private static string Text(VisitAdvice advice, TextLayout layout) =>
         TextReport.Of(advice, SampleKnowledge.Small, layout);

@@ -21,6 +21,29 @@ public sealed class WhyTextTests
         Assert.Contains("no rule speaks for it", Why("let-surface-dry", SampleAdvice.BlankArea), StringComparison.Ordinal);
 
     [Fact]
+    public void A_caution_is_told_before_its_reason_and_a_long_list_shows_what_was_compared()
+    {
+        AreaAdvice area = SampleAdvice.FullArea with { Conclusions = [SampleAdvice.Minding("surface-wash")] };
+        string text = Why("surface-wash", area);
+        Assert.Contains(
+            "WHAT TO MIND WITH IT\n  - Pull what it misses.\n    because: What is left seeds.\n",
+            text,
+            StringComparison.Ordinal);
+        string flat = string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains(
+            "read: liverwort, a-weed-1, a-weed-2, a-weed-3, a-weed-4 and 5 more sources:", flat, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Dates_and_the_cautions_of_the_record_stand_with_a_clear_action()
+    {
+        string text = Why("surface-wash");
+        Assert.Contains("from 24 April 2026: after potting the mix has to settle\n", text, StringComparison.Ordinal);
+        Assert.Contains(
+            "WHAT ITS RECORD SAYS TO MIND, WHEREVER IT IS DONE\n  - Rinse the sprayer.\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_reason_shows_the_findings_behind_it()
     {
         var page = new Page(80);

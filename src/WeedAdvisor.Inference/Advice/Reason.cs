@@ -14,6 +14,7 @@ public sealed class Reason
     private readonly IReasonDetails? _details;
     private readonly Conclusion? _conclusion;
     private string? _text;
+    private string? _caution;
     private ImmutableArray<MatchedPattern> _matched;
 
     /// <summary>A reason of which everything is at hand.</summary>
@@ -65,6 +66,11 @@ public sealed class Reason
     /// <summary>The rule's reason in plain words, slots filled in.</summary>
     public string Text => _text ??= _details!.TextOf(_conclusion!);
 
+    /// <summary>What a caution says, slots filled in; null for a reason of another kind.</summary>
+    public string? CautionText => Then is Consequence.Caution caution
+        ? _caution ??= _details?.CautionOf(_conclusion!) ?? caution.Text
+        : null;
+
     /// <summary>What the rule concludes.</summary>
     public Consequence Then { get; }
 
@@ -109,6 +115,9 @@ internal interface IReasonDetails
 {
     /// <summary>The rule's reason with its slots filled in.</summary>
     public string TextOf(Conclusion conclusion);
+
+    /// <summary>The text of the rule's caution with its slots filled in.</summary>
+    public string CautionOf(Conclusion conclusion);
 
     /// <summary>The conditions with what they matched.</summary>
     public ImmutableArray<MatchedPattern> MatchedBy(Conclusion conclusion);

@@ -78,7 +78,7 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
         .. action.Cautions.Select(text => new ActionCaution(text, null, true)),
         .. one.Cautions
             .Order()
-            .Select(caution => new ActionCaution(TextOf(caution), caution.Judgement.Id, caution.IsCertain))
+            .Select(caution => new ActionCaution(_reasons.CautionOf(caution), caution.Judgement.Id, caution.IsCertain))
             .DistinctBy(caution => caution.Text),
     ];
 
@@ -137,12 +137,9 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
         .. conclusions
             .Where(one => one.Judgement.Then is Consequence.Caution && one.Action is null)
             .Order()
-            .Select(one => new AreaCaution(TextOf(one), one.IsCertain, _reasons.Of(one)))
+            .Select(one => new AreaCaution(_reasons.CautionOf(one), one.IsCertain, _reasons.Of(one)))
             .DistinctBy(caution => (caution.Text, caution.Because.Judgement)),
     ];
-
-    private string TextOf(Conclusion caution) =>
-        _reasons.Fill(((Consequence.Caution)caution.Judgement.Then).Text, caution);
 
     private static ImmutableArray<string> Keys(IEnumerable<string> keys) =>
         [.. keys.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];

@@ -23,8 +23,11 @@ internal sealed class Reasons : IReasonDetails
     /// <inheritdoc/>
     public string TextOf(Conclusion conclusion) => Fill(conclusion.Judgement.Because, conclusion);
 
-    /// <summary>A rule's text with its slots filled in for one conclusion.</summary>
-    public string Fill(string text, Conclusion conclusion) => Wording.Fill(
+    /// <inheritdoc/>
+    public string CautionOf(Conclusion conclusion) =>
+        Fill(((Consequence.Caution)conclusion.Judgement.Then).Text, conclusion);
+
+    private string Fill(string text, Conclusion conclusion) => Wording.Fill(
         text, conclusion.Match, MatchTruth.Of(conclusion.Judgement, conclusion.Match).Bindings, Say);
 
     private string Say(string word) => _plainWords.GetValueOrDefault(word, word);

@@ -14,7 +14,8 @@ internal static class Wording
     /// <summary>
     /// Fills the slots of a rule's text: <c>{weed}</c>, <c>{crop}</c>, <c>{practice}</c>, <c>{treatment}</c>,
     /// <c>{action}</c> and <c>{past}</c> with the names of the facts matched, <c>{$name}</c> with what a variable stands for.
-    /// A slot that nothing fills is left as it is; the reader refuses such rules.
+    /// A number of days that is not known yet reads as such. A slot that nothing fills is left as it is; the reader refuses
+    /// such rules.
     /// </summary>
     public static string Fill(string text, IReadOnlyList<Matched> match, Bindings bindings, Func<string, string> say)
     {
@@ -31,14 +32,16 @@ internal static class Wording
             }
 
             string slot = text[(i + 1)..end];
-            filled.Append(ValueOf(slot, match, bindings, say) ?? text[i..(end + 1)]);
+            bool isCount = text.AsSpan(end + 1).StartsWith(" days", StringComparison.Ordinal);
+            filled.Append(ValueOf(slot, match, bindings, say, isCount) ?? text[i..(end + 1)]);
             i = end + 1;
         }
 
         return filled.ToString();
     }
 
-    private static string? ValueOf(string slot, IReadOnlyList<Matched> match, Bindings bindings, Func<string, string> say)
+    private static string? ValueOf(
+        string slot, IReadOnlyList<Matched> match, Bindings bindings, Func<string, string> say, bool isCount)
     {
         if (slot.StartsWith('$'))
         {
@@ -46,6 +49,7 @@ internal static class Wording
             {
                 Reading.Words words => string.Join(" or ", words.Value.Select(say)),
                 Reading.Nothing => null,
+                Reading.Open when isCount => "an unknown number of",
                 Reading.Open open => $"(not answered yet: {string.Join(", ", open.Needs.Select(need => need.Id))})",
                 Reading other => other.Text,
             };

@@ -8,12 +8,15 @@ namespace WeedAdvisor.Reports.Json;
 /// <summary>The advice for one area as JSON.</summary>
 internal static class AreaJson
 {
-    public static void Write(Utf8JsonWriter json, AreaAdvice area, Names names)
+    public static void Write(Utf8JsonWriter json, AreaAdvice area, Names names, DateOnly day)
     {
         json.WriteString("id", area.Area.Id);
         json.WriteString("name", area.Area.Name);
         json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
-        json.WriteList("clear", area.Clear, action => ClearJson.Write(json, action, names));
+        json.WriteList(
+            "clear",
+            area.Clear,
+            action => ClearJson.Write(json, action, names, names.Dates(action.Action, area.Area, day)));
         json.WriteList("waiting", area.Waiting, action =>
         {
             json.WriteString("action", action.Action);

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Planning.Dates;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Json;
@@ -7,7 +8,7 @@ namespace WeedAdvisor.Reports.Json;
 /// <summary>A clear action as JSON.</summary>
 internal static class ClearJson
 {
-    public static void Write(Utf8JsonWriter json, ClearAction action, Names names)
+    public static void Write(Utf8JsonWriter json, ClearAction action, Names names, ActionDates? dates)
     {
         json.WriteString("action", action.Action);
         json.WriteString("name", names.Action(action.Action));
@@ -17,6 +18,7 @@ internal static class ClearJson
         json.WriteFigure("certainty", action.Certainty);
         WriteEffect(json, action.Effect);
         json.WriteString("when", action.When);
+        WriteDates(json, dates);
         json.WriteFigure("costUsdPer1000Pots", action.CostUsd);
         json.WriteFigure("hoursPer1000Pots", action.Hours);
         json.WriteBecause(action.Because);
@@ -29,6 +31,19 @@ internal static class ClearJson
         json.WriteTexts("fromMemory", names.Record(action.Action) is { } record ? Safety.ToConfirm(record) : []);
         json.WriteTexts("sources", action.Sources);
     }
+
+    private static void WriteDates(Utf8JsonWriter json, ActionDates? dates)
+    {
+        json.WriteStartObject("dates");
+        json.WriteText("earliest", Day(dates?.Earliest));
+        json.WriteText("earliestBecause", dates?.EarliestBecause);
+        json.WriteText("latest", Day(dates?.Latest));
+        json.WriteText("latestBecause", dates?.LatestBecause);
+        json.WriteText("lookAgain", Day(dates?.LookAgain));
+        json.WriteEndObject();
+    }
+
+    private static string? Day(DateOnly? date) => date is { } day ? Figures.Day(day) : null;
 
     private static void WriteEffect(Utf8JsonWriter json, Effect effect)
     {

@@ -3,6 +3,7 @@ using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Dates;
 
 namespace WeedAdvisor.Reports.Text;
 
@@ -12,7 +13,8 @@ internal static class ActionBlock
     private const int MostReasons = 2;
     private const int Left = 6;
 
-    public static void Write(Page page, Names names, DateOnly day, ClearAction action, string basis)
+    public static void Write(
+        Page page, Names names, DateOnly day, ClearAction action, string basis, ActionDates? dates)
     {
         page.Gap();
         string rank = action.Rank.ToString(CultureInfo.InvariantCulture).PadLeft(3);
@@ -22,9 +24,10 @@ internal static class ActionBlock
             page.Write(Left, record.What);
         page.Write(Left, Figures.Merit(action));
         page.Write(Left, EffectText(names, action.Effect));
-        if (CostText(action, record, basis) is { } cost)
-            page.Write(Left, cost);
-        WriteReasons(page, action);
+        if (Costs.Text(action, basis) is { } cost)
+            page.Write(Left, $"Cost: {cost}{(Costs.IsInvented(record) ? " (invented figures)" : "")}");
+        DateLines.Write(page, Left, dates, day);
+        WriteReasons(page, names, action);
         WriteCautions(page, names, day, action, record);
     }
 
@@ -43,39 +46,33 @@ internal static class ActionBlock
             ? $"{names.Weed(part.Weed)} {Figures.Range(low, high)} %{Figures.Keys(part.Sources)}"
             : $"{names.Weed(part.Weed)} no figure";
 
-    private static string? CostText(ClearAction action, CatalogueAction? record, string basis)
-    {
-        string?[] parts =
-        [
-            action.CostUsd is { } usd ? $"about {Figures.Dollars(usd)}" : null,
-            action.Hours is { } hours ? $"{Figures.Plain(hours)} h of work" : null,
-        ];
-        string known = string.Join(", ", parts.Where(part => part is not null));
-        if (known.Length == 0)
-            return null;
-        bool invented = record?.Cost is { } cost && cost.Sources.Contains("invented");
-        return $"Cost: {known} {basis}{(invented ? " (invented figures)" : "")}";
-    }
-
-    private static void WriteReasons(Page page, ClearAction action)
+    private static void WriteReasons(Page page, Names names, ClearAction action)
     {
         ImmutableArray<Reason> against = [.. action.Because.Where(IsDoubt)];
         ImmutableArray<Reason> support = [.. action.Because.Where(reason => !IsDoubt(reason))];
-        WriteStrongest(page, "for: ", support);
-        WriteStrongest(page, "against: ", against);
+        WriteStrongest(page, names, action, "for: ", support);
+        WriteStrongest(page, names, action, "against: ", against);
         page.Write(Left, "why: ", string.Join(", ", action.Because.Select(reason => reason.Judgement).Distinct()));
     }
 
-    private static void WriteStrongest(Page page, string mark, ImmutableArray<Reason> reasons)
+    private static void WriteStrongest(
+        Page page, Names names, ClearAction action, string mark, ImmutableArray<Reason> reasons)
     {
         foreach (Reason reason in reasons.DistinctBy(reason => reason.Text).Take(MostReasons))
-            page.Write(Left, mark, $"{Figures.Sentence(reason.Text)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}");
+        {
+            string text = names.UnderItsName(action.Action, reason.Text);
+            page.Write(Left, mark, $"{text} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}");
+        }
     }
 
     private static void WriteCautions(Page page, Names names, DateOnly day, ClearAction action, CatalogueAction? record)
     {
         foreach (ActionCaution caution in action.Cautions)
-            page.Write(Left, caution.IsCertain ? "mind: " : "mind, if it applies: ", caution.Text);
+        {
+            string mark = caution.IsCertain ? "mind: " : "mind, if it applies: ";
+            page.Write(Left, mark, names.UnderItsName(action.Action, caution.Text));
+        }
+
         if (names.Treatment(action.Action) is { } treatment)
             page.Write(Left, "label first: ", string.Join("; ", Safety.LinesFor(treatment, day)));
         else if (record is not null && Safety.ToConfirm(record) is { IsEmpty: false } fields)

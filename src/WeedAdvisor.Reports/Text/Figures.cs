@@ -35,9 +35,19 @@ public static class Figures
     public static string Count(int count, string one, string many) =>
         string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
 
-    /// <summary>A text that starts with a capital: rules start with names as the records write them.</summary>
-    public static string Sentence(string text) =>
-        text.Length > 0 && char.IsLower(text[0]) ? char.ToUpperInvariant(text[0]) + text[1..] : text;
+    /// <summary>A date as people write it, such as <c>2 June 2026</c>.</summary>
+    public static string LongDay(DateOnly date) => date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary>A text whose sentences start with a capital: rules start some with a name as its record writes it.</summary>
+    public static string Sentence(string text) => string.Create(text.Length, text, static (letters, from) =>
+    {
+        from.CopyTo(letters);
+        for (int i = 0; i < letters.Length; i++)
+        {
+            if (i == 0 || (i > 1 && letters[i - 1] == ' ' && letters[i - 2] == '.'))
+                letters[i] = char.ToUpperInvariant(letters[i]);
+        }
+    });
 
     /// <summary>How strong a case for an action is.</summary>
     public static string CaseWord(double certainty) => certainty switch

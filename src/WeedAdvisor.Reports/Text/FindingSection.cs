@@ -49,8 +49,8 @@ internal static class FindingSection
         foreach (Conflict conflict in area.Conflicts)
         {
             page.Write(2, "- ", names.Action(conflict.Action));
-            WriteSide(page, "for: ", conflict.For);
-            WriteSide(page, "against: ", conflict.Against);
+            WriteSide(page, names, conflict.Action, "for: ", conflict.For);
+            WriteSide(page, names, conflict.Action, "against: ", conflict.Against);
         }
     }
 
@@ -63,10 +63,14 @@ internal static class FindingSection
             page.Write(2, "- ", gap.Text);
     }
 
-    private static void WriteSide(Page page, string mark, ImmutableArray<Reason> reasons)
+    private static void WriteSide(
+        Page page, Names names, string action, string mark, ImmutableArray<Reason> reasons)
     {
         foreach (Reason reason in reasons)
-            page.Write(6, mark, $"{Figures.Sentence(reason.Text)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}");
+        {
+            string text = names.UnderItsName(action, reason.Text);
+            page.Write(6, mark, $"{text} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}");
+        }
     }
 
     private static ImmutableArray<Need> NeedsOf(Finding finding) =>

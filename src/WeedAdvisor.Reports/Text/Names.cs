@@ -3,6 +3,8 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Dates;
 
 namespace WeedAdvisor.Reports.Text;
 
@@ -74,14 +76,28 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>
     /// A reason's text with the action's name taken out, so that one rule about many actions reads as one sentence.
     /// </summary>
-    public string WithoutName(Reason reason)
+    public string WithoutName(Reason reason) =>
+        reason.Action is { } id ? WithoutName(id, reason.Text) : Figures.Sentence(reason.Text);
+
+    /// <summary>A text with the action's name taken out, so that it fits other actions as well.</summary>
+    public string WithoutName(string action, string text)
     {
-        if (reason.Action is not { } id)
-            return Figures.Sentence(reason.Text);
-        string instead = IsTreatment(id) ? "this chemical" : "this practice";
-        string text = reason.Text.Replace(Action(id), instead, StringComparison.OrdinalIgnoreCase);
-        return Figures.Sentence(text);
+        string instead = IsTreatment(action) ? "this chemical" : "this practice";
+        string under = UnderItsName(action, text).Replace(Action(action), instead, StringComparison.OrdinalIgnoreCase);
+        return Figures.Sentence(under);
     }
+
+    /// <summary>A text to stand below the action's name: when it starts with name and colon, they are dropped.</summary>
+    public string UnderItsName(string action, string text)
+    {
+        string prefix = Action(action) + ":";
+        bool isDoubled = text.StartsWith(prefix, StringComparison.OrdinalIgnoreCase);
+        return Figures.Sentence(isDoubled ? text[prefix.Length..].TrimStart() : text);
+    }
+
+    /// <summary>When the action can and must be done in an area; null when the knowledge does not hold it.</summary>
+    public ActionDates? Dates(string action, VisitArea area, DateOnly day) =>
+        Record(action) is { } record ? ActionDates.Of(record, area, day, knowledge) : null;
 
     /// <summary>The names of several actions, in ordinal order.</summary>
     public ImmutableArray<string> ActionsInOrder(IEnumerable<string> ids) =>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 
 namespace WeedAdvisor.Reports.Text;
@@ -19,27 +18,7 @@ internal static class WaitingSection
         foreach (NeedWords need in needed.Select(names.NeedOfAny).Distinct())
             page.Write(4, "- ", need.InFull);
         page.Write(2, "What each answer may free; the fewest answers first");
-        foreach ((ImmutableArray<NeedWords> needs, ImmutableArray<string> actions) in Groups(names, area.Waiting))
-            page.Write(4, "- ", $"after {Listed(needs)}: {string.Join("; ", names.ActionsInOrder(actions))}");
+        foreach (WaitingGroup group in WaitingGroup.Of(names, area.Waiting))
+            page.Write(4, "- ", $"after {group.Listed}: {string.Join("; ", names.ActionsInOrder(group.Actions))}");
     }
-
-    /// <summary>The waiting actions by what they need: fewest needs first, then in ordinal order.</summary>
-    private static IEnumerable<(ImmutableArray<NeedWords> Needs, ImmutableArray<string> Actions)> Groups(
-        Names names, ImmutableArray<WaitingAction> waiting) =>
-        waiting
-            .Select(action => (Needs: NeedsOf(names, action), action.Action))
-            .GroupBy(item => Listed(item.Needs), StringComparer.Ordinal)
-            .OrderBy(group => group.First().Needs.Length)
-            .ThenBy(group => group.Key, StringComparer.Ordinal)
-            .Select(group => (group.First().Needs, (ImmutableArray<string>)[.. group.Select(item => item.Action)]));
-
-    private static ImmutableArray<NeedWords> NeedsOf(Names names, WaitingAction action) =>
-        [.. action.Needs.Order().Select(names.NeedOfAny).Distinct()];
-
-    private static string Listed(ImmutableArray<NeedWords> needs) => needs switch
-    {
-        [] => "nothing that is known",
-        [var only] => only.Short,
-        [.. var most, var last] => $"{string.Join(", ", most.Select(need => need.Short))} and {last.Short}",
-    };
 }

@@ -16,15 +16,16 @@ internal static class AdviseCommand
         Option<string?> area = VisitArgument.Area();
         Option<string> format = LayoutOptions.OneOf("--format", "How the advice is written.", "text", "json");
         var sources = new Option<bool>("--sources") { Description = "Cite the sources in full at the end (text)." };
+        Option<bool> full = LayoutOptions.Full();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "advise",
             "Print the advice on a visit.",
             "weedadvisor advise visit.yaml",
-            "weedadvisor advise visit.yaml --area mist-house --sources",
+            "weedadvisor advise visit.yaml --area mist-house --full --sources",
             "weedadvisor advise visit.yaml --format json > advice.json")
         {
-            file, area, format, sources, width,
+            file, area, format, full, sources, width,
         };
         command.SetAction(parsed =>
         {
@@ -32,7 +33,7 @@ internal static class AdviseCommand
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             bool json = parsed.GetValue(format) == "json";
-            var layout = new TextLayout(parsed.GetValue(width), parsed.GetValue(sources));
+            var layout = new TextLayout(parsed.GetValue(width), parsed.GetValue(sources), parsed.GetValue(full));
             VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
             if (json)
                 JsonReport.Write(surroundings.Out, advice, knowledge);

@@ -14,18 +14,20 @@ internal static class DemoCommand
 
     public static Command Of(Surroundings surroundings)
     {
+        Option<bool> full = LayoutOptions.Full();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
-            "demo", "Print the advice on an invented visit.", "weedadvisor demo", "weedadvisor demo | less")
+            "demo", "Print the advice on an invented visit.", "weedadvisor demo", "weedadvisor demo --full | less")
         {
-            width,
+            full, width,
         };
-        command.SetAction(parsed => Run(parsed, surroundings, parsed.GetValue(width)));
+        command.SetAction(parsed => Run(
+            parsed, surroundings, new TextLayout(parsed.GetValue(width), Full: parsed.GetValue(full))));
         return command;
     }
 
     /// <summary>Prints the advice on the demo visit of the knowledge.</summary>
-    public static int Run(ParseResult parsed, Surroundings surroundings, int width)
+    public static int Run(ParseResult parsed, Surroundings surroundings, TextLayout layout)
     {
         KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
         WorkedVisit demo = knowledge.WorkedVisits.FirstOrDefault(worked => worked.File == File)
@@ -33,7 +35,7 @@ internal static class DemoCommand
                 ExitCode.BadKnowledge,
                 $"the knowledge has no demo visit '{File}'. Give advise a visit of your own.");
         VisitAdvice advice = Advisor.Of(knowledge).Advise(demo.Visit);
-        surroundings.Out.Write(TextReport.Of(advice, knowledge, new TextLayout(width)));
+        surroundings.Out.Write(TextReport.Of(advice, knowledge, layout));
         return ExitCode.Done;
     }
 }

@@ -27,6 +27,12 @@ internal static class LayoutOptions
         return option;
     }
 
+    /// <summary>Whether the text shows everything.</summary>
+    public static Option<bool> Full() => new("--full")
+    {
+        Description = "Show everything, not only what is needed first (text).",
+    };
+
     /// <summary>An option that takes one of a few words; the first is the usual one.</summary>
     public static Option<string> OneOf(string name, string description, params string[] words)
     {

@@ -1,17 +1,16 @@
 using System.CommandLine;
+using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Commands;
 
 /// <summary>The program without a command: the screens for a person at a terminal, else the demo.</summary>
 internal static class StartCommand
 {
-    private const int UsualWidth = 80;
-
     public static int Run(ParseResult parsed, Surroundings surroundings)
     {
         bool isTerminal = surroundings is { IsInputTerminal: true, IsOutputTerminal: true };
         return isTerminal && surroundings.OpenScreens is { } open
             ? open(surroundings, KnowledgeOption.FolderOf(parsed, surroundings))
-            : DemoCommand.Run(parsed, surroundings, UsualWidth);
+            : DemoCommand.Run(parsed, surroundings, new TextLayout());
     }
 }

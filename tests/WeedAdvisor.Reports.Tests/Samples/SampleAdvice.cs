@@ -18,7 +18,9 @@ internal static class SampleAdvice
     {
         Area = VisitArea.Blank("mist-house", "Mist house") with
         {
-            Answers = Answers(("place", "propagation-house")),
+            Answers = Answers(("place", "propagation-house"))
+                .Add("potted-on", new Answer.Date(new DateOnly(2026, 4, 10)))
+                .Add("covering-date", new Answer.Date(new DateOnly(2026, 11, 1))),
             Weeds = [new WeedSeen("liverwort", "mature", 20m), new WeedSeen("bittercress", null, null)],
         },
         Findings = [new("surface-stays-wet", "The surface stays wet.", 0.9, true, [Wet]), MayBeWeak],
@@ -106,9 +108,54 @@ internal static class SampleAdvice
         CostUsd = 45.00m,
         Hours = 2.25m,
         Because = [For("surface-wash", 0.8), For("surface-wash", 0.6), Against("surface-wash", 0.3)],
-        Cautions = [new("It bleaches what it splashes.", null, true), new("It may mark soft leaves.", "soft", false)],
+        Cautions =
+        [
+            new("It bleaches what it splashes.", null, true),
+            new("Surface wash: rinse the tank after it. surface wash stains.", "rinse", true),
+            new("It may mark soft leaves.", "soft", false),
+        ],
         Sources = ["book-one", "paper-two"],
     };
+
+    /// <summary>An area where so many granules are clear, all for this season and all for the same reasons.</summary>
+    public static AreaAdvice WithGranules(int count) => FullArea with
+    {
+        Clear = [.. Enumerable.Range(1, count).Select(Granule)],
+        Waiting = [],
+        Barred = [],
+        Conflicts = [],
+    };
+
+    private static ClearAction Granule(int n)
+    {
+        string id = $"granule-{n:00}";
+        return Mulch with
+        {
+            Action = id,
+            Rank = n,
+            Because = [For(id, 0.7)],
+            Cautions = [new($"Water {NameOf(id)} in.", "water-in", true)],
+        };
+    }
+
+    /// <summary>A caution about an action whose rule compared a weed with a long list.</summary>
+    public static Reason Minding(string action) => Reason(
+        "mind-what-it-misses",
+        action,
+        new Consequence.Caution($"{NameOf(action)}: pull what it misses."),
+        1,
+        "What is left seeds.",
+        matched:
+        [
+            new("weed", "Liverwort", Truth.Yes, [new("id", "anything, called $w", "liverwort", Truth.Yes)], []),
+            new("treatment", NameOf(action), Truth.Yes, [new("misses", "same as $w", ManyWeeds, Truth.Yes)], []),
+        ]);
+
+    private static string ManyWeeds =>
+        string.Join(", ", Enumerable.Range(1, 9).Select(n => $"a-weed-{n}").Append("liverwort"));
+
+    /// <summary>A weeding that is clear.</summary>
+    public static ClearAction Pull => Mulch with { Action = "pull-by-hand", When = "now" };
 
     private static ClearAction Mulch => new()
     {

@@ -29,9 +29,9 @@ internal static class SampleKnowledge
         Crops = Sorted<Crop>(crop => crop.Id),
         Practices = Sorted(
             practice => practice.Id,
-            Practice("pull-by-hand", "Pull the weeds by hand", "now"),
-            Practice("let-surface-dry", "Let the surface dry between waterings", "standing"),
-            Practice("mulch-pots", "Mulch the pots", "season")),
+            Practice("pull-by-hand", "Pull the weeds by hand", "now", "weeding"),
+            Practice("let-surface-dry", "Let the surface dry between waterings", "standing", "watering"),
+            Practice("mulch-pots", "Mulch the pots", "season", "covering")),
         Treatments = Sorted(
             treatment => treatment.Id,
             [Wash, .. Enumerable.Range(1, 19).Select(n => Treatment($"granule-{n:00}", $"Granule number {n:00}"))]),
@@ -81,7 +81,11 @@ internal static class SampleKnowledge
     {
         When = "now",
         Memory = ["rei-hours", "rates"],
+        Cautions = ["Rinse the sprayer."],
         ReiHours = new Span(12, 24),
+        WaitAfterPottingDays = 14,
+        DaysBeforeCovering = 21,
+        ResidualWeeks = new Span(8, 12),
         SignalWord = "caution",
         ProtectiveEquipment = "gloves and goggles.",
         RestrictedUse = true,
@@ -129,7 +133,7 @@ internal static class SampleKnowledge
         Where = s_here,
     };
 
-    private static Practice Practice(string id, string name, string when) => new()
+    private static Practice Practice(string id, string name, string when, string kind) => new()
     {
         Id = id,
         Name = name,
@@ -138,7 +142,7 @@ internal static class SampleKnowledge
         Places = WordSet.Of(["propagation-house"]),
         StockStages = WordSet.Of(["rooted-liners"]),
         NeedsEquipment = WordSet.Empty,
-        Kind = "weeding",
+        Kind = kind,
         WorksOn = "standing-weeds",
         EnclosedOk = true,
         Cost = new CostDrivers(new Span(10, 20), new Span(1, 2), ["invented"]),

@@ -29,6 +29,15 @@ public sealed class CommandTests
     public void Advise_on_the_demo_visit_is_the_demo() => Assert.Equal(Good("demo"), Good("advise", "demo-spring.yaml"));
 
     [Fact]
+    public void Full_shows_everything()
+    {
+        string full = Good("advise", "demo-spring.yaml", "--full");
+        Assert.Contains("why: standing-weeds-are-pulled", full, StringComparison.Ordinal);
+        Assert.DoesNotContain("why: standing-weeds-are-pulled", Good("demo"), StringComparison.Ordinal);
+        Assert.Equal(full, Good("demo", "--full"));
+    }
+
+    [Fact]
     public void A_visit_may_come_through_a_pipe()
     {
         using var visit = new StringReader(File.ReadAllText(CommandRun.SmallVisit));
@@ -72,6 +81,7 @@ public sealed class CommandTests
         string[] texts =
         [
             Good(["demo", .. args]),
+            Good(["demo", "--full", .. args]),
             Good(["why", "demo-spring.yaml", "sample-granule", .. args]),
             Good(["knowledge", "show", "liverwort", .. args]),
             Good(["knowledge", "list", "judgements", .. args]),

@@ -5,9 +5,13 @@ namespace WeedAdvisor.Tests.Commands;
 /// <summary>A copy of the small knowledge that a test may spoil; gone when it is disposed.</summary>
 internal sealed class RulesCopy : IDisposable
 {
-    public RulesCopy()
+    public RulesCopy(bool backwards = false)
     {
-        foreach (string file in Directory.EnumerateFiles(CommandRun.SmallRules, "*.yaml", SearchOption.AllDirectories))
+        string[] files = Directory.GetFiles(CommandRun.SmallRules, "*.yaml", SearchOption.AllDirectories);
+        Array.Sort(files, StringComparer.Ordinal);
+        if (backwards)
+            Array.Reverse(files);
+        foreach (string file in files)
         {
             string copy = Path.Combine(Folder, Path.GetRelativePath(CommandRun.SmallRules, file));
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);

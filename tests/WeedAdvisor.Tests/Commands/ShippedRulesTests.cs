@@ -69,23 +69,53 @@ public sealed class ShippedRulesTests
         KnowledgeBase knowledge = Load();
         foreach (VisitAdvice advice in AllAdvice(knowledge))
         {
-            string text = TextReport.Of(advice, knowledge, new TextLayout(WithSources: true));
-            Assert.All(text.Split('\n'), line => Assert.True(line.Length <= 80, line));
-            Assert.DoesNotContain("not in the list of sources", text, StringComparison.Ordinal);
+            string full = TextReport.Of(advice, knowledge, new TextLayout(WithSources: true, Full: true));
+            string brief = TextReport.Of(advice, knowledge, new TextLayout(WithSources: true));
+            Assert.All((full + brief).Split('\n'), line => Assert.True(line.Length <= 80, line));
+            Assert.DoesNotContain("not in the list of sources", full, StringComparison.Ordinal);
             using var json = JsonDocument.Parse(JsonReport.Of(advice, knowledge));
             Assert.Equal(advice.Areas.Length, json.RootElement.GetProperty("areas").GetArrayLength());
         }
     }
 
     [Fact]
-    public void No_chemical_is_named_without_the_safety_lines()
+    public void What_is_shown_first_is_half_of_everything_at_most_and_of_the_demo_a_third()
+    {
+        KnowledgeBase knowledge = Load();
+        ImmutableArray<VisitAdvice> all = AllAdvice(knowledge);
+        Assert.True(2 * all.Sum(advice => LinesOf(advice, false)) < all.Sum(advice => LinesOf(advice, true)));
+        VisitAdvice demo = all.Single(advice => advice.Visit.Id == "demo-spring");
+        Assert.True(3 * LinesOf(demo, false) < LinesOf(demo, true));
+
+        int LinesOf(VisitAdvice advice, bool full) =>
+            TextReport.Of(advice, knowledge, new TextLayout(Full: full)).Count(letter => letter == '\n');
+    }
+
+    [Fact]
+    public void Reasons_that_wait_for_answers_read_without_holes()
+    {
+        KnowledgeBase knowledge = Load();
+        Visit blank = knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "nothing-answered").Visit;
+        string[] texts =
+        [
+            .. Advisor.Of(knowledge).Advise(blank).Areas[0].Conclusions
+                .SelectMany(reason => new[] { reason.Text, reason.CautionText ?? "" }),
+        ];
+        Assert.Contains(texts, text => text.Contains("an unknown number of days", StringComparison.Ordinal));
+        Assert.All(texts, text => Assert.DoesNotMatch("[{}]|\\) days", text));
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void No_chemical_is_named_without_the_safety_lines(bool full)
     {
         KnowledgeBase knowledge = Load();
         foreach (VisitAdvice advice in AllAdvice(knowledge))
         {
             foreach (AreaAdvice area in advice.Areas)
             {
-                string text = TextReport.Of(advice with { Areas = [area] }, knowledge, new TextLayout());
+                string text = TextReport.Of(advice with { Areas = [area] }, knowledge, new TextLayout(Full: full));
                 bool names = knowledge.Treatments.Values.Any(one => Flat(text).Contains(one.Name, StringComparison.Ordinal));
                 Assert.True(!names || text.Contains("BEFORE ANY CHEMICAL", StringComparison.Ordinal), area.Area.Id);
             }
