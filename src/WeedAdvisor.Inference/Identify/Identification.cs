@@ -8,7 +8,7 @@ public sealed record Identification
     /// <summary>What was seen.</summary>
     public required Sighting Sighting { get; init; }
 
-    /// <summary>Every weed: highest score first, then fewest contradictions, then ordinal order of id.</summary>
+    /// <summary>Every weed: highest score first, then most matches, then ordinal order of id.</summary>
     public required ImmutableArray<WeedFit> Fits { get; init; }
 
     /// <summary>The weeds with the highest score. Before anything is seen, all of them.</summary>

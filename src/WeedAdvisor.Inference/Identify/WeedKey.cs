@@ -25,7 +25,7 @@ public sealed class WeedKey(KnowledgeBase knowledge)
             .. knowledge.Weeds.Values
                 .Select(weed => WeedFit.Of(weed, sighting, Features))
                 .OrderByDescending(fit => fit.Score)
-                .ThenBy(fit => fit.Contradictions)
+                .ThenByDescending(fit => fit.Matches.Count)
                 .ThenBy(fit => fit.Weed.Id, StringComparer.Ordinal),
         ];
         ImmutableArray<WeedFit> leaders = [.. fits.TakeWhile(fit => fit.Score == fits[0].Score)];
