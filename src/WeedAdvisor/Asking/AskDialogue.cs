@@ -127,7 +127,8 @@ public sealed class AskDialogue
         QuestionKind.Number or QuestionKind.Date => $"({Answering.Expected(question)})",
         QuestionKind.Weeds =>
             "(one weed a line, with stage and cover when known: liverwort, mature, 20; remove liverwort takes it out; "
-            + "list liver looks it up; none when there are none; done when all are named)",
+            + "list liver looks it up; identify finds it by what you see; none when there are none; done when all are "
+            + "named)",
         QuestionKind.Past =>
             "(one application a line: treatment, day, clean or escapes or injury, weeds that came through; remove 1 "
             + "takes one out; list pendi looks it up; none when there were none; done when all are named)",

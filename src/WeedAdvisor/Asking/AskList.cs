@@ -24,6 +24,8 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
                 return Done(session.Area.Weeds is not null);
             case "list":
                 return List(NameSearch.Weeds(session.Knowledge, rest, place));
+            case "identify" when rest.Length == 0:
+                return Identify();
             case "remove":
                 Typed<WeedSeen> gone = TypedWeed.Read(session.Knowledge, rest, place);
                 if (gone.Value is null)
@@ -68,6 +70,23 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
                 session.Change(session.Area.WithPast(past.Value));
                 return Tell();
         }
+    }
+
+    private string? Identify()
+    {
+        string? weed = new IdentifyDialogue(new Narrowing(session.Knowledge), lines, picks: true).Run();
+        if (weed is null)
+        {
+            lines.Say("No weed was picked.", "  ");
+            return null;
+        }
+
+        if (session.Area.Weeds?.Any(seen => seen.Weed == weed) != true)
+            session.Change(session.Area.WithWeed(new WeedSeen(weed, null, null)));
+        Tell();
+        lines.Say($"Stage and cover are told by naming it again: {Answering.WeedName(session.Knowledge, weed)}, young, 10",
+            "  ");
+        return null;
     }
 
     private string? Done(bool any)

@@ -16,6 +16,7 @@ internal static class CommandTree
             AskCommand.Of(surroundings),
             AdviseCommand.Of(surroundings),
             WhyCommand.Of(surroundings),
+            IdentifyCommand.Of(surroundings),
             KnowledgeCommand.Of(surroundings),
             DemoCommand.Of(surroundings),
         };

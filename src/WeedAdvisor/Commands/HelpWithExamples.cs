@@ -17,6 +17,7 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
         "weedadvisor demo                      see the advice on an invented visit",
         "weedadvisor advise visit.yaml         advice on your own visit",
         "weedadvisor why visit.yaml hand-weed  why it is advised, waits or is barred",
+        "weedadvisor identify                  find out which weed it is",
     ];
 
     private static readonly string[] s_exitCodes =

@@ -102,6 +102,34 @@ public sealed class AskDialogueTests
         """));
 
     [Fact]
+    public void Ask_finds_a_weed_by_its_features() => ExpectedText.Matches(Run(
+        """
+        go weeds
+        identify
+        list
+        ?
+        yes
+        milky sop
+        milky sap
+        back
+        not hairless
+        yes
+        no
+        -
+        no
+        no hairs
+        back
+        7
+        1
+        identify
+        help
+        features
+        quit
+        spurge-prostrate, young, 10
+        identify
+        """));
+
+    [Fact]
     public void When_the_input_ends_the_answers_are_kept_and_the_place_is_told()
     {
         string said = Run("1\n");

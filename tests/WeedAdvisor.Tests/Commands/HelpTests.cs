@@ -9,6 +9,7 @@ public sealed class HelpTests
     [InlineData("ask", "ask")]
     [InlineData("advise", "advise")]
     [InlineData("why", "why")]
+    [InlineData("identify", "identify")]
     [InlineData("demo", "demo")]
     [InlineData("knowledge", "knowledge")]
     [InlineData("knowledge_check", "knowledge", "check")]

@@ -22,17 +22,37 @@ internal static class SmallTrade
                 List("stage", ("expected", "not up yet, known from last year"), ("seedling", "seedling"),
                     ("young", "young plant"), ("mature", "full grown"), ("flowering", "in flower"),
                     ("seeding", "with ripe seed or spores")),
+                List("weed-feature", ("flat-ribbons", "flat, forking green ribbons"), ("basal-rosette", "leaves in a ring on the ground"),
+                    ("flat-mat", "lies flat and spreads as a mat"), ("many-leaflets", "each leaf made of several leaflets"),
+                    ("three-heart-shaped-leaflets", "three heart-shaped leaflets"), ("hairy", "clearly hairy"),
+                    ("hairless", "no hairs"), ("milky-sap", "white milky sap when broken"),
+                    ("purple-spot-on-leaf", "dark blotch in the middle of the leaf"), ("flowers-white", "white flowers"),
+                    ("flowers-yellow", "yellow flowers"), ("pods-that-burst", "ripe pods burst when touched")),
+                List("weed-feature-either", ("hairy", "hairs"), ("hairless", "hairs")),
             ],
             list => list.Id),
         Questions = Questions(),
         Weeds = ById(
             [
-                Weed("bittercress", "Hairy bittercress", "Cardamine hirsuta", "broadleaf", ["hairy cress"], "container-yard"),
+                Weed("bittercress", "Hairy bittercress", "Cardamine hirsuta", "broadleaf", ["hairy cress"], "container-yard")
+                    with { Features = WordSet.Of("basal-rosette", "many-leaflets", "hairy", "flowers-white", "pods-that-burst") },
                 Weed("liverwort", "Liverwort", "Marchantia polymorpha", "bryophyte", ["common liverwort"],
-                    "propagation-house", "container-yard"),
-                Weed("oxalis", "Creeping woodsorrel", "Oxalis corniculata", "broadleaf", ["yellow sorrel"], "propagation-house"),
-                Weed("spurge-prostrate", "Prostrate spurge", "Euphorbia prostrata", "broadleaf", [], "container-yard"),
-                Weed("spurge-spotted", "Spotted spurge", "Euphorbia maculata", "broadleaf", ["milk purslane"], "container-yard"),
+                    "propagation-house", "container-yard")
+                    with { Features = WordSet.Of("flat-ribbons", "flat-mat", "hairless") },
+                Weed("oxalis", "Creeping woodsorrel", "Oxalis corniculata", "broadleaf", ["yellow sorrel"], "propagation-house")
+                    with { Features = WordSet.Of("flat-mat", "three-heart-shaped-leaflets", "flowers-yellow", "pods-that-burst") },
+                Weed("spurge-prostrate", "Prostrate spurge", "Euphorbia prostrata", "broadleaf", [], "container-yard")
+                    with
+                    {
+                        Features = WordSet.Of("flat-mat", "milky-sap", "hairy"),
+                        LookAlikes = [new LookAlike("spurge-spotted", "Spotted spurge mostly has a dark blotch on the leaf.")],
+                    },
+                Weed("spurge-spotted", "Spotted spurge", "Euphorbia maculata", "broadleaf", ["milk purslane"], "container-yard")
+                    with
+                    {
+                        Features = WordSet.Of("flat-mat", "milky-sap", "hairy", "purple-spot-on-leaf"),
+                        LookAlikes = [new LookAlike("spurge-prostrate", "Spotted spurge mostly has a dark blotch on the leaf.")],
+                    },
             ],
             weed => weed.Id),
         Crops = ById(
