@@ -17,6 +17,7 @@ public sealed class WeedPicker
     {
         _session = session;
         _before = seen;
+        Narrowing = new Narrowing(session.Knowledge);
         Weed = seen?.Weed;
         Stage = seen?.Stage;
         Cover = seen?.CoverPercent is { } cover ? Answering.Number(cover) : "";
@@ -55,6 +56,12 @@ public sealed class WeedPicker
         .. Answering.Stages(_session.Knowledge).Select(s => new ChoiceEntry(s.Id, s.Text, s.Id == Stage)),
         new ChoiceEntry(null, "not known", Stage is null),
     ];
+
+    /// <summary>Finding out which weed it is; what was ticked stays until the picker is closed.</summary>
+    public Narrowing Narrowing { get; }
+
+    /// <summary>Picks a weed by its id.</summary>
+    public void Take(string weed) => Weed = weed;
 
     /// <summary>Picks one of the weeds found, counted from 0. A number outside picks none.</summary>
     public void Pick(int hit)

@@ -20,10 +20,11 @@ internal sealed class HelpSheet : Sheet
         ("F6", "to the advice and back; Enter there opens the reasons of an action"),
         ("F7", "the question before"),
         ("F8", "the next question"),
+        ("F9", "where a weed is named: find it by its features"),
         ("Ctrl+S", "save"),
         ("Ctrl+O", "open a visit"),
         ("Ctrl+Q", "leave; answers that are not saved are kept for the next start"),
-        ("Esc", "close a page like this one; on the interview it asks before it leaves"),
+        ("Esc", "close a page like this one; the interview asks before it leaves"),
     ];
 
     private readonly ListingView _list;

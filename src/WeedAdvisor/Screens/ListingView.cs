@@ -35,6 +35,9 @@ internal sealed class ListingView : View
     /// <summary>Space on an item.</summary>
     public event Action<int>? Ticked;
 
+    /// <summary>The cursor has moved to another item.</summary>
+    public event Action? Moved;
+
     /// <summary>Delete on an item.</summary>
     public event Action<int>? Deleted;
 
@@ -145,8 +148,11 @@ internal sealed class ListingView : View
     private void Go(int item)
     {
         Build();
+        int before = At;
         At = Math.Clamp(item, 0, Math.Max(0, Items - 1));
         SetNeedsDraw();
+        if (At != before)
+            Moved?.Invoke();
     }
 
     private void Build()

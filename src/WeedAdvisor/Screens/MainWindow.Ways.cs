@@ -33,7 +33,7 @@ internal sealed partial class MainWindow
     }
 
     private void PickWeed(WeedSeen? seen) =>
-        Show(new WeedSheet(_look, new WeedPicker(_session, seen), isNew: seen is null));
+        Show(new WeedSheet(_look, new WeedPicker(_session, seen), isNew: seen is null, Show));
 
     private void PickPast(int? index) =>
         Show(new PastSheet(_look, new PastPicker(_session, index), isNew: index is null));

@@ -35,6 +35,7 @@ internal abstract class PickerSheet : Sheet
         Search.Entered += () => PickAt(0);
         Found.Picked += PickAt;
         Found.Ticked += PickAt;
+        Found.Moved += Renew;
     }
 
     public override string Keys => "Type to search   Down list   Enter pick   Tab next   Esc close";

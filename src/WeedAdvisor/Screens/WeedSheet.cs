@@ -1,3 +1,4 @@
+using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
 
@@ -7,14 +8,20 @@ namespace WeedAdvisor.Screens;
 internal sealed class WeedSheet : PickerSheet
 {
     private readonly WeedPicker _picker;
+    private readonly Action<Sheet> _open;
     private readonly ListingView _stages;
     private readonly TypeField _cover;
     private readonly PressView[] _presses;
 
-    public WeedSheet(Look look, WeedPicker picker, bool isNew)
+    /// <param name="look">The look.</param>
+    /// <param name="picker">The weed being named.</param>
+    /// <param name="isNew">Whether it is one more weed.</param>
+    /// <param name="open">Lays another sheet over this one.</param>
+    public WeedSheet(Look look, WeedPicker picker, bool isNew, Action<Sheet> open)
         : base(look, isNew ? "Add a weed" : "Change a weed", "Weed name")
     {
         _picker = picker;
+        _open = open;
         _stages = Marks(() => picker.Stages, stage => picker.Stage = stage, () => _cover!);
         _stages.X = Pos.Percent(50);
         _stages.Y = 5;
@@ -26,6 +33,7 @@ internal sealed class WeedSheet : PickerSheet
         _presses =
         [
             new PressView(look, isNew ? "Add" : "Keep", Finish),
+            new PressView(look, "Find by features", FindByFeatures),
             .. isNew ? Array.Empty<PressView>() : [new PressView(look, "Remove", Remove)],
             new PressView(look, "Close", Close),
         ];
@@ -51,6 +59,24 @@ internal sealed class WeedSheet : PickerSheet
     protected override string About(int hit) => _picker.Identify(hit);
 
     protected override string? Accept() => _picker.Accept();
+
+    public override string Keys => "Type to search   Down list   Enter pick   F9 by features   Tab next   Esc close";
+
+    public override bool Hear(Key key)
+    {
+        if (key != Key.F9)
+            return base.Hear(key);
+        FindByFeatures();
+        return true;
+    }
+
+    private void FindByFeatures() => _open(new IdentifySheet(Look, _picker.Narrowing, weed =>
+    {
+        _picker.Take(weed);
+        Tell(null);
+        Renew();
+        After.SetFocus();
+    }));
 
     private void Remove()
     {

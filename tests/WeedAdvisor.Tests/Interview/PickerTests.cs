@@ -36,6 +36,17 @@ public sealed class PickerTests
     }
 
     [Fact]
+    public void A_weed_found_by_its_features_is_picked()
+    {
+        var picker = new WeedPicker(_session, null);
+        picker.Narrowing.Tick("milky-sap");
+        picker.Narrowing.Tick("purple-spot-on-leaf");
+        picker.Take(picker.Narrowing.Found.Fits[0].Weed.Id);
+        Assert.Null(picker.Accept());
+        Assert.Equal([new WeedSeen("spurge-spotted", null, null)], _session.Area.Weeds!.Value.AsEnumerable());
+    }
+
+    [Fact]
     public void An_application_is_told_changed_and_taken_out()
     {
         var picker = new PastPicker(_session, null) { Text = "pendi" };

@@ -28,6 +28,20 @@ public sealed class ScreenPictureTests
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
+    public void Screen_find_by_features(int width, int height) => Matches(
+        AtWeeds(new Bench(width, height)).Press(Key.Enter, Key.F9).Type("sap").Press(Key.Enter, Key.Enter)
+            .Press(Key.Tab.WithShift, Key.Backspace, Key.Backspace, Key.Backspace)
+            .Type("blotch").Press(Key.Enter, Key.Enter, Key.Enter, Key.Tab, Key.CursorDown));
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void Screen_find_by_features_at_first(int width, int height) => Matches(
+        AtWeeds(new Bench(width, height)).Press(Key.Enter, Key.F9, Key.CursorDown));
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
     public void Screen_earlier_application(int width, int height) => Matches(
         At(new Bench(width, height), "past").Press(Key.Enter).Type("pendi").Press(Key.Enter).Type("2026-03-01"));
 

@@ -37,6 +37,39 @@ public sealed partial class ScreenTests
     }
 
     [Fact]
+    public void A_weed_found_by_its_features_comes_back_to_the_picker_with_its_stage_to_tell()
+    {
+        using Bench bench = ScreenPictureTests.AtWeeds(new Bench());
+        bench.Press(Key.Enter, Key.F9).Type("heart").Press(Key.Enter, Key.Enter, Key.Tab, Key.Enter);
+        Assert.Contains("Picked: Creeping woodsorrel", bench.Picture, StringComparison.Ordinal);
+        bench.Press(Key.CursorDown, Key.CursorDown, Key.Enter).Type("5").Press(Key.Enter);
+        Assert.Equal([new WeedSeen("oxalis", "young", 5)], bench.Session.Area.Weeds!.Value.AsEnumerable());
+    }
+
+    [Fact]
+    public void Ticks_stay_until_the_picker_is_closed_and_Esc_picks_nothing()
+    {
+        using Bench bench = ScreenPictureTests.AtWeeds(new Bench());
+        bench.Press(Key.Enter, Key.F9).Type("sap").Press(Key.Enter, Key.Space, Key.Esc);
+        Assert.Contains("Picked: none yet", bench.Picture, StringComparison.Ordinal);
+        Assert.Contains("2 weeds fit all of it", bench.Press(Key.F9).Picture, StringComparison.Ordinal);
+        bench.Press(Key.Esc, Key.Esc, Key.Enter, Key.F9);
+        Assert.Contains("5 weeds; tick what you see", bench.Picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_presses_lead_to_the_next_feature_and_clear_the_ticks()
+    {
+        using Bench bench = ScreenPictureTests.AtWeeds(new Bench());
+        bench.Press(Key.Enter, Key.F9, Key.Tab, Key.Tab, Key.Tab, Key.Enter, Key.Enter);
+        Assert.Contains("[x] clearly hairy", bench.Picture, StringComparison.Ordinal);
+        bench.Press(Key.Enter);
+        Assert.Contains("[-] clearly hairy", bench.Picture, StringComparison.Ordinal);
+        bench.Press(Key.Tab, Key.Tab, Key.Tab, Key.Enter);
+        Assert.Contains("[ ] clearly hairy", bench.Picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Esc_never_loses_answers()
     {
         using var bench = new Bench();
