@@ -1,4 +1,5 @@
 using WeedAdvisor.Inference.Tests.Fixtures;
+using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
@@ -7,15 +8,33 @@ public class PublishedCodesTests
 {
     private static readonly string[] s_unclassified = ["surface-oxidiser", "disinfectant", "burn-down"];
 
+    private static IEnumerable<Active> Actives =>
+        ShippedKnowledge.Knowledge.Treatments.Values.SelectMany(treatment => treatment.Actives);
+
     // HRAC/WSSA classification of sites of action; where each line was read, or that it is from memory, stands in the table.
     [Fact]
     public void Every_active_has_the_group_of_the_published_list()
     {
         Dictionary<string, string> groups = Table.Read("site-of-action-groups.csv").ToDictionary(cell => cell[0], cell => cell[1]);
         Assert.All(
-            ShippedKnowledge.Knowledge.Treatments.Values.SelectMany(treatment => treatment.Actives).Where(active => active.Group is not null),
+            Actives.Where(active => active.Group is not null),
             active => Assert.Equal((active.Name, groups.GetValueOrDefault(active.Name)), (active.Name, active.Group)));
     }
+
+    // The letters in use before 2020, and numbers that changed then; from memory, like the table's third cells.
+    [Fact]
+    public void Every_earlier_code_belongs_to_the_active()
+    {
+        var earlier = Table.Read("site-of-action-groups.csv").ToDictionary(cell => cell[0], cell => cell[2].Split(','));
+        Active[] renamed = [.. Actives.Where(active => active.Was is not null)];
+        Assert.NotEmpty(renamed);
+        Assert.All(renamed, active => Assert.Contains(active.Was, earlier[active.Name]));
+    }
+
+    [Fact]
+    public void A_group_has_one_site_of_action() => Assert.All(
+        Actives.Where(active => active.SiteOfAction is not null).GroupBy(active => active.Group),
+        group => Assert.Single(group.Select(active => active.SiteOfAction).Distinct()));
 
     [Fact]
     public void Only_what_burns_bleaches_or_cleans_is_without_a_group() => Assert.All(
