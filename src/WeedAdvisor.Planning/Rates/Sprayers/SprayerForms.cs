@@ -1,0 +1,11 @@
+namespace WeedAdvisor.Planning.Rates.Sprayers;
+
+/// <summary>How much spray goes on an area.</summary>
+internal static class SprayerForms
+{
+    /// <summary>The group.</summary>
+    public static RateGroup Group { get; } = new(
+        "sprayer",
+        "How much spray goes on an area: litres per hectare, gallons per acre",
+        [TestStrip.Form]);
+}

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Planning.Rates;
+using WeedAdvisor.Planning.Rates.Answers;
+using WeedAdvisor.Planning.Rates.Forms;
+
+namespace WeedAdvisor.Planning.Tests.Rates;
+
+/// <summary>Runs rate sums the way a person does: by what is typed.</summary>
+internal static class Sums
+{
+    /// <summary>The form of a group.</summary>
+    public static RateForm Form(string group, string form) =>
+        RateForms.Groups.Single(one => one.Id == group).Forms.Single(one => one.Id == form);
+
+    /// <summary>The answer; fails the test with what is wrong when there is none.</summary>
+    public static RateAnswer Answer(string group, string form, params (string Field, string Typed)[] typed)
+    {
+        RateOutcome outcome = Form(group, form).Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
+        Assert.True(outcome.Answer is not null, string.Join("; ", outcome.Problems));
+        return outcome.Answer;
+    }
+
+    /// <summary>The problems; fails the test when there is an answer.</summary>
+    public static ImmutableArray<RateProblem> Refusal(string group, string form, params (string Field, string Typed)[] typed)
+    {
+        RateOutcome outcome = Form(group, form).Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
+        Assert.Null(outcome.Answer);
+        return outcome.Problems;
+    }
+}
