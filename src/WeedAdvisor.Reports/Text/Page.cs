@@ -65,6 +65,13 @@ public sealed class Page(int width)
     /// <summary>Wrapped text.</summary>
     public void Write(int indent, string text) => Write(indent, "", text);
 
+    /// <summary>A line of a picture or a table: its blanks are kept and it is never wrapped, only cut at the edge.</summary>
+    public void Drawn(int indent, string line)
+    {
+        string whole = new string(' ', indent) + Clean(line);
+        _text.Append(whole.AsSpan(0, Math.Min(whole.Length, Width)).TrimEnd()).Append('\n');
+    }
+
     /// <summary>A heading over a part of the page.</summary>
     public void Heading(string text)
     {
