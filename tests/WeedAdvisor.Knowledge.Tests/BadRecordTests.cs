@@ -58,6 +58,7 @@ public sealed class BadRecordTests
     [InlineData(Practice, "on: all", "on: everything", "expected a weed, a weed kind, or 'all'")]
     [InlineData(Practice, "id: let-it-dry", "id: oxadine-granules", "the id 'oxadine-granules' a second time", 0)]
     [InlineData(Practice, "  cost:\n", "  cost: free\n  costs:\n", "found 'free'; expected a cost, as a map of keys", 2)]
+    [InlineData(Practice, "    source: [invented]\n  effects", "    price: labor\n    source: [invented]\n  effects", "found 'labor'; expected the id of a price: labour; did you mean 'labour'?")]
     [InlineData("crops.yaml", "is-a: []", "is-a: [dwarf-hollies]", "found the crop 'shrubs' above itself; expected groups without a circle", 3)]
     [InlineData("crops.yaml", "is-a: [shrubs]", "is-a: [shrub]", "did you mean 'shrubs'?")]
     [InlineData("regions.yaml", ", -0.5]", "]", "found 11 monthly temperatures; expected twelve, from January")]

@@ -7,7 +7,7 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Ratings;
 
 /// <summary>What an action is expected to do to the weeds seen, from published figures alone.</summary>
-internal static class ExpectedEffect
+public static class ExpectedEffect
 {
     // A weed of which only a trace is seen, or that is expected to come up, still counts a little.
     private const decimal LeastCoverPercent = 1;
@@ -16,6 +16,9 @@ internal static class ExpectedEffect
     /// The cover-weighted mean of the middles of the published ranges. A weed without a figure counts
     /// <see cref="Effect.WhenMissing"/>; when no weed has one the mean is missing.
     /// </summary>
+    /// <param name="action">The action.</param>
+    /// <param name="seen">The weeds seen; each is a weed of the knowledge.</param>
+    /// <param name="knowledge">The knowledge.</param>
     public static Effect Of(CatalogueAction action, ImmutableArray<WeedSeen>? seen, KnowledgeBase knowledge)
     {
         if (seen is not { Length: > 0 } weeds)

@@ -63,6 +63,7 @@ internal sealed class LexiconOfFolder
         Ids("grades", "a grade", FileRole.Scales);
         Ids("questions", "the id of a question", FileRole.Questions);
         Ids("judgements", "the id of a judgement", FileRole.Judgements);
+        Ids("prices", "the id of a price", FileRole.Prices);
         if (IsWhole(FileRole.Sources))
             Declare(
                 "sources",

@@ -35,4 +35,8 @@ public abstract record CatalogueAction : Record
 /// <param name="MaterialsUsd">Materials, US dollars.</param>
 /// <param name="LabourHours">Labour, hours.</param>
 /// <param name="Sources">Keys of the sources; <c>invented</c> for the shipped figures that have none.</param>
-public sealed record CostDrivers(Span MaterialsUsd, Span LabourHours, ImmutableArray<string> Sources);
+public sealed record CostDrivers(Span MaterialsUsd, Span LabourHours, ImmutableArray<string> Sources)
+{
+    /// <summary>Id of the price that the materials follow; null when they follow none.</summary>
+    public string? Price { get; init; }
+}

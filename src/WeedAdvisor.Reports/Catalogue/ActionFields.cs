@@ -81,7 +81,9 @@ internal sealed class ActionFields(KnowledgeBase knowledge)
 
     private static string Cost(CostDrivers cost) =>
         $"materials ${Figures.Range(cost.MaterialsUsd)}, labour {Figures.Range(cost.LabourHours)} h, "
-        + $"for 1000 pots or 100 m² of floor{Figures.Keys(cost.Sources)}";
+        + $"for 1000 pots or 100 m² of floor"
+        + (cost.Price is { } price ? $"; materials follow the price '{price}'" : "")
+        + Figures.Keys(cost.Sources);
 
     private string Effect(PublishedEffect effect)
     {
