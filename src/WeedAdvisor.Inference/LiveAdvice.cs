@@ -13,7 +13,7 @@ public sealed class LiveAdvice
     private readonly KnowledgeBase _knowledge;
     private readonly EngineSession _session;
     private readonly AdviceBuilder _builder;
-    private readonly DateOnly _date;
+    private DateOnly _date;
 
     internal LiveAdvice(
         KnowledgeBase knowledge, EngineSession session, AdviceBuilder builder, DateOnly date, VisitArea area)
@@ -31,4 +31,11 @@ public sealed class LiveAdvice
     /// <summary>Replaces what is known of the area; only what no longer follows is withdrawn.</summary>
     public AreaAdvice Change(VisitArea area) =>
         Advice = _builder.Of(area, _session.Change(AreaFacts.Of(_knowledge, _date, area)));
+
+    /// <summary>Replaces what is known of the area and the day on which it is looked at.</summary>
+    public AreaAdvice Change(VisitArea area, DateOnly date)
+    {
+        _date = date;
+        return Change(area);
+    }
 }

@@ -47,6 +47,8 @@ public sealed class BadRecordTests
     [InlineData(Treatment, "checked: 2026-11-25", "checked: 25.11.2026", "found '25.11.2026'; expected a date, YYYY-MM-DD")]
     [InlineData(Treatment, "checked: 2026-11-25", "checked: 2026-02-30", "found '2026-02-30'; expected a date, YYYY-MM-DD")]
     [InlineData(Treatment, "{ value: 2, unit: percent }", "{ value: 101, unit: percent }", "found a strength above 100 percent")]
+    [InlineData(Treatment, "was: E }", "was: E, percent: 1.5 }", "found shares of the actives that add up to 1.5 percent; expected the strength, 2 percent")]
+    [InlineData(Treatment, "was: E }", "was: E, percent: 2 }, { name: other }", "found a premix with a share of some actives only")]
     [InlineData(Treatment, "{ value: 2, unit: percent }", "{ value: 2, unit: grams }", "found 'grams'; expected one of: g-ai-per-litre, lb-ai-per-gal, percent")]
     [InlineData(Treatment, "product-per-area: 100, ", "", "found a product figure and its unit apart")]
     [InlineData(Treatment, "product-per-area: 100, unit: lb/acre, ai-lb-per-acre: [1, 2], ", "", "found a rate without a figure")]

@@ -18,6 +18,24 @@ internal static class TreatmentParts
         return actives;
     }
 
+    /// <summary>Holds the shares of a premix against its strength: all or none are given, and they add up to it.</summary>
+    public static void CheckShares(MappingReader map, Treatment treatment)
+    {
+        int given = treatment.Actives.Count(active => active.Percent is not null);
+        if (given == 0)
+            return;
+        if (given < treatment.Actives.Length)
+            map.Context.Report(map.Node, "a premix with a share of some actives only", "'percent' for every active, or for none");
+        else if (treatment.Strength is { Unit: "percent", Value: var strength }
+            && treatment.Actives.Sum(active => active.Percent) is { } sum && sum != strength)
+        {
+            map.Context.Report(
+                map.Node,
+                $"shares of the actives that add up to {ScalarGrammar.Write(sum)} percent",
+                $"the strength, {ScalarGrammar.Write(strength)} percent");
+        }
+    }
+
     /// <summary>A published rate.</summary>
     public static Rate Rate(MappingReader map)
     {
@@ -70,7 +88,8 @@ internal static class TreatmentParts
             map.Text("name"),
             map.OptionalText("group"),
             map.OptionalWord("site-of-action", "list:site-of-action"),
-            map.OptionalText("was"));
+            map.OptionalText("was"),
+            map.OptionalNumber("percent", 0, 100));
         map.Finish();
         return active;
     }

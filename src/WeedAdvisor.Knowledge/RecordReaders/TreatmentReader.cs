@@ -10,7 +10,14 @@ internal static class TreatmentReader
     private const decimal MostWeeks = 520;
 
     /// <summary>A treatment.</summary>
-    public static Treatment Read(MappingReader map) => new()
+    public static Treatment Read(MappingReader map)
+    {
+        Treatment treatment = Fields(map);
+        TreatmentParts.CheckShares(map, treatment);
+        return treatment;
+    }
+
+    private static Treatment Fields(MappingReader map) => new()
     {
         Id = map.Id(),
         Name = ActionParts.Name(map),

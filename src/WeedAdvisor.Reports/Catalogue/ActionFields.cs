@@ -97,7 +97,8 @@ internal sealed class ActionFields(KnowledgeBase knowledge)
         string group = active.Group is { } code ? $", group {code}" : ", no group";
         string site = active.SiteOfAction is { } word ? $", {_names.Word("site-of-action", word)}" : "";
         string was = active.Was is { } old ? $" (was {old})" : "";
-        return $"{active.Name}{group}{site}{was}";
+        string share = active.Percent is { } percent ? $", {Figures.Plain(percent)} %" : "";
+        return $"{active.Name}{group}{site}{was}{share}";
     }
 
     private static string Rating(Rating rating)

@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Planning.Season.Year;
+
+/// <summary>
+/// An area as it will stand later in the year. Only what follows from a date is changed: film goes on and comes off, buds
+/// break and harden, potted plants settle, weeds have been pulled. Everything else stays as the visit found it, and what the
+/// visit left open stays open, so that it still clears no chemical.
+/// </summary>
+public sealed class AreaThroughYear
+{
+    private const string Cover = "cover", Growth = "growth-state", Stock = "stock", Shipping = "shipping-soon";
+    private const string Enclosing = "film-on", NewlyPotted = "newly-potted";
+    private const int DaysInWeek = 7;
+
+    private readonly VisitArea _area;
+    private readonly DateOnly _visit;
+    private readonly Region _region;
+    private readonly YearAssumptions _assumed;
+    private readonly DateOnly? _covering, _uncovering;
+
+    /// <summary>An area through the year after a visit.</summary>
+    /// <param name="area">The area as the visit found it.</param>
+    /// <param name="visit">The day of the visit.</param>
+    /// <param name="region">Its region.</param>
+    /// <param name="assumed">How it is taken to change.</param>
+    /// <param name="uncovering">The day the film comes off; null for the average last frost of the region.</param>
+    public AreaThroughYear(VisitArea area, DateOnly visit, Region region, YearAssumptions assumed, DateOnly? uncovering = null)
+    {
+        (_area, _visit, _region, _assumed) = (area, visit, region, assumed);
+        bool isCoveredForWinter = Word(Cover) == Enclosing && Word("place") == "overwintering-house";
+        _covering = Word(Cover) != Enclosing && area.Answers.GetValueOrDefault("covering-date") is Answer.Date date
+            ? date.Value
+            : null;
+        DateOnly? covered = isCoveredForWinter ? visit : _covering;
+        _uncovering = covered is { } day ? uncovering ?? LastFrostAfter(day) : null;
+    }
+
+    /// <summary>The day film goes on; null when the visit plans none.</summary>
+    public DateOnly? Covering => _covering;
+
+    /// <summary>The day film comes off; null when none goes on, or when it is not known.</summary>
+    public DateOnly? Uncovering => _uncovering;
+
+    /// <summary>The area on a day.</summary>
+    public VisitArea On(DateOnly day)
+    {
+        ImmutableSortedDictionary<string, Answer>.Builder answers = _area.Answers.ToBuilder();
+        Set(answers, Cover, CoverOn(day));
+        Set(answers, Growth, GrowthOn(day));
+        Set(answers, Stock, StockOn(day));
+        if (answers.ContainsKey(Shipping) && !StatedHolds(day))
+            answers[Shipping] = Words("no");
+        if (_covering is { } covering && day >= covering)
+        {
+            // This winter's film has gone on: the next covering is not planned yet.
+            answers.Remove("covering-date");
+            if (!IsCovered(day))
+                answers["covering-planned"] = Words("no");
+        }
+
+        return _area with
+        {
+            Answers = answers.ToImmutable(),
+            // A preventive goes on clean pots: what is seen today has been pulled by then and may come up again.
+            Weeds = _area.Weeds is { } weeds ? [.. weeds.Select(weed => new WeedSeen(weed.Weed, "expected", null)).Distinct()] : null,
+        };
+    }
+
+    private string? CoverOn(DateOnly day)
+    {
+        if (IsCovered(day))
+            return Enclosing;
+        return Word(Cover) == Enclosing && _uncovering is { } off && day >= off ? "open-sky" : Word(Cover);
+    }
+
+    private bool IsCovered(DateOnly day)
+    {
+        DateOnly? on = _covering ?? (_uncovering is null ? null : _visit);
+        return on is { } start && day >= start && (_uncovering is not { } end || day < end);
+    }
+
+    private string? GrowthOn(DateOnly day)
+    {
+        if (StatedHolds(day) || Word(Growth) is null)
+            return Word(Growth);
+        if (_region.LastFrost is not { } last)
+            return null;
+        if (Within(day, last, -_assumed.FlushStartsWeeksBeforeLastFrost, _assumed.FlushEndsWeeksAfterLastFrost))
+            return "bud-break-or-flush";
+        return IsAtRest(day, last) ? "dormant" : "hardened";
+    }
+
+    private bool IsAtRest(DateOnly day, string lastFrost)
+    {
+        if (_region.FirstFrost is not { } first)
+            return false;
+        DateOnly rest = SeasonYear.InYear(first, day.Year).AddDays(_assumed.RestStartsWeeksAfterFirstFrost * DaysInWeek);
+        DateOnly flush = SeasonYear.InYear(lastFrost, day.Year).AddDays(-_assumed.FlushStartsWeeksBeforeLastFrost * DaysInWeek);
+        return day >= rest || day < flush;
+    }
+
+    private static bool Within(DateOnly day, string monthAndDay, int weeksFrom, int weeksTo) =>
+        Enumerable.Range(day.Year - 1, 3).Any(year =>
+        {
+            DateOnly middle = SeasonYear.InYear(monthAndDay, year);
+            return day >= middle.AddDays(weeksFrom * DaysInWeek) && day < middle.AddDays(weeksTo * DaysInWeek);
+        });
+
+    private string? StockOn(DateOnly day) =>
+        Word(Stock) == NewlyPotted
+        && _area.Answers.GetValueOrDefault("potted-on") is Answer.Date potted
+        && day >= potted.Value.AddDays(_assumed.EstablishedWeeksAfterPotting * DaysInWeek)
+            ? "established"
+            : Word(Stock);
+
+    private bool StatedHolds(DateOnly day) => day < _visit.AddDays(_assumed.StatedHoldsWeeks * DaysInWeek);
+
+    private DateOnly? LastFrostAfter(DateOnly day) => _region.LastFrost is { } frost ? SeasonYear.Next(frost, day) : null;
+
+    private string? Word(string question) =>
+        _area.Answers.GetValueOrDefault(question) is Answer.Words { Value: { Count: 1 } words } ? words.Single() : null;
+
+    private static Answer.Words Words(string word) => new(WordSet.Of([word]));
+
+    // A question that was not answered stays so: null takes the answer away.
+    private static void Set(ImmutableSortedDictionary<string, Answer>.Builder answers, string question, string? word)
+    {
+        if (word is not null)
+            answers[question] = Words(word);
+        else
+            answers.Remove(question);
+    }
+}

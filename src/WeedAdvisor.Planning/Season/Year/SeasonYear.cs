@@ -1,0 +1,36 @@
+namespace WeedAdvisor.Planning.Season.Year;
+
+/// <summary>The 52 weeks of a plan. A week is named by its first day.</summary>
+/// <param name="From">The first day of week 0.</param>
+public sealed record SeasonYear(DateOnly From)
+{
+    /// <summary>Weeks of a plan.</summary>
+    public const int Weeks = 52;
+
+    private const int DaysInWeek = 7;
+
+    /// <summary>The first day of a week; negative for weeks before the plan.</summary>
+    public DateOnly DayOf(int week) => From.AddDays(week * DaysInWeek);
+
+    /// <summary>The week that a day falls in; negative before the plan, 52 or more after it.</summary>
+    public int WeekOf(DateOnly day) => (int)Math.Floor((day.DayNumber - From.DayNumber) / (double)DaysInWeek);
+
+    /// <summary>The first week that starts on a day or after it.</summary>
+    public int FirstWeekFrom(DateOnly day) => -(int)Math.Floor((From.DayNumber - day.DayNumber) / (double)DaysInWeek);
+
+    /// <summary>The first time on or after a day that the calendar shows a month and day.</summary>
+    /// <param name="monthAndDay">Such as <c>04-15</c>.</param>
+    /// <param name="day">The day to look from.</param>
+    public static DateOnly Next(string monthAndDay, DateOnly day)
+    {
+        DateOnly thisYear = InYear(monthAndDay, day.Year);
+        return thisYear >= day ? thisYear : InYear(monthAndDay, day.Year + 1);
+    }
+
+    /// <summary>The day that the calendar of a year shows a month and day; 28 February for the 29th of a common year.</summary>
+    public static DateOnly InYear(string monthAndDay, int year)
+    {
+        DateOnly leap = DateOnly.ParseExact("2024-" + monthAndDay, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        return new DateOnly(year, leap.Month, Math.Min(leap.Day, DateTime.DaysInMonth(year, leap.Month)));
+    }
+}

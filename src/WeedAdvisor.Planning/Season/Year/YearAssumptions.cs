@@ -1,0 +1,30 @@
+namespace WeedAdvisor.Planning.Season.Year;
+
+/// <summary>How an area is taken to change through the year, where the visit cannot say it.</summary>
+public sealed record YearAssumptions
+{
+    /// <summary>Weeks for which what the visit says of growth and shipping is taken to hold.</summary>
+    public required int StatedHoldsWeeks { get; init; }
+
+    /// <summary>Weeks before the average last frost at which buds break.</summary>
+    public required int FlushStartsWeeksBeforeLastFrost { get; init; }
+
+    /// <summary>Weeks after the average last frost at which the spring flush has hardened.</summary>
+    public required int FlushEndsWeeksAfterLastFrost { get; init; }
+
+    /// <summary>Weeks after the average first frost at which plants are at rest.</summary>
+    public required int RestStartsWeeksAfterFirstFrost { get; init; }
+
+    /// <summary>Weeks after potting at which newly potted plants are established.</summary>
+    public required int EstablishedWeeksAfterPotting { get; init; }
+
+    /// <summary>The usual values, working values of the trade.</summary>
+    public static YearAssumptions Usual { get; } = new()
+    {
+        StatedHoldsWeeks = 4,
+        FlushStartsWeeksBeforeLastFrost = 4,
+        FlushEndsWeeksAfterLastFrost = 4,
+        RestStartsWeeksAfterFirstFrost = 3,
+        EstablishedWeeksAfterPotting = 12,
+    };
+}

@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Season.Year;
+
+namespace WeedAdvisor.Planning.Tests.Season.Year;
+
+public sealed class AreaThroughYearTests
+{
+    private static readonly DateOnly s_visit = new(2026, 4, 14);
+
+    private static readonly Region s_region = new()
+    {
+        Id = "here",
+        Name = "Here (invented)",
+        EmergenceZone = "us-southeast",
+        MeanTemperatureC = [.. Enumerable.Repeat(12m, 12)],
+        LastFrost = "04-10",
+        FirstFrost = "11-05",
+        Sources = ["invented"],
+        Where = Place.Whole("test"),
+    };
+
+    [Theory]
+    [InlineData("2026-11-19", "open-sky")]
+    [InlineData("2026-11-20", "film-on")]
+    [InlineData("2027-04-09", "film-on")]
+    [InlineData("2027-04-10", "open-sky")]
+    public void Film_goes_on_on_the_day_planned_and_comes_off_at_the_last_frost(string day, string cover)
+    {
+        VisitArea yard = Area(("cover", "open-sky"), ("covering-planned", "yes"));
+        yard = yard with { Answers = yard.Answers.Add("covering-date", new Answer.Date(new DateOnly(2026, 11, 20))) };
+        Assert.Equal(cover, Word(On(yard, day), "cover"));
+    }
+
+    [Fact]
+    public void The_day_the_film_comes_off_may_be_stated()
+    {
+        VisitArea house = Area(("place", "overwintering-house"), ("cover", "film-on"));
+        var through = new AreaThroughYear(house, s_visit, s_region, YearAssumptions.Usual, new DateOnly(2026, 5, 1));
+        Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 4, 30)), "cover"));
+        Assert.Equal("open-sky", Word(through.On(new DateOnly(2026, 5, 1)), "cover"));
+    }
+
+    [Fact]
+    public void A_growing_house_keeps_its_film_all_year() =>
+        Assert.Equal("film-on", Word(On(Area(("place", "growing-house"), ("cover", "film-on")), "2026-08-01"), "cover"));
+
+    [Theory]
+    [InlineData("2026-04-20", "hardened")]
+    [InlineData("2026-06-01", "hardened")]
+    [InlineData("2026-12-10", "dormant")]
+    [InlineData("2027-02-20", "dormant")]
+    [InlineData("2027-03-20", "bud-break-or-flush")]
+    public void What_the_visit_says_of_growth_holds_for_a_month_and_then_the_frosts_tell(string day, string growth) =>
+        Assert.Equal(growth, Word(On(Area(("growth-state", "hardened")), day), "growth-state"));
+
+    [Fact]
+    public void Growth_that_no_frost_date_tells_is_not_known()
+    {
+        Region frostless = s_region with { LastFrost = null, FirstFrost = null };
+        var through = new AreaThroughYear(Area(("growth-state", "hardened")), s_visit, frostless, YearAssumptions.Usual);
+        Assert.Null(Word(through.On(new DateOnly(2026, 8, 1)), "growth-state"));
+    }
+
+    [Fact]
+    public void What_was_not_answered_stays_open_all_year()
+    {
+        VisitArea open = Area();
+        for (int week = 0; week < SeasonYear.Weeks; week++)
+            Assert.Empty(On(open, s_visit.AddDays(7 * week)).Answers);
+    }
+
+    [Fact]
+    public void Potted_plants_settle()
+    {
+        VisitArea potted = Area(("stock", "newly-potted"));
+        potted = potted with { Answers = potted.Answers.Add("potted-on", new Answer.Date(new DateOnly(2026, 4, 1))) };
+        Assert.Equal("newly-potted", Word(On(potted, "2026-06-20"), "stock"));
+        Assert.Equal("established", Word(On(potted, "2026-06-24"), "stock"));
+        Assert.Equal("unrooted-cuttings", Word(On(Area(("stock", "unrooted-cuttings")), "2027-01-01"), "stock"));
+    }
+
+    [Fact]
+    public void Weeds_seen_are_expected_to_come_again()
+    {
+        VisitArea area = Area() with { Weeds = [new WeedSeen("spurge-spotted", "seeding", 12)] };
+        Assert.Equal([new WeedSeen("spurge-spotted", "expected", null)], On(area, "2026-06-01").Weeds!.Value);
+    }
+
+    private static VisitArea On(VisitArea area, string day) => On(area, DateOnly.ParseExact(day, "yyyy-MM-dd"));
+
+    private static VisitArea On(VisitArea area, DateOnly day) =>
+        new AreaThroughYear(area, s_visit, s_region, YearAssumptions.Usual).On(day);
+
+    private static VisitArea Area(params (string Question, string Word)[] answers) => VisitArea.Blank("a", "A") with
+    {
+        Answers = answers.ToImmutableSortedDictionary(
+            pair => pair.Question, Answer (pair) => new Answer.Words(WordSet.Of([pair.Word])), StringComparer.Ordinal),
+    };
+
+    private static string? Word(VisitArea area, string question) =>
+        area.Answers.GetValueOrDefault(question) is Answer.Words words ? words.Value.Single() : null;
+}
