@@ -56,6 +56,10 @@ public sealed record KnowledgeBase
     /// <summary>What the worked visits need not show, each with its reason; in the order of the file.</summary>
     public ImmutableArray<NotShown> NotShown { get; init; } = [];
 
+    /// <summary>Yearly limits of actives over all products that hold them, by id.</summary>
+    public ImmutableSortedDictionary<string, ActiveLimit> ActiveLimits { get; init; } =
+        ImmutableSortedDictionary.Create<string, ActiveLimit>(StringComparer.Ordinal);
+
     /// <summary>The practice or treatment with this id, or null.</summary>
     public CatalogueAction? ActionOf(string id) =>
         Practices.TryGetValue(id, out Practice? practice) ? practice : Treatments.GetValueOrDefault(id);

@@ -51,6 +51,7 @@ internal sealed class Assembly
             Judgements = [.. judgements],
             WorkedVisits = All<WorkedVisit>(),
             NotShown = All<NotShown>(),
+            ActiveLimits = Catalogue<ActiveLimit>(),
         };
     }
 

@@ -33,6 +33,9 @@ internal enum FileRole
     /// <summary>What the worked visits need not show.</summary>
     Coverage,
 
+    /// <summary>Yearly limits of actives.</summary>
+    Limits,
+
     /// <summary>Weeds.</summary>
     Weeds,
 

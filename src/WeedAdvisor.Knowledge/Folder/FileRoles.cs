@@ -17,6 +17,7 @@ internal static class FileRoles
     ];
 
     private const string CoverageFile = "coverage.yaml";
+    private const string LimitsFile = "limits.yaml";
 
     /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
     public static FileRole? Of(string path)
@@ -36,13 +37,13 @@ internal static class FileRoles
     public static Problem Unplaced(string path)
     {
         string first = path.Split('/')[0];
-        string expected = "a .yaml file among " + string.Join(", ", [.. RequiredFiles, CoverageFile])
+        string expected = "a .yaml file among " + string.Join(", ", [.. RequiredFiles, CoverageFile, LimitsFile])
             + " or directly in " + string.Join("/, ", s_folders) + "/";
         return new Problem(
             Place.Whole(path),
             "a file that nothing reads",
             expected,
-            NearestWord.Of(first, [.. RequiredFiles, CoverageFile, .. s_folders]));
+            NearestWord.Of(first, [.. RequiredFiles, CoverageFile, LimitsFile, .. s_folders]));
     }
 
     private static FileRole? OfFile(string name) => name switch
@@ -56,6 +57,7 @@ internal static class FileRoles
         "scales.yaml" => FileRole.Scales,
         "prices.yaml" => FileRole.Prices,
         CoverageFile => FileRole.Coverage,
+        LimitsFile => FileRole.Limits,
         _ => null,
     };
 

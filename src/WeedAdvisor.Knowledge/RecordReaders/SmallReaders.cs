@@ -54,6 +54,24 @@ internal static class SmallReaders
         Memory = map.FinishWithMemory(),
     };
 
+    /// <summary>A yearly limit of an active: an amount, a number of uses, or both.</summary>
+    public static ActiveLimit ActiveLimit(MappingReader map)
+    {
+        var limit = new ActiveLimit
+        {
+            Id = map.Id(),
+            Active = map.Word("active", "actives"),
+            KgAiHaPerYear = map.OptionalNumber("yearly-limit-kg-ai-ha", 0, 1000),
+            UsesPerYear = map.OptionalNumber("uses-per-year", 1, 366),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
+        if (limit.KgAiHaPerYear is null && limit.UsesPerYear is null)
+            map.Context.Report(map.Node, "a limit without a figure", "'yearly-limit-kg-ai-ha', 'uses-per-year' or both");
+        return limit;
+    }
+
     /// <summary>What the worked visits need not show.</summary>
     public static NotShown NotShown(MappingReader map)
     {

@@ -51,6 +51,19 @@ public sealed record Price : Record
     public DateOnly? Checked { get; init; }
 }
 
+/// <summary>How much of an active a year may see, whatever the products are called that hold it.</summary>
+public sealed record ActiveLimit : Record
+{
+    /// <summary>ISO common name of the active.</summary>
+    public required string Active { get; init; }
+
+    /// <summary>Kilograms of active ingredient per hectare and year; null when only the number of uses is limited.</summary>
+    public decimal? KgAiHaPerYear { get; init; }
+
+    /// <summary>Uses a year of products that hold it; null when only the amount is limited.</summary>
+    public decimal? UsesPerYear { get; init; }
+}
+
 /// <summary>A source that records cite.</summary>
 /// <param name="Key">Its key.</param>
 /// <param name="Authors">Authors; null when not given.</param>

@@ -26,6 +26,7 @@ internal sealed record CitedRecord(
         .. Of("regions", knowledge.Regions.Values),
         .. Of("steps of the scale", knowledge.Scale.Values),
         .. Of("prices", knowledge.Prices.Values),
+        .. Of("limits of actives", knowledge.ActiveLimits.Values),
     ];
 
     private static IEnumerable<CitedRecord> Of(string kind, IEnumerable<Record> records) => records

@@ -1,0 +1,27 @@
+using WeedAdvisor.Knowledge.Tests.Support;
+
+namespace WeedAdvisor.Knowledge.Tests;
+
+public sealed class ActiveLimitTests
+{
+    private const string File = "limits.yaml";
+
+    private const string Good = "- id: oxadine-yearly\n  active: oxadine\n  yearly-limit-kg-ai-ha: 2.5\n  uses-per-year: 3\n  source: [book]\n";
+
+    [Fact]
+    public void A_limit_counts_an_active_over_all_products()
+    {
+        var limit = new FixtureKnowledge().With(File, Good).Load().Value!.ActiveLimits["oxadine-yearly"];
+        Assert.Equal(("oxadine", 2.5m, 3m), (limit.Active, limit.KgAiHaPerYear, limit.UsesPerYear));
+    }
+
+    [Theory]
+    [InlineData("active: oxadine", "active: oxadin", "did you mean 'oxadine'?")]
+    [InlineData("  yearly-limit-kg-ai-ha: 2.5\n  uses-per-year: 3\n", "", "found a limit without a figure")]
+    [InlineData("uses-per-year: 3", "uses-per-year: 0", "found 0; expected a number from 1 to 366")]
+    public void A_limit_that_cannot_be_is_refused(string was, string now, string said) =>
+        Assert.Contains(
+            said,
+            Assert.Single(new FixtureKnowledge().With(File, Good.Replace(was, now, StringComparison.Ordinal)).Load().Problems).ToString(),
+            StringComparison.Ordinal);
+}
