@@ -1,6 +1,3 @@
-using System.Buffers;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using WeedAdvisor.Inference.Identify;
 using WeedAdvisor.Knowledge;
@@ -11,15 +8,8 @@ namespace WeedAdvisor.Reports;
 /// <summary>Which weeds an unknown one may be, as JSON; <c>docs/identify.md</c> describes it.</summary>
 public static class IdentifyJson
 {
-    private static readonly JsonWriterOptions s_options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>Every weed with its score, the feature to look at next, and the tells.</summary>
-    public static string Of(Identification found, KnowledgeBase knowledge, FeatureList features) => Write(json =>
+    public static string Of(Identification found, KnowledgeBase knowledge, FeatureList features) => JsonText.Of(json =>
     {
         json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
         json.WriteStartObject("knowledge");
@@ -39,7 +29,7 @@ public static class IdentifyJson
     });
 
     /// <summary>The features that can be named.</summary>
-    public static string Of(FeatureList features) => Write(json =>
+    public static string Of(FeatureList features) => JsonText.Of(json =>
     {
         json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
         json.WriteList("features", features.All, feature =>
@@ -48,19 +38,6 @@ public static class IdentifyJson
             json.WriteString("text", feature.Value);
         });
     });
-
-    private static string Write(Action<Utf8JsonWriter> write)
-    {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, s_options))
-        {
-            json.WriteStartObject();
-            write(json);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
 
     private static void WriteFit(Utf8JsonWriter json, WeedFit fit)
     {

@@ -44,7 +44,7 @@ public static class CommandLine
 
     private static int Invoke(string[] args, Surroundings surroundings)
     {
-        RootCommand root = CommandTree.Of(surroundings);
+        RootCommand root = CommandTree.Of(surroundings, args);
 
         // An argument that starts with @ is a name, not a file of further arguments.
         ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });

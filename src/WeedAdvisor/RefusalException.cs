@@ -28,6 +28,16 @@ public sealed class RefusalException : Exception
         Lines = [.. problems.Select(problem => problem.ToString()), .. Said(line)];
     }
 
+    /// <summary>A refusal for several reasons, none of them in a file.</summary>
+    /// <param name="exitCode">The exit code.</param>
+    /// <param name="lines">What is wrong, at least one line.</param>
+    public RefusalException(int exitCode, params IReadOnlyList<string> lines)
+        : base(lines[0])
+    {
+        ExitCode = exitCode;
+        Lines = [.. lines.SelectMany(Said)];
+    }
+
     /// <summary>The exit code.</summary>
     public int ExitCode { get; }
 

@@ -1,12 +1,15 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using WeedAdvisor.Commands.Rates;
 
 namespace WeedAdvisor.Commands;
 
 /// <summary>All commands. Building the tree reads no knowledge and starts no engine: help must come at once.</summary>
 internal static class CommandTree
 {
-    public static RootCommand Of(Surroundings surroundings)
+    /// <param name="surroundings">What the program meets outside itself.</param>
+    /// <param name="args">The arguments: the many rate sums become commands only when one is asked for.</param>
+    public static RootCommand Of(Surroundings surroundings, string[] args)
     {
         var root = new RootCommand(
             "Advice on weeds in nurseries and greenhouses: what to do, what is barred and why. "
@@ -17,6 +20,7 @@ internal static class CommandTree
             AdviseCommand.Of(surroundings),
             WhyCommand.Of(surroundings),
             IdentifyCommand.Of(surroundings),
+            RateCommand.Of(surroundings, args),
             KnowledgeCommand.Of(surroundings),
             DemoCommand.Of(surroundings),
         };

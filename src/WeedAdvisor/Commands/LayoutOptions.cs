@@ -10,9 +10,14 @@ internal static class LayoutOptions
     private const int UsualWidth = 80;
 
     /// <summary>Columns of the page.</summary>
-    public static Option<int> Width()
+    public static Option<int> Width() => Width("--width");
+
+    /// <summary>Columns of the page, for commands whose <c>--width</c> is a width in the field.</summary>
+    public static Option<int> Columns() => Width("--columns");
+
+    private static Option<int> Width(string name)
     {
-        var option = new Option<int>("--width")
+        var option = new Option<int>(name)
         {
             Description = $"Columns of the text, {Page.Narrowest} to {Page.Widest}.",
             HelpName = "N",
@@ -22,7 +27,7 @@ internal static class LayoutOptions
         {
             // The token, not the value: asking for the value of what is no number throws.
             if (result.Tokens is [var token] && !IsWidth(token.Value))
-                result.AddError($"--width takes a number from {Page.Narrowest} to {Page.Widest}");
+                result.AddError($"{name} takes a number from {Page.Narrowest} to {Page.Widest}");
         });
         return option;
     }

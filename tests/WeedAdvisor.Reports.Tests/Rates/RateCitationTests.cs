@@ -1,0 +1,29 @@
+using System.Text.RegularExpressions;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Reports.Rates;
+
+namespace WeedAdvisor.Reports.Tests.Rates;
+
+public sealed partial class RateCitationTests
+{
+    [Fact]
+    public void Every_key_that_a_sum_names_has_its_citation()
+    {
+        string[] keys = [.. Keys().Distinct().Order(StringComparer.Ordinal)];
+        Assert.NotEmpty(keys);
+        Assert.DoesNotContain(keys, key => RateCitations.Find(key) is null);
+    }
+
+    // The code, not the examples: a source may be named only for certain entries.
+    private static IEnumerable<string> Keys() => Directory
+        .EnumerateFiles(Path.Combine(ExpectedText.RepositoryFolder(), "src", "WeedAdvisor.Planning", "Rates"), "*.cs", SearchOption.AllDirectories)
+        .SelectMany(file => SourcesInCode().Matches(File.ReadAllText(file)))
+        .SelectMany(list => Key().Matches(list.Value))
+        .Select(key => key.Groups["key"].Value);
+
+    [GeneratedRegex(@"\bSources = \[[^\]]*\]", RegexOptions.CultureInvariant)]
+    private static partial Regex SourcesInCode();
+
+    [GeneratedRegex(@"""(?<key>[a-z][a-z0-9-]*)""", RegexOptions.CultureInvariant)]
+    private static partial Regex Key();
+}
