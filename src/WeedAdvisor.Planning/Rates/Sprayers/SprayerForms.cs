@@ -7,5 +7,18 @@ internal static class SprayerForms
     public static RateGroup Group { get; } = new(
         "sprayer",
         "How much spray goes on an area: litres per hectare, gallons per acre",
-        [TestStrip.Form]);
+        [
+            TestStrip.Form,
+            TestCourse.Form,
+            SprayOnArea.Form,
+            MinuteWalk.Form,
+            NozzleFlow.Form,
+            FlowNeeded.Form,
+            SpeedOverCourse.Form,
+            ChangeOfSpeed.Form,
+            ChangeOfPressure.Form,
+            Boom.Form,
+            Band.Form,
+            Boomless.Form,
+        ]);
 }
