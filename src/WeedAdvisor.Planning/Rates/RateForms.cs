@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Sprayers;
+using WeedAdvisor.Planning.Rates.Spreaders;
+using WeedAdvisor.Planning.Rates.Uniformity;
 
 namespace WeedAdvisor.Planning.Rates;
 
@@ -11,6 +13,8 @@ public static class RateForms
     public static ImmutableArray<RateGroup> Groups { get; } =
     [
         SprayerForms.Group,
+        SpreaderForms.Group,
+        UniformityForms.Group,
     ];
 }
 

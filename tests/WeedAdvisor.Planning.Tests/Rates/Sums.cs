@@ -8,6 +8,13 @@ namespace WeedAdvisor.Planning.Tests.Rates;
 /// <summary>Runs rate sums the way a person does: by what is typed.</summary>
 internal static class Sums
 {
+    /// <summary>What the last of a decimal's 28 digits may add up to.</summary>
+    public const decimal Dust = 0.000000000000001m;
+
+    /// <summary>Entries written as <c>field=text|field=text</c>.</summary>
+    public static (string Field, string Typed)[] Typed(string entries) =>
+        [.. entries.Split('|').Select(entry => entry.Split('=')).Select(parts => (parts[0], parts[1]))];
+
     /// <summary>The form of a group.</summary>
     public static RateForm Form(string group, string form) =>
         RateForms.Groups.Single(one => one.Id == group).Forms.Single(one => one.Id == form);
