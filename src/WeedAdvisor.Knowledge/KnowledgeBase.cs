@@ -60,6 +60,13 @@ public sealed record KnowledgeBase
     public ImmutableSortedDictionary<string, ActiveLimit> ActiveLimits { get; init; } =
         ImmutableSortedDictionary.Create<string, ActiveLimit>(StringComparer.Ordinal);
 
+    /// <summary>
+    /// Parameters of the hand-weeding model, by id: all of <see cref="WeedingParameterLimits"/>, or none when the folder
+    /// has no <c>weeding.yaml</c>.
+    /// </summary>
+    public ImmutableSortedDictionary<string, WeedingParameter> Weeding { get; init; } =
+        ImmutableSortedDictionary.Create<string, WeedingParameter>(StringComparer.Ordinal);
+
     /// <summary>The practice or treatment with this id, or null.</summary>
     public CatalogueAction? ActionOf(string id) =>
         Practices.TryGetValue(id, out Practice? practice) ? practice : Treatments.GetValueOrDefault(id);

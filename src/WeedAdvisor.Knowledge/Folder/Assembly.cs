@@ -31,6 +31,7 @@ internal sealed class Assembly
         ReportRepeats(All<Question>());
         CatalogueAction[] actions = [.. All<CatalogueAction>()];
         ReportRepeats(actions);
+        _problems.AddRange(WeedingParameterReader.MissingFrom(All<WeedingParameter>()));
         Judgement[] judgements = [.. All<Judgement>().OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
         ReportRepeats(judgements.Select(judgement => new Declaration(judgement.Id, judgement.Where)));
         _problems.AddRange(FindingCycles.Of(judgements));
@@ -52,6 +53,7 @@ internal sealed class Assembly
             WorkedVisits = All<WorkedVisit>(),
             NotShown = All<NotShown>(),
             ActiveLimits = Catalogue<ActiveLimit>(),
+            Weeding = Catalogue<WeedingParameter>(),
         };
     }
 

@@ -46,6 +46,7 @@ internal sealed class ContentReader(Lexicon lexicon)
         FileRole.Prices => Records(file, "a price", SmallReaders.Price),
         FileRole.Limits => Records(file, "a limit", SmallReaders.ActiveLimit),
         FileRole.Coverage => Records(file, "an exception", SmallReaders.NotShown),
+        FileRole.Weeding => Records(file, "a parameter", WeedingParameterReader.Read),
         FileRole.Crops => Records(file, "a crop", CropReader.Read),
         FileRole.Weeds => Records(file, "a weed", WeedReader.Read),
         FileRole.Practices => Records(file, "a practice", PracticeReader.Read),

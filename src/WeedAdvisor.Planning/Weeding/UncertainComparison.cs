@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Planning.Weeding;
+
+/// <summary>Three points of what was drawn.</summary>
+/// <param name="Low">A tenth of the draws lie below.</param>
+/// <param name="Middle">Half of the draws lie below.</param>
+/// <param name="High">Nine tenths of the draws lie below.</param>
+public sealed record DrawnBand(double Low, double Middle, double High)
+{
+    /// <summary>The band of some draws, at least one; between two draws it is taken to run straight.</summary>
+    internal static DrawnBand Of(IEnumerable<double> draws)
+    {
+        double[] ordered = [.. draws.Order()];
+        return new DrawnBand(At(0.1), At(0.5), At(0.9));
+
+        double At(double share)
+        {
+            double place = share * (ordered.Length - 1);
+            int below = (int)place;
+            int above = Math.Min(below + 1, ordered.Length - 1);
+            return ordered[below] + ((place - below) * (ordered[above] - ordered[below]));
+        }
+    }
+}
+
+/// <summary>One interval when the inputs are uncertain, for 1000 pots.</summary>
+/// <param name="IntervalWeeks">Weeks between rounds.</param>
+/// <param name="Hours">Hours, the clearing at the end among them.</param>
+/// <param name="CostUsd">Cost, US dollars.</param>
+/// <param name="CheapestShare">Share of the draws in which this interval was the cheapest, 0 to 1.</param>
+public sealed record UncertainInterval(int IntervalWeeks, DrawnBand Hours, DrawnBand CostUsd, double CheapestShare);
+
+/// <summary>Compares intervals when the parameters and the age at first seed may lie anywhere in their ranges.</summary>
+public static class UncertainComparison
+{
+    /// <summary>Draws when nothing else is said.</summary>
+    public const int UsualDraws = 200;
+
+    /// <summary>The most draws.</summary>
+    public const int MostDraws = 10_000;
+
+    /// <summary>
+    /// The band of each interval, shortest interval first. All intervals meet the same draws, so they can be compared.
+    /// The same seed gives the same figures.
+    /// </summary>
+    /// <param name="setup">The area.</param>
+    /// <param name="numbers">The usual numbers; those that differ from the knowledge's are taken as certain.</param>
+    /// <param name="knowledge">Where the ranges come from.</param>
+    /// <param name="intervals">Whole weeks, at least one of them.</param>
+    /// <param name="wageUsdPerHour">Cost of an hour, US dollars.</param>
+    /// <param name="seed">Any number.</param>
+    /// <param name="draws">How many draws, 1 to <see cref="MostDraws"/>.</param>
+    public static WeedingOutcome<ImmutableList<UncertainInterval>> Of(
+        WeedingSetup setup,
+        WeedingNumbers numbers,
+        KnowledgeBase knowledge,
+        IReadOnlyCollection<int> intervals,
+        double wageUsdPerHour,
+        ulong seed,
+        int draws = UsualDraws)
+    {
+        if (draws is < 1 or > MostDraws)
+            return WeedingOutcome<ImmutableList<UncertainInterval>>.Bad($"There are 1 to {MostDraws} draws.");
+        var generator = new DrawnNumbers(seed);
+        var drawn = new List<IntervalComparison>(draws);
+        for (int draw = 0; draw < draws; draw++)
+        {
+            WeedingOutcome<IntervalComparison> one =
+                Compare(setup, numbers.Drawn(knowledge, generator), generator, intervals, wageUsdPerHour);
+            if (!one.IsGood)
+                return WeedingOutcome<ImmutableList<UncertainInterval>>.Bad(one.Refusals);
+            drawn.Add(one.Value);
+        }
+
+        return WeedingOutcome<ImmutableList<UncertainInterval>>.Good(
+            [.. drawn[0].Seasons.Select((season, place) => Banded(season.IntervalWeeks, place, drawn, wageUsdPerHour))]);
+    }
+
+    private static WeedingOutcome<IntervalComparison> Compare(
+        WeedingSetup setup, WeedingNumbers numbers, DrawnNumbers generator, IEnumerable<int> intervals, double wage)
+    {
+        var firstSeed = new Dictionary<string, decimal?>(StringComparer.Ordinal);
+        foreach (SetupWeed weed in setup.Weeds)
+        {
+            Span? weeks = weed.Weed.WeeksToFirstSeed;
+            double share = generator.Next();
+            firstSeed[weed.Weed.Id] = weeks is { } span ? span.Low + ((decimal)share * (span.High - span.Low)) : null;
+        }
+
+        WeedingOutcome<WeedingPlan> plan = setup.Plan(numbers, 1, weed => firstSeed[weed.Id]);
+        return plan.IsGood
+            ? IntervalComparison.Of(plan.Value, intervals, wage)
+            : WeedingOutcome<IntervalComparison>.Bad(plan.Refusals);
+    }
+
+    private static UncertainInterval Banded(int interval, int place, List<IntervalComparison> drawn, double wage) => new(
+        interval,
+        DrawnBand.Of(drawn.Select(one => one.Seasons[place].Hours)),
+        DrawnBand.Of(drawn.Select(one => one.Seasons[place].CostUsd(wage))),
+        drawn.Count(one => one.Cheapest.IntervalWeeks == interval) / (double)drawn.Count);
+}

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Planning.Weeding;
+
+/// <summary>
+/// The parameters of the model as plain numbers. Shares are 0 to 1, though the file has percent. Taken from
+/// <c>rules/weeding.yaml</c>, or drawn from the ranges there.
+/// </summary>
+public sealed record WeedingNumbers
+{
+    private const double Percent = 100;
+
+    private readonly ImmutableSortedDictionary<string, double> _values;
+
+    private WeedingNumbers(ImmutableSortedDictionary<string, double> values)
+    {
+        _values = values;
+        PullSeconds =
+        [
+            values["pull-seconds-under-2-5-cm"], values["pull-seconds-from-2-5-to-5-cm"],
+            values["pull-seconds-from-5-to-10-cm"], values["pull-seconds-from-10-to-20-cm"],
+            values["pull-seconds-over-20-cm"],
+        ];
+    }
+
+    /// <summary>Seconds to pull one weed, by class of <see cref="PlantSizes"/>.</summary>
+    public ImmutableArray<double> PullSeconds { get; private init; }
+
+    /// <summary>Minutes to walk along 1000 pots and look into each, one round.</summary>
+    public double WalkingMinutes => _values["walking-minutes-per-1000-pots-per-round"];
+
+    /// <summary>Materials of one round for 1000 pots, US dollars.</summary>
+    public double MaterialsUsd => _values["materials-usd-per-1000-pots-per-round"];
+
+    /// <summary>Share of the weeds large enough to pull that a round passes over, 0 to 1.</summary>
+    public double Missed => _values["missed-percent"] / Percent;
+
+    /// <summary>Diameter from which a weed is pulled, centimetres.</summary>
+    public double SmallestPulledCm => _values["smallest-pulled-cm"];
+
+    /// <summary>Surface of one pot, square centimetres.</summary>
+    public double PotSurfaceCm2 => _values["pot-surface-cm2"];
+
+    /// <summary>Weeds that find room in one pot.</summary>
+    public double MostWeedsPerPot => _values["most-weeds-per-pot"];
+
+    /// <summary>The value of a parameter as the file has it.</summary>
+    /// <param name="id">An id of <see cref="WeedingParameterLimits"/>.</param>
+    public double this[string id] => _values[id];
+
+    /// <summary>The numbers with one of them changed.</summary>
+    /// <param name="id">An id of <see cref="WeedingParameterLimits"/>.</param>
+    /// <param name="value">The value, in the unit that the id names.</param>
+    public WeedingNumbers With(string id, double value) => new(_values.SetItem(id, value));
+
+    /// <summary>The values of the knowledge; refused when it holds none.</summary>
+    public static WeedingOutcome<WeedingNumbers> Of(KnowledgeBase knowledge) => knowledge.Weeding.IsEmpty
+        ? WeedingOutcome<WeedingNumbers>.Bad(
+            "The knowledge has no weeding.yaml, so there is no hand-weeding model. Use a knowledge folder that has one.")
+        : WeedingOutcome<WeedingNumbers>.Good(new(knowledge.Weeding.Values.ToImmutableSortedDictionary(
+            parameter => parameter.Id, parameter => (double)parameter.Value, StringComparer.Ordinal)));
+
+    /// <summary>
+    /// Numbers drawn from the ranges of the knowledge: each by itself, from the triangular distribution whose peak is
+    /// the value. Drawn in ordinal order of id, so the same generator gives the same numbers.
+    /// </summary>
+    internal WeedingNumbers Drawn(KnowledgeBase knowledge, DrawnNumbers draws)
+    {
+        var values = _values.ToBuilder();
+        foreach (WeedingParameter parameter in knowledge.Weeding.Values)
+        {
+            double drawn = draws.Triangular((double)parameter.Range.Low, (double)parameter.Value, (double)parameter.Range.High);
+            // A number that the grower has set stays.
+            if (_values[parameter.Id] == (double)parameter.Value)
+                values[parameter.Id] = drawn;
+        }
+
+        return new WeedingNumbers(values.ToImmutable());
+    }
+}

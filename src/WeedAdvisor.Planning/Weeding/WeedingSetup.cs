@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Planning.Weeding;
+
+/// <summary>A weed of a setup, as the visit and the knowledge have it.</summary>
+/// <param name="Weed">Its record.</param>
+/// <param name="Stage">Word of list <c>stage</c> when it stands in the pots now; null or <c>expected</c> when it does not.</param>
+/// <param name="CoverPercent">Share of the pot surface it covers now, 0 to 100 percent; null when not known.</param>
+/// <param name="Control">Share of its seedlings that treatments stop, for each week of the setup; empty when none do.</param>
+public sealed record SetupWeed(Weed Weed, string? Stage, decimal? CoverPercent, ImmutableArray<double> Control);
+
+/// <summary>The mulch on the pots.</summary>
+/// <param name="Kind">Answer of <c>mulch</c> other than <c>none</c>.</param>
+/// <param name="DepthCm">Depth, centimetres; null when not known, and then taken to be a working depth.</param>
+public sealed record PotMulch(string Kind, decimal? DepthCm);
+
+/// <summary>
+/// Everything that hand weeding in one area depends on, before the parameters come in. The same setup gives a plan for
+/// each set of parameters, the usual or drawn ones.
+/// </summary>
+public sealed record WeedingSetup
+{
+    /// <summary>The weeds.</summary>
+    public required ImmutableArray<SetupWeed> Weeds { get; init; }
+
+    /// <summary>The place.</summary>
+    public required WeedSite Site { get; init; }
+
+    /// <summary>The mulch; null when the pots are bare or it is not known.</summary>
+    public PotMulch? Mulch { get; init; }
+
+    /// <summary>Share of the seedlings of every weed that the grower's programme stops in every week, 0 to 1.</summary>
+    public double Control { get; init; }
+
+    /// <summary>The day of the first round.</summary>
+    public required DateOnly Start { get; init; }
+
+    /// <summary>How many weeks are looked at.</summary>
+    public required int Weeks { get; init; }
+
+    /// <summary>Share missed, 0 to 1; null for the usual one.</summary>
+    public double? Missed { get; init; }
+
+    /// <summary>Diameter from which weeds are pulled, centimetres; null for the usual one.</summary>
+    public double? SmallestPulledCm { get; init; }
+
+    /// <summary>The plan under the parameters; refused when a weed or a number does not serve.</summary>
+    /// <param name="numbers">The parameters.</param>
+    /// <param name="intervalWeeks">Weeks between rounds.</param>
+    public WeedingOutcome<WeedingPlan> Plan(WeedingNumbers numbers, int intervalWeeks) =>
+        Plan(numbers, intervalWeeks, weed => weed.WeeksToFirstSeed?.Middle);
+
+    internal WeedingOutcome<WeedingPlan> Plan(
+        WeedingNumbers numbers, int intervalWeeks, Func<Weed, decimal?> firstSeed)
+    {
+        if (Control is not (>= 0 and <= 1))
+            return WeedingOutcome<WeedingPlan>.Bad("The share that is stopped lies between 0 and 100 percent.");
+        if (Weeks is < 1 or > WeedingPlan.MostWeeks)
+            return WeedingOutcome<WeedingPlan>.Bad($"A plan lasts 1 to {WeedingPlan.MostWeeks} weeks.");
+        WeedingOutcome<WeedTraits>[] traits =
+            [.. Weeds.Select(weed => WeedTraits.Of(weed.Weed, Site, numbers, firstSeed(weed.Weed)))];
+        if (traits.Any(one => !one.IsGood))
+            return WeedingOutcome<WeedingPlan>.Bad(traits.SelectMany(one => one.Refusals));
+        var plan = new WeedingPlan
+        {
+            Weeds = [.. Weeds.Select((weed, i) => Planned(weed, traits[i].Value!, numbers))],
+            FirstWeek = WeedTraits.WeekOf(Start),
+            Weeks = Weeks,
+            IntervalWeeks = intervalWeeks,
+            Missed = Missed ?? numbers.Missed,
+            SmallestPulledCm = SmallestPulledCm ?? numbers.SmallestPulledCm,
+            Numbers = numbers,
+        };
+        return plan.Refusals() is { IsEmpty: false } refusals
+            ? WeedingOutcome<WeedingPlan>.Bad(refusals)
+            : WeedingOutcome<WeedingPlan>.Good(plan);
+    }
+
+    private PlannedWeed Planned(SetupWeed weed, WeedTraits traits, WeedingNumbers numbers)
+    {
+        double through = (1 - Control) * (1 - MulchControl.Of(weed.Weed, Mulch, numbers));
+        return new PlannedWeed(
+            traits,
+            [.. Enumerable.Range(0, Weeks).Select(week => 1 - (through * (1 - Treated(weed, week))))],
+            StandingNow.Of(weed, traits, numbers));
+    }
+
+    private static double Treated(SetupWeed weed, int week) => week < weed.Control.Length ? weed.Control[week] : 0;
+}

@@ -1,0 +1,56 @@
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Planning.Weeding;
+
+namespace WeedAdvisor.Planning.Tests.Weeding;
+
+/// <summary>A container yard under the shipped knowledge: six common weeds, a moist surface, mown surroundings, a year.</summary>
+internal static class Yard
+{
+    public const double Wage = 18;
+
+    public static KnowledgeBase Knowledge { get; } =
+        KnowledgeFolder.Load(RulesFolder()).Value
+        ?? throw new InvalidOperationException("the shipped rules do not load");
+
+    public static WeedingNumbers Numbers { get; } = WeedingNumbers.Of(Knowledge).Value!;
+
+    /// <summary>Numbers with so much room that plants never hinder each other.</summary>
+    public static WeedingNumbers Roomy { get; } = Numbers.With("pot-surface-cm2", 1e15).With("most-weeds-per-pot", 1e15);
+
+    public static string[] SixWeeds { get; } =
+        ["spurge-spotted", "bittercress-hairy", "woodsorrel-yellow", "groundsel-common", "eclipta", "liverwort"];
+
+    public static WeedSite Site { get; } = new("us-southeast", "moist", "mown");
+
+    public static WeedingSetup Setup(params string[] weeds) => new()
+    {
+        Weeds = [.. weeds.Select(weed => new SetupWeed(Knowledge.Weeds[weed], null, null, []))],
+        Site = Site,
+        Start = new DateOnly(2026, 1, 1),
+        Weeks = WeedTraits.WeeksInYear,
+    };
+
+    public static WeedTraits Traits(string weed) => WeedTraits.Of(Knowledge.Weeds[weed], Site, Numbers).Value!;
+
+    public static WeedingSeason Run(WeedingSetup setup, int interval, WeedingNumbers? numbers = null)
+    {
+        WeedingOutcome<WeedingPlan> plan = setup.Plan(numbers ?? Numbers, interval);
+        Assert.Empty(plan.Refusals);
+        return Run(plan.Value!);
+    }
+
+    public static WeedingSeason Run(WeedingPlan plan)
+    {
+        WeedingOutcome<WeedingSeason> run = WeedingRun.Of(plan);
+        Assert.Empty(run.Refusals);
+        return run.Value!;
+    }
+
+    private static string RulesFolder()
+    {
+        DirectoryInfo? folder = new(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "WeedAdvisor.sln")))
+            folder = folder.Parent;
+        return Path.Combine(folder?.FullName ?? ".", "rules");
+    }
+}
