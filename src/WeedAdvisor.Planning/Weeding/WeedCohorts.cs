@@ -67,7 +67,10 @@ internal sealed class WeedCohorts
         double arriving = _traits.SeedlingsPerYear * _traits.WeekShare[weekOfYear] * open;
         // Seed that sprouts is gone, whether or not the control stops it.
         _seed -= sprouting;
-        _ready = (arriving + sprouting) * (1 - control) + _resprouting[0];
+        _ready = (arriving + sprouting) * (1 - control);
+        // Roots rest outside the season, and no control of seed stops them.
+        if (inSeason)
+            (_ready, _resprouting[0]) = (_ready + _resprouting[0], 0);
         return _ready;
     }
 
@@ -78,7 +81,7 @@ internal sealed class WeedCohorts
         double up = _ready * room;
         _plants[0] += up;
         Emerged += up;
-        _resprouting[0] = _resprouting[1];
+        _resprouting[0] += _resprouting[1];
         _resprouting[1] = 0;
     }
 

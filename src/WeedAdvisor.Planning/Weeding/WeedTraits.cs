@@ -45,7 +45,7 @@ public sealed record WeedTraits
     /// <summary>Share of the seed lying ready that is still alive a week later.</summary>
     public required double SeedKept { get; init; }
 
-    /// <summary>Share of pulled plants that come again two weeks later.</summary>
+    /// <summary>Share of pulled plants that come again two weeks later, or when the season opens.</summary>
     public required double ResproutShare { get; init; }
 
     /// <summary>Diameter by age in weeks, centimetres.</summary>

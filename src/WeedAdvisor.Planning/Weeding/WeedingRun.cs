@@ -8,10 +8,16 @@ namespace WeedAdvisor.Planning.Weeding;
 /// </summary>
 public static class WeedingRun
 {
-    /// <summary>Rounds go on for this many weeks after the last weed of the list has stopped coming up.</summary>
-    public const int WeeksAfterSeason = 4;
+    private const int LeastWeeksAfterSeason = 6, RoundsAfterSeason = 2;
 
     private const double Pots = 1000, SecondsInHour = 3600, MinutesInHour = 60;
+
+    /// <summary>
+    /// Weeks for which rounds go on after the last weed of the list has stopped coming up: six, or two rounds if that is
+    /// longer.
+    /// </summary>
+    public static int WeeksAfterSeason(int intervalWeeks) =>
+        Math.Max(LeastWeeksAfterSeason, RoundsAfterSeason * intervalWeeks);
 
     /// <summary>What the plan comes to, for 1000 pots; refused when the plan is wrong.</summary>
     public static WeedingOutcome<WeedingSeason> Of(WeedingPlan plan)
@@ -33,7 +39,7 @@ public static class WeedingRun
             if (plan.Weeds.Any(weed => weed.Traits.WeekShare[ofYear] > 0))
                 lastInSeason = week;
             Emerge(plan, weeds, week, ofYear);
-            bool isWalked = rounds.Count == 0 || week - lastInSeason <= WeeksAfterSeason;
+            bool isWalked = rounds.Count == 0 || week - lastInSeason <= WeeksAfterSeason(plan.IntervalWeeks);
             if (isWalked && week % plan.IntervalWeeks == plan.FirstRound)
                 rounds.Add(Round(plan, weeds, week));
 

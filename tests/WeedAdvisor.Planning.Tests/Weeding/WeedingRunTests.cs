@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
@@ -55,7 +54,7 @@ public sealed class WeedingRunTests
         WeedTraits spurge = Yard.Traits("spurge-spotted");
         Assert.Contains(season.Rounds, round => spurge.WeekShare[round.Week] > 0);
         Assert.All(season.Rounds, round => Assert.True(
-            Enumerable.Range(round.Week - WeedingRun.WeeksAfterSeason, WeedingRun.WeeksAfterSeason + 1)
+            Enumerable.Range(round.Week - WeedingRun.WeeksAfterSeason(1), WeedingRun.WeeksAfterSeason(1) + 1)
                 .Any(week => week <= 0 || spurge.WeekShare[week] > 0),
             $"week {round.Week}"));
         Assert.True(season.Rounds.Length < 52);
@@ -95,7 +94,7 @@ public sealed class WeedingRunTests
         Assert.Equal(0.4, Emerged(new("bark", 5), "bittercress-hairy") / Emerged(null, "bittercress-hairy"), 9);
 
         static double Emerged(PotMulch? mulch, string weed = "eclipta") =>
-            Yard.Run(Yard.Setup(weed) with { Mulch = mulch, Missed = 0 }, 2).Weeds[0].Emerged;
+            Yard.Run(Yard.Setup(weed) with { Mulch = mulch, Missed = 0 }, 2, Yard.Roomy).Weeds[0].Emerged;
     }
 
     [Fact]

@@ -15,7 +15,7 @@ internal static class Yard
     public static WeedingNumbers Numbers { get; } = WeedingNumbers.Of(Knowledge).Value!;
 
     /// <summary>Numbers with so much room that plants never hinder each other.</summary>
-    public static WeedingNumbers Roomy { get; } = Numbers.With("pot-surface-cm2", 1e15).With("most-weeds-per-pot", 1e15);
+    public static WeedingNumbers Roomy { get; } = Numbers.With("pot-surface-cm2", 1e60).With("most-weeds-per-pot", 1e60);
 
     public static string[] SixWeeds { get; } =
         ["spurge-spotted", "bittercress-hairy", "woodsorrel-yellow", "groundsel-common", "eclipta", "liverwort"];

@@ -1,5 +1,3 @@
-using WeedAdvisor.Planning.Weeding;
-
 namespace WeedAdvisor.Planning.Tests.Weeding.Trade;
 
 /// <summary>
