@@ -41,8 +41,8 @@ public sealed class WorkingSheet
             return quantity;
         decimal factor = quantity.Unit.Factor / converted.Unit.Factor;
         string arithmetic = factor >= 1
-            ? $"{quantity} × {Figures.Of(factor, 8)} {converted.Unit} in a {quantity.Unit}"
-            : $"{quantity} ÷ {Figures.Of(1 / factor, 8)} {quantity.Unit} in a {converted.Unit}";
+            ? $"{quantity} × {Figures.Of(factor, 8)} {converted.Unit} in {WithArticle(quantity.Unit)}"
+            : $"{quantity} ÷ {Figures.Of(1 / factor, 8)} {quantity.Unit} in {WithArticle(converted.Unit)}";
         _lines.Add(new WorkingLine(label, arithmetic, converted.ToString()));
         return converted;
     }
@@ -57,4 +57,7 @@ public sealed class WorkingSheet
         Quantity sum = values.Skip(1).Aggregate(values[0], (total, value) => total + value);
         return Line(label, $"({string.Join(" + ", values)}) ÷ {values.Length}", sum / values.Length, values[0].Unit.Symbol);
     }
+
+    private static string WithArticle(Unit unit) =>
+        (unit.Symbol is "h" or "mph" || "aeio".Contains(unit.Symbol[0], StringComparison.Ordinal) ? "an " : "a ") + unit;
 }

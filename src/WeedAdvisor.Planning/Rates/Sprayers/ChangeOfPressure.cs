@@ -75,7 +75,7 @@ internal static class ChangeOfPressure
                 "Outside the pressure range of the nozzle the spray pattern changes: low pressure narrows it, high pressure makes fine drops that drift.",
                 .. SprayCautions.All,
             ],
-            Sources = ["pressure-eng", "pressure-blog", "common-practice"],
+            Sources = ["common-practice", "memory"],
         };
     }
 

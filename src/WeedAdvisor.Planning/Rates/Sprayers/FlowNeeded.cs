@@ -48,7 +48,7 @@ internal static class FlowNeeded
             Notes = ["Choose the nozzle that gives this flow in the middle of its pressure range, then catch it and check."],
             Assumed = ["The speed is kept."],
             Cautions = SprayCautions.All,
-            Sources = ["mu-g1270a", "sfm-5940"],
+            Sources = ["mu-g1270a"],
         };
     }
 }

@@ -46,7 +46,7 @@ internal static class MinuteWalk
             Working = sheet.Lines,
             Assumed = ["Pace and pumping are the same with a jug and in the crop.", .. Pace.Spread(walks)],
             Cautions = SprayCautions.All,
-            Sources = ["nsw-knapsack", "common-practice"],
+            Sources = ["common-practice"],
         };
     }
 }

@@ -33,7 +33,7 @@ internal static class SprayOnArea
             Working = sheet.Lines,
             Assumed = ["The tank stood level at both fillings."],
             Cautions = SprayCautions.All,
-            Sources = ["list-handheld", "nsw-knapsack"],
+            Sources = ["nsw-knapsack"],
         };
     }
 }

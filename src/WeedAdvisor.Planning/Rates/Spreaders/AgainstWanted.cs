@@ -8,6 +8,9 @@ namespace WeedAdvisor.Planning.Rates.Spreaders;
 /// <summary>Holds a rate found against the rate wanted: per cent off, and what to change next.</summary>
 internal static class AgainstWanted
 {
+    /// <summary>What is assumed by a comparison.</summary>
+    public const string Assumption = "Within 5 % counts as on the rate: common practice.";
+
     private const decimal Near = 5;
     private const decimal Far = 25;
 

@@ -34,7 +34,7 @@ internal static class CompareRates
             Results = [.. off, GranuleRate.Result(found, label: "Rate found")],
             Working = sheet.Lines,
             Notes = notes,
-            Assumed = ["Within 5 % counts as on the rate: common practice."],
+            Assumed = [AgainstWanted.Assumption],
             Cautions = GranuleRate.Cautions,
             Sources = ["common-practice"],
         };

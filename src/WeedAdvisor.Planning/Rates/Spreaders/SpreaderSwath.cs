@@ -70,7 +70,7 @@ internal static class SpreaderSwath
             ],
             Assumed = ["Still air, and the same throw to both sides.", .. Swath.Doubts(effective, thrown)],
             Cautions = GranuleRate.Cautions,
-            Sources = ["ncsu-ag826"],
+            Sources = ["ncsu-handcrank"],
         };
     }
 }

@@ -51,9 +51,10 @@ internal static class Tarp
             [
                 "The tarp got what the ground gets at work, with the passes that lap over it on both sides.",
                 "The rate is that of one pass.",
+                .. off.IsEmpty ? (string[])[] : [AgainstWanted.Assumption],
             ],
             Cautions = GranuleRate.Cautions,
-            Sources = ["ncsu-onslow", "consumer-drop", "common-practice"],
+            Sources = ["ncsu-onslow", "common-practice"],
         };
     }
 }

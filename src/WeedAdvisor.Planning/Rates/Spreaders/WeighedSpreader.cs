@@ -69,10 +69,11 @@ internal static class WeighedSpreader
             [
                 "The swath is the effective one: at work each pass laps over the next as it did when the swath was measured.",
                 "Setting, cranking, pace, wind and fill of the hopper are those of the work.",
+                .. off.IsEmpty ? (string[])[] : [AgainstWanted.Assumption],
                 .. times.IsEmpty ? [] : Pace.Spread(times),
             ],
             Cautions = GranuleRate.Cautions,
-            Sources = ["ncsu-onslow", "ncsu-granular", "lsu-rotary", "ncsu-ag826"],
+            Sources = ["ncsu-onslow", "ncsu-granular", "lsu-rotary", "ncsu-handcrank", "common-practice"],
         };
     }
 }

@@ -88,7 +88,7 @@ internal static class CatchPans
                 "The label's rate is the law, also where the spread is uneven: never raise the whole to help the thin places.",
                 "Never wash granules or spray to a drain, ditch or pond.",
             ],
-            Sources = ["ncsu-ag826", "ncsu-handcrank", "common-practice", "memory"],
+            Sources = ["ncsu-handcrank", "common-practice", "memory"],
         };
     }
 

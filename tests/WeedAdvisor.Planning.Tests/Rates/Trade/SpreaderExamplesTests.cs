@@ -25,7 +25,7 @@ public sealed class SpreaderExamplesTests
     }
 
     [Fact]
-    public void The_overlap_advised_for_hand_cranked_spreaders_gives_its_swath() // ncsu-ag826: 30 to 35 % on each side, 60 to 70 % in all
+    public void The_overlap_advised_for_hand_cranked_spreaders_gives_its_swath() // ncsu-handcrank: 30 to 35 % on each side, 60 to 70 % in all
     {
         RateAnswer answer = Sums.Answer("spreader", "swath", ("throw", "10 ft"));
         Assert.Equal(7m, answer["swath-at-30"].Value.In("ft"));

@@ -3,7 +3,7 @@ using WeedAdvisor.Planning.Rates.Answers;
 namespace WeedAdvisor.Planning.Tests.Rates;
 
 /// <summary>What cannot be, or is hardly meant, gives a reason and no number.</summary>
-public sealed class RateGuardTests
+public sealed class CalibrationGuardTests
 {
     private const string Strip = "caught=40 fl-oz|course=57 ft|width=6 ft";
     private const string Nozzles = "caught=50, 51 fl-oz|speed=3 mph|spacing=20 in";

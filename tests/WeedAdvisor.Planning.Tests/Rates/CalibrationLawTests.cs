@@ -5,7 +5,7 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Tests.Rates;
 
 /// <summary>Laws that hold for every entry.</summary>
-public sealed class RateLawTests
+public sealed class CalibrationLawTests
 {
     private static readonly Gen<decimal> s_number = Gen.Int[1, 100_000].Select(number => number / 100m);
     private static readonly Gen<decimal> s_pace = Gen.Int[50, 300].Select(number => number / 100m);
