@@ -130,11 +130,11 @@ public sealed class RateCommandTests
     [Fact]
     public void At_a_terminal_it_asks_field_by_field()
     {
-        using var answers = new StringReader("40\n40 fl-oz\nback\n40 fl oz\n?\n340.3125 ft\n12 in\n");
+        using var answers = new StringReader("40\n40 fl-oz\nback\n40 fl oz\n?\n340.3125 ft\n12 in\n\n\n\n");
         CommandRun run = CommandRun.With(
             s => s with { In = answers, IsInputTerminal = true }, "rate", "sprayer", "test-strip");
         Assert.Equal(ExitCode.Done, run.Code);
-        Assert.Contains("[1 of 3] Spray caught\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("[1 of 6] Spray caught\n", run.Out, StringComparison.Ordinal);
         Assert.Contains("  40 has no unit; write one, such as", run.Out, StringComparison.Ordinal);
         Assert.Contains("  Walk it at the pace", run.Out, StringComparison.Ordinal);
         Assert.Contains("Spray volume  40 gal/acre", run.Out, StringComparison.Ordinal);

@@ -35,7 +35,7 @@ internal static class CatchPans
         ],
         Work)
     {
-        Example = Field.Example(("caught", "1.6, 1.9, 2.4, 2.7, 2.5, 1.8, 1.7 g"), ("pan", "1 ft2")),
+        Example = Field.Example(("caught", "1.6, 1.9, 2.5, 2.7, 1.8 g"), ("pan", "1 ft2")),
     };
 
     private static RateFieldKind.Measure Catch() => Field.Measure("g", "mg", "oz", "mL", "fl-oz") with
