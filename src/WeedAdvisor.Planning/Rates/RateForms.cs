@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.Rates.Areas;
 using WeedAdvisor.Planning.Rates.Forms;
+using WeedAdvisor.Planning.Rates.Mulches;
+using WeedAdvisor.Planning.Rates.Products;
 using WeedAdvisor.Planning.Rates.Sprayers;
 using WeedAdvisor.Planning.Rates.Spreaders;
+using WeedAdvisor.Planning.Rates.Tanks;
 using WeedAdvisor.Planning.Rates.Uniformity;
 
 namespace WeedAdvisor.Planning.Rates;
@@ -12,9 +16,13 @@ public static class RateForms
     /// <summary>The groups in the order in which a job goes.</summary>
     public static ImmutableArray<RateGroup> Groups { get; } =
     [
+        AreaForms.Group,
         SprayerForms.Group,
         SpreaderForms.Group,
         UniformityForms.Group,
+        ProductForms.Group,
+        TankForms.Group,
+        MulchForms.Group,
     ];
 }
 
