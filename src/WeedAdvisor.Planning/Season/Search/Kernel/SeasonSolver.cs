@@ -1,0 +1,66 @@
+namespace WeedAdvisor.Planning.Season.Search.Kernel;
+
+/// <summary>
+/// Tunes prices and sweeps through the weeks, first narrowly to find a good plan, then as widely as the proof needs.
+/// </summary>
+internal sealed class SeasonSolver
+{
+    private const int FirstSteps = 60;
+    private const int MoreSteps = 200;
+    private static readonly int[] s_widths = [16, 400];
+
+    private readonly PriceTuner _tuner;
+
+    /// <summary>A solver for a problem.</summary>
+    /// <param name="season">The problem.</param>
+    /// <param name="near">A solver of a similar problem, whose prices are a good start.</param>
+    public SeasonSolver(CompiledSeason season, SeasonSolver? near = null)
+    {
+        Season = season;
+        _tuner = new PriceTuner(season, near?._tuner);
+    }
+
+    /// <summary>The problem.</summary>
+    public CompiledSeason Season { get; }
+
+    /// <summary>Searches.</summary>
+    /// <param name="forbidden">Sequences of candidates that the plan must not have.</param>
+    /// <param name="known">A plan that may be a good start; ignored where it breaks a limit.</param>
+    /// <param name="width">The most partial plans at once.</param>
+    /// <param name="stop">Stops early.</param>
+    public Solution Solve(int[][] forbidden, PlanStep[]? known, int width, CancellationToken stop)
+    {
+        long below = Season.Ceiling, bound = long.MinValue, made = 0;
+        PlanStep[]? best = null;
+        if (known is not null && forbidden.Length == 0 && Replay.CostOf(Season, known) is { } cost && cost < below)
+        {
+            below = cost;
+            best = known;
+        }
+        int steps = FirstSteps;
+        foreach (int most in s_widths.Where(one => one < width).Append(width))
+        {
+            if (!stop.IsCancellationRequested)
+                _tuner.Tune(steps, best is null ? null : Season.CostOfNothing - below);
+            steps = MoreSteps;
+            var prices = new Prices(Season, _tuner.BestCells, _tuner.BestRows, below);
+            var sweep = new WeekSweep(Season, prices, below, forbidden, stop);
+            sweep.Run(most);
+            made += sweep.Made;
+            best = sweep.Best ?? best;
+            below = sweep.Below;
+            bound = Math.Max(bound, Math.Min(below, sweep.LeastDropped));
+            if (bound >= below || stop.IsCancellationRequested)
+                break;
+        }
+        return new Solution(best, below, bound, bound >= below, made);
+    }
+}
+
+/// <summary>What a search came to.</summary>
+/// <param name="Steps">The best plan; null when there is none.</param>
+/// <param name="Cost">What it costs.</param>
+/// <param name="Bound">No plan costs less.</param>
+/// <param name="Proven">Whether nothing is left to look at.</param>
+/// <param name="Made">How many partial plans were made.</param>
+internal sealed record Solution(PlanStep[]? Steps, long Cost, long Bound, bool Proven, long Made);
