@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Numerics;
 using WeedAdvisor.Planning.Season.Search.Kernel;
 
 namespace WeedAdvisor.Planning.Season.Search;
@@ -54,13 +53,22 @@ public sealed record Clash(ImmutableArray<SeasonWish> Wishes, bool Settled)
     {
         for (int size = 0; size <= wishes; size++)
         {
-            for (int set = 0; set < 1 << wishes; set++)
+            for (long set = (1L << size) - 1; set < 1L << wishes; set = NextOfSameSize(set))
             {
-                if (BitOperations.PopCount((uint)set) == size && mustHit.TrueForAll(entry => (entry & set) != 0))
-                    return set;
+                if (mustHit.TrueForAll(entry => (entry & set) != 0))
+                    return (int)set;
+                if (set == 0)
+                    break;
             }
         }
         return -1;
+    }
+
+    // The next greater number with as many bits set.
+    private static long NextOfSameSize(long set)
+    {
+        long lowest = set & -set, carried = set + lowest;
+        return (((carried ^ set) / lowest) >> 2) | carried;
     }
 
     private sealed class Meetings(

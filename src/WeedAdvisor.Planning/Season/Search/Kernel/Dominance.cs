@@ -6,6 +6,8 @@ namespace WeedAdvisor.Planning.Season.Search.Kernel;
 /// </summary>
 internal sealed class Dominance
 {
+    private const int WeeksBetweenFull = 4;
+
     private readonly CompiledSeason _season;
     private readonly LabelStore _labels;
     private readonly byte[] _nextLive;
@@ -40,11 +42,15 @@ internal sealed class Dominance
             ? _labels.Cost[one].CompareTo(_labels.Cost[other])
             : _labels.Step[one].CompareTo(_labels.Step[other]));
         foreach (int label in labels)
+        {
             MakeCanonical(label, week);
+            _labels.Spent[label] = _labels.Cost[label] + Lanes.Sum(_labels.SavingFrom(label, week));
+        }
+        bool all = week % WeeksBetweenFull == 0;
         var kept = new List<int>(labels.Count);
         foreach (int label in labels)
         {
-            if (IsDominated(label, kept, week))
+            if (IsDominated(label, kept, week, all))
                 _labels.Drop(label);
             else
                 kept.Add(label);
@@ -52,11 +58,16 @@ internal sealed class Dominance
         return kept;
     }
 
-    private bool IsDominated(int label, List<int> kept, int week)
+    private bool IsDominated(int label, List<int> kept, int week, bool all)
     {
+        // A pair that was compared before is compared again only now and then: it rarely comes out otherwise.
+        int last = week - 1;
+        long spent = _labels.Spent[label];
+        bool isNew = _labels.Since[label] == last;
         foreach (int other in kept)
         {
-            if (Dominates(other, label, week))
+            if (_labels.Spent[other] <= spent && (all || isNew || _labels.Since[other] == last)
+                && Dominates(other, label, week))
                 return true;
         }
         return false;
@@ -112,11 +123,11 @@ internal sealed class Dominance
         return true;
     }
 
-    private static bool HasRoom(ReadOnlySpan<long> one, ReadOnlySpan<long> other)
+    private bool HasRoom(ReadOnlySpan<long> one, ReadOnlySpan<long> other)
     {
         for (int row = 0; row < one.Length; row++)
         {
-            if (one[row] < other[row])
+            if (one[row] < other[row] && !_season.Resources[row].IsImplied)
                 return false;
         }
         return true;

@@ -26,6 +26,9 @@ internal sealed class LabelStore(CompiledSeason season)
     /// <summary>No completion of the plan costs less.</summary>
     public long[] Bound { get; private set; } = [];
 
+    /// <summary>What each plan has spent so far: its cost with nothing saved from now on. Filled in when labels are compared.</summary>
+    public long[] Spent { get; private set; } = [];
+
     /// <summary>The week of the last application, from which its savings are kept.</summary>
     public int[] Since { get; private set; } = [];
 
@@ -182,6 +185,7 @@ internal sealed class LabelStore(CompiledSeason season)
         _uses = Longer(_uses, slots * _sites);
         Cost = Longer(Cost, slots);
         Bound = Longer(Bound, slots);
+        Spent = Longer(Spent, slots);
         Since = Longer(Since, slots);
         Applications = Longer(Applications, slots);
         Step = Longer(Step, slots);

@@ -29,6 +29,20 @@ internal static class Lanes
         return total;
     }
 
+    /// <summary>The sum of the cells.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static long Sum(ReadOnlySpan<long> cells)
+    {
+        Vector<long> sum = Vector<long>.Zero;
+        int at = 0;
+        for (; at <= cells.Length - Vector<long>.Count; at += Vector<long>.Count)
+            sum += new Vector<long>(cells[at..]);
+        long total = Vector.Sum(sum);
+        for (; at < cells.Length; at++)
+            total += cells[at];
+        return total;
+    }
+
     /// <summary>The sum of the lesser of each pair.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static long SumOfLesser(ReadOnlySpan<long> ones, ReadOnlySpan<long> others)
@@ -40,6 +54,20 @@ internal static class Lanes
         long total = Vector.Sum(sum);
         for (; at < ones.Length; at++)
             total += Math.Min(ones[at], others[at]);
+        return total;
+    }
+
+    /// <summary>The sum of what the first has more than the second, cell by cell.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static long Excess(ReadOnlySpan<long> ones, ReadOnlySpan<long> others)
+    {
+        Vector<long> sum = Vector<long>.Zero;
+        int at = 0;
+        for (; at <= ones.Length - Vector<long>.Count; at += Vector<long>.Count)
+            sum += Vector.Max(new Vector<long>(ones[at..]) - new Vector<long>(others[at..]), Vector<long>.Zero);
+        long total = Vector.Sum(sum);
+        for (; at < ones.Length; at++)
+            total += Math.Max(0, ones[at] - others[at]);
         return total;
     }
 

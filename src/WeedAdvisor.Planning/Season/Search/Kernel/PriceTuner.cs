@@ -7,6 +7,11 @@ namespace WeedAdvisor.Planning.Season.Search.Kernel;
 internal sealed class PriceTuner
 {
     private const int Patience = 8;
+    private const double Decay = 0.6;
+    private const double ReachAfresh = 0.2;
+    private const double ReachAtEnd = 0.005;
+    private const double RowWeight = 4;
+    private const double LikelyShare = 0.95;
     private const double Memory = 0.6;
 
     private readonly RelaxedChain _chain;
@@ -44,11 +49,15 @@ internal sealed class PriceTuner
     /// <summary>The lowest sum of savings that the prices allow so far.</summary>
     public double BestSaving { get; private set; } = double.MaxValue;
 
+    /// <summary>Whether the prices are tuned for this problem.</summary>
+    public bool IsTuned => BestSaving < double.MaxValue;
+
     /// <summary>Takes some steps.</summary>
     /// <param name="steps">How many at most.</param>
     /// <param name="known">The saving of the best known plan; null when none is known.</param>
     public void Tune(int steps, double? known)
     {
+        _reach = Math.Max(_reach, ReachAfresh);
         Restart();
         int idle = 0;
         for (int step = 0; step < steps; step++)
@@ -68,13 +77,13 @@ internal sealed class PriceTuner
             if (idle >= Patience)
             {
                 idle = 0;
-                _reach *= 0.6;
+                _reach *= Decay;
                 Restart();
                 continue;
             }
-            double target = known ?? (BestSaving * 0.95);
+            double target = known ?? (BestSaving * LikelyShare);
             double above = saving - target;
-            if (above < 1 || _reach < 0.005)
+            if (above < 1 || _reach < ReachAtEnd)
                 return;
             Step(above);
         }
@@ -102,7 +111,7 @@ internal sealed class PriceTuner
         }
         for (int row = 0; row < _rows.Length; row++)
         {
-            double slope = _chain.Left[row] / _chain.Scale[row];
+            double slope = RowWeight * _chain.Left[row] / _chain.Scale[row];
             slope = slope > 0 && _rows[row] <= 0 ? 0 : slope;
             _rowStep[row] = slope + (Memory * _rowStep[row]);
             norm += _rowStep[row] * _rowStep[row];
@@ -113,6 +122,6 @@ internal sealed class PriceTuner
         for (int cell = 0; cell < _cells.Length; cell++)
             _cells[cell] = Math.Max(_floor[cell], _cells[cell] - (length * _cellStep[cell]));
         for (int row = 0; row < _rows.Length; row++)
-            _rows[row] = Math.Max(0, _rows[row] - (length * _rowStep[row] / _chain.Scale[row]));
+            _rows[row] = Math.Max(0, _rows[row] - (length * RowWeight * _rowStep[row] / _chain.Scale[row]));
     }
 }

@@ -87,10 +87,12 @@ internal sealed class Prices
         int week = spot % _season.Weeks;
         long gain = -_season.Cost[spot];
         ReadOnlySpan<long> price = Cell.AsSpan(week * _season.Rows, saving.Length);
-        for (int cell = 0; cell < saving.Length; cell++)
-            gain += Math.Max(0, saving[cell] - price[cell]);
+        gain += Lanes.Excess(saving, price);
         for (int row = 0; row < _rowPrice.Length; row++)
-            gain -= Shift((Int128)_rowPrice[row] * _season.Resources[row].Use[spot]);
+        {
+            if (_rowPrice[row] != 0)
+                gain -= Shift((Int128)_rowPrice[row] * _season.Resources[row].Use[spot]);
+        }
         return gain;
     }
 

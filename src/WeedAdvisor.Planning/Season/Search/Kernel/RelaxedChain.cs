@@ -63,7 +63,10 @@ internal sealed class RelaxedChain
                 continue;
             double gain = Gain(spot, week, cells) - _season.Cost[spot];
             for (int row = 0; row < rows.Length; row++)
-                gain -= rows[row] * _season.Resources[row].Use[spot];
+            {
+                if (rows[row] != 0)
+                    gain -= rows[row] * _season.Resources[row].Use[spot];
+            }
             double after = 0;
             _next[spot] = -1;
             for (int next = 0; next < candidates; next++)

@@ -3,22 +3,29 @@ using System.Collections.Immutable;
 namespace WeedAdvisor.Planning.Season.Search.Kernel;
 
 /// <summary>A list of applications, carried out under the limits of a problem.</summary>
-internal static class Replay
+internal sealed class Replay(CompiledSeason season)
 {
-    /// <summary>What the plan costs; null when it breaks a limit or misses a need.</summary>
-    public static long? CostOf(CompiledSeason season, IReadOnlyList<PlanStep> steps)
+    private readonly LabelStore _labels = new(season);
+
+    /// <summary>What the plan costs; null when it breaks a limit or, unless more may follow, misses a need.</summary>
+    public long? CostOf(IReadOnlyList<PlanStep> steps, bool mayGoOn = false)
     {
-        var labels = new LabelStore(season);
-        int label = labels.TakeRoot(forbidden: 0), week = -1;
+        int label = _labels.TakeRoot(forbidden: 0), week = -1;
+        bool allowed = true;
         foreach (PlanStep step in steps)
         {
-            if (step.Week <= week || step.Week >= season.Weeks || step.Candidate >= season.Candidates
-                || !labels.Allows(label, step.Candidate, step.Week))
-                return null;
+            allowed = step.Week > week && step.Week < season.Weeks && step.Candidate < season.Candidates
+                && _labels.Allows(label, step.Candidate, step.Week);
+            if (!allowed)
+                break;
             week = step.Week;
-            label = labels.TakeNext(label, step.Candidate, step.Week);
+            int next = _labels.TakeNext(label, step.Candidate, step.Week);
+            _labels.Drop(label);
+            label = next;
         }
-        return labels.MeetsNeeds(label) ? labels.Cost[label] : null;
+        long? cost = allowed && (mayGoOn || _labels.MeetsNeeds(label)) ? _labels.Cost[label] : null;
+        _labels.Drop(label);
+        return cost;
     }
 
     /// <summary>The plan in the words of the problem.</summary>

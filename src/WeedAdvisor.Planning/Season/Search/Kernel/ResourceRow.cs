@@ -10,4 +10,5 @@ namespace WeedAdvisor.Planning.Season.Search.Kernel;
 /// Whether the row asks for at least so many applications. Then the room is minus what is still needed, each application
 /// that counts uses -1, and the room stays at 0 when the need is met.
 /// </param>
-internal sealed record ResourceRow(long[] Use, long Room, bool IsNeed);
+/// <param name="IsImplied">Whether other rows say the same of whole plans; such a row is there only to sharpen the bound.</param>
+internal sealed record ResourceRow(long[] Use, long Room, bool IsNeed, bool IsImplied = false);

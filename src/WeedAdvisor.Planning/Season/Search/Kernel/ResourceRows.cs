@@ -3,12 +3,17 @@ namespace WeedAdvisor.Planning.Season.Search.Kernel;
 /// <summary>The limits of a problem that are sums over applications.</summary>
 internal static class ResourceRows
 {
+    private const int MostSums = 2000;
+
     /// <summary>The rows: doses, uses, money, numbers of applications.</summary>
     public static IEnumerable<ResourceRow> Of(SeasonProblem problem, long[] money)
     {
         SeasonWishes wishes = problem.Wishes;
         foreach (ActiveLimit limit in problem.Limits.Yearly)
-            yield return AtMost(problem, Units.OfDose(limit.KgPerHa) - Units.OfDose(limit.KgUsedBefore), one => DoseOf(one, limit));
+        {
+            foreach (ResourceRow row in OfActive(problem, limit))
+                yield return row;
+        }
         foreach (SeasonCandidate limited in problem.Candidates)
         {
             if (limited.MaxUsesPerYear is { } uses)
@@ -22,6 +27,39 @@ internal static class ResourceRows
             yield return AtLeast(problem, least, _ => true);
         foreach (string name in wishes.MustUse)
             yield return AtLeast(problem, 1, one => one.Name == name);
+    }
+
+    // Half a dose is no dose: the room is cut down to the greatest sum of doses that fits, and for each dose it is said how
+    // often that much or more can go on.
+    private static IEnumerable<ResourceRow> OfActive(SeasonProblem problem, ActiveLimit limit)
+    {
+        long room = Math.Max(0, Units.OfDose(limit.KgPerHa) - Units.OfDose(limit.KgUsedBefore));
+        long[] doses = [.. problem.Candidates.Select(one => DoseOf(one, limit)).Where(dose => dose > 0).Distinct().Order()];
+        if (doses.Length == 0)
+            yield break;
+        yield return AtMost(problem, GreatestSum(doses, room), one => DoseOf(one, limit));
+        foreach (long dose in doses.Skip(1))
+            yield return AtMost(problem, room / dose, one => DoseOf(one, limit) >= dose ? 1 : 0) with { IsImplied = true };
+        yield return AtMost(problem, room / doses[0], one => DoseOf(one, limit) > 0 ? 1 : 0) with { IsImplied = true };
+    }
+
+    private static long GreatestSum(long[] doses, long room)
+    {
+        var sums = new HashSet<long> { 0 };
+        var open = new Stack<long>(sums);
+        while (open.TryPop(out long sum))
+        {
+            foreach (long more in doses.Select(dose => sum + dose).Where(more => more <= room))
+            {
+                if (sums.Add(more))
+                    open.Push(more);
+            }
+
+            // Many unlike doses: the room as it stands is right too.
+            if (sums.Count > MostSums)
+                return room;
+        }
+        return sums.Max();
     }
 
     private static long DoseOf(SeasonCandidate candidate, ActiveLimit limit) =>

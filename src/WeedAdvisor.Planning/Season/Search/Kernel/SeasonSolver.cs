@@ -5,11 +5,12 @@ namespace WeedAdvisor.Planning.Season.Search.Kernel;
 /// </summary>
 internal sealed class SeasonSolver
 {
-    private const int FirstSteps = 60;
-    private const int MoreSteps = 200;
-    private static readonly int[] s_widths = [16, 400];
+    private const int LastSteps = 100;
+    private static readonly (int Steps, int Width)[] s_passes = [(150, 16), (100, 400)];
 
     private readonly PriceTuner _tuner;
+    private readonly Replay _replay;
+    private readonly QuickPlan _quick;
 
     /// <summary>A solver for a problem.</summary>
     /// <param name="season">The problem.</param>
@@ -17,6 +18,8 @@ internal sealed class SeasonSolver
     public SeasonSolver(CompiledSeason season, SeasonSolver? near = null)
     {
         Season = season;
+        _replay = new Replay(season);
+        _quick = new QuickPlan(season, _replay);
         _tuner = new PriceTuner(season, near?._tuner);
     }
 
@@ -30,19 +33,20 @@ internal sealed class SeasonSolver
     /// <param name="stop">Stops early.</param>
     public Solution Solve(int[][] forbidden, PlanStep[]? known, int width, CancellationToken stop)
     {
-        long below = Season.Ceiling, bound = long.MinValue, made = 0;
+        long below = Season.Ceiling, bound = 0, made = 0;
         PlanStep[]? best = null;
-        if (known is not null && forbidden.Length == 0 && Replay.CostOf(Season, known) is { } cost && cost < below)
+        if (forbidden.Length == 0)
         {
-            below = cost;
-            best = known;
+            if (known is not null && _replay.CostOf(known) is { } cost && cost < below)
+                (best, below) = (known, cost);
+            if (_quick.Find() is { } quick && quick.Cost < below)
+                (best, below) = quick;
         }
-        int steps = FirstSteps;
-        foreach (int most in s_widths.Where(one => one < width).Append(width))
+        foreach ((int steps, int most) in s_passes.Where(pass => pass.Width < width).Append((LastSteps, width)))
         {
-            if (!stop.IsCancellationRequested)
+            // Without a plan to aim at, prices from an earlier search are better than more steps.
+            if (!stop.IsCancellationRequested && (best is not null || !_tuner.IsTuned))
                 _tuner.Tune(steps, best is null ? null : Season.CostOfNothing - below);
-            steps = MoreSteps;
             var prices = new Prices(Season, _tuner.BestCells, _tuner.BestRows, below);
             var sweep = new WeekSweep(Season, prices, below, forbidden, stop);
             sweep.Run(most);

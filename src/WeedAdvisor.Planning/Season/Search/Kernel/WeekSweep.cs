@@ -60,6 +60,7 @@ internal sealed class WeekSweep
                 return;
             }
             now = Carry(now, week);
+            CutTo(now, width < int.MaxValue / 2 ? 2 * width : width);
             now = _dominance.Thin(now, week + 1);
             CutTo(now, width);
         }
