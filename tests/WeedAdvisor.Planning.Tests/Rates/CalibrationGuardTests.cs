@@ -27,6 +27,7 @@ public sealed class CalibrationGuardTests
     [InlineData("sprayer", "change-of-speed", "volume=20 gal/acre|speed=3 mph|new-volume=5 gal/acre", "new-volume", "on foot?")]
     [InlineData("sprayer", "change-of-pressure", "output=0.4 gpm|pressure=40 psi", "new-pressure", "either")]
     [InlineData("sprayer", "change-of-pressure", "output=0.4 gpm|pressure=40 psi|new-output=20 gal/acre", "new-output", "must measure the same")]
+    [InlineData("sprayer", "change-of-pressure", "output=0.4 gpm|pressure=40 psi|new-output=40 gpm", "new-output", "no sprayer gives")]
     [InlineData("sprayer", "boom", "nozzles=6|spacing=20 in|swath=18 in", "swath", "narrower than the nozzle spacing")]
     [InlineData("sprayer", "band", "band=50 in|row=40 in|broadcast=30 gal/acre", "band", "wider than")]
     [InlineData("sprayer", "boomless", Throw + "|overlap=12 ft", "overlap", "leaves nothing")]

@@ -9,6 +9,9 @@ internal static class ChangeOfPressure
 {
     private const decimal WideChange = 2;
 
+    private static readonly Quantity s_least = Quantity.Of(1, "psi");
+    private static readonly Quantity s_most = Quantity.Of(1000, "psi");
+
     /// <summary>The form.</summary>
     public static RateForm Form { get; } = new(
         "sprayer",
@@ -28,7 +31,7 @@ internal static class ChangeOfPressure
     };
 
     private static RateFieldKind.Measure Pressure() =>
-        Field.Measure("psi", "bar", "kPa") with { Least = Quantity.Of(1, "psi"), Most = Quantity.Of(1000, "psi") };
+        Field.Measure("psi", "bar", "kPa") with { Least = s_least, Most = s_most };
 
     private static RateFieldKind.Measure Output() => Field.Measure("gpm", "fl-oz/min", "L/min", "gal/acre", "L/ha");
 
@@ -56,6 +59,8 @@ internal static class ChangeOfPressure
             decimal factor = sheet.Line("Flows compared", $"{goal} ÷ {output}", (goal / output).Value);
             ratio = sheet.Line("Square of it", $"{Figures.Of(factor, 6)} × {Figures.Of(factor, 6)}", factor * factor);
             Quantity then = sheet.Line("New pressure", $"{pressure} × {Figures.Of(ratio, 6)}", pressure * ratio, pressure.Unit.Symbol);
+            if (then.InBase < s_least.InBase || then.InBase > s_most.InBase)
+                return new RateProblem("new-output", $"this would need {then}, which no sprayer gives; change the nozzle or the speed instead");
             result = new RateResult("pressure", "New pressure", then, UnitSystem.Units(UnitSystem.IsMetric(then) ? "psi" : "bar"));
         }
 
