@@ -1,0 +1,170 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Weeding;
+
+namespace WeedAdvisor.Planning.Money;
+
+/// <summary>What the grower sets for the money sums.</summary>
+/// <param name="WageUsd">Cost of an hour, US dollars; null for the area's answer or the price <c>labour-rate</c>.</param>
+/// <param name="Pots">How many pots the area holds; null for <see cref="MoneyCase.UsualPots"/>.</param>
+public sealed record MoneyTerms(decimal? WageUsd, int? Pots);
+
+/// <summary>An area with everything that the ways through its year are reckoned from.</summary>
+public sealed record MoneyCase
+{
+    /// <summary>Pots when nobody said how many.</summary>
+    public const int UsualPots = 10_000;
+
+    /// <summary>The most pots.</summary>
+    public const int MostPots = 100_000_000;
+
+    /// <summary>The highest wage, US dollars an hour.</summary>
+    public const decimal HighestWage = 10_000;
+
+    /// <summary>Weeks between rounds when nobody said how many.</summary>
+    public const int UsualInterval = 4;
+
+    private const int DaysInYear = 365;
+
+    /// <summary>The advice on the area.</summary>
+    public required AreaAdvice Advice { get; init; }
+
+    /// <summary>The day of the visit; the year starts with it.</summary>
+    public required DateOnly Day { get; init; }
+
+    /// <summary>The knowledge.</summary>
+    public required KnowledgeBase Knowledge { get; init; }
+
+    /// <summary>The prices.</summary>
+    public required PriceBook Prices { get; init; }
+
+    /// <summary>The parameters of the weeding model.</summary>
+    public required WeedingNumbers Numbers { get; init; }
+
+    /// <summary>Cost of an hour, US dollars.</summary>
+    public required decimal WageUsd { get; init; }
+
+    /// <summary>Pots of the area.</summary>
+    public required int Pots { get; init; }
+
+    /// <summary>Whether somebody said how many pots there are.</summary>
+    public required bool IsPotsGiven { get; init; }
+
+    /// <summary>Weeks between rounds today.</summary>
+    public required int IntervalWeeks { get; init; }
+
+    /// <summary>Whether the visit says how many weeks that are.</summary>
+    public required bool IsIntervalGiven { get; init; }
+
+    /// <summary>Weeds that count.</summary>
+    public required ImmutableArray<WeedSeen> Weeds { get; init; }
+
+    /// <summary>Why other weeds do not count, as sentences.</summary>
+    public required ImmutableArray<string> LeftOut { get; init; }
+
+    /// <summary>The place, as the weeding model needs it.</summary>
+    public required WeedSite Site { get; init; }
+
+    /// <summary>The area.</summary>
+    public VisitArea Area => Advice.Area;
+
+    /// <summary>Tools that are there.</summary>
+    public WordSet Equipment => Words("equipment");
+
+    /// <summary>Whether the pots stand apart.</summary>
+    public bool IsSpaced => Words("spacing").Contains("spaced");
+
+    /// <summary>The mulch on the pots today: an answer of <c>mulch</c>; null when bare or not known.</summary>
+    public string? Mulch => Words("mulch").FirstOrDefault(word => word != "none");
+
+    /// <summary>Applications with a date in the year before the visit, oldest first.</summary>
+    public ImmutableArray<PastApplication> PastYear =>
+    [
+        .. (Area.Past ?? [])
+            .Where(past => past.Date is { } date && date <= Day && date > Day.AddDays(-DaysInYear))
+            .OrderBy(past => past.Date)
+            .ThenBy(past => past.Treatment, StringComparer.Ordinal),
+    ];
+
+    /// <summary>The case of an area; refused when no pots stand there, no weed can be reckoned or a price is missing.</summary>
+    /// <param name="advice">The advice on the area.</param>
+    /// <param name="day">The day of the visit.</param>
+    /// <param name="knowledge">The knowledge that the advice came from.</param>
+    /// <param name="prices">The prices.</param>
+    /// <param name="terms">What the grower sets.</param>
+    public static WeedingOutcome<MoneyCase> Of(
+        AreaAdvice advice, DateOnly day, KnowledgeBase knowledge, PriceBook prices, MoneyTerms terms)
+    {
+        VisitArea area = advice.Area;
+        if (terms.WageUsd is < 0 or > HighestWage)
+            return Refused($"A wage is 0 to {HighestWage} US dollars an hour, not {terms.WageUsd}.");
+        if (terms.Pots is < 1 or > MostPots)
+            return Refused($"An area has 1 to {MostPots} pots, not {terms.Pots}.");
+        if (!HasPots(area))
+            return Refused($"{area.Name}: no pots stand here, so there is no weeding of pots to compare ways by.");
+        if (area.Weeds is not { Length: > 0 } seen)
+            return Refused($"{area.Name}: no weed is named, so there is no weeding to reckon. Add the weeds seen or expected.");
+        WeedingOutcome<WeedingNumbers> numbers = WeedingNumbers.Of(knowledge);
+        if (!numbers.IsGood)
+            return WeedingOutcome<MoneyCase>.Bad(numbers.Refusals);
+        if (SiteOf(area, knowledge) is not { } site)
+            return Refused($"{area.Name}: the region is not known, so nobody can say when weeds come up. Answer 'region'.");
+        decimal? wage = terms.WageUsd ?? NumberOf(area, "labour-rate") ?? prices.Find("labour-rate")?.Value;
+        if (wage is null)
+            return Refused($"{area.Name}: the price 'labour-rate' is missing. Give it in a price file, or use --wage.");
+        var traits = seen
+            .DistinctBy(weed => weed.Weed, StringComparer.Ordinal)
+            .Select(weed => (Seen: weed, Traits: WeedTraits.Of(knowledge.Weeds[weed.Weed], site, numbers.Value)))
+            .ToArray();
+        ImmutableArray<WeedSeen> counted = [.. traits.Where(weed => weed.Traits.IsGood).Select(weed => weed.Seen)];
+        ImmutableArray<string> leftOut = [.. traits.SelectMany(weed => weed.Traits.Refusals)];
+        if (counted.IsEmpty)
+            return WeedingOutcome<MoneyCase>.Bad([$"{area.Name}: none of its weeds can be reckoned with.", .. leftOut]);
+        decimal? interval = NumberOf(area, "weeding-interval");
+        return WeedingOutcome<MoneyCase>.Good(new MoneyCase
+        {
+            Advice = advice,
+            Day = day,
+            Knowledge = knowledge,
+            Prices = prices,
+            Numbers = numbers.Value,
+            WageUsd = wage.Value,
+            Pots = terms.Pots ?? UsualPots,
+            IsPotsGiven = terms.Pots is not null,
+            IntervalWeeks = (int)Math.Clamp(Math.Round(interval ?? UsualInterval), 1, WeedingPlan.LongestInterval),
+            IsIntervalGiven = interval is not null,
+            Weeds = counted,
+            LeftOut = leftOut,
+            Site = site,
+        });
+    }
+
+    private static WeedingOutcome<MoneyCase> Refused(string why) => WeedingOutcome<MoneyCase>.Bad(why);
+
+    private static bool HasPots(VisitArea area) =>
+        area.Answers.GetValueOrDefault("stock") is not Answer.Words { Value: var stock } || !stock.Contains("none-present");
+
+    // Under a heated roof the seasons outside do not count.
+    private static WeedSite? SiteOf(VisitArea area, KnowledgeBase knowledge)
+    {
+        bool isHeated = WordsOf(area, "heated").Contains("yes");
+        string? region = WordsOf(area, "region").FirstOrDefault();
+        string? zone = isHeated ? "heated-house"
+            : region is null ? null : knowledge.Regions.GetValueOrDefault(region)?.EmergenceZone;
+        return zone is null
+            ? null
+            : new WeedSite(
+                zone, WordsOf(area, "surface-moisture").FirstOrDefault(), WordsOf(area, "surroundings").FirstOrDefault());
+    }
+
+    private WordSet Words(string question) => WordsOf(Area, question);
+
+    private static WordSet WordsOf(VisitArea area, string question) =>
+        area.Answers.GetValueOrDefault(question) is Answer.Words words ? words.Value : WordSet.Empty;
+
+    private static decimal? NumberOf(VisitArea area, string question) =>
+        area.Answers.GetValueOrDefault(question) is Answer.Number number ? number.Value : null;
+}

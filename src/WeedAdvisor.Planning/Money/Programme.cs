@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Planning.Money;
+
+/// <summary>The weeks in which a preemergence goes on in a year.</summary>
+/// <param name="Weeks">Weeks of the plan, from 0, in order.</param>
+/// <param name="IsCapped">Whether a limit of the record ends it before the weeds do.</param>
+public sealed record Programme(ImmutableArray<int> Weeks, bool IsCapped)
+{
+    // NIST SP 811: 1 lb = 0.45359237 kg, 1 acre = 4046.8564224 m².
+    private const decimal KgPerHaOfLbPerAcre = 0.45359237m / 0.40468564224m;
+    private const decimal DaysInWeek = 7;
+
+    /// <summary>
+    /// As often as its control runs out while weeds come up, no sooner than the record lets it go on again, and no more
+    /// often than its uses a year or its yearly amount allow.
+    /// </summary>
+    /// <param name="treatment">The treatment.</param>
+    /// <param name="firstWeek">The first week of the plan in which it may go on.</param>
+    /// <param name="comesUp">For each week of the plan, whether any weed comes up.</param>
+    /// <param name="residualWeeks">Weeks of control of one use, more than 0.</param>
+    public static Programme Of(
+        Treatment treatment, int firstWeek, ImmutableArray<bool> comesUp, decimal residualWeeks)
+    {
+        int most = MostUses(treatment);
+        decimal wait = Math.Max(residualWeeks, (treatment.RepeatAfterDays ?? 0) / DaysInWeek);
+        int step = Math.Max(1, (int)Math.Round(wait, MidpointRounding.AwayFromZero));
+        var weeks = ImmutableArray.CreateBuilder<int>();
+        for (int week = Math.Max(0, firstWeek); week < comesUp.Length; week++)
+        {
+            if (!comesUp[week] || (weeks.Count > 0 && week < weeks[^1] + step))
+                continue;
+            if (weeks.Count == most)
+                return new Programme(weeks.ToImmutable(), IsCapped: true);
+            weeks.Add(week);
+        }
+
+        return new Programme(weeks.ToImmutable(), IsCapped: false);
+    }
+
+    /// <summary>
+    /// Uses a year that the record allows: its own number, and the yearly amount over the middle of the published rates.
+    /// At least one.
+    /// </summary>
+    public static int MostUses(Treatment treatment)
+    {
+        decimal uses = treatment.UsesPerYear ?? decimal.MaxValue;
+        decimal[] rates = [.. treatment.Rates.Select(rate => rate.AiLbPerAcre?.Middle).OfType<decimal>()];
+        if (treatment.YearlyLimitKgAiHa is { } limit && rates.Length > 0 && rates.Average() is > 0 and { } rate)
+            uses = Math.Min(uses, limit / (rate * KgPerHaOfLbPerAcre));
+        return (int)Math.Clamp(Math.Floor(uses), 1, int.MaxValue);
+    }
+}

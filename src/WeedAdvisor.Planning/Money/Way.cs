@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Weeding;
+
+namespace WeedAdvisor.Planning.Money;
+
+/// <summary>An action in a way, and when it is done in the year.</summary>
+/// <param name="Action">The action.</param>
+/// <param name="Weeks">Weeks of the year from the visit in which it is done; empty for what holds the whole year after one go.</param>
+/// <param name="IsByBoom">Whether a boom sprayer does it, whatever the record's usual tool.</param>
+public sealed record WayPart(CatalogueAction Action, ImmutableArray<int> Weeks, bool IsByBoom = false)
+{
+    /// <summary>How often it is done in the year.</summary>
+    public int Times => Weeks.IsEmpty ? 1 : Weeks.Length;
+}
+
+/// <summary>A way through the year: what is done besides weeding, and how often the pots are weeded.</summary>
+/// <param name="Id">Names it on the command line.</param>
+/// <param name="Name">In plain words.</param>
+/// <param name="IntervalWeeks">Weeks between rounds of weeding.</param>
+/// <param name="Parts">What is done besides.</param>
+public sealed record WayPlan(string Id, string Name, int IntervalWeeks, ImmutableArray<WayPart> Parts)
+{
+    /// <summary>The id of the way that the visit found.</summary>
+    public const string Today = "today";
+}
+
+/// <summary>What a way costs in a year, for 1000 pots.</summary>
+/// <param name="Plan">The way.</param>
+/// <param name="Items">What it costs, item by item; ids are unique.</param>
+/// <param name="Season">The weeding in it.</param>
+/// <param name="Tools">What has to be bought for it.</param>
+public sealed record Way(
+    WayPlan Plan, ImmutableArray<CostItem> Items, WeedingSeason Season, ImmutableArray<BoughtTool> Tools)
+{
+    /// <summary>The whole, US dollars for 1000 pots.</summary>
+    public decimal Usd => Items.Sum(item => item.Usd);
+
+    /// <summary>Hours for 1000 pots.</summary>
+    public decimal Hours => Items.Sum(item => item.Hours);
+
+    /// <summary>Price of what is bought for years, US dollars, for the whole area.</summary>
+    public decimal OutlayUsd => Tools.Sum(tool => tool.PurchaseUsd);
+
+    /// <summary>The part of one kind, US dollars for 1000 pots.</summary>
+    public decimal Of(CostKind kind) => Items.Where(item => item.Kind == kind).Sum(item => item.Usd);
+}

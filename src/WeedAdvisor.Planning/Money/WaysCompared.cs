@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Weeding;
+
+namespace WeedAdvisor.Planning.Money;
+
+/// <summary>Something that was not compared, and why.</summary>
+/// <param name="Action">The action's id.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Because">Why not.</param>
+public sealed record NotCompared(string Action, string Name, string Because);
+
+/// <summary>The ways through an area's year, cheapest first.</summary>
+/// <param name="Case">What they are reckoned from.</param>
+/// <param name="Today">The way that the visit found; it is among <paramref name="Ways"/>.</param>
+/// <param name="Ways">All ways, the cheapest first, then by id.</param>
+/// <param name="Left">What was not compared.</param>
+public sealed record WaysCompared(
+    MoneyCase Case, Way Today, ImmutableArray<Way> Ways, ImmutableArray<NotCompared> Left)
+{
+    /// <summary>Reckons the ways of an area; refused when today's way lacks a price.</summary>
+    public static WeedingOutcome<WaysCompared> Of(MoneyCase money)
+    {
+        WeedingOutcome<Way> today = WayCosting.Of(money, WayPlans.Today(money), Variation.None);
+        if (!today.IsGood)
+            return WeedingOutcome<WaysCompared>.Bad(today.Refusals.Select(why => $"{money.Area.Name}: today's way cannot be reckoned: {why}."));
+        var left = ImmutableArray.CreateBuilder<NotCompared>();
+        var ways = new List<Way> { today.Value, WayCosting.Of(money, WayPlans.Hands(money.IntervalWeeks), Variation.None).Value! };
+        ways.AddRange(AtBestInterval(money, WayPlans.Hands(money.IntervalWeeks), interval => WayPlans.Hands(interval)));
+        Way[] alone = [.. WayPlans.Comparable(money).Select(action => Alone(money, action, left)).OfType<Way>()];
+        ways.AddRange(alone);
+        foreach (Way best in Best(alone))
+        {
+            ways.AddRange(AtBestInterval(money, best.Plan, interval => WayPlans.At(best.Plan, interval)));
+            if (WayPlans.IsForBoom(best.Plan.Parts[0].Action))
+                ways.AddRange(Reckoned(money, WayPlans.ByBoom(best.Plan), left));
+        }
+
+        return WeedingOutcome<WaysCompared>.Good(new WaysCompared(
+            money,
+            today.Value,
+            [.. ways.OrderBy(way => way.Usd).ThenBy(way => way.Plan.Id, StringComparer.Ordinal)],
+            left.ToImmutable()));
+    }
+
+    /// <summary>
+    /// The way with this id, or of the action with this id. A practice that is clear but is not compared by itself is set
+    /// on top of today's way. Refused with the reason when the way cannot be taken or reckoned.
+    /// </summary>
+    public WeedingOutcome<Way> Find(string id)
+    {
+        if (Ways.FirstOrDefault(way => way.Plan.Id == id) is { } way)
+            return WeedingOutcome<Way>.Good(way);
+        if (Case.Knowledge.ActionOf(id) is not { } action)
+            return Refused($"there is no way '{id}'");
+        if (Case.Advice.Barred.Any(barred => barred.Action == id))
+            return Refused($"'{id}' must not be used here");
+        if (Case.Advice.Waiting.Any(waiting => waiting.Action == id))
+            return Refused($"'{id}' waits for an answer here");
+        if (Case.Advice.Clear.All(clear => clear.Action != id))
+            return Refused($"nothing speaks for '{id}' here");
+        if (Left.FirstOrDefault(left => left.Action == id && action is Treatment) is { } noted)
+            return Refused($"'{id}' is not compared: {noted.Because}");
+        if (action is Treatment)
+            return Refused($"'{id}' stops nothing that comes up later, so a year of it cannot be compared");
+        if (Today.Plan.Parts.Any(part => part.Action.Id == id))
+            return Refused($"'{id}' is part of today's way");
+        var plan = new WayPlan(
+            id, $"Today's way and: {action.Name}", Case.IntervalWeeks, [.. Today.Plan.Parts, new WayPart(action, [])]);
+        WeedingOutcome<Way> added = WayCosting.Of(Case, plan, Variation.None);
+        return added.IsGood ? added : Refused($"'{id}' cannot be reckoned: {string.Join("; ", added.Refusals)}");
+    }
+
+    private WeedingOutcome<Way> Refused(string why) => WeedingOutcome<Way>.Bad($"{Case.Area.Name}: {why}.");
+
+    // A cheapest one of each: a cover, granules, a spray.
+    private static IEnumerable<Way> Best(IEnumerable<Way> alone) => alone
+        .GroupBy(way => KindOf(way.Plan.Parts[0].Action), StringComparer.Ordinal)
+        .Where(group => group.Key.Length > 0)
+        .OrderBy(group => group.Key, StringComparer.Ordinal)
+        .Select(group => group.OrderBy(way => way.Usd).ThenBy(way => way.Plan.Id, StringComparer.Ordinal).First());
+
+    private static string KindOf(CatalogueAction action) => action switch
+    {
+        Treatment { Formulation: "GR" } => "granules",
+        Treatment => "spray",
+        Practice { Kind: "covering" } => "cover",
+        _ => "",
+    };
+
+    private static Way? Alone(MoneyCase money, CatalogueAction action, ImmutableArray<NotCompared>.Builder left)
+    {
+        if (!WayPlans.HasEffect(money, action))
+        {
+            left.Add(new NotCompared(action.Id, action.Name, "no figure says what it does to these weeds"));
+            return null;
+        }
+
+        if (WayPlans.With(money, action) is { } plan)
+            return Reckoned(money, plan, left).FirstOrDefault();
+        left.Add(new NotCompared(action.Id, action.Name, "no week of the year is left in which it may go on"));
+        return null;
+    }
+
+    private static IEnumerable<Way> Reckoned(MoneyCase money, WayPlan plan, ImmutableArray<NotCompared>.Builder left)
+    {
+        WeedingOutcome<Way> way = WayCosting.Of(money, plan, Variation.None);
+        if (way.IsGood)
+            return [way.Value];
+        left.Add(new NotCompared(plan.Id, plan.Name, string.Join("; ", way.Refusals)));
+        return [];
+    }
+
+    // Nothing when today's interval is the best one.
+    private static IEnumerable<Way> AtBestInterval(MoneyCase money, WayPlan plan, Func<int, WayPlan> at)
+    {
+        Way best = IntervalComparison.UsualIntervals
+            .Append(plan.IntervalWeeks)
+            .Distinct()
+            .Select(interval => WayCosting.Of(money, at(interval), Variation.None).Value!)
+            .OrderBy(way => way.Usd)
+            .ThenByDescending(way => way.Plan.IntervalWeeks)
+            .First();
+        return best.Plan.IntervalWeeks == plan.IntervalWeeks ? [] : [best];
+    }
+}
