@@ -19,6 +19,7 @@ internal static class CommandTree
             AskCommand.Of(surroundings),
             AdviseCommand.Of(surroundings),
             WhyCommand.Of(surroundings),
+            MoneyCommand.Of(surroundings),
             IdentifyCommand.Of(surroundings),
             RateCommand.Of(surroundings, args),
             KnowledgeCommand.Of(surroundings),

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Reports.Text;
+using WeedAdvisor.Reports.Text.Brief;
+
+namespace WeedAdvisor.Reports.Money;
+
+/// <summary>What the sums of an area rest on, in sentences.</summary>
+internal static class MoneyNotes
+{
+    /// <summary>The head of an area: wage, pots, rounds.</summary>
+    public static ImmutableArray<string> Basis(WaysCompared compared)
+    {
+        MoneyCase money = compared.Case;
+        return
+        [
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"An hour costs ${money.WageUsd:0.##}. {money.Pots:#,0} pots{(money.IsPotsGiven ? "" : " (assumed: give --pots)")}.")
+            + $" Rounds every {Figures.Count(money.IntervalWeeks, "week", "weeks")} today{(money.IsIntervalGiven ? "" : " (assumed)")}.",
+            $"The year starts on the day of the visit. Weeds counted: {Listing.And([.. money.Weeds.Select(weed => money.Knowledge.Weeds[weed.Weed].Name)])}.",
+            .. money.LeftOut.Select(why => $"Not counted: {why}"),
+        ];
+    }
+
+    /// <summary>What was not compared: one sentence for each reason.</summary>
+    public static IEnumerable<string> Left(WaysCompared compared) => compared.Left
+        .GroupBy(left => left.Because, StringComparer.Ordinal)
+        .OrderBy(group => group.Key, StringComparer.Ordinal)
+        .Select(group => $"{Figures.Sentence(group.Key)}: {string.Join("; ", group.Select(left => left.Name))}.");
+
+    /// <summary>What holds for every area.</summary>
+    public static IEnumerable<string> Standing(MoneyReport report)
+    {
+        string[] own = [.. report.Prices.Own.Select(price => price.Id)];
+        yield return own.Length == 0
+            ? "Every price is invented. Put your own in a file and name it with --prices."
+            : $"Your own prices: {string.Join(", ", own)}. All others are invented.";
+        if (Share(report.Prices) is { } share)
+            yield return share;
+        yield return "Hours come from the hand-weeding model: its pressure and speeds are working values, so compare ways rather than trust a figure.";
+        yield return "A preemergence is reckoned alone all year, in the weeks its record allows. The season plan turns sites of action about.";
+        yield return "A weed without a published rating counts as not controlled. A cheap way is no permission: the label and the law come first.";
+    }
+
+    /// <summary>Where two ways cost the same, in a sentence.</summary>
+    public static string Wage(WayAgainst against, decimal wage) => against.Wage switch
+    {
+        BreakEven.At at => string.Create(
+            CultureInfo.InvariantCulture,
+            $"Both cost the same at a wage of ${at.Value:#,0.00} an hour; this way is the cheaper {(at.FirstIsCheaperAbove ? "above" : "below")} it (yours: ${wage:0.##})."),
+        BreakEven.Never never => $"There is no wage at which both cost the same: {(never.FirstIsCheaper ? "this way" : "today's way")} is always the cheaper.",
+        _ => "Both cost the same at every wage.",
+    };
+
+    /// <summary>When what is bought is earned back, in a sentence.</summary>
+    public static string Payback(WayAgainst against)
+    {
+        if (against.Way.Tools.IsEmpty)
+            return "No tool has to be bought.";
+        string tools = $"{string.Join(", ", against.Way.Tools.Select(tool => tool.Name))} for {Figures.Dollars(against.Way.OutlayUsd)}";
+        if (against.PaybackYears is not { } years || against.BreakEvenPots is not { } pots)
+            return $"To buy: {tools}. Nothing is saved, so it is never earned back.";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"To buy: {tools}. Earned back in {years:0.#} years; worth its yearly cost above {Math.Ceiling(pots):#,0} pots.");
+    }
+
+    private static string? Share(PriceBook prices) =>
+        prices.Find("unsaleable-share") is { } share && prices.Find("finished-pot") is { } pot
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"Assumed: of the pots in which a weed grew to 10 cm, {share.Value:0.##} % cannot be sold at ${pot.Value:0.##} ('unsaleable-share', 'finished-pot').")
+            : null;
+}

@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Prices;
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Reports.Money;
+
+namespace WeedAdvisor.Commands;
+
+/// <summary><c>money</c>: what each way through the year costs, against today's.</summary>
+internal static class MoneyCommand
+{
+    public static Command Of(Surroundings surroundings)
+    {
+        Argument<string> file = VisitArgument.File();
+        Option<string?> area = VisitArgument.Area();
+        var against = new Option<string?>("--against")
+        {
+            Description = "One way or action against today's, line by line.",
+            HelpName = "WAY",
+        };
+        Option<string?> pots = Number("--pots", "N", "Pots of each area; 10,000 when not given.");
+        Option<string?> wage = Number("--wage", "USD", "Cost of an hour, before the area's own answer.");
+        var prices = new Option<string?>("--prices") { Description = "A file with your own prices.", HelpName = "FILE" };
+        Option<string> format = LayoutOptions.OneOf("--format", "How it is written.", "text", "json", "html");
+        Option<int> width = LayoutOptions.Width();
+        var command = new ExampleCommand(
+            "money",
+            "Show what each way through the year costs: hands, mulches, granules, sprays, against today's.",
+            "weedadvisor money visit.yaml --area container-yard --pots 25000",
+            "weedadvisor money visit.yaml --area container-yard --against rice-hull-mulch --wage 21",
+            "weedadvisor money visit.yaml --prices my-prices.yaml --format html > money.html")
+        {
+            file, area, against, pots, wage, prices, format, width,
+        };
+        command.SetAction(parsed =>
+        {
+            var terms = new MoneyTerms(
+                Read(parsed.GetValue(wage), "--wage", "0 to 10000 US dollars an hour", 0, MoneyCase.HighestWage),
+                (int?)Whole(Read(parsed.GetValue(pots), "--pots", "a whole number from 1 to 100000000", 1, MoneyCase.MostPots)));
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            Visit visit = VisitArgument.Read(
+                parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
+            PriceBook book = Book(parsed.GetValue(prices), knowledge, surroundings);
+            MoneyReport report = Report(visit, knowledge, book, terms, parsed.GetValue(against));
+            surroundings.Out.Write(parsed.GetValue(format) switch
+            {
+                "json" => MoneyJson.Of(report),
+                "html" => MoneyHtml.Of(report),
+                _ => MoneyText.Of(report, parsed.GetValue(width)),
+            });
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static MoneyReport Report(
+        Visit visit, KnowledgeBase knowledge, PriceBook book, MoneyTerms terms, string? against)
+    {
+        VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
+        ImmutableArray<AreaMoney> areas =
+            [.. advice.Areas.Select(area => Reckon(area, advice, knowledge, book, terms))];
+        // What is missing everywhere is no report.
+        if (areas.All(area => area.Compared is null))
+            throw new RefusalException(ExitCode.Usage, string.Join(' ', areas.SelectMany(area => area.Refusals)));
+        return new MoneyReport(
+            visit, knowledge, book, against is null ? areas : Against(areas, against, knowledge));
+    }
+
+    private static AreaMoney Reckon(
+        AreaAdvice area, VisitAdvice advice, KnowledgeBase knowledge, PriceBook book, MoneyTerms terms)
+    {
+        WeedingOutcome<MoneyCase> money = MoneyCase.Of(area, advice.Visit.Date, knowledge, book, terms);
+        if (!money.IsGood)
+            return new AreaMoney(area.Area, null, null, money.Refusals);
+        WeedingOutcome<WaysCompared> compared = WaysCompared.Of(money.Value);
+        return new AreaMoney(area.Area, compared.Value, null, compared.Refusals);
+    }
+
+    private static ImmutableArray<AreaMoney> Against(
+        ImmutableArray<AreaMoney> areas, string asked, KnowledgeBase knowledge)
+    {
+        string[] ways = [.. areas.SelectMany(area => area.Compared?.Ways ?? []).Select(way => way.Plan.Id).Distinct()];
+        if (!ways.Contains(asked) && knowledge.ActionOf(asked) is null)
+        {
+            string hint = UsageError.DidYouMean(asked, [.. ways, .. knowledge.Practices.Keys, .. knowledge.Treatments.Keys]);
+            throw new RefusalException(
+                ExitCode.Usage, $"no way or action '{asked}'{hint}. Run the command without --against to see the ways.");
+        }
+
+        ImmutableArray<AreaMoney> held = [.. areas.Select(area => Against(area, asked))];
+        return held.Any(area => area.Against is not null)
+            ? held
+            : throw new RefusalException(ExitCode.Usage, string.Join(' ', held.SelectMany(area => area.Refusals)));
+    }
+
+    private static AreaMoney Against(AreaMoney area, string asked)
+    {
+        if (area.Compared is not { } compared)
+            return area;
+        WeedingOutcome<Way> way = compared.Find(asked);
+        return way.IsGood
+            ? area with { Against = WayAgainst.Of(compared, way.Value) }
+            : area with { Compared = null, Refusals = way.Refusals };
+    }
+
+    private static PriceBook Book(string? path, KnowledgeBase knowledge, Surroundings surroundings)
+    {
+        if (path is null)
+            return PriceBook.Of(knowledge);
+        string full = surroundings.FullPath(path);
+        if (!File.Exists(full))
+            throw new RefusalException(ExitCode.InputOutput, $"no price file '{path}'. Check the path.");
+        Outcome<ImmutableList<Price>> prices = PriceFile.Read(full, knowledge);
+        if (prices.IsGood)
+            return PriceBook.Of(knowledge, prices.Value);
+        throw new RefusalException(
+            ExitCode.Usage,
+            prices.Problems.Select(problem => problem with { Where = problem.Where with { File = path } }),
+            prices.Problems.Length == 1 ? null : $"{prices.Problems.Length} problems in '{path}'. Mend them and run it again.");
+    }
+
+    private static Option<string?> Number(string name, string helpName, string description) =>
+        new(name) { Description = description, HelpName = helpName };
+
+    private static decimal? Read(string? text, string name, string expected, decimal low, decimal high)
+    {
+        if (text is null)
+            return null;
+        const NumberStyles style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
+        bool isNumber = decimal.TryParse(text, style, CultureInfo.InvariantCulture, out decimal value);
+        bool isWhole = !expected.Contains("whole", StringComparison.Ordinal) || value == decimal.Truncate(value);
+        return isNumber && isWhole && value >= low && value <= high
+            ? value
+            : throw new RefusalException(ExitCode.Usage, $"{name} takes {expected}, not '{text}'.");
+    }
+
+    private static decimal? Whole(decimal? value) => value is { } number ? decimal.Truncate(number) : null;
+}
