@@ -74,8 +74,8 @@ public sealed record MoneyCase
     /// <summary>Tools that are there.</summary>
     public WordSet Equipment => Words("equipment");
 
-    /// <summary>Whether the pots stand apart.</summary>
-    public bool IsSpaced => Words("spacing").Contains("spaced");
+    /// <summary>Whether the pots touch; not when that is not known.</summary>
+    public bool IsTight => Words("spacing").Contains("pot-tight");
 
     /// <summary>The mulch on the pots today: an answer of <c>mulch</c>; null when bare or not known.</summary>
     public string? Mulch => Words("mulch").FirstOrDefault(word => word != "none");

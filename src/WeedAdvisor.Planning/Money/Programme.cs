@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Money;
 
@@ -11,6 +12,9 @@ public sealed record Programme(ImmutableArray<int> Weeks, bool IsCapped)
     // NIST SP 811: 1 lb = 0.45359237 kg, 1 acre = 4046.8564224 m².
     private const decimal KgPerHaOfLbPerAcre = 0.45359237m / 0.40468564224m;
     private const decimal DaysInWeek = 7;
+
+    /// <summary>Uses a year when the record gives neither a number nor an amount; three were usual (gilliam-1990).</summary>
+    public const int UsesWhenNotKnown = 4;
 
     /// <summary>
     /// As often as its control runs out while weeds come up, no sooner than the record lets it go on again, and no more
@@ -41,14 +45,14 @@ public sealed record Programme(ImmutableArray<int> Weeks, bool IsCapped)
 
     /// <summary>
     /// Uses a year that the record allows: its own number, and the yearly amount over the middle of the published rates.
-    /// At least one.
+    /// At least one; <see cref="UsesWhenNotKnown"/> when it gives neither.
     /// </summary>
     public static int MostUses(Treatment treatment)
     {
-        decimal uses = treatment.UsesPerYear ?? decimal.MaxValue;
+        decimal? uses = treatment.UsesPerYear;
         decimal[] rates = [.. treatment.Rates.Select(rate => rate.AiLbPerAcre?.Middle).OfType<decimal>()];
         if (treatment.YearlyLimitKgAiHa is { } limit && rates.Length > 0 && rates.Average() is > 0 and { } rate)
-            uses = Math.Min(uses, limit / (rate * KgPerHaOfLbPerAcre));
-        return (int)Math.Clamp(Math.Floor(uses), 1, int.MaxValue);
+            uses = Math.Min(uses ?? decimal.MaxValue, limit / (rate * KgPerHaOfLbPerAcre));
+        return (int)Math.Clamp(Math.Floor(uses ?? UsesWhenNotKnown), 1, WeedTraits.WeeksInYear);
     }
 }

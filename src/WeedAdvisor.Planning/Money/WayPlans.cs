@@ -25,7 +25,7 @@ internal static class WayPlans
                 [.. uses.Select(past => WeeksFrom(money.Day, past.Date!.Value)).Distinct().Order()]));
         }
 
-        return new WayPlan(WayPlan.Today, "Today's way", money.IntervalWeeks, parts.ToImmutable());
+        return new WayPlan(WayPlan.Today, NameOfToday(parts, money.IntervalWeeks), money.IntervalWeeks, parts.ToImmutable());
     }
 
     /// <summary>Nothing but hands.</summary>
@@ -108,6 +108,9 @@ internal static class WayPlans
         int days = past.DayNumber - visit.DayNumber;
         return Math.Min(WeedTraits.WeeksInYear - 1, (((days % 365) + 365) % 365) / DaysInWeek);
     }
+
+    private static string NameOfToday(ImmutableArray<WayPart>.Builder parts, int intervalWeeks) =>
+        $"Today's way: {(parts.Count == 0 ? "hands alone" : string.Join(" and ", parts.Select(part => part.Action.Name)))}, {Every(intervalWeeks)}";
 
     private static string Every(int weeks) => weeks == 1 ? "weeded every week" : $"weeded every {weeks} weeks";
 }

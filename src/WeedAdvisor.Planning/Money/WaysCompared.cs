@@ -25,7 +25,10 @@ public sealed record WaysCompared(
         if (!today.IsGood)
             return WeedingOutcome<WaysCompared>.Bad(today.Refusals.Select(why => $"{money.Area.Name}: today's way cannot be reckoned: {why}."));
         var left = ImmutableArray.CreateBuilder<NotCompared>();
-        var ways = new List<Way> { today.Value, WayCosting.Of(money, WayPlans.Hands(money.IntervalWeeks), Variation.None).Value! };
+        var ways = new List<Way> { today.Value };
+        // Where nothing else is done today, today's way is hands alone.
+        if (!today.Value.Plan.Parts.IsEmpty)
+            ways.Add(WayCosting.Of(money, WayPlans.Hands(money.IntervalWeeks), Variation.None).Value!);
         ways.AddRange(AtBestInterval(money, WayPlans.Hands(money.IntervalWeeks), interval => WayPlans.Hands(interval)));
         Way[] alone = [.. WayPlans.Comparable(money).Select(action => Alone(money, action, left)).OfType<Way>()];
         ways.AddRange(alone);
