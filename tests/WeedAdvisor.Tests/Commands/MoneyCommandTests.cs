@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Xml.Linq;
 using WeedAdvisor.Golden;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Tests.Commands;
 
@@ -145,7 +146,7 @@ public sealed class MoneyCommandTests
         try
         {
             string file = Path.Combine(folder, "prices.yaml");
-            File.WriteAllText(file, text);
+            AtomicFile.Write(file, text);
             return Run("--area", "container-yard", "--prices", file);
         }
         finally
