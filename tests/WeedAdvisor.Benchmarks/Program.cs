@@ -1,4 +1,4 @@
 using BenchmarkDotNet.Running;
 using WeedAdvisor.Benchmarks;
 
-BenchmarkSwitcher.FromTypes([typeof(KnowledgeBenchmarks), typeof(AdviceBenchmarks)]).Run(args);
+BenchmarkSwitcher.FromTypes([typeof(KnowledgeBenchmarks), typeof(AdviceBenchmarks), typeof(WeedingBenchmarks)]).Run(args);

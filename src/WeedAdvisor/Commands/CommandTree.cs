@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using WeedAdvisor.Commands.Rates;
+using WeedAdvisor.Commands.Weeding;
 
 namespace WeedAdvisor.Commands;
 
@@ -21,6 +22,7 @@ internal static class CommandTree
             WhyCommand.Of(surroundings),
             MoneyCommand.Of(surroundings),
             IdentifyCommand.Of(surroundings),
+            WeedingCommand.Of(surroundings),
             RateCommand.Of(surroundings, args),
             KnowledgeCommand.Of(surroundings),
             DemoCommand.Of(surroundings),

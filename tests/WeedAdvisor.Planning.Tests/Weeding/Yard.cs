@@ -8,8 +8,10 @@ internal static class Yard
 {
     public const double Wage = 18;
 
+    public static string Rules { get; } = RulesFolder();
+
     public static KnowledgeBase Knowledge { get; } =
-        KnowledgeFolder.Load(RulesFolder()).Value
+        KnowledgeFolder.Load(Rules).Value
         ?? throw new InvalidOperationException("the shipped rules do not load");
 
     public static WeedingNumbers Numbers { get; } = WeedingNumbers.Of(Knowledge).Value!;

@@ -10,6 +10,7 @@ public sealed class HelpTests
     [InlineData("advise", "advise")]
     [InlineData("why", "why")]
     [InlineData("identify", "identify")]
+    [InlineData("weeding", "weeding")]
     [InlineData("demo", "demo")]
     [InlineData("knowledge", "knowledge")]
     [InlineData("knowledge_check", "knowledge", "check")]

@@ -1,0 +1,112 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Reports.Json;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Weeding;
+
+/// <summary>The weeding figures of a visit as JSON; <c>docs/weeding-model.md</c> describes it.</summary>
+public static class WeedingJson
+{
+    private static readonly JsonWriterOptions s_options = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>All areas; the last line ends with a line feed.</summary>
+    public static string Of(WeedingReport report, KnowledgeBase knowledge)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, s_options))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+            json.WriteStartObject("knowledge");
+            json.WriteString("version", knowledge.Stamp.Version);
+            json.WriteString("hash", knowledge.Stamp.Hash);
+            json.WriteEndObject();
+            json.WriteString("visit", report.Visit.Id);
+            json.WriteString("date", Figures.Day(report.Visit.Date));
+            json.WriteNumber("pots", report.Pots);
+            json.WriteList("areas", report.Areas, area => WriteArea(json, area, report));
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    private static void WriteArea(Utf8JsonWriter json, AreaWeedingReport area, WeedingReport report)
+    {
+        json.WriteString("id", area.Area.Id);
+        json.WriteString("name", area.Area.Name);
+        json.WriteTexts("refused", area.Refusals);
+        if (area is not { Weeding: { } weeding, Compared: { } compared })
+            return;
+        json.WriteFigure("wageUsdPerHour", weeding.WageUsdPerHour);
+        json.WriteNumber("weeks", weeding.Setup.Weeks);
+        if (weeding.PresentIntervalWeeks is { } present)
+            json.WriteNumber("presentIntervalWeeks", present);
+        else
+            json.WriteNull("presentIntervalWeeks");
+        json.WriteNumber("cheapestIntervalWeeks", compared.Cheapest.IntervalWeeks);
+        json.WriteList("intervals", compared.Seasons, season => WriteSeason(json, season, compared, area, report));
+        json.WriteList("wageChanges", compared.WageChanges, change =>
+        {
+            json.WriteFigure("wageUsdPerHour", change.WageUsdPerHour);
+            json.WriteNumber("belowWeeks", change.BelowWeeks);
+            json.WriteNumber("aboveWeeks", change.AboveWeeks);
+        });
+        json.WriteTexts("assumptions", weeding.Assumptions);
+    }
+
+    private static void WriteSeason(
+        Utf8JsonWriter json, WeedingSeason season, IntervalComparison compared, AreaWeedingReport area, WeedingReport report)
+    {
+        double scale = report.Scale;
+        json.WriteNumber("weeks", season.IntervalWeeks);
+        json.WriteFigure("walkingHours", season.WalkingHours * scale);
+        json.WriteFigure("pullingHours", season.PullingHours * scale);
+        json.WriteFigure("hours", season.Hours * scale);
+        json.WriteFigure("costUsd", season.CostUsd(compared.WageUsdPerHour) * scale);
+        json.WriteList("rounds", season.Rounds, round => WriteRound(json, round, report));
+        json.WriteFigure("clearingHours", season.Clearing.Hours * scale);
+        json.WriteList("weeds", season.Weeds, weed =>
+        {
+            json.WriteString("weed", weed.Weed);
+            json.WriteFigure("standingAtStart", weed.StandingAtStart * scale);
+            json.WriteFigure("emerged", weed.Emerged * scale);
+            json.WriteFigure("pulled", weed.Pulled * scale);
+            json.WriteFigure("dead", weed.Dead * scale);
+            json.WriteFigure("standing", weed.Standing * scale);
+            json.WriteFigure("seedsShed", weed.SeedsShed * scale);
+        });
+        if (area.Bands.FirstOrDefault(one => one.IntervalWeeks == season.IntervalWeeks) is { } band)
+        {
+            WriteBand(json, "hoursBand", band.Hours, scale);
+            WriteBand(json, "costUsdBand", band.CostUsd, scale);
+            json.WriteFigure("cheapestShare", band.CheapestShare);
+        }
+    }
+
+    private static void WriteRound(Utf8JsonWriter json, WeedingRound round, WeedingReport report)
+    {
+        json.WriteString("date", Figures.Day(report.Visit.Date.AddDays(7 * round.Week)));
+        json.WriteFigure("hours", round.Hours * report.Scale);
+        json.WriteFigure("pulled", round.Pulled.Sum() * report.Scale);
+    }
+
+    private static void WriteBand(Utf8JsonWriter json, string name, DrawnBand band, double scale)
+    {
+        json.WriteStartObject(name);
+        json.WriteFigure("low", band.Low * scale);
+        json.WriteFigure("middle", band.Middle * scale);
+        json.WriteFigure("high", band.High * scale);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Weeding;
+
+namespace WeedAdvisor.Planning.Tests.Weeding;
+
+/// <summary>From the answers of an area to what goes into the model.</summary>
+public sealed class AreaWeedingTests
+{
+    private static readonly DateOnly s_day = new(2026, 5, 4);
+
+    [Fact]
+    public void The_wage_is_the_one_set_else_the_answer_else_the_price_list()
+    {
+        Assert.Equal(30, Of(Yard(), wishes: new WeedingWishes { WageUsdPerHour = 30 }).Value!.WageUsdPerHour);
+        VisitArea answered = Yard() with { Answers = Yard().Answers.Add("labour-rate", new Answer.Number(21)) };
+        Assert.Equal(21, Of(answered).Value!.WageUsdPerHour);
+        Assert.Equal(18, Of(Yard()).Value!.WageUsdPerHour);
+        Assert.Contains(Of(Yard()).Value!.Assumptions, line => line.Contains("the price list, invented", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Without_any_wage_or_with_a_negative_one_it_is_refused()
+    {
+        KnowledgeBase without = Tests.Weeding.Yard.Knowledge with { Prices = Tests.Weeding.Yard.Knowledge.Prices.Remove("labour-rate") };
+        Assert.Contains("'labour-rate'", Refusal(Of(Yard(), without)), StringComparison.Ordinal);
+        Assert.Contains("0 to 10000", Refusal(Of(Yard(), wishes: new WeedingWishes { WageUsdPerHour = -1 })), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_heated_house_has_its_own_months()
+    {
+        VisitArea heated = With(("cover", "film-on"), ("heated", "yes"));
+        Assert.Equal("heated-house", Of(heated).Value!.Setup.Site.EmergenceZone);
+        Assert.Equal("pacific-northwest", Of(With(("cover", "film-on"), ("heated", "no"))).Value!.Setup.Site.EmergenceZone);
+        // Heat under the open sky is a slip, and warms nothing.
+        Assert.Equal("pacific-northwest", Of(With(("cover", "open-sky"), ("heated", "yes"))).Value!.Setup.Site.EmergenceZone);
+    }
+
+    [Theory]
+    [InlineData("house-floor", "established")]
+    [InlineData("substrate-pile", "none-present")]
+    [InlineData("container-yard", "none-present")]
+    public void Where_no_pots_stand_there_are_no_figures(string place, string stock)
+    {
+        VisitArea area = With(("place", place), ("stock", stock));
+        Assert.False(AreaWeeding.HasPots(area));
+        Assert.Contains("No pots stand here", Refusal(Of(area)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(4, 4)]
+    [InlineData(2.5, 3)]
+    [InlineData(0.3, 1)]
+    [InlineData(0, null)]
+    public void The_present_interval_is_counted_in_whole_weeks(double answer, int? weeks) => Assert.Equal(
+        weeks,
+        Of(Yard() with { Answers = Yard().Answers.Add("weeding-interval", new Answer.Number((decimal)answer)) }).Value!.PresentIntervalWeeks);
+
+    [Fact]
+    public void Mulch_counts_and_bare_pots_have_none()
+    {
+        Assert.Null(Of(With(("mulch", "none"))).Value!.Setup.Mulch);
+        VisitArea mulched = With(("mulch", "bark"));
+        mulched = mulched with { Answers = mulched.Answers.Add("mulch-depth", new Answer.Number(3)) };
+        Assert.Equal(new PotMulch("bark", 3), Of(mulched).Value!.Setup.Mulch);
+    }
+
+    [Fact]
+    public void A_weed_noted_twice_counts_once_by_its_larger_cover()
+    {
+        VisitArea area = Yard() with
+        {
+            Weeds = [new WeedSeen("liverwort", "seedling", 1), new WeedSeen("liverwort", "mature", 20), new WeedSeen("algae-crust", "mature", 5)],
+        };
+        AreaWeeding weeding = Of(area).Value!;
+        Assert.Equal(20, Assert.Single(weeding.Setup.Weeds).CoverPercent);
+        Assert.Contains(weeding.Assumptions, line => line.StartsWith("Left out: ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Weeds_that_are_named_keep_what_was_seen_of_them()
+    {
+        VisitArea area = Yard() with { Weeds = [new WeedSeen("liverwort", "mature", 20)] };
+        ImmutableArray<SetupWeed> weeds = Of(area, wishes: new WeedingWishes { Weeds = ["eclipta", "liverwort", "eclipta"] }).Value!.Setup.Weeds;
+        Assert.Equal(["eclipta", "liverwort"], weeds.Select(weed => weed.Weed.Id));
+        Assert.Equal(20, weeds[1].CoverPercent);
+    }
+
+    private static string Refusal(WeedingOutcome<AreaWeeding> outcome) => Assert.Single(outcome.Refusals);
+
+    private static WeedingOutcome<AreaWeeding> Of(VisitArea area, KnowledgeBase? knowledge = null, WeedingWishes? wishes = null) =>
+        AreaWeeding.Of(area, s_day, knowledge ?? Tests.Weeding.Yard.Knowledge, wishes ?? new WeedingWishes());
+
+    private static VisitArea Yard() => With(("place", "container-yard"), ("stock", "established"));
+
+    private static VisitArea With(params (string Question, string Word)[] answers)
+    {
+        var area = VisitArea.Blank("yard", "The yard");
+        return area with
+        {
+            Answers = area.Answers
+                .SetItem("region", new Answer.Words(WordSet.Of(["willamette-valley"])))
+                .SetItems(answers.Select(answer => KeyValuePair.Create(
+                    answer.Question, (Answer)new Answer.Words(WordSet.Of([answer.Word]))))),
+            Weeds = [new WeedSeen("spurge-spotted", "expected", null)],
+        };
+    }
+}
