@@ -16,6 +16,16 @@ public static class RateText
     {
         var page = new Page(width);
         page.Write(0, report.Form.Title);
+        page.Gap();
+        return page + Body(report, width);
+    }
+
+    /// <summary>The same without the title.</summary>
+    /// <param name="report">The sum that was done.</param>
+    /// <param name="width">Columns of the page.</param>
+    public static string Body(RateReport report, int width)
+    {
+        var page = new Page(width);
         Results(page, report.Answer);
         page.Heading("Working");
         foreach (WorkingLine line in report.Answer.Working)
@@ -26,11 +36,10 @@ public static class RateText
         return page.ToString();
     }
 
-    /// <summary>The figures and what they mean, without the working.</summary>
-    public static void Results(Page page, RateAnswer answer)
+    private static void Results(Page page, RateAnswer answer)
     {
         int column = Math.Min(WidestLabel, answer.Results.Max(result => result.Label.Length)) + 2;
-        page.Heading("Result");
+        page.Write(0, "RESULT");
         foreach (RateResult result in answer.Results)
             page.Write(2, result.Label.PadRight(column), Shown(result));
         foreach (string note in answer.Notes)

@@ -20,7 +20,7 @@ internal sealed class HelpSheet : Sheet
         ("F6", "to the advice and back; Enter there opens the reasons of an action"),
         ("F7", "the question before"),
         ("F8", "the next question"),
-        ("F9", "where a weed is named: find it by its features"),
+        ("F9", "rates: sprayers, spreaders, product; where a weed is named: find it by features"),
         ("Ctrl+S", "save"),
         ("Ctrl+O", "open a visit"),
         ("Ctrl+Q", "leave; answers that are not saved are kept for the next start"),

@@ -62,6 +62,16 @@ internal sealed class ListingView : View
         SetNeedsDraw();
     }
 
+    /// <summary>Reads on by a page, whether or not the keys are here: the rows move at once, not only the cursor.</summary>
+    /// <param name="pages">Pages forward; negative for back.</param>
+    public void Scroll(int pages)
+    {
+        Build();
+        _top = Math.Clamp(_top + (pages * Math.Max(1, Page - 1)), 0, Math.Max(0, _rows.Count - Page));
+        At = _rows.Count == 0 ? 0 : _rows[_top].Item;
+        SetNeedsDraw();
+    }
+
     /// <summary>Rows needed for everything at a width.</summary>
     public int RowsAt(int width) => _build(Math.Max(8, width - 2)).Count;
 

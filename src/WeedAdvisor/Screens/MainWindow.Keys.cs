@@ -52,6 +52,8 @@ internal sealed partial class MainWindow
             Back();
         else if (key == Key.F8)
             Next();
+        else if (key == Key.F9)
+            OpenRates();
         else if (key == Key.S.WithCtrl)
             Save();
         else if (key == Key.O.WithCtrl)

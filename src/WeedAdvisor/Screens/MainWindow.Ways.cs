@@ -38,6 +38,9 @@ internal sealed partial class MainWindow
     private void PickPast(int? index) =>
         Show(new PastSheet(_look, new PastPicker(_session, index), isNew: index is null));
 
+    private void OpenRates() =>
+        Show(new RatesSheet(_look, _rates, form => Show(new RateSheet(_look, _rates.At(form)))));
+
     private void OpenReasons(int line)
     {
         if (line < _lines.Length && _lines[line].Action is { } action)

@@ -29,6 +29,7 @@ internal sealed partial class MainWindow : Window
     private readonly TextRows _small;
     private readonly RuleView _rule;
     private readonly ListingView _advice;
+    private readonly RateDesks _rates;
     private readonly Stack<Sheet> _sheets = new();
     private ImmutableArray<AdviceLine> _lines = [];
     private Pane _page;
@@ -45,6 +46,7 @@ internal sealed partial class MainWindow : Window
         _app = app;
         _session = session;
         _settings = settings;
+        _rates = new RateDesks(session);
         _look = settings.IsPlain ? Look.Plain : Look.Calm;
         SetScheme(_look.Scheme);
         BorderStyle = LineStyle.None;
@@ -193,10 +195,9 @@ internal sealed partial class MainWindow : Window
             : _session.IsSaved ? "" : "not saved");
         _head.Show(($"{place}   {_session.Progress}   {Answering.Date(_session.Visit.Date)}   {saved}", LineTone.Plain));
         string keys = Frame.Width >= 115
-            ? "F1 Help  F2 Areas  F3 Questions  F4 Don't know  F5 Visit  F6 Advice  F7 Back  F8 Next  Ctrl+S Save  "
-                + "Ctrl+Q Leave"
-            : Frame.Width >= 78
-            ? "F1 Help  F2 Areas  F3 Questions  F6 Advice  F8 Next  Ctrl+S Save  Ctrl+Q Leave"
+            ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F7 Back  F8 Next  F9 Rates  Ctrl+S Save  Ctrl+Q Leave"
+            : Frame.Width >= 80
+            ? "F1 Help  F2 Areas  F3 Questions  F6 Advice  F9 Rates  Ctrl+S Save  Ctrl+Q Leave"
             : "F1 Help  F2 Areas  F6 Advice  Ctrl+S Save  Ctrl+Q Leave";
         if (_sheets.Count > 0)
             keys = _sheets.Peek().Keys;

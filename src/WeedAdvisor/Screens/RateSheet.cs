@@ -1,0 +1,141 @@
+using System.Drawing;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using WeedAdvisor.Interview;
+using WeedAdvisor.Planning.Rates.Forms;
+
+namespace WeedAdvisor.Screens;
+
+/// <summary>
+/// One rate sum: its fields above, below them the answer as soon as there is one. Where the window is too low for all
+/// fields, those around the one being filled in are shown.
+/// </summary>
+internal sealed class RateSheet : Sheet
+{
+    private const int AboutAt = 1, NoteRows = 3, LeastAnswerRows = 6;
+
+    private readonly RateDesk _desk;
+    private readonly TextRows _about;
+    private readonly RateFieldRow[] _rows;
+    private readonly TextRows _note;
+    private readonly ListingView _answer;
+    private readonly PressView[] _presses;
+    private int _first;
+
+    /// <param name="look">The look.</param>
+    /// <param name="desk">The sum.</param>
+    public RateSheet(Look look, RateDesk desk)
+        : base(look, $"Rates: {desk.Form.Title}")
+    {
+        _desk = desk;
+        _about = new TextRows(look) { Y = AboutAt, Width = Dim.Fill() };
+        _about.Show((desk.Form.About, LineTone.Quiet));
+        _note = new TextRows(look) { Width = Dim.Fill(), Height = NoteRows };
+        _answer = new ListingView(look, width => Row.Of(desk.Lines(width))) { Width = Dim.Fill() };
+        _presses =
+        [
+            new PressView(look, "Example", () => Change(desk.FillIn)),
+            new PressView(look, "Clear", () => Change(desk.Clear)),
+            new PressView(look, "Close", Close),
+        ];
+        Add(_about, _note, _answer);
+        _rows = [.. desk.Form.Fields.Select((field, at) => new RateFieldRow(look, desk, field, () => FocusOn(at + 1)))];
+        foreach (RateFieldRow row in _rows)
+        {
+            row.Changed += Renew;
+            row.Entered += Arrange;
+            Add(row);
+        }
+
+        AddInRow(Pos.AnchorEnd(1), _presses);
+        Renew();
+    }
+
+    public override IReadOnlyList<View> Stops => [.. _rows.Select(row => row.Field), _answer, .. _presses];
+
+    public override string Keys => "Enter next field   Up and Down   PgUp and PgDn read on   Esc back";
+
+    private int At => Array.FindIndex(_rows, row => row.Field.HasFocus);
+
+    public override bool Hear(Key key)
+    {
+        if (key == Key.PageDown)
+            _answer.Scroll(+1);
+        else if (key == Key.PageUp)
+            _answer.Scroll(-1);
+        else if (At >= 0 && key == Key.CursorDown)
+            FocusOn(At + 1);
+        else if (At > 0 && key == Key.CursorUp)
+            FocusOn(At - 1);
+        else if (At >= 0 && key == Key.Space && RateDesk.TakesWord(_desk.Form.Fields[At]))
+            Change(() => _desk.NextWord(_desk.Form.Fields[At]));
+        else
+            return false;
+        return true;
+    }
+
+    public override void Renew()
+    {
+        foreach (RateFieldRow row in _rows)
+            row.Renew();
+        RateField told = _desk.Form.Fields[Math.Max(0, At)];
+        AdviceLine about = _desk.About(told);
+        _note.Show((about.Text, about.Tone));
+        _answer.Renew(toTop: true);
+    }
+
+    /// <inheritdoc/>
+    protected override void OnFrameChanged(in Rectangle frame)
+    {
+        base.OnFrameChanged(frame);
+        Arrange();
+    }
+
+    private void Change(Action change)
+    {
+        change();
+        Renew();
+    }
+
+    private void FocusOn(int at)
+    {
+        if (at < _rows.Length)
+        {
+            Show(at);
+            _rows[at].Field.SetFocus();
+        }
+        else
+        {
+            _answer.SetFocus();
+        }
+    }
+
+    private void Arrange()
+    {
+        if (_rows is null)
+            return;
+        Show(Math.Max(0, At));
+        Renew();
+    }
+
+    /// <summary>Gives the rows their places so that one of them can be seen.</summary>
+    private void Show(int wanted)
+    {
+        int height = Math.Max(1, Frame.Height);
+        int about = Math.Min(3, _about.RowsAt(Math.Max(8, Frame.Width)));
+        int top = AboutAt + about + 1;
+        int room = Math.Clamp(height - top - NoteRows - LeastAnswerRows - 2, 2, _rows.Length);
+        _first = Math.Clamp(_first, wanted - room + 1, wanted);
+        _first = Math.Clamp(_first, 0, _rows.Length - room);
+        _about.Height = about;
+        for (int i = 0; i < _rows.Length; i++)
+            _rows[i].Place(top + i - _first, Frame.Width, i >= _first && i < _first + room, IsEdge(i, room));
+        _note.Y = top + room;
+        _answer.Y = top + room + NoteRows;
+        _answer.Height = Dim.Fill(1);
+    }
+
+    /// <summary>The mark of a row beyond which there are more.</summary>
+    private char IsEdge(int at, int room) =>
+        at == _first && at > 0 ? '↑' : at == _first + room - 1 && at < _rows.Length - 1 ? '↓' : ' ';
+}
