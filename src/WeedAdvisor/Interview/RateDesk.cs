@@ -77,13 +77,15 @@ public sealed class RateDesk
     /// <summary>What stands beside a field: what is wrong with it, else what may be written.</summary>
     public AdviceLine Beside(RateField field) => ProblemOf(field) is { } problem
         ? new AdviceLine(problem, LineTone.Warning)
-        : new AdviceLine(FieldText.LeftOut(field) is { } leftOut ? $"{leftOut}; {FieldText.Expected(field)}" : FieldText.Expected(field), LineTone.Quiet);
+        : new AdviceLine(
+            FieldText.LeftOut(field) is { } leftOut ? $"{leftOut}; {FieldText.Expected(field)}" : FieldText.Expected(field),
+            LineTone.Quiet);
 
     /// <summary>What is told of the field that is being filled in.</summary>
     public AdviceLine About(RateField field) => ProblemOf(field) is { } problem
         ? new AdviceLine($"{problem}.", LineTone.Warning)
         : new AdviceLine(
-            $"{field.Help} {Capital(FieldText.Hint(field))}.{(Words(field).IsEmpty ? "" : " Space: the next word.")}",
+            $"{field.Help} ({FieldText.Hint(field)}{(TakesWord(field) ? "; Space: the next word" : "")})",
             LineTone.Quiet);
 
     /// <summary>
@@ -157,6 +159,4 @@ public sealed class RateDesk
     }
 
     private void Work() => _outcome = Form.Run(_typed, _site);
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

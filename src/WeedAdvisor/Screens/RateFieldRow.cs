@@ -7,7 +7,7 @@ namespace WeedAdvisor.Screens;
 /// <summary>A field of a rate sum in one row: what it is, where it is typed, and what is wrong or may be written.</summary>
 internal sealed class RateFieldRow : View
 {
-    private const int WidestLabel = 32, FieldWidth = 22;
+    private const int LeastLabel = 12, FieldWidth = 22;
 
     private readonly RateDesk _desk;
     private readonly RateField _field;
@@ -38,8 +38,12 @@ internal sealed class RateFieldRow : View
         Field.Entered += next;
         Field.HasFocusChanged += (_, _) =>
         {
-            if (Field.HasFocus)
-                Entered?.Invoke();
+            if (!Field.HasFocus)
+                return;
+
+            // What is there is added to, not written over.
+            Field.MoveEnd();
+            Entered?.Invoke();
         };
         Add(_label, Field, _beside);
     }
@@ -59,7 +63,8 @@ internal sealed class RateFieldRow : View
     /// <param name="edge">A mark before it.</param>
     public void Place(int y, int width, bool isShown, char edge)
     {
-        int label = Math.Min(WidestLabel, Math.Max(14, width * 36 / 100));
+        int longest = _desk.Form.Fields.Max(field => field.Label.Length);
+        int label = Math.Clamp(longest + 3, LeastLabel, Math.Max(LeastLabel, (width * 45 / 100)));
         _edge = edge;
         _label.Width = label;
         Field.X = label;

@@ -45,6 +45,15 @@ public sealed class ScreenPictureTests
     public void Screen_earlier_application(int width, int height) => Matches(
         At(new Bench(width, height), "past").Press(Key.Enter).Type("pendi").Press(Key.Enter).Type("2026-03-01"));
 
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void Screen_rate_sum(int width, int height) => Matches(
+        AtStrip(new Bench(width, height)).Type("40 fl oz").Press(Key.Enter).Type("56.7 ft").Press(Key.Enter).Type("6 ft"));
+
+    [Fact]
+    public void Screen_rate_problem() => Matches(AtStrip(new Bench()).Type("40").Press(Key.Enter).Type("56.7 lb"));
+
     [Fact]
     public void Screen_reasons() => Matches(
         new Bench(visit: MistHouse()).Press(Key.F6, Key.Enter, Key.Space));
@@ -89,6 +98,8 @@ public sealed class ScreenPictureTests
     }
 
     internal static Bench AtWeeds(Bench bench) => At(bench, "weeds");
+
+    internal static Bench AtStrip(Bench bench) => bench.Press(Key.F9, Key.Enter);
 
     internal static Bench At(Bench bench, string question)
     {

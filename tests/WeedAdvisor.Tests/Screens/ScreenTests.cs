@@ -70,6 +70,53 @@ public sealed partial class ScreenTests
     }
 
     [Fact]
+    public void A_rate_sum_is_done_by_the_keyboard_and_stays_when_it_is_left()
+    {
+        using Bench bench = ScreenPictureTests.AtStrip(new Bench());
+        bench.Type("40").Press(Key.Enter, Key.CursorUp).Type(" fl oz").Press(Key.Tab).Type("340.3125 ft").Press(Key.Enter).Type("12 in");
+        Assert.Contains("Spray volume  40 gal/acre", bench.Picture, StringComparison.Ordinal);
+        Assert.DoesNotContain("SOURCES", bench.Picture, StringComparison.Ordinal);
+        bench.Press([.. Enumerable.Repeat(Key.PageDown, 9)]);
+        Assert.Contains("SOURCES", bench.Picture, StringComparison.Ordinal);
+        Assert.DoesNotContain("RESULT", bench.Picture, StringComparison.Ordinal);
+        bench.Press([.. Enumerable.Repeat(Key.PageUp, 9)]);
+        Assert.Contains("RESULT", bench.Picture, StringComparison.Ordinal);
+        bench.Press(Key.Esc);
+        Assert.Contains("(begun)", bench.Picture, StringComparison.Ordinal);
+        bench.Press(Key.Enter);
+        Assert.Contains("Spray volume  40 gal/acre", bench.Picture, StringComparison.Ordinal);
+        bench.Press(Key.Esc, Key.Esc);
+        Assert.Contains("F9 Rates", bench.Picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_field_of_every_rate_sum_can_be_reached_and_seen()
+    {
+        using var bench = new Bench(60, 20);
+        bench.Press(Key.F9);
+        var desks = new WeedAdvisor.Interview.RateDesks(bench.Session);
+        foreach (var form in desks.Forms)
+        {
+            bench.Press(Key.Enter);
+            foreach (var field in form.Fields)
+            {
+                Assert.Contains(field.Label[..Math.Min(20, field.Label.Length)], bench.Picture, StringComparison.Ordinal);
+                bench.Press(Key.Tab);
+            }
+
+            bench.Press(Key.Esc, Key.CursorDown);
+        }
+    }
+
+    [Fact]
+    public void A_blank_in_a_field_for_a_word_stands_for_the_next_word()
+    {
+        using Bench bench = ScreenPictureTests.AtStrip(new Bench());
+        bench.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Space, Key.Space);
+        Assert.Contains(" handgun ", bench.Picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Esc_never_loses_answers()
     {
         using var bench = new Bench();
