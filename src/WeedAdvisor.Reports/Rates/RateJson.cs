@@ -52,7 +52,10 @@ public static class RateJson
         json.WriteString("label", result.Label);
         Figure(json, result.Value);
         json.WriteList("also", result.Shown.Skip(1), quantity => Figure(json, quantity));
-        json.WriteBoolean("measuredOut", result.IsMeasuredOut);
+        json.WriteList(
+            "measureOut",
+            result.IsMeasuredOut ? MeasuringOut.Of(result.Value) : [],
+            amount => Figure(json, amount));
     }
 
     private static void Figure(Utf8JsonWriter json, Quantity quantity)

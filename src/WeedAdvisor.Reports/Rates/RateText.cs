@@ -41,7 +41,12 @@ public static class RateText
         int column = Math.Min(WidestLabel, answer.Results.Max(result => result.Label.Length)) + 2;
         page.Write(0, "RESULT");
         foreach (RateResult result in answer.Results)
+        {
             page.Write(2, result.Label.PadRight(column), Shown(result));
+            if (result.IsMeasuredOut)
+                page.Write(2, new string(' ', column), MeasuredOut(result));
+        }
+
         foreach (string note in answer.Notes)
             page.Write(2, note);
     }
@@ -51,6 +56,13 @@ public static class RateText
     {
         string[] figures = [.. result.Shown.Select(value => Digits.Of(value, Significant))];
         return figures is [var own, .. { Length: > 0 } also] ? $"{own} ({string.Join(", ", also)})" : figures[0];
+    }
+
+    /// <summary>What a scale or a jug can show of a figure that is weighed or poured.</summary>
+    private static string MeasuredOut(RateResult result)
+    {
+        string[] amounts = [.. MeasuringOut.Of(result.Value).Select(amount => amount.ToString())];
+        return amounts.Length == 0 ? "too little to measure out" : $"measure out {string.Join(" or ", amounts)}";
     }
 
     private static void List(Page page, string title, IEnumerable<string> texts)

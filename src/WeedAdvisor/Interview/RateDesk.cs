@@ -120,26 +120,25 @@ public sealed class RateDesk
             .Select(line => new AdviceLine(line, line.Length > 0 && line[0] != ' ' ? LineTone.Heading : LineTone.Plain));
     }
 
+    /// <summary>What is wrong, then what is missing: an entry not made yet is no mistake.</summary>
     private IEnumerable<AdviceLine> Waiting()
     {
-        foreach (RateProblem problem in _outcome.Problems)
-        {
-            RateField field = Form.Fields.Single(one => one.Id == problem.Field);
-            if (!IsMissing(field))
-                yield return new AdviceLine($"{field.Label}: {problem.Text}.", LineTone.Warning);
-        }
-
-        string[] missing =
+        (RateField Field, string Text)[] problems =
         [
-            .. Form.Fields
-                .Where(field => IsMissing(field) && _outcome.Problems.Any(problem => problem.Field == field.Id))
-                .Select(field => field.Label),
+            .. _outcome.Problems.Select(problem => (Form.Fields.Single(field => field.Id == problem.Field), problem.Text)),
         ];
+        foreach ((RateField field, string text) in problems.Where(problem => !IsMissing(problem.Field)))
+            yield return new AdviceLine($"{field.Label}: {text}.", LineTone.Warning);
+        string[] missing = [.. problems.Where(problem => problem.Field.IsRequired && IsMissing(problem.Field)).Select(problem => problem.Field.Label)];
         if (missing.Length > 0)
             yield return new AdviceLine($"Still to enter: {string.Join("; ", missing)}.", LineTone.Quiet);
+
+        // A field that only some sums need says itself what needs it.
+        foreach ((RateField field, string text) in problems.Where(problem => !problem.Field.IsRequired && IsMissing(problem.Field)))
+            yield return new AdviceLine($"{field.Label}: {text}.", LineTone.Quiet);
     }
 
-    private bool IsMissing(RateField field) => field.IsRequired && string.IsNullOrWhiteSpace(TextOf(field));
+    private bool IsMissing(RateField field) => field.Default is null && string.IsNullOrWhiteSpace(TextOf(field));
 
     private ImmutableArray<string> Words(RateField field) => field.Kind switch
     {

@@ -124,7 +124,7 @@ internal sealed class RateSheet : Sheet
         int height = Math.Max(1, Frame.Height);
         int about = Math.Min(3, _about.RowsAt(Math.Max(8, Frame.Width)));
         int top = AboutAt + about + 1;
-        int room = Math.Clamp(height - top - NoteRows - LeastAnswerRows - 2, 2, _rows.Length);
+        int room = Math.Clamp(height - top - NoteRows - LeastAnswerRows - 2, Math.Min(2, _rows.Length), _rows.Length);
         _first = Math.Clamp(_first, wanted - room + 1, wanted);
         _first = Math.Clamp(_first, 0, _rows.Length - room);
         _about.Height = about;

@@ -108,15 +108,18 @@ public sealed class RateDeskTests
         var session = new InterviewSession(
             SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14)));
         var desks = new RateDesks(session);
-        RateDesk desk = desks.At(desks.Forms[0]);
+        RateDesk desk = desks.At(StripForm);
         Assert.DoesNotContain(desks.Entries(), entry => entry.Text.EndsWith("(begun)", StringComparison.Ordinal));
         Type(desk, "caught", "40 fl-oz");
-        Assert.Same(desk, desks.At(desks.Forms[0]));
-        Assert.Equal(desk.Form.Title + " (begun)", desks.Entries().First().Text);
+        Assert.Same(desk, desks.At(StripForm));
+        Assert.Equal(desk.Form.Title + " (begun)", desks.Entries().ElementAt(desks.Forms.IndexOf(StripForm)).Text);
         Assert.Equal(RateForms.Groups.Select(group => group.Id), desks.Entries().Select(entry => entry.Mark.Trim()).Where(mark => mark.Length > 0));
     }
 
-    internal static RateDesk Strip() => new(RateForms.Groups[0].Forms[0], Site());
+    internal static RateDesk Strip() => new(StripForm, Site());
+
+    internal static RateForm StripForm =>
+        RateForms.Groups.Single(group => group.Id == "sprayer").Forms.Single(form => form.Id == "test-strip");
 
     private static Planning.Rates.Answers.RateOutcome Refusal() =>
         new Planning.Rates.Answers.RateProblem("treatment", "made up for this test");

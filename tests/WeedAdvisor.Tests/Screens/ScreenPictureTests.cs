@@ -3,6 +3,7 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Interview;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Tests.Interview;
 
 namespace WeedAdvisor.Tests.Screens;
 
@@ -99,13 +100,14 @@ public sealed class ScreenPictureTests
 
     internal static Bench AtWeeds(Bench bench) => At(bench, "weeds");
 
-    internal static Bench AtStrip(Bench bench) => bench.Press(Key.F9, Key.Enter);
+    internal static Bench AtStrip(Bench bench) => bench
+        .Press([Key.F9, .. Enumerable.Repeat(Key.CursorDown, new RateDesks(bench.Session).Forms.IndexOf(RateDeskTests.StripForm)), Key.Enter]);
 
     internal static Bench At(Bench bench, string question)
     {
         if (question == "mulch-depth")
             bench.Session.Say("stock", new Answer.Words(WordSet.Of("established")));
-        bench.Session.GoTo(Tests.Interview.SmallTrade.Question(question));
+        bench.Session.GoTo(SmallTrade.Question(question));
         return bench.Press(Key.F6, Key.F6);
     }
 
