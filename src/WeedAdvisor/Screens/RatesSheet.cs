@@ -28,6 +28,7 @@ internal sealed class RatesSheet : Sheet
         };
         _about = new TextRows(look) { Y = Pos.AnchorEnd(AboutRows), Width = Dim.Fill(), Height = AboutRows };
         _list.Moved += Renew;
+        _list.HasFocusChanged += (_, _) => Renew();
         _list.Picked += at => open(desks.Forms[at]);
         Add(_list, _about);
         Renew();
