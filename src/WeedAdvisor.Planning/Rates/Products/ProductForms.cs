@@ -1,3 +1,5 @@
+using WeedAdvisor.Planning.Rates.Products.Treatments;
+
 namespace WeedAdvisor.Planning.Rates.Products;
 
 /// <summary>How much product gives a rate, and back.</summary>
@@ -9,6 +11,6 @@ internal static class ProductForms
         "How much product gives a rate of active ingredient, on an area, in a pot, in water",
         [
             FromActive.Form, ToActive.Form, Premix.Form, AcidEquivalent.Form, Solution.Form, OnArea.Form, PerPot.Form,
-            Conversion.Form,
+            Conversion.Form, TreatmentRate.Form,
         ]);
 }
