@@ -17,6 +17,9 @@ namespace WeedAdvisor.Planning.Rates.Products.Treatments;
 /// <param name="active">Active ingredient of this use on an area, all actives together; null when it cannot be counted.</param>
 internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment treatment, Quantity? active)
 {
+    // Limits are printed in kilograms to two places, turned from pounds: 1.5 lb/acre stands as 1.68 and is 1.681.
+    private const decimal Rounding = 0.005m;
+
     private readonly ImmutableArray<RateResult>.Builder _results = ImmutableArray.CreateBuilder<RateResult>();
     private readonly ImmutableArray<string>.Builder _cautions = ImmutableArray.CreateBuilder<string>();
     private readonly ImmutableArray<string>.Builder _sources = ImmutableArray.CreateBuilder<string>();
@@ -97,7 +100,7 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
 
         // The limit of a premix counts all its actives together.
         return treatment is { YearlyLimitKgAiHa: { } own, Actives.Length: > 1 }
-            && active is { } sum && sum.In("kg/ha") * (1 + thisYear.Count(use => use.Treatment.Id == treatment.Id)) > own
+            && active is { } sum && sum.In("kg/ha") * (1 + thisYear.Count(use => use.Treatment.Id == treatment.Id)) > own + Rounding
             ? Refusal($"all its actives together may come to {Quantity.Of(own, "kg/ha")} a year; this use and the earlier ones pass it")
             : null;
     }
@@ -126,7 +129,7 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
 
         Quantity used = amounts.OfType<Quantity>().Aggregate(Quantity.Of(0, "kg/ha"), (sum, amount) => sum + amount);
         string cited = string.Join(", ", sources.Take(3));
-        if (used.InBase + brought.InBase > most.InBase * 1.000000001m)
+        if ((used + brought).In("kg/ha") > most.In("kg/ha") + Rounding)
         {
             string earlier = same.IsEmpty
                 ? ""
@@ -136,7 +139,10 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
 
         if (!same.IsEmpty)
             sheet.Line($"{name} used this year at most", string.Join(" + ", amounts.Select(amount => $"{amount}")), used, "kg/ha");
-        Quantity left = sheet.Line($"{name} left after this use", $"{most} - {used} - {brought}", most - used - brought, "kg/ha");
+        Quantity rest = most - used - brought;
+        Quantity left = rest.Value >= 0
+            ? sheet.Line($"{name} left after this use", $"{most} - {used} - {brought}", rest, "kg/ha")
+            : sheet.Line($"{name} left after this use", $"{most} - {used} - {brought}, the limit being rounded", rest * 0, "kg/ha");
         _results.Add(new($"left-{Word(name)}", $"Left of {name} this year after this use", left, [UnitTable.Of("lb/acre")]));
         _sources.AddRange(sources);
         return null;
