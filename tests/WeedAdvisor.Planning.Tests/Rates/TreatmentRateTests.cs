@@ -79,7 +79,7 @@ public sealed class TreatmentRateTests
         RateAnswer answer = Answer(
             [("prodiamine-granule", new DateOnly(2025, 12, 31)), ("oxadiazon-granule", Day(2, 1))],
             ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("end", "high"));
-        
+
         // 1.5 lb/acre is 1.681 kg/ha: all of the year's 1.68, which is rounded.
         Assert.Equal(0, answer["left-prodiamine"].Value.Value);
     }
