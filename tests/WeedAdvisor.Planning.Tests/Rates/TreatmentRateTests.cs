@@ -34,6 +34,11 @@ public sealed class TreatmentRateTests
     public void The_published_range_is_kept_at_both_ends(string rate, string said) =>
         Refused("rate", said, [], ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("rate", rate));
 
+    [Fact]
+    public void A_rate_and_an_end_of_the_range_are_not_taken_together() =>
+        Refused("end", "leave this blank", [],
+            ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("rate", "200 lb/acre"), ("end", "high"));
+
     [Theory]
     [InlineData("low", 150)]
     [InlineData("high", 300)]

@@ -61,8 +61,8 @@ internal static class TankLoads
             Results =
             [
                 new("full-tanks", "Full tanks", Quantity.Number(full), []),
-                .. full > 0 ? Fill(sheet, "full", "full tank", tank, inSpray, onGround, rate) : [],
-                .. last.Value > 0 ? Fill(sheet, "last", "last tank", last, inSpray, onGround, rate) : [],
+                .. full > 0 ? Fill(sheet, "full", "a full tank", tank, inSpray, onGround, rate) : [],
+                .. last.Value > 0 ? Fill(sheet, "last", "the last tank", last, inSpray, onGround, rate) : [],
                 new("spray", "Spray to mix", spray, [Other(volume)]),
                 ProductResults.Amount("all-product", "Product in all", inSpray * spray),
             ],
@@ -81,17 +81,17 @@ internal static class TankLoads
     private static ImmutableArray<RateResult> Fill(
         WorkingSheet sheet, string id, string name, Quantity spray, Quantity inSpray, Quantity onGround, Quantity rate)
     {
-        RateResult product = ProductResults.Amount($"{id}-product", $"Product in a {name}", inSpray * spray);
+        RateResult product = ProductResults.Amount($"{id}-product", $"Product in {name}", inSpray * spray);
         sheet.Line(product.Label, $"{spray} ÷ {onGround} × {rate}", product.Value, product.Value.Unit.Symbol);
         string volume = spray.Unit.Symbol;
         if (rate.Dimension == Dimension.WeightPerArea)
-            return [new($"{id}-spray", $"Spray in a {name}", spray, [Other(volume)]), product];
-        Quantity water = sheet.Line($"Water in a {name}", $"{spray} - {product.Value}", spray - product.Value, volume);
+            return [new($"{id}-spray", $"Spray in {name}", spray, [Other(volume)]), product];
+        Quantity water = sheet.Line($"Water in {name}", $"{spray} - {product.Value}", spray - product.Value, volume);
         return
         [
-            new($"{id}-spray", $"Spray in a {name}", spray, [Other(volume)]),
+            new($"{id}-spray", $"Spray in {name}", spray, [Other(volume)]),
             product,
-            new($"{id}-water", $"Water in a {name}", water, [Other(volume)]),
+            new($"{id}-water", $"Water in {name}", water, [Other(volume)]),
         ];
     }
 

@@ -15,6 +15,8 @@ internal static class ChosenRate
     {
         if (inputs.Has("rate") && inputs.Has("active"))
             return (null, new("active", "enter this or 'rate', not both"));
+        if (inputs.Has("end") && (inputs.Has("rate") || inputs.Has("active")))
+            return (null, new("end", "a rate was entered; leave this blank"));
         if (published.IsInWater)
             return InWater(sheet, inputs, published);
         if (Entered.Wrong(inputs, "a rate on an area", [], ["spray"]) is { } spare)
@@ -93,5 +95,5 @@ internal static class ChosenRate
         return off is null ? null : new(field, $"{value} is {off} the published rate, {published.Text}; the label may say less still");
     }
 
-    private static Quantity End(RateInputs inputs, Quantity low, Quantity high) => inputs.Word("end") == "high" ? high : low;
+    private static Quantity End(RateInputs inputs, Quantity low, Quantity high) => inputs.WordOrNull("end") == "high" ? high : low;
 }

@@ -28,7 +28,7 @@ internal static class TreatmentRate
             new("published", "Which published rate", new RateFieldKind.Number(1, 20, IsWhole: true),
                 "Its number, when there are several; leave it blank to see them.") { IsOptional = true },
             new("end", "End of the range", Field.Choice(("low", "the low end"), ("high", "the high end")),
-                "Taken when no rate is entered.") { Default = "low" },
+                "In place of a rate; the low end is taken when nothing is entered.") { IsOptional = true },
             new("rate", "Rate of product", Field.Measure("lb/acre", "pt/acre", "fl-oz/acre", "kg/ha", "L/ha", "fl-oz/gal", "%"),
                 "The label's rate for this use.") { IsOptional = true },
             new("active", "Rate of active ingredient", ProductField.ActiveRate(), "In place of the rate of product.") { IsOptional = true },
@@ -74,6 +74,7 @@ internal static class TreatmentRate
             Notes = [$"Published rate: {published.Text}."],
             Assumed =
             [
+                .. End(inputs),
                 "The published rate stands in for the label; the label may say less or nothing of this use.",
                 "Where strength and published figures differ, active ingredient is counted by the larger.",
                 "Earlier uses count at the highest published rate, because no rate is written down with them.",
@@ -108,6 +109,10 @@ internal static class TreatmentRate
 
     private static string All(ImmutableArray<PublishedRate> rates) => string.Join(
         "; ", rates.Select((rate, i) => $"{(i + 1).ToString(CultureInfo.InvariantCulture)}: {rate.Text}"));
+
+    private static IEnumerable<string> End(RateInputs inputs) => inputs.Has("rate") || inputs.Has("active")
+        ? []
+        : [$"No rate was entered: the {inputs.WordOrNull("end") ?? "low"} end of the published rate was taken."];
 
     // A dose in water says nothing of how much goes on the ground; another published rate may.
     private static RateProblem? TooMuchActive(PublishedRate published, Quantity? active)

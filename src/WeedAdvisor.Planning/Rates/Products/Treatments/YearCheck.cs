@@ -143,7 +143,7 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
         Quantity left = rest.Value >= 0
             ? sheet.Line($"{name} left after this use", $"{most} - {used} - {brought}", rest, "kg/ha")
             : sheet.Line($"{name} left after this use", $"{most} - {used} - {brought}, the limit being rounded", rest * 0, "kg/ha");
-        _results.Add(new($"left-{Word(name)}", $"Left of {name} this year after this use", left, [UnitTable.Of("lb/acre")]));
+        _results.Add(new($"left-{Word(name)}", $"{name} left this year", left, [UnitTable.Of("lb/acre")]));
         _sources.AddRange(sources);
         return null;
     }
