@@ -7,7 +7,7 @@ namespace WeedAdvisor.Planning.Tests.Rates;
 /// <summary>Laws that the sums about products, tanks, areas and mulch keep for any entries.</summary>
 public sealed class AmountLawTests
 {
-    private static readonly Gen<decimal> s_percent = Gen.Int[1, 1000].Select(tenths => tenths / 10m);
+    private static readonly Gen<decimal> s_percent = Gen.Int[10, 1000].Select(tenths => tenths / 10m);
     private static readonly Gen<decimal> s_rate = Gen.Int[1, 2000].Select(hundredths => hundredths / 100m);
     private static readonly Gen<decimal> s_perGallon = Gen.Int[5, 100].Select(tenths => tenths / 10m);
     private static readonly Gen<string> s_pattern = Among("square", "offset");
