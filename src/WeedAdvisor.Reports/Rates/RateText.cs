@@ -42,7 +42,11 @@ public static class RateText
         page.Write(0, "RESULT");
         foreach (RateResult result in answer.Results)
         {
-            page.Write(2, result.Label.PadRight(column), Shown(result));
+            // A label too long for the column stands above its figure.
+            bool isLong = result.Label.Length > column - 2;
+            if (isLong)
+                page.Write(2, result.Label);
+            page.Write(2, (isLong ? "" : result.Label).PadRight(column), Shown(result));
             if (result.IsMeasuredOut)
                 page.Write(2, new string(' ', column), MeasuredOut(result));
         }

@@ -1,0 +1,82 @@
+using System.Text;
+using WeedAdvisor.Golden;
+
+namespace WeedAdvisor.Tests.Commands;
+
+/// <summary>Runs the commands of <c>docs/rates.md</c>: what the page prints is what the program prints.</summary>
+public sealed class RateDocumentTests
+{
+    private const string Indent = "    ", Prompt = Indent + "$ ", Cut = Indent + "...";
+
+    private static readonly string s_root = ExpectedText.RepositoryFolder();
+    private static readonly string s_page = Path.Combine(s_root, "docs", "rates.md");
+
+    [Fact]
+    public void What_the_page_on_rates_prints_is_what_the_commands_print()
+    {
+        (string page, int commands) = WithOutputsAnew(File.ReadAllLines(s_page));
+        Assert.True(commands >= 5, $"only {commands} commands were found on the page");
+        ExpectedText.MatchesFile(page, s_page);
+    }
+
+    private static (string Page, int Commands) WithOutputsAnew(string[] lines)
+    {
+        var page = new StringBuilder();
+        int commands = 0;
+        for (int at = 0; at < lines.Length; at++)
+        {
+            page.Append(lines[at]).Append('\n');
+            if (!lines[at].StartsWith(Prompt, StringComparison.Ordinal))
+                continue;
+            string command = lines[at][Prompt.Length..];
+            while (command.EndsWith('\\'))
+            {
+                page.Append(lines[++at]).Append('\n');
+                command = $"{command}\n{lines[at].Trim()}";
+            }
+
+            int end = EndOfBlock(lines, at + 1);
+            bool isCut = lines[end - 1] == Cut;
+            page.Append(Indented(Output(command), isCut));
+            commands++;
+            at = end - 1;
+        }
+
+        return (page.ToString(), commands);
+    }
+
+    /// <summary>The line after a block: blank lines belong to it when more of it follows.</summary>
+    private static int EndOfBlock(string[] lines, int at)
+    {
+        int end = at;
+        for (int i = at; i < lines.Length && (lines[i].Length == 0 || lines[i].StartsWith(Indent, StringComparison.Ordinal)); i++)
+        {
+            if (lines[i].StartsWith(Prompt, StringComparison.Ordinal))
+                break;
+            if (lines[i].Length > 0)
+                end = i + 1;
+        }
+
+        return end;
+    }
+
+    private static string Output(string command)
+    {
+        string[] words = ShellWords.Of(command);
+        Assert.Equal(["weedadvisor", "rate"], words[..2]);
+        CommandRun run = CommandRun.With(
+            surroundings => surroundings with { WorkingFolder = s_root },
+            [.. words[1..], "--knowledge", Path.Combine(s_root, "rules")]);
+        Assert.Equal("", run.Error);
+        Assert.Equal(ExitCode.Done, run.Code);
+        return run.Out;
+    }
+
+    private static string Indented(string output, bool isCut)
+    {
+        string[] lines = output.TrimEnd('\n').Split('\n');
+        if (isCut)
+            lines = [.. lines.TakeWhile(line => line != "ASSUMED").SkipLast(1), "..."];
+        return string.Concat(lines.Select(line => (Indent + line).TrimEnd() + "\n"));
+    }
+}
