@@ -1,4 +1,16 @@
 using BenchmarkDotNet.Running;
 using WeedAdvisor.Benchmarks;
 
-BenchmarkSwitcher.FromTypes([typeof(KnowledgeBenchmarks), typeof(AdviceBenchmarks), typeof(WeedingBenchmarks)]).Run(args);
+#pragma warning disable RS0030 // The entry is the one place that talks to the console; all else gets a writer.
+if (args is ["season"])
+{
+    SeasonTable.Write(Console.Out);
+}
+else
+{
+    BenchmarkSwitcher.FromTypes(
+        [
+            typeof(KnowledgeBenchmarks), typeof(AdviceBenchmarks), typeof(WeedingBenchmarks), typeof(SeasonBenchmarks),
+        ])
+        .Run(args);
+}

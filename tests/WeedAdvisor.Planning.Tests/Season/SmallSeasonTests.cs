@@ -30,7 +30,7 @@ public class SmallSeasonTests
             Assert.Empty(SeasonRules.Missed(problem, SeasonRules.Steps(plan)));
             Assert.Equal(plan.Total, SeasonRules.Cost(problem, SeasonRules.Steps(plan)));
         },
-        iter: 800);
+        iter: 2500);
 
     [Fact]
     public void A_narrow_search_bounds_the_optimum_from_below() => s_seed.Sample(

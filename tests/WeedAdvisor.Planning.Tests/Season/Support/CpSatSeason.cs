@@ -29,12 +29,11 @@ internal sealed class CpSatSeason
         _model.Minimize(_cost);
     }
 
-    /// <summary>Solves it.</summary>
+    /// <summary>Solves it in one thread, with the settings that were fastest for this model.</summary>
     /// <param name="seconds">The most seconds.</param>
-    /// <param name="workers">Threads.</param>
     /// <param name="hint">A plan to begin with; none when left out.</param>
     /// <returns>The proven optimum in money; null when it was not proven in time.</returns>
-    public decimal? Solve(double seconds, int workers, IReadOnlyList<(int Week, int Candidate)>? hint = null)
+    public decimal? Solve(double seconds, IReadOnlyList<(int Week, int Candidate)>? hint = null)
     {
         if (hint is not null)
         {
@@ -50,7 +49,7 @@ internal sealed class CpSatSeason
         var solver = new CpSolver
         {
             StringParameters = FormattableString.Invariant(
-                $"max_time_in_seconds:{seconds},num_workers:{workers},random_seed:1,linearization_level:2"),
+                $"max_time_in_seconds:{seconds},num_workers:1,random_seed:1,linearization_level:2"),
         };
         return solver.Solve(_model) == CpSolverStatus.Optimal ? (decimal)solver.ObjectiveValue / Unit : null;
     }

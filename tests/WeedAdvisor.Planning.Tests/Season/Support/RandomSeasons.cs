@@ -12,15 +12,15 @@ internal static class RandomSeasons
     public static SeasonProblem Small(ulong seed)
     {
         var draw = new Draw(seed);
-        int weeks = draw.Between(3, 7), weeds = draw.Between(1, 3), candidates = draw.Between(1, 4);
+        int weeks = draw.Between(3, 7), weeds = draw.Between(1, 3), candidates = draw.Between(2, 4);
         SeasonCandidate Candidate(string name) => new(
             name,
-            [.. Enumerable.Range(0, weeks).Select(_ => draw.Chance(85) ? draw.Between(1, 30) : (decimal?)null)],
-            [.. Enumerable.Range(0, weeds).Select(_ => RandomControl(draw, draw.Between(0, 5)))],
+            [.. Enumerable.Range(0, weeks).Select(_ => draw.Chance(90) ? draw.Between(1, 12) : (decimal?)null)],
+            [.. Enumerable.Range(0, weeds).Select(_ => RandomControl(draw, draw.Between(1, 5)))],
             [.. Some(draw, ["a", "b", "c"]).Select(active => new ActiveDose(active, draw.Between(1, 4)))],
             [.. Some(draw, ["1", "2", "3"])])
         {
-            MinWeeksBetween = draw.Between(0, 4),
+            MinWeeksBetween = draw.Between(0, 3),
             MaxUsesPerYear = draw.Chance(30) ? draw.Between(0, 2) : null,
             UsesBefore = draw.Between(0, 1),
         };
@@ -30,12 +30,12 @@ internal static class RandomSeasons
         return new SeasonProblem(
             [
                 .. Enumerable.Range(0, weeds).Select(weed => new SeasonWeed(
-                    $"w{weed}", [.. Enumerable.Range(0, weeks).Select(_ => (decimal)draw.Between(0, 20))])),
+                    $"w{weed}", [.. Enumerable.Range(0, weeks).Select(_ => (decimal)draw.Between(0, 30))])),
             ],
             all,
             new SeasonLimits
             {
-                Yearly = [.. Some(draw, ["a", "b"]).Select(active => new ActiveLimit(active, draw.Between(1, 8), draw.Between(0, 2)))],
+                Yearly = [.. Some(draw, ["a", "b"]).Select(active => new ActiveLimit(active, draw.Between(2, 9), draw.Between(0, 2)))],
                 MaxRunOfSite = draw.Chance(60) ? draw.Between(1, 2) : null,
                 MaxShareOfSite = draw.Chance(30) ? draw.Of(0.25m, 0.5m, 0.7m) : null,
                 MinWeeksBetweenAny = draw.Between(1, 2),
@@ -51,14 +51,15 @@ internal static class RandomSeasons
     /// <param name="seed">Says which.</param>
     /// <param name="candidates">How many candidates.</param>
     /// <param name="weeds">How many weeds.</param>
-    public static SeasonProblem Year(ulong seed, int candidates = 30, int weeds = 12)
+    /// <param name="openPercent">In how many of a hundred weeks a candidate may go on.</param>
+    public static SeasonProblem Year(ulong seed, int candidates = 30, int weeds = 12, int openPercent = 92)
     {
         const int weeks = 52;
         var draw = new Draw(seed);
         int actives = Math.Max(3, candidates / 2);
         string[] siteOf = [.. Enumerable.Range(0, actives).Select(_ => $"group {draw.Between(1, 7)}")];
         ImmutableArray<SeasonCandidate> all =
-            [.. Enumerable.Range(0, candidates).Select(i => YearCandidate(draw, i, weeks, weeds, siteOf))];
+            [.. Enumerable.Range(0, candidates).Select(i => YearCandidate(draw, i, weeks, weeds, siteOf, openPercent))];
         return new SeasonProblem(
             [.. Enumerable.Range(0, weeds).Select(weed => new SeasonWeed($"weed {weed}", Pressure(draw, weeks)))],
             all,
@@ -84,7 +85,8 @@ internal static class RandomSeasons
         };
     }
 
-    private static SeasonCandidate YearCandidate(Draw draw, int number, int weeks, int weeds, string[] siteOf)
+    private static SeasonCandidate YearCandidate(
+        Draw draw, int number, int weeks, int weeds, string[] siteOf, int openPercent)
     {
         int cost = draw.Between(50, 400), residual = draw.Between(6, 16), risky = draw.Between(0, 51);
         int[] actives = [.. Enumerable.Range(0, draw.Chance(30) ? 2 : 1).Select(_ => draw.Between(0, siteOf.Length - 1)).Distinct()];
@@ -92,7 +94,7 @@ internal static class RandomSeasons
             $"treatment {number}",
             [
                 .. Enumerable.Range(0, weeks).Select(week =>
-                    draw.Chance(8) ? (decimal?)null : cost + (Math.Abs(week - risky) < 4 ? draw.Between(20, 90) : 0)),
+                    draw.Chance(100 - openPercent) ? (decimal?)null : cost + (Math.Abs(week - risky) < 4 ? draw.Between(20, 90) : 0)),
             ],
             [.. Enumerable.Range(0, weeds).Select(_ => Fading(draw.Of(s_ratings), residual))],
             [.. actives.Select(active => new ActiveDose($"active {active}", draw.Between(5, 40) / 10m))],
@@ -134,13 +136,13 @@ internal static class RandomSeasons
         int from = draw.Between(0, weeks - 1);
         return new SeasonWishes
         {
-            Budget = draw.Chance(30) ? draw.Between(0, 60) : null,
-            AtLeast = draw.Chance(25) ? draw.Between(1, 3) : null,
-            AtMost = draw.Chance(25) ? draw.Between(0, 3) : null,
+            Budget = draw.Chance(25) ? draw.Between(0, 50) : null,
+            AtLeast = draw.Chance(20) ? draw.Between(1, 3) : null,
+            AtMost = draw.Chance(15) ? draw.Between(0, 3) : null,
             ClosedWeeks = [.. Enumerable.Range(0, weeks).Where(_ => draw.Chance(10))],
-            MustUse = draw.Chance(20) ? [draw.Of([.. all]).Name] : [],
-            Dropped = draw.Chance(20) ? [draw.Of([.. all]).Name] : [],
-            MustCover = draw.Chance(25)
+            MustUse = draw.Chance(12) ? [draw.Of([.. all]).Name] : [],
+            Dropped = draw.Chance(12) ? [draw.Of([.. all]).Name] : [],
+            MustCover = draw.Chance(20)
                 ? [new CoverWish($"w{draw.Between(0, weeds - 1)}", from, draw.Between(from, weeks - 1), draw.Of(0.3, 0.5, 0.85))]
                 : [],
         };

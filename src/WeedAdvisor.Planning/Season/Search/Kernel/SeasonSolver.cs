@@ -6,11 +6,13 @@ namespace WeedAdvisor.Planning.Season.Search.Kernel;
 internal sealed class SeasonSolver
 {
     private const int LastSteps = 100;
+    private const int FewerWhenNear = 3;
     private static readonly (int Steps, int Width)[] s_passes = [(150, 16), (100, 400)];
 
     private readonly PriceTuner _tuner;
     private readonly Replay _replay;
     private readonly QuickPlan _quick;
+    private readonly bool _isNear;
 
     /// <summary>A solver for a problem.</summary>
     /// <param name="season">The problem.</param>
@@ -18,6 +20,7 @@ internal sealed class SeasonSolver
     public SeasonSolver(CompiledSeason season, SeasonSolver? near = null)
     {
         Season = season;
+        _isNear = near is not null;
         _replay = new Replay(season);
         _quick = new QuickPlan(season, _replay);
         _tuner = new PriceTuner(season, near?._tuner);
@@ -46,7 +49,7 @@ internal sealed class SeasonSolver
         {
             // Without a plan to aim at, prices from an earlier search are better than more steps.
             if (!stop.IsCancellationRequested && (best is not null || !_tuner.IsTuned))
-                _tuner.Tune(steps, best is null ? null : Season.CostOfNothing - below);
+                _tuner.Tune(_isNear ? steps / FewerWhenNear : steps, best is null ? null : Season.CostOfNothing - below);
             var prices = new Prices(Season, _tuner.BestCells, _tuner.BestRows, below);
             var sweep = new WeekSweep(Season, prices, below, forbidden, stop);
             sweep.Run(most);
