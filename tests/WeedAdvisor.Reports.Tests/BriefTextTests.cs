@@ -26,9 +26,9 @@ public sealed class BriefTextTests
     {
         string[] lines = Text(SampleAdvice.Of(SampleAdvice.WithGranules(7))).Split('\n');
         Assert.Equal(4, lines.Count(line => line.Contains("Use it as its label says.", StringComparison.Ordinal)));
-        int fifth = Array.IndexOf(lines, "   5. Granule number 05 (0.35)");
+        int fifth = Array.IndexOf(lines, "   5. Granule number 05 (0.35): $1,235");
         Assert.Equal(
-            ["   6. Granule number 06 (0.35)", "   7. Granule number 07 (0.35)", ""], lines[(fifth + 1)..(fifth + 4)]);
+            ["   6. Granule number 06 (0.35): $1,235", "   7. Granule number 07 (0.35): $1,235", ""], lines[(fifth + 1)..(fifth + 4)]);
     }
 
     [Fact]

@@ -60,7 +60,7 @@ public sealed class PriceBook
     private static string UnitOf(Price price) => price.Unit switch
     {
         "usd-each" => "pieces",
-        "usd-per-1000-pots" => "usual doses",
+        "usd-per-1000-pots" => "x the usual dose",
         "usd-per-m3" => "m³",
         "usd-per-m2" => "m²",
         var unit => unit.Replace("usd-per-", "", StringComparison.Ordinal),

@@ -71,9 +71,11 @@ internal static class WayPlans
         _ => false,
     };
 
-    /// <summary>Whether it can be done with a boom.</summary>
-    public static bool IsForBoom(CatalogueAction action) =>
-        action is Treatment treatment && IsPreemergence(treatment) && treatment.NeedsEquipment.Contains("boom-sprayer");
+    /// <summary>Whether it can be done with a boom: what has to be kept off the leaves cannot.</summary>
+    public static bool IsForBoom(CatalogueAction action) => action is Treatment treatment
+        && IsPreemergence(treatment)
+        && treatment.Applied.Contains("spray-over-top")
+        && treatment.NeedsEquipment.Contains("boom-sprayer");
 
     /// <summary>Whether a published figure says what the action does to any of the weeds; mulches also have the model's.</summary>
     public static bool HasEffect(MoneyCase money, CatalogueAction action) =>

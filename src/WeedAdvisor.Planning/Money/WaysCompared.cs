@@ -33,11 +33,10 @@ public sealed record WaysCompared(
         Way[] alone = [.. WayPlans.Comparable(money).Select(action => Alone(money, action, left)).OfType<Way>()];
         ways.AddRange(alone);
         foreach (Way best in Best(alone))
-        {
             ways.AddRange(AtBestInterval(money, best.Plan, interval => WayPlans.At(best.Plan, interval)));
-            if (WayPlans.IsForBoom(best.Plan.Parts[0].Action))
-                ways.AddRange(Reckoned(money, WayPlans.ByBoom(best.Plan), left));
-        }
+
+        if (alone.Where(way => WayPlans.IsForBoom(way.Plan.Parts[0].Action)).MinBy(way => (way.Usd, way.Plan.Id)) is { } sprayed)
+            ways.AddRange(Reckoned(money, WayPlans.ByBoom(sprayed.Plan), left));
 
         return WeedingOutcome<WaysCompared>.Good(new WaysCompared(
             money,

@@ -37,8 +37,7 @@ internal static class MoneyNotes
         yield return own.Length == 0
             ? "Every price is invented. Put your own in a file and name it with --prices."
             : $"Your own prices: {string.Join(", ", own)}. All others are invented.";
-        if (Share(report.Prices) is { } share)
-            yield return share;
+        yield return Share(report.Prices);
         yield return "Hours come from the hand-weeding model: its pressure and speeds are working values, so compare ways rather than trust a figure.";
         yield return "A preemergence is reckoned alone all year, in the weeks its record allows. The season plan turns sites of action about.";
         yield return "A weed without a published rating counts as not controlled. A cheap way is no permission: the label and the law come first.";
@@ -67,10 +66,10 @@ internal static class MoneyNotes
             $"To buy: {tools}. Earned back in {years:0.#} years; worth its yearly cost above {Math.Ceiling(pots):#,0} pots.");
     }
 
-    private static string? Share(PriceBook prices) =>
+    private static string Share(PriceBook prices) =>
         prices.Find("unsaleable-share") is { } share && prices.Find("finished-pot") is { } pot
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $"Assumed: of the pots in which a weed grew to 10 cm, {share.Value:0.##} % cannot be sold at ${pot.Value:0.##} ('unsaleable-share', 'finished-pot').")
-            : null;
+            : "Plants lost to weeds are not counted: the price 'unsaleable-share' or 'finished-pot' is missing.";
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.Tests.Weeding;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Money;
@@ -44,7 +45,7 @@ public class MoneyCaseTests
     public void A_missing_price_of_a_tool_leaves_out_the_ways_that_need_it()
     {
         var knowledge = Yards.Knowledge with { Prices = Yards.Knowledge.Prices.Remove("boom-sprayer") };
-        var compared = WaysCompared.Of(Yards.Case(s_yard, knowledge: knowledge).Value!).Value!;
+        var compared = WaysCompared.Of(Yards.Case(s_yard.Expecting(Yard.SixWeeds), knowledge: knowledge).Value!).Value!;
         Assert.DoesNotContain(compared.Ways, way => way.Plan.Parts.Any(part => part.IsByBoom));
         Assert.Contains(compared.Left, left => left.Because == "the price 'boom-sprayer' is missing");
     }

@@ -1,6 +1,7 @@
 using CsCheck;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.Tests.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 
@@ -97,13 +98,22 @@ public class WaysComparedTests
     [Fact]
     public void A_tool_that_is_there_costs_nothing_and_one_that_is_bought_is_shared_by_the_pots()
     {
-        Way bought = s_compared.Ways.Single(way => way.Plan.Parts.Any(part => part.IsByBoom));
-        Way shared = Yards.Compare(s_yard, pots: 20_000).Way(bought.Plan.Id);
+        VisitArea area = s_yard.Expecting(Yard.SixWeeds);
+        Way bought = Yards.Compare(area).Ways.Single(way => way.Plan.Parts.Any(part => part.IsByBoom));
+        Way shared = Yards.Compare(area, pots: 20_000).Way(bought.Plan.Id);
         Assert.Equal(bought.Of(CostKind.Equipment) / 2, shared.Of(CostKind.Equipment), 9);
         Assert.Equal(4_800m, bought.OutlayUsd);
-        WaysCompared owned = Yards.Compare(s_yard.With("equipment", "boom-sprayer", "backpack-sprayer", "hand-spreader", "pot-dosing-spoon"));
+        WaysCompared owned = Yards.Compare(area.With("equipment", "boom-sprayer", "backpack-sprayer", "hand-spreader", "pot-dosing-spoon"));
         Assert.Equal(0, owned.Way(bought.Plan.Id).OutlayUsd);
         Assert.Equal(0, owned.Way(bought.Plan.Id).Of(CostKind.Equipment));
+    }
+
+    // S-metolachlor has to be kept off the leaves.
+    [Fact]
+    public void What_is_only_sprayed_below_the_leaves_is_not_put_on_with_a_boom()
+    {
+        Assert.Contains(s_compared.Ways, way => way.Plan.Id == "s-metolachlor-spray");
+        Assert.DoesNotContain(s_compared.Ways, way => way.Plan.Parts.Any(part => part.IsByBoom));
     }
 
     [Fact]

@@ -107,7 +107,7 @@ internal static class BriefActions
             return;
         page.Gap();
         foreach (ClearAction action in rest)
-            WriteHead(page, names, action);
+            WriteHead(page, names, action, Costs.Short(action) is { } cost ? $": {cost}" : "");
     }
 
     private static string EffectText(Names names, Effect effect, CatalogueAction? record)
