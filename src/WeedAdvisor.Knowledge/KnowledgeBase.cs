@@ -67,6 +67,10 @@ public sealed record KnowledgeBase
     public ImmutableSortedDictionary<string, WeedingParameter> Weeding { get; init; } =
         ImmutableSortedDictionary.Create<string, WeedingParameter>(StringComparer.Ordinal);
 
+    /// <summary>What the season plan assumes, by id; empty when the folder has no <c>season.yaml</c>.</summary>
+    public ImmutableSortedDictionary<string, SeasonNumber> Season { get; init; } =
+        ImmutableSortedDictionary.Create<string, SeasonNumber>(StringComparer.Ordinal);
+
     /// <summary>The practice or treatment with this id, or null.</summary>
     public CatalogueAction? ActionOf(string id) =>
         Practices.TryGetValue(id, out Practice? practice) ? practice : Treatments.GetValueOrDefault(id);

@@ -15,20 +15,11 @@ internal sealed record RatedWeeds(WordSet ControlsWell, WordSet ControlsPartly, 
     public static RatedWeeds Of(Treatment treatment, KnowledgeBase knowledge)
     {
         ILookup<string, string> byGrade = knowledge.Weeds.Values.ToLookup(
-            weed => GradeOf(WeedRatings.Of(treatment, weed), knowledge), weed => weed.Id, StringComparer.Ordinal);
+            weed => TreatmentControl.GradeOf(treatment, weed, knowledge) ?? "", weed => weed.Id, StringComparer.Ordinal);
         return new RatedWeeds(
             WordSet.Of(byGrade["good"]),
             WordSet.Of(byGrade["fair"]),
             WordSet.Of(byGrade["poor"].Concat(byGrade["none"])),
             WordSet.Of(byGrade[""]));
-    }
-
-    // Where sources disagree the middle rating counts; of an even number the lower middle one, to stay careful.
-    private static string GradeOf(IReadOnlyList<Rating> ratings, KnowledgeBase knowledge)
-    {
-        if (ratings.Count == 0)
-            return "";
-        string[] ordered = [.. ratings.Select(rating => rating.Grade).OrderBy(grade => knowledge.Scale[grade].ReductionPercent.Low)];
-        return ordered[(ordered.Length - 1) / 2];
     }
 }

@@ -53,6 +53,7 @@ internal sealed class Assembly
             WorkedVisits = All<WorkedVisit>(),
             NotShown = All<NotShown>(),
             ActiveLimits = Catalogue<ActiveLimit>(),
+            Season = Catalogue<SeasonNumber>(),
             Weeding = Catalogue<WeedingParameter>(),
         };
     }

@@ -36,6 +36,9 @@ internal enum FileRole
     /// <summary>Yearly limits of actives.</summary>
     Limits,
 
+    /// <summary>What the season plan assumes.</summary>
+    Season,
+
     /// <summary>Parameters of the hand-weeding model.</summary>
     Weeding,
 

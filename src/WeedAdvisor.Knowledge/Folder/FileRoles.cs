@@ -18,7 +18,10 @@ internal static class FileRoles
 
     private const string CoverageFile = "coverage.yaml";
     private const string LimitsFile = "limits.yaml";
+    private const string SeasonFile = "season.yaml";
     private const string WeedingFile = "weeding.yaml";
+
+    private static readonly ImmutableArray<string> s_optional = [CoverageFile, LimitsFile, SeasonFile, WeedingFile];
 
     /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
     public static FileRole? Of(string path)
@@ -38,13 +41,13 @@ internal static class FileRoles
     public static Problem Unplaced(string path)
     {
         string first = path.Split('/')[0];
-        string expected = "a .yaml file among " + string.Join(", ", [.. RequiredFiles, CoverageFile, LimitsFile, WeedingFile])
+        string expected = "a .yaml file among " + string.Join(", ", [.. RequiredFiles, .. s_optional])
             + " or directly in " + string.Join("/, ", s_folders) + "/";
         return new Problem(
             Place.Whole(path),
             "a file that nothing reads",
             expected,
-            NearestWord.Of(first, [.. RequiredFiles, CoverageFile, LimitsFile, WeedingFile, .. s_folders]));
+            NearestWord.Of(first, [.. RequiredFiles, .. s_optional, .. s_folders]));
     }
 
     private static FileRole? OfFile(string name) => name switch
@@ -59,6 +62,7 @@ internal static class FileRoles
         "prices.yaml" => FileRole.Prices,
         CoverageFile => FileRole.Coverage,
         LimitsFile => FileRole.Limits,
+        SeasonFile => FileRole.Season,
         WeedingFile => FileRole.Weeding,
         _ => null,
     };

@@ -54,6 +54,17 @@ internal static class SmallReaders
         Memory = map.FinishWithMemory(),
     };
 
+    /// <summary>A number that the season plan assumes.</summary>
+    public static SeasonNumber SeasonNumber(MappingReader map) => new()
+    {
+        Id = map.Id(),
+        Name = map.Text("name"),
+        Value = map.Number("value", 0, 10_000),
+        Sources = map.Sources(),
+        Where = map.Where,
+        Memory = map.FinishWithMemory(),
+    };
+
     /// <summary>A yearly limit of an active: an amount, a number of uses, or both.</summary>
     public static ActiveLimit ActiveLimit(MappingReader map)
     {

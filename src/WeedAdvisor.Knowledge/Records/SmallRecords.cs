@@ -64,6 +64,16 @@ public sealed record ActiveLimit : Record
     public decimal? UsesPerYear { get; init; }
 }
 
+/// <summary>A number that the season plan assumes. Its id carries the unit.</summary>
+public sealed record SeasonNumber : Record
+{
+    /// <summary>What it is, for the grower.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The value, in the unit that the id names.</summary>
+    public required decimal Value { get; init; }
+}
+
 /// <summary>A source that records cite.</summary>
 /// <param name="Key">Its key.</param>
 /// <param name="Authors">Authors; null when not given.</param>

@@ -21,6 +21,7 @@ internal static class CommandTree
             AdviseCommand.Of(surroundings),
             WhyCommand.Of(surroundings),
             MoneyCommand.Of(surroundings),
+            Season.SeasonCommand.Of(surroundings),
             IdentifyCommand.Of(surroundings),
             WeedingCommand.Of(surroundings),
             RateCommand.Of(surroundings, args),

@@ -18,6 +18,7 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
         "weedadvisor advise visit.yaml         advice on your own visit",
         "weedadvisor why visit.yaml hand-weed  why it is advised, waits or is barred",
         "weedadvisor identify                  find out which weed it is",
+        "weedadvisor season visit.yaml         plan a year: what goes on when",
         "weedadvisor weeding visit.yaml        hand weeding: hours, cost, how often",
         "weedadvisor rate                      work out rates: sprayers, spreaders",
     ];

@@ -18,13 +18,13 @@ public sealed record YearAssumptions
     /// <summary>Weeks after potting at which newly potted plants are established.</summary>
     public required int EstablishedWeeksAfterPotting { get; init; }
 
-    /// <summary>The usual values, working values of the trade.</summary>
-    public static YearAssumptions Usual { get; } = new()
+    /// <summary>The values of the knowledge.</summary>
+    public static YearAssumptions Of(SeasonNumbers numbers) => new()
     {
-        StatedHoldsWeeks = 4,
-        FlushStartsWeeksBeforeLastFrost = 4,
-        FlushEndsWeeksAfterLastFrost = 4,
-        RestStartsWeeksAfterFirstFrost = 3,
-        EstablishedWeeksAfterPotting = 12,
+        StatedHoldsWeeks = numbers.Whole(SeasonNumbers.StatedHolds),
+        FlushStartsWeeksBeforeLastFrost = numbers.Whole(SeasonNumbers.FlushStarts),
+        FlushEndsWeeksAfterLastFrost = numbers.Whole(SeasonNumbers.FlushEnds),
+        RestStartsWeeksAfterFirstFrost = numbers.Whole(SeasonNumbers.RestStarts),
+        EstablishedWeeksAfterPotting = numbers.Whole(SeasonNumbers.Established),
     };
 }

@@ -23,6 +23,15 @@ public sealed class AreaThroughYearTests
         Where = Place.Whole("test"),
     };
 
+    private static readonly YearAssumptions s_assumed = new()
+    {
+        StatedHoldsWeeks = 4,
+        FlushStartsWeeksBeforeLastFrost = 4,
+        FlushEndsWeeksAfterLastFrost = 4,
+        RestStartsWeeksAfterFirstFrost = 3,
+        EstablishedWeeksAfterPotting = 12,
+    };
+
     [Theory]
     [InlineData("2026-11-19", "open-sky")]
     [InlineData("2026-11-20", "film-on")]
@@ -39,7 +48,7 @@ public sealed class AreaThroughYearTests
     public void The_day_the_film_comes_off_may_be_stated()
     {
         VisitArea house = Area(("place", "overwintering-house"), ("cover", "film-on"));
-        var through = new AreaThroughYear(house, s_visit, s_region, YearAssumptions.Usual, new DateOnly(2026, 5, 1));
+        var through = new AreaThroughYear(house, s_visit, s_region, s_assumed, new DateOnly(2026, 5, 1));
         Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 4, 30)), "cover"));
         Assert.Equal("open-sky", Word(through.On(new DateOnly(2026, 5, 1)), "cover"));
     }
@@ -61,7 +70,7 @@ public sealed class AreaThroughYearTests
     public void Growth_that_no_frost_date_tells_is_not_known()
     {
         Region frostless = s_region with { LastFrost = null, FirstFrost = null };
-        var through = new AreaThroughYear(Area(("growth-state", "hardened")), s_visit, frostless, YearAssumptions.Usual);
+        var through = new AreaThroughYear(Area(("growth-state", "hardened")), s_visit, frostless, s_assumed);
         Assert.Null(Word(through.On(new DateOnly(2026, 8, 1)), "growth-state"));
     }
 
@@ -93,7 +102,7 @@ public sealed class AreaThroughYearTests
     private static VisitArea On(VisitArea area, string day) => On(area, DateOnly.ParseExact(day, "yyyy-MM-dd"));
 
     private static VisitArea On(VisitArea area, DateOnly day) =>
-        new AreaThroughYear(area, s_visit, s_region, YearAssumptions.Usual).On(day);
+        new AreaThroughYear(area, s_visit, s_region, s_assumed).On(day);
 
     private static VisitArea Area(params (string Question, string Word)[] answers) => VisitArea.Blank("a", "A") with
     {

@@ -26,7 +26,7 @@ internal sealed class RelaxedChain
         _next = new int[season.Open.Length];
         Takers = new int[season.Weeks * season.Rows];
         Left = new double[season.Resources.Length];
-        Scale = [.. season.Resources.Select(row => Math.Max(1.0, row.Use.Max(use => (double)Math.Abs(use))))];
+        Scale = [.. season.Resources.Select(row => row.Use.Select(use => (double)Math.Abs(use)).Append(1.0).Max())];
     }
 
     /// <summary>How many of the chain's applications are worth more than the price in each cell.</summary>

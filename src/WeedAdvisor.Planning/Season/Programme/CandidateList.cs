@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Ratings;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.Planning.Season.Year;
+
+namespace WeedAdvisor.Planning.Season.Programme;
+
+/// <summary>Turns treatments that are clear in some week into candidates of the search.</summary>
+/// <param name="weekly">What the rules allow, week by week.</param>
+/// <param name="weeds">The weeds of the plan.</param>
+/// <param name="labour">What hands cost.</param>
+/// <param name="numbers">What the plan assumes.</param>
+/// <param name="knowledge">The knowledge.</param>
+internal sealed class CandidateList(
+    WeeklyAdvice weekly, IReadOnlyList<WeedPressure> weeds, SeasonLabour labour, SeasonNumbers numbers, KnowledgeBase knowledge)
+{
+    private const decimal DaysInWeek = 7;
+    private const string FinishedPot = "finished-pot";
+    private const decimal Pots = 1000;
+
+    /// <summary>The candidate of a treatment; null when it has no cost or helps against no weed of the plan.</summary>
+    public SeasonCandidate? Of(Treatment treatment)
+    {
+        if (CostUsd(treatment) is not { } cost || treatment.ResidualWeeks is not { } residual)
+            return null;
+        double left = (double)numbers[SeasonNumbers.ControlLeft] / 100;
+        ImmutableArray<double> full = [.. weeds.Select(weed => FullControl(treatment, weed.Weed))];
+        if (full.All(control => control == 0))
+            return null;
+        return new SeasonCandidate(
+            treatment.Id,
+            [.. Enumerable.Range(0, SeasonYear.Weeks).Select(week => weekly.IsClear(treatment.Id, week) ? cost : (decimal?)null)],
+            [.. full.Select(control => ControlOverTime.Of(control, residual, left))],
+            Doses(treatment),
+            Sites(treatment))
+        {
+            MinWeeksBetween = WeeksBetween(treatment),
+            MaxUsesPerYear = UsesPerYear(treatment),
+        };
+    }
+
+    /// <summary>
+    /// The same for something that went on before the plan, whether or not it is still clear: it holds intervals and counts
+    /// in the run of a site of action, and controls what the rules know it to control.
+    /// </summary>
+    public SeasonCandidate Past(Treatment treatment) => new(
+        treatment.Id,
+        [.. Enumerable.Repeat((decimal?)null, SeasonYear.Weeks)],
+        [
+            .. weeds.Select(weed => ControlOverTime.Of(
+                FullControl(treatment, weed.Weed),
+                treatment.ResidualWeeks ?? new Span(0, 0),
+                (double)numbers[SeasonNumbers.ControlLeft] / 100)),
+        ],
+        Doses(treatment),
+        Sites(treatment))
+    {
+        MinWeeksBetween = WeeksBetween(treatment),
+        MaxUsesPerYear = UsesPerYear(treatment),
+    };
+
+    /// <summary>Uses a year that the record allows; the assumption where neither it nor a limit on its actives says so.</summary>
+    public int? UsesPerYear(Treatment treatment)
+    {
+        if (treatment.UsesPerYear is { } uses)
+            return (int)decimal.Floor(uses);
+        if (treatment.YearlyLimitKgAiHa is { } limit && TotalKgPerHa(treatment) is { } dose and > 0)
+            return (int)decimal.Floor(limit / dose);
+        return IsLimited(treatment) ? null : numbers.Whole(SeasonNumbers.UnknownUses);
+    }
+
+    private bool IsLimited(Treatment treatment) => treatment.Actives.Any(active =>
+        knowledge.ActiveLimits.Values.Any(limit => limit.Active == active.Name));
+
+    private int WeeksBetween(Treatment treatment) => treatment.RepeatAfterDays is { } days
+        ? (int)decimal.Ceiling(days / DaysInWeek)
+        : numbers.Whole(SeasonNumbers.UnknownInterval);
+
+    // Product and labour, and the plants that even tolerant crops lose.
+    private decimal? CostUsd(Treatment treatment)
+    {
+        if (treatment.Cost is not { } cost)
+            return null;
+        decimal plant = knowledge.Prices.GetValueOrDefault(FinishedPot)?.Value ?? 0;
+        decimal hurt = treatment.ReachesCrop ? Pots * numbers[SeasonNumbers.PlantsHurt] / 10_000 * plant : 0;
+        return cost.MaterialsUsd.Middle + (cost.LabourHours.Middle * labour.WageUsdPerHour) + hurt;
+    }
+
+    // A weed that nobody rated is not credited with any control.
+    private double FullControl(Treatment treatment, Weed weed) =>
+        TreatmentControl.PercentOf(treatment, weed, knowledge) is { } percent ? (double)percent.Middle / 100 : 0;
+
+    private ImmutableArray<ActiveDose> Doses(Treatment treatment) =>
+    [
+        .. treatment.Actives.Select(active => new ActiveDose(active.Name, ActiveDoses.KgPerHa(treatment, active) ?? 0)),
+        .. ProblemLimits.CountedUses(treatment, knowledge),
+    ];
+
+    private static decimal? TotalKgPerHa(Treatment treatment) => ActiveDoses.TotalKgPerHa(treatment);
+
+    // Where the scheme gives no group the active itself stands for its site of action.
+    private static ImmutableArray<string> Sites(Treatment treatment) =>
+        [.. treatment.Actives.Select(active => active.Group ?? active.Name).Distinct(StringComparer.Ordinal)];
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Planning.Season.Year;
+
+namespace WeedAdvisor.Planning.Season.Programme;
+
+/// <summary>Finds the weeks in which no preventive may go on, and why.</summary>
+internal static class ClosedSpans
+{
+    private const string Asked = "closed by your wish";
+    private const string Unanswered = "an answer is missing for every one of them";
+    private const string Nothing = "none is clear";
+
+    /// <summary>Runs of weeks with the same reason. The words are those of the first week.</summary>
+    public static ImmutableArray<ClosedSpan> Of(SeasonCase season)
+    {
+        var spans = ImmutableArray.CreateBuilder<ClosedSpan>();
+        string? before = null;
+        for (int week = 0; week < SeasonYear.Weeks; week++)
+        {
+            (string Key, string Words)? reason = Reason(season, week);
+            if (reason is { } same && same.Key == before)
+                spans[^1] = spans[^1] with { ToWeek = week };
+            else if (reason is { } other)
+                spans.Add(new ClosedSpan(week, week, other.Words));
+            before = reason?.Key;
+        }
+
+        return spans.ToImmutable();
+    }
+
+    private static (string Key, string Words)? Reason(SeasonCase season, int week)
+    {
+        if (season.Request.Closed.Contains(week))
+            return (Asked, Asked);
+        if (season.Treatments.Any(treatment => season.Weekly.IsClear(treatment.Id, week)))
+            return null;
+        AreaAdvice advice = season.Weekly.ByWeek[week];
+        HashSet<string> preventives = [.. season.Treatments.Select(treatment => treatment.Id)];
+        string? common = advice.Barred
+            .Where(barred => preventives.Contains(barred.Action))
+            .SelectMany(barred => barred.Because.Select(reason => reason.Judgement).Distinct(StringComparer.Ordinal))
+            .GroupBy(judgement => judgement, StringComparer.Ordinal)
+            .OrderByDescending(group => group.Count())
+            .ThenBy(group => group.Key, StringComparer.Ordinal)
+            .FirstOrDefault()?.Key;
+        if (common is not null)
+            return (common, Words(advice, preventives, common));
+        string plain = advice.Waiting.Any(waiting => preventives.Contains(waiting.Action)) ? Unanswered : Nothing;
+        return (plain, plain);
+    }
+
+    private static string Words(AreaAdvice advice, HashSet<string> preventives, string judgement) => advice.Barred
+        .Where(barred => preventives.Contains(barred.Action))
+        .SelectMany(barred => barred.Because)
+        .First(reason => reason.Judgement == judgement)
+        .Text;
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Planning.Season.Programme;
+
+/// <summary>What the plan takes for granted, in sentences that a grower can agree with or not.</summary>
+internal static class SeasonAssumptions
+{
+    /// <summary>The sentences.</summary>
+    public static ImmutableArray<string> Of(SeasonCase season, KnowledgeBase knowledge) => [.. Sentences(season, knowledge)];
+
+    private static IEnumerable<string> Sentences(SeasonCase season, KnowledgeBase knowledge)
+    {
+        SeasonNumbers numbers = season.Numbers;
+        yield return "Every week was put to the rules as the area will then stand; what the visit left open stays open and clears nothing.";
+        yield return Text(
+            $"Growth after {numbers[SeasonNumbers.StatedHolds]:0} weeks is taken from the frost dates of {season.Region.Name}: look at the plants before you go out.");
+        yield return "The control of a week is that of the best product still acting; two are not added up. A weed that nobody rated is not credited.";
+        yield return Text(
+            $"Control is full for the shortest published time and down to {numbers[SeasonNumbers.ControlLeft]:0} % of that at the longest.");
+        yield return "All that went on in the year before counts against yearly limits to the end of the plan, at the highest published rate.";
+        if (season.Through.Covering is not null && season.Through.Uncovering is { } off)
+            yield return Text($"Film is taken off on {off:yyyy-MM-dd}.");
+        string[] unknown = [.. season.Treatments.Where(treatment => treatment.RepeatAfterDays is null).Select(treatment => treatment.Name)];
+        if (unknown.Length > 0)
+        {
+            yield return Text(
+                $"No interval is known for {string.Join("; ", unknown)}: {numbers[SeasonNumbers.UnknownInterval]:0} weeks were taken.");
+        }
+
+        string[] unlimited = [.. season.Treatments.Where(treatment => IsUnlimited(treatment, knowledge)).Select(treatment => treatment.Name)];
+        if (unlimited.Length > 0)
+        {
+            yield return Text(
+                $"No yearly limit is known for {string.Join("; ", unlimited)}: {numbers[SeasonNumbers.UnknownUses]:0} uses were taken.");
+        }
+
+        yield return Text(
+            $"Hands cost {season.Labour.WageUsdPerHour:0.##} US dollars an hour and weed every {season.Labour.RoundsWeeks} weeks; how many weeds come up is a working value (docs/weeding-model.md).");
+        yield return "Prices are invented until you put in your own. Published ratings are not label permissions.";
+    }
+
+    private static bool IsUnlimited(Treatment treatment, KnowledgeBase knowledge) =>
+        treatment.UsesPerYear is null
+        && treatment.YearlyLimitKgAiHa is null
+        && !treatment.Actives.Any(active => knowledge.ActiveLimits.Values.Any(limit => limit.Active == active.Name));
+
+    private static string Text(FormattableString text) => FormattableString.Invariant(text);
+}

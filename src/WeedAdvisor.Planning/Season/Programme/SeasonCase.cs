@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.Planning.Weeding;
+
+namespace WeedAdvisor.Planning.Season.Programme;
+
+/// <summary>One area's year, ready to be planned: its weeds, what may go on in which week, and the limits.</summary>
+public sealed record SeasonCase
+{
+    /// <summary>The area as the visit found it.</summary>
+    public required VisitArea Area { get; init; }
+
+    /// <summary>What was asked.</summary>
+    public required SeasonRequest Request { get; init; }
+
+    /// <summary>The weeks.</summary>
+    public required SeasonYear Year { get; init; }
+
+    /// <summary>The area's region.</summary>
+    public required Region Region { get; init; }
+
+    /// <summary>The area through the year.</summary>
+    public required AreaThroughYear Through { get; init; }
+
+    /// <summary>What the rules allow, week by week.</summary>
+    public required WeeklyAdvice Weekly { get; init; }
+
+    /// <summary>The weeds, those seen first, the dearest of them first.</summary>
+    public required ImmutableArray<WeedPressure> Weeds { get; init; }
+
+    /// <summary>Treatments that are clear in some week and help against a weed of the plan, in the order of the candidates.</summary>
+    public required ImmutableArray<Treatment> Treatments { get; init; }
+
+    /// <summary>What hands cost.</summary>
+    public required SeasonLabour Labour { get; init; }
+
+    /// <summary>What the plan assumes.</summary>
+    public required SeasonNumbers Numbers { get; init; }
+
+    /// <summary>The problem to search.</summary>
+    public required SeasonProblem Problem { get; init; }
+
+    /// <summary>Reads the case; refused with whole sentences when the visit or the request does not serve.</summary>
+    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, DateOnly visit, VisitArea area, SeasonRequest request)
+    {
+        (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(advisor.Knowledge, area, request);
+        if (basis is null)
+            return WeedingOutcome<SeasonCase>.Bad(refusals);
+        var year = new SeasonYear(request.From ?? visit);
+        WeedingOutcome<IReadOnlyList<WeedPressure>> weeds = WeedPressure.Of(area, year, basis, advisor.Knowledge);
+        if (!weeds.IsGood)
+            return WeedingOutcome<SeasonCase>.Bad(weeds.Refusals);
+        if (weeds.Value.Count == 0)
+            return WeedingOutcome<SeasonCase>.Bad("No weed of this area comes up in its region. Check the weeds and the region.");
+        var through = new AreaThroughYear(area, visit, basis.Region, YearAssumptions.Of(basis.Numbers), request.Uncovering);
+        WeeklyAdvice weekly = WeeklyAdvice.Of(advisor, through, year);
+        return Case(advisor.Knowledge, area, request, basis, year, through, weekly, [.. weeds.Value]);
+    }
+
+    /// <summary>The same case with other wishes; nothing is asked of the rules again. Day, film and wage stay.</summary>
+    public SeasonCase With(SeasonRequest request, KnowledgeBase knowledge)
+    {
+        SeasonRequest kept = request with
+        {
+            From = Request.From,
+            Uncovering = Request.Uncovering,
+            WageUsdPerHour = Request.WageUsdPerHour,
+            RoundsWeeks = Request.RoundsWeeks,
+        };
+        SeasonProblem changed = Problem with
+        {
+            Wishes = SeasonWishList.Of(kept, Numbers, Treatments),
+            Limits = ProblemLimits.Of(Area, kept, Year, Treatments, Numbers, knowledge),
+        };
+        return this with { Request = kept, Problem = changed };
+    }
+
+    private static WeedingOutcome<SeasonCase> Case(
+        KnowledgeBase knowledge,
+        VisitArea area,
+        SeasonRequest request,
+        SeasonBasis basis,
+        SeasonYear year,
+        AreaThroughYear through,
+        WeeklyAdvice weekly,
+        ImmutableArray<WeedPressure> weeds)
+    {
+        var list = new CandidateList(weekly, weeds, basis.Labour, basis.Numbers, knowledge);
+        (Treatment Treatment, SeasonCandidate Candidate)[] candidates =
+        [
+            .. weekly.Preventives(knowledge.Treatments)
+                .Select(treatment => (Treatment: treatment, Candidate: list.Of(treatment)))
+                .Where(pair => pair.Candidate is not null)
+                .Select(pair => (pair.Treatment, pair.Candidate!)),
+        ];
+        ImmutableArray<Treatment> treatments = [.. candidates.Select(pair => pair.Treatment)];
+        if (request.MustUse.Except(treatments.Select(treatment => treatment.Id)).FirstOrDefault() is { } never)
+            return WeedingOutcome<SeasonCase>.Bad($"{never} must go on, but it is clear here in no week or helps against no weed of the plan.");
+        var history = new SeasonHistory(area, year, list, knowledge);
+        var problem = new SeasonProblem(
+            [.. weeds.Select(weed => new SeasonWeed(weed.Weed.Id, weed.EscapeUsd))],
+            [.. candidates.Select(pair => history.Counted(pair.Treatment, pair.Candidate))],
+            ProblemLimits.Of(area, request, year, treatments, basis.Numbers, knowledge),
+            SeasonWishList.Of(request, basis.Numbers, treatments))
+        {
+            Weeks = SeasonYear.Weeks,
+            History = history.Uses(),
+        };
+        return WeedingOutcome<SeasonCase>.Good(new SeasonCase
+        {
+            Area = area,
+            Request = request,
+            Year = year,
+            Region = basis.Region,
+            Through = through,
+            Weekly = weekly,
+            Weeds = weeds,
+            Treatments = treatments,
+            Labour = basis.Labour,
+            Numbers = basis.Numbers,
+            Problem = problem,
+        });
+    }
+}

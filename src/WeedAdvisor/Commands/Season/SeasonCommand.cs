@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Season.Programme;
+using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Reports.Season;
+
+namespace WeedAdvisor.Commands.Season;
+
+/// <summary><c>season</c>: what goes on when through a year, with proof that nothing under the rules is better.</summary>
+internal static class SeasonCommand
+{
+    public static Command Of(Surroundings surroundings)
+    {
+        Argument<string> file = VisitArgument.File();
+        Option<string?> area = VisitArgument.Area();
+        var options = new SeasonOptions();
+        Option<string> format = LayoutOptions.OneOf("--format", "How it is written.", "text", "json", "ics", "html");
+        Option<bool> full = LayoutOptions.Full();
+        Option<int> width = LayoutOptions.Width();
+        var command = new ExampleCommand(
+            "season",
+            "Plan a year: which preventives go on in which week, with proof that nothing under the rules costs less.",
+            "weedadvisor season visit.yaml --area container-yard",
+            "weedadvisor season visit.yaml --area container-yard --applications 3 --closed 2026-07,2026-12-20..2027-01-04",
+            "weedadvisor season visit.yaml --area container-yard --budget 80 --rotate 2 --without oryzalin-spray",
+            "weedadvisor season visit.yaml --area container-yard --format ics > year.ics")
+        {
+            file, area,
+        };
+        options.AddTo(command);
+        command.Add(format);
+        command.Add(full);
+        command.Add(width);
+        command.SetAction(parsed =>
+        {
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
+            SeasonReport report = Report(visit, knowledge, options.Read(parsed, visit));
+            surroundings.Out.Write(parsed.GetValue(format) switch
+            {
+                "json" => SeasonJson.Of(report),
+                "ics" => SeasonCalendar.Of(report),
+                "html" => SeasonHtml.Of(report),
+                _ => SeasonText.Of(report, parsed.GetValue(width), parsed.GetValue(full)),
+            });
+            bool isPlanned = report.Areas.Any(one => one.Plan?.Plan is not null);
+            return isPlanned ? ExitCode.Done : ExitCode.Negative;
+        });
+        return command;
+    }
+
+    private static SeasonReport Report(Visit visit, KnowledgeBase knowledge, SeasonRequest request)
+    {
+        Advisor advisor = Advisor.Of(knowledge);
+        ImmutableArray<AreaSeason> areas =
+        [
+            .. visit.Areas.Select(area =>
+            {
+                WeedingOutcome<SeasonCase> season = SeasonCase.Of(advisor, visit.Date, area, request);
+                return new AreaSeason(
+                    area, season.IsGood ? SeasonPlanner.Full(season.Value, knowledge) : null, season.Refusals);
+            }),
+        ];
+        // What cannot be planned anywhere is no report.
+        if (areas.All(area => area.Plan is null))
+            throw new RefusalException(ExitCode.Usage, string.Join(' ', areas.SelectMany(area => area.Refusals).Distinct()));
+        return new SeasonReport(visit, knowledge, areas);
+    }
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Season.Programme;
+using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.Planning.Tests.Weeding;
+using WeedAdvisor.Planning.Weeding;
+
+namespace WeedAdvisor.Planning.Tests.Season.Programme;
+
+/// <summary>Years of the shipped worked visits.</summary>
+internal static class Years
+{
+    public static KnowledgeBase Knowledge => Yard.Knowledge;
+
+    public static Advisor Advisor { get; } = Advisor.Of(Yard.Knowledge);
+
+    public static DateOnly DemoDay => Demo.Date;
+
+    private static Visit Demo => Knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "demo-spring").Visit;
+
+    /// <summary>The container yard of the demo visit: spurge, eclipta and crabgrass, film in November, two uses last year.</summary>
+    public static VisitArea DemoYard => Demo.Areas.Single(area => area.Id == "container-yard");
+
+    /// <summary>The yard's year with no more asked of it than usual.</summary>
+    public static SeasonCase DemoCase { get; } = Of(DemoYard, DemoDay, new SeasonRequest());
+
+    public static SeasonCase Of(VisitArea area, DateOnly day, SeasonRequest request)
+    {
+        WeedingOutcome<SeasonCase> season = SeasonCase.Of(Advisor, day, area, request);
+        Assert.True(season.IsGood, string.Join(' ', season.Refusals));
+        return season.Value;
+    }
+
+    public static string Refusal(VisitArea area, SeasonRequest request) =>
+        string.Join(' ', SeasonCase.Of(Advisor, DemoDay, area, request).Refusals);
+
+    /// <summary>Every area of the worked visits that can be planned, with its case.</summary>
+    public static ImmutableArray<SeasonCase> All { get; } =
+    [
+        .. Knowledge.WorkedVisits
+            .SelectMany(worked => worked.Visit.Areas, (worked, area) => SeasonCase.Of(Advisor, worked.Visit.Date, area, new SeasonRequest()).Value)
+            .OfType<SeasonCase>(),
+    ];
+
+    /// <summary>The best plan of a case; fails the test when there is none.</summary>
+    public static SeasonPlan Best(SeasonCase season) =>
+        SeasonSearch.Prepare(season.Problem).Solve(stop: TestContext.Current.CancellationToken).Plan
+        ?? throw new InvalidOperationException("there is no plan");
+
+    public static YearPlan Quick(SeasonCase season) =>
+        SeasonPlanner.Quick(season, Knowledge, stop: TestContext.Current.CancellationToken);
+
+    public static YearPlan Full(SeasonCase season) =>
+        SeasonPlanner.Full(season, Knowledge, TestContext.Current.CancellationToken);
+
+    public static VisitArea Without(this VisitArea area, string question) => area with { Answers = area.Answers.Remove(question) };
+
+    public static VisitArea With(this VisitArea area, string question, string word) =>
+        area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of([word]))) };
+}
