@@ -4,9 +4,6 @@ using System.Globalization;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Prices;
-using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
@@ -28,7 +25,7 @@ internal static class MoneyCommand
         };
         Option<string?> pots = Number("--pots", "N", "Pots of each area; 10,000 when not given.");
         Option<string?> wage = Number("--wage", "USD", "Cost of an hour, before the area's own answer.");
-        var prices = new Option<string?>("--prices") { Description = "A file with your own prices.", HelpName = "FILE" };
+        Option<string?> prices = PricesOption.Of();
         Option<string> format = LayoutOptions.OneOf("--format", "How it is written.", "text", "json", "html");
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
@@ -48,7 +45,7 @@ internal static class MoneyCommand
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
-            PriceBook book = Book(parsed.GetValue(prices), knowledge, surroundings);
+            PriceBook book = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings);
             MoneyReport report = Report(visit, knowledge, book, terms, parsed.GetValue(against));
             surroundings.Out.Write(parsed.GetValue(format) switch
             {
@@ -109,22 +106,6 @@ internal static class MoneyCommand
         return way.IsGood
             ? area with { Against = WayAgainst.Of(compared, way.Value) }
             : area with { Compared = null, Refusals = way.Refusals };
-    }
-
-    private static PriceBook Book(string? path, KnowledgeBase knowledge, Surroundings surroundings)
-    {
-        if (path is null)
-            return PriceBook.Of(knowledge);
-        string full = surroundings.FullPath(path);
-        if (!File.Exists(full))
-            throw new RefusalException(ExitCode.InputOutput, $"no price file '{path}'. Check the path.");
-        Outcome<ImmutableList<Price>> prices = PriceFile.Read(full, knowledge);
-        if (prices.IsGood)
-            return PriceBook.Of(knowledge, prices.Value);
-        throw new RefusalException(
-            ExitCode.Usage,
-            prices.Problems.Select(problem => problem with { Where = problem.Where with { File = path } }),
-            prices.Problems.Length == 1 ? null : $"{prices.Problems.Length} problems in '{path}'. Mend them and run it again.");
     }
 
     private static Option<string?> Number(string name, string helpName, string description) =>

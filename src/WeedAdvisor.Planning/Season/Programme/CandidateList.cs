@@ -10,22 +10,23 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <summary>Turns treatments that are clear in some week into candidates of the search.</summary>
 /// <param name="weekly">What the rules allow, week by week.</param>
 /// <param name="weeds">The weeds of the plan.</param>
-/// <param name="labour">What hands cost.</param>
-/// <param name="numbers">What the plan assumes.</param>
+/// <param name="basis">What hands and products cost and what the plan assumes.</param>
 /// <param name="knowledge">The knowledge.</param>
 internal sealed class CandidateList(
-    WeeklyAdvice weekly, IReadOnlyList<WeedPressure> weeds, SeasonLabour labour, SeasonNumbers numbers, KnowledgeBase knowledge)
+    WeeklyAdvice weekly, IReadOnlyList<WeedPressure> weeds, SeasonBasis basis, KnowledgeBase knowledge)
 {
     private const decimal DaysInWeek = 7;
     private const string FinishedPot = "finished-pot";
     private const decimal Pots = 1000;
+
+    private SeasonNumbers Numbers => basis.Numbers;
 
     /// <summary>The candidate of a treatment; null when it has no cost or helps against no weed of the plan.</summary>
     public SeasonCandidate? Of(Treatment treatment)
     {
         if (CostUsd(treatment) is not { } cost || treatment.ResidualWeeks is not { } residual)
             return null;
-        double left = (double)numbers[SeasonNumbers.ControlLeft] / 100;
+        double left = (double)Numbers[SeasonNumbers.ControlLeft] / 100;
         ImmutableArray<double> full = [.. weeds.Select(weed => FullControl(treatment, weed.Weed))];
         if (full.All(control => control == 0))
             return null;
@@ -52,7 +53,7 @@ internal sealed class CandidateList(
             .. weeds.Select(weed => ControlOverTime.Of(
                 FullControl(treatment, weed.Weed),
                 treatment.ResidualWeeks ?? new Span(0, 0),
-                (double)numbers[SeasonNumbers.ControlLeft] / 100)),
+                (double)Numbers[SeasonNumbers.ControlLeft] / 100)),
         ],
         Doses(treatment),
         Sites(treatment))
@@ -68,7 +69,7 @@ internal sealed class CandidateList(
             return (int)decimal.Floor(uses);
         if (treatment.YearlyLimitKgAiHa is { } limit && TotalKgPerHa(treatment) is { } dose and > 0)
             return (int)decimal.Floor(limit / dose);
-        return IsLimited(treatment) ? null : numbers.Whole(SeasonNumbers.UnknownUses);
+        return IsLimited(treatment) ? null : Numbers.Whole(SeasonNumbers.UnknownUses);
     }
 
     private bool IsLimited(Treatment treatment) => treatment.Actives.Any(active =>
@@ -76,16 +77,16 @@ internal sealed class CandidateList(
 
     private int WeeksBetween(Treatment treatment) => treatment.RepeatAfterDays is { } days
         ? (int)decimal.Ceiling(days / DaysInWeek)
-        : numbers.Whole(SeasonNumbers.UnknownInterval);
+        : Numbers.Whole(SeasonNumbers.UnknownInterval);
 
     // Product and labour, and the plants that even tolerant crops lose.
     private decimal? CostUsd(Treatment treatment)
     {
-        if (treatment.Cost is not { } cost)
+        if (treatment.Cost is not { } cost || basis.Prices.MaterialsOf(treatment) is not { } materials)
             return null;
-        decimal plant = knowledge.Prices.GetValueOrDefault(FinishedPot)?.Value ?? 0;
-        decimal hurt = treatment.ReachesCrop ? Pots * numbers[SeasonNumbers.PlantsHurt] / 10_000 * plant : 0;
-        return cost.MaterialsUsd.Middle + (cost.LabourHours.Middle * labour.WageUsdPerHour) + hurt;
+        decimal plant = basis.Prices.Find(FinishedPot)?.Value ?? 0;
+        decimal hurt = treatment.ReachesCrop ? Pots * Numbers[SeasonNumbers.PlantsHurt] / 10_000 * plant : 0;
+        return materials.Usd.Middle + (cost.LabourHours.Middle * basis.Labour.WageUsdPerHour) + hurt;
     }
 
     // A weed that nobody rated is not credited with any control.

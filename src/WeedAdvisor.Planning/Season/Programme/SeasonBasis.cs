@@ -3,13 +3,14 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>What a plan cannot do without, read from the visit, the request and the knowledge.</summary>
 internal sealed record SeasonBasis(
-    Region Region, WeedSite Site, PotMulch? Mulch, SeasonLabour Labour, SeasonNumbers Numbers)
+    Region Region, WeedSite Site, PotMulch? Mulch, SeasonLabour Labour, PriceBook Prices, SeasonNumbers Numbers)
 {
     private const string LabourRate = "labour-rate";
     private const decimal DearestHour = 10_000;
@@ -27,7 +28,7 @@ internal sealed record SeasonBasis(
             return (null, weeding.Refusals);
         var labour = new SeasonLabour(Wage(knowledge, area, request)!.Value, Rounds(knowledge, area, request), weeding.Value);
         var site = new WeedSite(Zone(area, region), Word(area, "surface-moisture"), Word(area, "surroundings"));
-        return (new SeasonBasis(region, site, MulchOf(area), labour, SeasonNumbers.Of(knowledge).Numbers!), []);
+        return (new SeasonBasis(region, site, MulchOf(area), labour, PricesOf(knowledge, request), SeasonNumbers.Of(knowledge).Numbers!), []);
     }
 
     private static IEnumerable<string> Wrongs(KnowledgeBase knowledge, VisitArea area, SeasonRequest request)
@@ -66,7 +67,9 @@ internal sealed record SeasonBasis(
         request.WageUsdPerHour
         ?? (area.Answers.GetValueOrDefault(LabourRate) is Answer.Number given
             ? given.Value
-            : knowledge.Prices.GetValueOrDefault(LabourRate)?.Value);
+            : PricesOf(knowledge, request).Find(LabourRate)?.Value);
+
+    private static PriceBook PricesOf(KnowledgeBase knowledge, SeasonRequest request) => request.Prices ?? PriceBook.Of(knowledge);
 
     // The visit gives the interval in weeks, perhaps in fractions; 0 says that nobody weeds, and then the usual one is taken.
     private static int Rounds(KnowledgeBase knowledge, VisitArea area, SeasonRequest request)

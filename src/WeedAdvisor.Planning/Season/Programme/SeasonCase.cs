@@ -71,6 +71,7 @@ public sealed record SeasonCase
             Uncovering = Request.Uncovering,
             WageUsdPerHour = Request.WageUsdPerHour,
             RoundsWeeks = Request.RoundsWeeks,
+            Prices = Request.Prices,
         };
         SeasonProblem changed = Problem with
         {
@@ -90,7 +91,7 @@ public sealed record SeasonCase
         WeeklyAdvice weekly,
         ImmutableArray<WeedPressure> weeds)
     {
-        var list = new CandidateList(weekly, weeds, basis.Labour, basis.Numbers, knowledge);
+        var list = new CandidateList(weekly, weeds, basis, knowledge);
         (Treatment Treatment, SeasonCandidate Candidate)[] candidates =
         [
             .. weekly.Preventives(knowledge.Treatments)

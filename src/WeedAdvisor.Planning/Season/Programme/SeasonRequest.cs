@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.Money;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
@@ -37,6 +38,9 @@ public sealed record SeasonRequest
 
     /// <summary>The day film comes off; null for the average last frost.</summary>
     public DateOnly? Uncovering { get; init; }
+
+    /// <summary>Prices; null for the shipped ones.</summary>
+    public PriceBook? Prices { get; init; }
 
     /// <summary>What an hour of labour costs, US dollars; null for the visit's answer or the default price.</summary>
     public decimal? WageUsdPerHour { get; init; }

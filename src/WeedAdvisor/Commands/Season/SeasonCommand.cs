@@ -38,7 +38,7 @@ internal static class SeasonCommand
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
             Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
-            SeasonReport report = Report(visit, knowledge, options.Read(parsed, visit));
+            SeasonReport report = Report(visit, knowledge, options.Read(parsed, visit, knowledge, surroundings));
             surroundings.Out.Write(parsed.GetValue(format) switch
             {
                 "json" => SeasonJson.Of(report),

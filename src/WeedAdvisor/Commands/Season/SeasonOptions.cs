@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Year;
@@ -22,18 +23,19 @@ internal sealed class SeasonOptions
     private readonly Option<string[]> _with = Several("--with", "TREATMENT", "Treatments that must go on.");
     private readonly Option<string?> _rounds = Text("--rounds", "WEEKS", "Weeks between weeding rounds; the visit's answer when not given.");
     private readonly Option<string?> _wage = Text("--wage", "USD", "Cost of an hour; the visit's answer when not given.");
+    private readonly Option<string?> _prices = PricesOption.Of();
     private readonly Option<string?> _uncover = Text("--uncover", "DATE", "The day film comes off; the average last frost when not given.");
 
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Command command)
     {
-        foreach (Option option in (Option[])[_from, _applications, _closed, _budget, _rotate, _share, _without, _with, _rounds, _wage, _uncover])
+        foreach (Option option in (Option[])[_from, _applications, _closed, _budget, _rotate, _share, _without, _with, _rounds, _wage, _prices, _uncover])
             command.Add(option);
     }
 
     /// <summary>The request.</summary>
     /// <exception cref="RefusalException">An option can't be read.</exception>
-    public SeasonRequest Read(ParseResult parsed, Visit visit)
+    public SeasonRequest Read(ParseResult parsed, Visit visit, KnowledgeBase knowledge, Surroundings surroundings)
     {
         DateOnly? from = Day(parsed, _from);
         (int? atLeast, int? atMost) = Count(parsed);
@@ -50,6 +52,7 @@ internal sealed class SeasonOptions
             MustUse = [.. parsed.GetValue(_with) ?? []],
             RoundsWeeks = (int?)Number(parsed, _rounds, 1, 52, isWhole: true),
             WageUsdPerHour = Number(parsed, _wage, 0, 10_000, isWhole: false),
+            Prices = PricesOption.Read(parsed.GetValue(_prices), knowledge, surroundings),
             Uncovering = Day(parsed, _uncover),
         };
     }

@@ -1,0 +1,132 @@
+using System.Text.Json;
+using Ical.Net;
+using Ical.Net.CalendarComponents;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Tests.Commands;
+
+public sealed class SeasonCommandTests
+{
+    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_visit = Path.Combine(s_rules, "visits", "demo-spring.yaml");
+
+    [Theory]
+    [InlineData("--from takes a date such as 2026-04-14, not 'spring'", "--from", "spring")]
+    [InlineData("--applications takes a whole number from 0 to 52, or two of them as in 2..4, not '-3'", "--applications", "-3")]
+    [InlineData("--applications takes a whole number from 0 to 52, or two of them as in 2..4, not '4..2'", "--applications", "4..2")]
+    [InlineData("--closed cannot read 'someday'", "--closed", "someday")]
+    [InlineData("--closed has '2031-01', which lies outside the plan (2026-04-14 to 2027-04-12)", "--closed", "2031-01")]
+    [InlineData("--budget takes a number from 0 to 1000000, not '-1'", "--budget", "-1")]
+    [InlineData("--rotate takes a whole number from 1 to 12, not '0'", "--rotate", "0")]
+    [InlineData("--share takes a number from 1 to 100, not '0'", "--share", "0")]
+    [InlineData("--rounds takes a whole number from 1 to 52, not '0'", "--rounds", "0")]
+    [InlineData("--wage takes a number from 0 to 10000, not '-18'", "--wage", "-18")]
+    [InlineData("There is no treatment 'oryzalin-sprey'. Did you mean 'oryzalin-spray'?", "--without", "oryzalin-sprey")]
+    [InlineData("No pots stand here", "--area", "bark-pile")]
+    public void A_slip_ends_with_code_2_and_one_line(string said, params string[] args)
+    {
+        CommandRun run = Run(args);
+        Assert.Equal(ExitCode.Usage, run.Code);
+        Assert.Contains(said, Assert.Single(run.Complaints), StringComparison.Ordinal);
+        Assert.Empty(run.Out);
+    }
+
+    [Fact]
+    public void The_strip_shows_the_year_and_the_plan_is_proven()
+    {
+        CommandRun run = Run();
+        Assert.Equal(ExitCode.Done, run.Code);
+        string[] lines = run.Out.ReplaceLineEndings("\n").Split('\n');
+        Assert.Contains(lines, line => line.StartsWith("spotted spurge        ", StringComparison.Ordinal) && line.Length == 22 + 52);
+        Assert.All(lines, line => Assert.True(line.Length <= 80, line));
+        Assert.Contains("Proven: no plan under these rules and wishes costs less.", run.Out, StringComparison.Ordinal);
+        Assert.Contains("The label is the law", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_year_asked_twice_is_the_same_to_the_byte() => Assert.Equal(Run("--full").Out, Run("--full").Out);
+
+    [Fact]
+    public void Closed_weeks_and_fewer_applications_are_kept_and_cost_more()
+    {
+        JsonElement free = Area(Run("--format", "json"));
+        JsonElement bound = Area(Run("--format", "json", "--applications", "2", "--closed", "2026-04,june"));
+        Assert.True(Total(bound) > Total(free));
+        JsonElement[] uses = [.. bound.GetProperty("plan").GetProperty("applications").EnumerateArray()];
+        Assert.True(uses.Length <= 2);
+        Assert.All(uses, use => Assert.DoesNotContain(use.GetProperty("day").GetString()![..7], new[] { "2026-04", "2026-06" }));
+
+        static decimal Total(JsonElement area) => area.GetProperty("plan").GetProperty("totalUsd").GetDecimal();
+    }
+
+    [Fact]
+    public void Wishes_that_clash_are_named_and_the_answer_is_no()
+    {
+        CommandRun run = Run("--applications", "5..6", "--budget", "20");
+        Assert.Equal(ExitCode.Negative, run.Code);
+        Assert.Contains("at least 5 applications", run.Out, StringComparison.Ordinal);
+        Assert.Contains("a budget of 20", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_ordinary_calendar_takes_in_every_piece_of_work()
+    {
+        // RFC 5545, read back by a general-purpose library.
+        string text = Run("--format", "ics").Out;
+        Assert.All(text.Split("\r\n"), line => Assert.True(System.Text.Encoding.UTF8.GetByteCount(line) <= 75, line));
+        Assert.DoesNotContain("\n", text.Replace("\r\n", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Calendar calendar = Calendar.Load(text)!;
+        JsonElement[] work = [.. Area(Run("--format", "json")).GetProperty("work").EnumerateArray()];
+        CalendarEvent[] events = [.. calendar.Events];
+        Assert.Equal("2.0", calendar.Version);
+        Assert.Equal(work.Length, events.Length);
+        Assert.Distinct(events.Select(one => one.Uid));
+        foreach ((JsonElement piece, CalendarEvent one) in work.Zip(events))
+        {
+            DateOnly first = DateOnly.ParseExact(piece.GetProperty("day").GetString()!, "yyyy-MM-dd");
+            DateOnly last = DateOnly.ParseExact(piece.GetProperty("lastDay").GetString()!, "yyyy-MM-dd");
+            Assert.True(one.IsAllDay);
+            Assert.Equal(first, one.Start!.Date);
+            Assert.Equal(last.AddDays(1), one.End!.Date);
+            Assert.StartsWith(piece.GetProperty("text").GetString()!, one.Description, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void The_page_is_one_file_with_a_picture_and_nothing_from_elsewhere()
+    {
+        string html = Run("--format", "html").Out;
+        Assert.StartsWith("<!DOCTYPE html>", html, StringComparison.Ordinal);
+        Assert.Contains("<svg", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("<script", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("src=", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("href=", html, StringComparison.Ordinal);
+        int from = html.IndexOf("<svg", StringComparison.Ordinal), to = html.IndexOf("</svg>", StringComparison.Ordinal) + "</svg>".Length;
+        Assert.Equal(12 * 52, System.Xml.Linq.XElement.Parse(html[from..to]).Elements().Count(one => one.Name.LocalName == "rect" && one.Attribute("height")!.Value == "16"));
+    }
+
+    [Fact]
+    public void Own_prices_change_the_plan()
+    {
+        string file = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N") + ".yaml");
+        AtomicFile.Write(file, "- id: preemergence-granules\n  name: Granules\n  value: 400\n  unit: usd-per-1000-pots\n  source: [own-books]\n");
+        try
+        {
+            JsonElement dear = Area(Run("--format", "json", "--prices", file));
+            Assert.DoesNotContain(
+                dear.GetProperty("plan").GetProperty("applications").EnumerateArray().Skip(1),
+                use => use.GetProperty("treatment").GetString()!.EndsWith("granule", StringComparison.Ordinal));
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    private static JsonElement Area(CommandRun run) =>
+        JsonDocument.Parse(run.Out).RootElement.GetProperty("areas")[0];
+
+    private static CommandRun Run(params string[] args) => CommandRun.Of(
+        ["season", s_visit, "--knowledge", s_rules, .. args.Contains("--area") ? [] : (string[])["--area", "container-yard"], .. args]);
+}
