@@ -23,7 +23,7 @@ public static class SeasonCalendar
         Line(text, "CALSCALE:GREGORIAN");
         foreach (AreaSeason area in report.Areas)
         {
-            if (area.Plan is { } plan)
+            foreach (YearPlan plan in new[] { area.Plan, area.After }.OfType<YearPlan>())
                 Events(text, plan, report.Visit.Id);
         }
 

@@ -42,7 +42,16 @@ public static class SeasonHtml
             return;
         }
 
-        html.Append(StripSvg.Of(Strip.Of(plan), $"{area.Area.Name}: weeks across, weeds down")).Append('\n');
+        Year(html, area.Area.Name, plan, report);
+        if (area.After is not { } after)
+            return;
+        html.Append("<h2>The year after, if this plan is carried out</h2>\n");
+        Year(html, area.Area.Name, after, report);
+    }
+
+    private static void Year(StringBuilder html, string name, YearPlan plan, SeasonReport report)
+    {
+        html.Append(StripSvg.Of(Strip.Of(plan), $"{name}: weeks across, weeds down")).Append('\n');
         html.Append("<p>Dark: held. Hatched: partly held. Red: comes up and is not held. Grey: does not come up. Letters: what goes on. Bars at the top: nothing may go on.</p>\n");
         if (!plan.Clash.IsEmpty)
             List(html, "No plan: these wishes cannot all be met", plan.Clash);

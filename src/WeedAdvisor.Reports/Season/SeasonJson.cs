@@ -30,6 +30,16 @@ public static class SeasonJson
         json.WriteTexts("refused", area.Refusals);
         if (area.Plan is not { } plan)
             return;
+        Year(json, plan);
+        if (area.After is not { } after)
+            return;
+        json.WriteStartObject("yearAfter");
+        Year(json, after);
+        json.WriteEndObject();
+    }
+
+    private static void Year(Utf8JsonWriter json, YearPlan plan)
+    {
         json.WriteString("from", Figures.Day(plan.Case.Year.From));
         json.WriteString("region", plan.Case.Region.Id);
         json.WriteTexts("clash", plan.Clash);

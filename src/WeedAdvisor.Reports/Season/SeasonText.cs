@@ -1,6 +1,7 @@
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Season;
@@ -14,8 +15,8 @@ public static class SeasonText
     /// <param name="report">The plans.</param>
     /// <param name="width">Columns of the page.</param>
     /// <param name="full">Whether all work, all escapes and all assumptions are listed.</param>
-    /// <param name="paint">Puts colour on lines of the strip; null leaves them plain.</param>
-    public static string Of(SeasonReport report, int width, bool full, Func<string, string>? paint = null)
+    /// <param name="colour">Whether the strip is coloured with the control sequences of ECMA-48 (SGR), as terminals take them.</param>
+    public static string Of(SeasonReport report, int width, bool full, bool colour = false)
     {
         var page = new Page(width);
         page.Write(0, $"Season plan for {report.Visit.Nursery ?? "a nursery without a name"}");
@@ -24,10 +25,8 @@ public static class SeasonText
             new AreaPage(page, report, full).Write(area);
         if (report.Areas.Any(area => area.Plan is not null))
             SafetySection.Write(page);
-        return paint is null ? page.ToString() : Painted(page.ToString(), paint);
+        return colour ? StripColour.Of(page.ToString(), report) : page.ToString();
     }
-
-    private static string Painted(string text, Func<string, string> paint) => string.Join('\n', text.Split('\n').Select(paint));
 
     private sealed class AreaPage(Page page, SeasonReport report, bool full)
     {
@@ -45,7 +44,25 @@ public static class SeasonText
                 return;
             }
 
-            page.Write(0, $"{Figures.Day(plan.Case.Year.From)} to {Figures.Day(plan.Case.Year.DayOf(Planning.Season.Year.SeasonYear.Weeks).AddDays(-1))}; {plan.Case.Region.Name}; all money for 1000 pots");
+            Year(plan);
+            if (area.After is { } after)
+            {
+                page.Gap();
+                page.Rule('-');
+                page.Write(0, "The year after, if this plan is carried out");
+                Year(after);
+            }
+
+            page.Heading("Assumed");
+            foreach (string line in full ? plan.Assumed : plan.Assumed.Take(3))
+                page.Write(2, "- ", line);
+            if (!full)
+                page.Write(2, "All work by day, every escape and every assumption: --full.");
+        }
+
+        private void Year(YearPlan plan)
+        {
+            page.Write(0, Span(plan));
             Drawn(plan);
             Clash(plan);
             Applications(plan);
@@ -54,11 +71,12 @@ public static class SeasonText
             Closed(plan);
             if (full)
                 Work(plan);
-            page.Heading("Assumed");
-            foreach (string line in full ? plan.Assumed : plan.Assumed.Take(3))
-                page.Write(2, "- ", line);
-            if (!full)
-                page.Write(2, "All work by day, every escape and every assumption: --full.");
+        }
+
+        private static string Span(YearPlan plan)
+        {
+            SeasonYear year = plan.Case.Year;
+            return $"{Figures.Day(year.From)} to {Figures.Day(year.DayOf(SeasonYear.Weeks).AddDays(-1))}; {plan.Case.Region.Name}; all money for 1000 pots";
         }
 
         private void Drawn(YearPlan plan)

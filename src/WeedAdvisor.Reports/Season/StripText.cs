@@ -9,7 +9,9 @@ namespace WeedAdvisor.Reports.Season;
 /// </summary>
 public static class StripText
 {
-    private const int NameColumns = 22;
+    /// <summary>Columns of the names.</summary>
+    internal const int NameColumns = 22;
+
 
     /// <summary>What the characters mean.</summary>
     public const string Key = "# held   + partly held   o comes up and is not held   . does not come up   - nothing may go on";

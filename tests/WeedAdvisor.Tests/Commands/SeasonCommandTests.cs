@@ -107,6 +107,16 @@ public sealed class SeasonCommandTests
     }
 
     [Fact]
+    public void The_year_after_follows_on()
+    {
+        JsonElement area = Area(Run("--format", "json", "--year-after"));
+        JsonElement after = area.GetProperty("yearAfter");
+        Assert.Equal("2027-04-13", after.GetProperty("from").GetString());
+        Assert.True(after.GetProperty("plan").GetProperty("proven").GetBoolean());
+        Assert.Contains("The year after, if this plan is carried out", Run("--year-after").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Own_prices_change_the_plan()
     {
         string file = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N") + ".yaml");

@@ -20,8 +20,11 @@ internal static class SeasonAssumptions
         yield return Text(
             $"Control is full for the shortest published time and down to {numbers[SeasonNumbers.ControlLeft]:0} % of that at the longest.");
         yield return "All that went on in the year before counts against yearly limits to the end of the plan, at the highest published rate.";
-        if (season.Through.Covering is not null && season.Through.Uncovering is { } off)
-            yield return Text($"Film is taken off on {off:yyyy-MM-dd}.");
+        DateOnly before = season.Year.From.AddDays(-1);
+        if (season.Through.CoveringAfter(before) is { } on)
+            yield return Text($"Film goes on on {on:yyyy-MM-dd}, and on the same day every year.");
+        if (season.Through.UncoveringAfter(before) is { } off)
+            yield return Text($"Film comes off on {off:yyyy-MM-dd}.");
         string[] unknown = [.. season.Treatments.Where(treatment => treatment.RepeatAfterDays is null).Select(treatment => treatment.Name)];
         if (unknown.Length > 0)
         {

@@ -93,14 +93,14 @@ internal sealed class WorkList
     private IEnumerable<PlannedWork> Film()
     {
         DateOnly end = _season.Year.DayOf(SeasonYear.Weeks);
-        if (_season.Through.Covering is { } on && on >= _season.Year.From && on < end)
+        if (_season.Through.CoveringAfter(_season.Year.From.AddDays(-1)) is { } on && on < end)
         {
             yield return new(on.AddDays(-CleanUpDays), on, PlannedWorkKind.CleanUp, null,
                 "Pull everything that is up before film goes on: it grows on and seeds under it all winter.");
             yield return new(on, on, PlannedWorkKind.Film, null, "Film goes on. Nothing chemical goes on under it.");
         }
 
-        if (_season.Through.Uncovering is { } off && off >= _season.Year.From && off < end)
+        if (_season.Through.UncoveringAfter(_season.Year.From.AddDays(-1)) is { } off && off < end)
             yield return new(off, off, PlannedWorkKind.Film, null, "Film comes off (average last frost unless you said another day).");
     }
 

@@ -20,7 +20,7 @@ public sealed class AreaThroughYear
     private readonly DateOnly _visit;
     private readonly Region _region;
     private readonly YearAssumptions _assumed;
-    private readonly DateOnly? _covering, _uncovering;
+    private readonly FilmYears? _film;
 
     /// <summary>An area through the year after a visit.</summary>
     /// <param name="area">The area as the visit found it.</param>
@@ -31,19 +31,18 @@ public sealed class AreaThroughYear
     public AreaThroughYear(VisitArea area, DateOnly visit, Region region, YearAssumptions assumed, DateOnly? uncovering = null)
     {
         (_area, _visit, _region, _assumed) = (area, visit, region, assumed);
+        DateOnly? covering = area.Answers.GetValueOrDefault("covering-date") is Answer.Date date ? date.Value : null;
         bool isCoveredForWinter = Word(Cover) == Enclosing && Word("place") == "overwintering-house";
-        _covering = Word(Cover) != Enclosing && area.Answers.GetValueOrDefault("covering-date") is Answer.Date date
-            ? date.Value
+        _film = isCoveredForWinter || (covering is not null && Word(Cover) != Enclosing)
+            ? FilmYears.Of(isCoveredForWinter ? null : covering, visit, region, uncovering)
             : null;
-        DateOnly? covered = isCoveredForWinter ? visit : _covering;
-        _uncovering = covered is { } day ? uncovering ?? LastFrostAfter(day) : null;
     }
 
-    /// <summary>The day film goes on; null when the visit plans none.</summary>
-    public DateOnly? Covering => _covering;
+    /// <summary>The day film goes on next after a day; null when none does, or when it is not known.</summary>
+    public DateOnly? CoveringAfter(DateOnly day) => _film?.CoveringAfter(day);
 
-    /// <summary>The day film comes off; null when none goes on, or when it is not known.</summary>
-    public DateOnly? Uncovering => _uncovering;
+    /// <summary>The day film comes off next after a day; null when none is on, or when it is not known.</summary>
+    public DateOnly? UncoveringAfter(DateOnly day) => _film?.UncoveringAfter(day);
 
     /// <summary>The area on a day.</summary>
     public VisitArea On(DateOnly day)
@@ -54,14 +53,8 @@ public sealed class AreaThroughYear
         Set(answers, Stock, StockOn(day));
         if (answers.ContainsKey(Shipping) && !StatedHolds(day))
             answers[Shipping] = Words("no");
-        if (_covering is { } covering && day >= covering)
-        {
-            // This winter's film has gone on: the next covering is not planned yet.
-            answers.Remove("covering-date");
-            if (!IsCovered(day))
-                answers["covering-planned"] = Words("no");
-        }
-
+        if (_film is { } film && !film.IsOn(day))
+            PlanFilm(answers, film.CoveringAfter(day));
         return _area with
         {
             Answers = answers.ToImmutable(),
@@ -70,17 +63,26 @@ public sealed class AreaThroughYear
         };
     }
 
-    private string? CoverOn(DateOnly day)
+    private string? CoverOn(DateOnly day) => _film switch
     {
-        if (IsCovered(day))
-            return Enclosing;
-        return Word(Cover) == Enclosing && _uncovering is { } off && day >= off ? "open-sky" : Word(Cover);
-    }
+        null => Word(Cover),
+        { } film when film.IsOn(day) => Enclosing,
+        _ => Word(Cover) == Enclosing ? "open-sky" : Word(Cover),
+    };
 
-    private bool IsCovered(DateOnly day)
+    // Where nobody knows when the next film goes on the question stays open, and holds back what hangs on it.
+    private static void PlanFilm(ImmutableSortedDictionary<string, Answer>.Builder answers, DateOnly? covering)
     {
-        DateOnly? on = _covering ?? (_uncovering is null ? null : _visit);
-        return on is { } start && day >= start && (_uncovering is not { } end || day < end);
+        if (covering is { } next)
+        {
+            answers["covering-planned"] = Words("yes");
+            answers["covering-date"] = new Answer.Date(next);
+        }
+        else
+        {
+            answers.Remove("covering-planned");
+            answers.Remove("covering-date");
+        }
     }
 
     private string? GrowthOn(DateOnly day)
@@ -118,8 +120,6 @@ public sealed class AreaThroughYear
             : Word(Stock);
 
     private bool StatedHolds(DateOnly day) => day < _visit.AddDays(_assumed.StatedHoldsWeeks * DaysInWeek);
-
-    private DateOnly? LastFrostAfter(DateOnly day) => _region.LastFrost is { } frost ? SeasonYear.Next(frost, day) : null;
 
     private string? Word(string question) =>
         _area.Answers.GetValueOrDefault(question) is Answer.Words { Value: { Count: 1 } words } ? words.Single() : null;

@@ -31,6 +31,8 @@ internal static class SeasonCommand
             file, area,
         };
         options.AddTo(command);
+        var years = new Option<bool>("--year-after") { Description = "Plan the year after as well: it begins with what this year ended with." };
+        command.Add(years);
         command.Add(format);
         command.Add(full);
         command.Add(width);
@@ -38,13 +40,13 @@ internal static class SeasonCommand
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
             Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
-            SeasonReport report = Report(visit, knowledge, options.Read(parsed, visit, knowledge, surroundings));
+            SeasonReport report = Report(visit, knowledge, options.Read(parsed, visit, knowledge, surroundings), parsed.GetValue(years));
             surroundings.Out.Write(parsed.GetValue(format) switch
             {
                 "json" => SeasonJson.Of(report),
                 "ics" => SeasonCalendar.Of(report),
                 "html" => SeasonHtml.Of(report),
-                _ => SeasonText.Of(report, parsed.GetValue(width), parsed.GetValue(full)),
+                _ => SeasonText.Of(report, parsed.GetValue(width), parsed.GetValue(full), IsColoured(surroundings)),
             });
             bool isPlanned = report.Areas.Any(one => one.Plan?.Plan is not null);
             return isPlanned ? ExitCode.Done : ExitCode.Negative;
@@ -52,7 +54,11 @@ internal static class SeasonCommand
         return command;
     }
 
-    private static SeasonReport Report(Visit visit, KnowledgeBase knowledge, SeasonRequest request)
+    // A terminal that was asked not to be coloured is left alone.
+    private static bool IsColoured(Surroundings surroundings) =>
+        surroundings.IsOutputTerminal && string.IsNullOrEmpty(surroundings.Environment("NO_COLOR"));
+
+    private static SeasonReport Report(Visit visit, KnowledgeBase knowledge, SeasonRequest request, bool withYearAfter)
     {
         Advisor advisor = Advisor.Of(knowledge);
         ImmutableArray<AreaSeason> areas =
@@ -60,8 +66,14 @@ internal static class SeasonCommand
             .. visit.Areas.Select(area =>
             {
                 WeedingOutcome<SeasonCase> season = SeasonCase.Of(advisor, visit.Date, area, request);
-                return new AreaSeason(
-                    area, season.IsGood ? SeasonPlanner.Full(season.Value, knowledge) : null, season.Refusals);
+                if (!season.IsGood)
+                    return new AreaSeason(area, null, season.Refusals);
+                YearPlan plan = SeasonPlanner.Full(season.Value, knowledge);
+                YearPlan? after = withYearAfter && plan.Plan is { } best
+                    && NextYear.Of(advisor, visit.Date, season.Value, best).Value is { } next
+                        ? SeasonPlanner.Full(next, knowledge)
+                        : null;
+                return new AreaSeason(area, plan, [], after);
             }),
         ];
         // What cannot be planned anywhere is no report.

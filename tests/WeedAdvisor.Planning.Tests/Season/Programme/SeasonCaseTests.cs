@@ -28,7 +28,7 @@ public sealed class SeasonCaseTests
     {
         SeasonCase season = Years.DemoCase;
         int covered = season.Year.FirstWeekFrom(new DateOnly(2026, 11, 20));
-        int open = season.Year.WeekOf(season.Through.Uncovering!.Value);
+        int open = season.Year.WeekOf(season.Through.UncoveringAfter(new DateOnly(2026, 11, 20))!.Value);
         Assert.True(open > covered + 10);
         Assert.All(season.Problem.Candidates, candidate => Assert.All(candidate.Cost[covered..open], Assert.Null));
     }

@@ -61,6 +61,22 @@ public sealed class SeasonPlannerTests
     }
 
     [Fact]
+    public void Next_year_begins_where_this_one_ended()
+    {
+        SeasonPlan plan = Years.Best(Years.DemoCase);
+        SeasonCase next = NextYear.Of(Years.Advisor, Years.DemoDay, Years.DemoCase, plan).Value!;
+        Assert.Equal(Years.DemoCase.Year.DayOf(52), next.Year.From);
+        Assert.Contains(next.Problem.History, use => use.Used.Name == plan.Applications[^1].Name && use.Week < 0);
+        SeasonPlan after = Years.Best(next);
+        Assert.NotEmpty(after.Applications);
+        Assert.Empty(Groups(plan.Applications[^1]).Intersect(Groups(after.Applications[0])));
+        AssertIntervals(plan with { Applications = [.. plan.Applications, .. after.Applications.Select(one => one with { Week = one.Week + 52 })] });
+
+        static string[] Groups(SeasonApplication one) =>
+            [.. Years.Knowledge.Treatments[one.Name].Actives.Select(active => active.Group ?? active.Name)];
+    }
+
+    [Fact]
     public void The_plan_is_cheaper_than_hands_alone_and_every_rule_has_its_price()
     {
         YearPlan year = Years.Full(Years.DemoCase);

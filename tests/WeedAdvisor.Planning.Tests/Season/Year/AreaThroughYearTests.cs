@@ -45,6 +45,29 @@ public sealed class AreaThroughYearTests
     }
 
     [Fact]
+    public void After_a_winter_the_next_film_is_planned_for_the_same_day()
+    {
+        VisitArea yard = Area(("cover", "open-sky"), ("covering-planned", "yes"));
+        yard = yard with { Answers = yard.Answers.Add("covering-date", new Answer.Date(new DateOnly(2026, 11, 20))) };
+        VisitArea spring = On(yard, "2027-05-01");
+        Assert.Equal("yes", Word(spring, "covering-planned"));
+        Assert.Equal(new Answer.Date(new DateOnly(2027, 11, 20)), spring.Answers["covering-date"]);
+        Assert.Equal("film-on", Word(On(yard, "2028-01-10"), "cover"));
+    }
+
+    [Fact]
+    public void Film_that_the_visit_found_on_goes_on_again_at_the_first_frost()
+    {
+        VisitArea house = Area(("place", "overwintering-house"), ("cover", "film-on"));
+        var through = new AreaThroughYear(house, new DateOnly(2026, 2, 1), s_region, s_assumed);
+        Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 3, 1)), "cover"));
+        VisitArea summer = through.On(new DateOnly(2026, 7, 1));
+        Assert.Equal("open-sky", Word(summer, "cover"));
+        Assert.Equal(new Answer.Date(new DateOnly(2026, 11, 5)), summer.Answers["covering-date"]);
+        Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 12, 1)), "cover"));
+    }
+
+    [Fact]
     public void The_day_the_film_comes_off_may_be_stated()
     {
         VisitArea house = Area(("place", "overwintering-house"), ("cover", "film-on"));
