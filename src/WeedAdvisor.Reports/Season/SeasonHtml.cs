@@ -64,17 +64,12 @@ public static class SeasonHtml
 
     private static void Best(StringBuilder html, YearPlan plan, SeasonPlan best, SeasonReport report)
     {
-        Strip strip = Strip.Of(plan);
-        html.Append("<h3>What goes on</h3>\n<table><tr><th></th><th>Week from</th><th>What</th><th>Groups</th><th>Cost</th></tr>\n");
-        for (int i = 0; i < best.Applications.Length; i++)
-        {
-            SeasonApplication one = best.Applications[i];
-            Treatment treatment = report.Knowledge.Treatments[one.Name];
-            string groups = string.Join(" + ", treatment.Actives.Select(active => active.Group ?? "none").Distinct());
-            html.Append($"<tr><td>{strip.Letters[i]}</td><td class=\"d\">{Figures.Day(plan.Case.Year.DayOf(one.Week))}</td><td>{Text(treatment.Name)}</td><td>{Text(groups)}</td><td class=\"n\">{Figures.Dollars(one.Cost)}</td></tr>\n");
-        }
-
-        html.Append("</table>\n<h3>What it costs</h3>\n<table>\n");
+        html.Append("<h3>What goes on</h3>\n");
+        if (best.Applications.IsEmpty)
+            html.Append($"<p>{Text(SeasonWords.Nothing(plan))}</p>\n");
+        else
+            Applications(html, plan, best, report);
+        html.Append("<h3>What it costs</h3>\n<table>\n");
         Row(html, "preventives", Figures.Dollars(best.ApplicationCost));
         Row(html, "hands for what gets through", Figures.Dollars(best.EscapeCost));
         Row(html, "together", Figures.Dollars(best.Total));
@@ -88,6 +83,21 @@ public static class SeasonHtml
             .OrderByDescending(span => span.Usd)
             .Select(span => FormattableString.Invariant(
                 $"{report.Knowledge.Weeds[span.Weed].Name}, {Days(plan.Case.Year, span.FromWeek, span.ToWeek)}: about {span.Seedlings:0} seedlings, {Figures.Dollars(span.Usd)} of pulling")));
+    }
+
+    private static void Applications(StringBuilder html, YearPlan plan, SeasonPlan best, SeasonReport report)
+    {
+        Strip strip = Strip.Of(plan);
+        html.Append("<table><tr><th></th><th>Week from</th><th>What</th><th>Groups</th><th>Cost</th></tr>\n");
+        for (int i = 0; i < best.Applications.Length; i++)
+        {
+            SeasonApplication one = best.Applications[i];
+            Treatment treatment = report.Knowledge.Treatments[one.Name];
+            string groups = string.Join(" + ", treatment.Actives.Select(active => active.Group ?? "none").Distinct());
+            html.Append($"<tr><td>{strip.Letters[i]}</td><td class=\"d\">{Figures.Day(plan.Case.Year.DayOf(one.Week))}</td><td>{Text(treatment.Name)}</td><td>{Text(groups)}</td><td class=\"n\">{Figures.Dollars(one.Cost)}</td></tr>\n");
+        }
+
+        html.Append("</table>\n");
     }
 
     private static void Work(StringBuilder html, YearPlan plan)

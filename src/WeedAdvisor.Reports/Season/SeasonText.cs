@@ -101,7 +101,7 @@ public static class SeasonText
                 return;
             page.Heading("What goes on");
             if (best.Applications.IsEmpty)
-                page.Write(2, "Nothing: hands cost less here than any preventive would save.");
+                page.Write(2, SeasonWords.Nothing(plan));
             Strip strip = Strip.Of(plan);
             for (int i = 0; i < best.Applications.Length; i++)
             {

@@ -18,6 +18,11 @@ internal static class SeasonWords
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "a kind of work without words"),
     };
 
+    /// <summary>Why a plan has no application.</summary>
+    public static string Nothing(YearPlan plan) => plan.Case.Treatments.IsEmpty
+        ? "Nothing: no preventive that helps against these weeds is clear here in any week."
+        : "Nothing: hands cost less here than any preventive would save.";
+
     /// <summary>Why a weed is in the plan.</summary>
     public static string Origin(WeedOrigin origin) => origin switch
     {

@@ -37,7 +37,7 @@ public static class SeasonPlanner
                 : [],
             Work = best is null ? [] : WorkList.Of(season, best, knowledge),
             Escapes = best is null ? [] : EscapeSpans.Of(season, best),
-            Closed = ClosedSpans.Of(season),
+            Closed = ClosedSpans.Of(season, knowledge),
             Assumed = SeasonAssumptions.Of(season, knowledge),
         };
     }

@@ -1,0 +1,120 @@
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Season.Programme;
+using WeedAdvisor.Planning.Season.Search;
+
+namespace WeedAdvisor.Planning.Tests.Season.Programme.Trade;
+
+/// <summary>Plans held against published programmes. The source stands beside each check.</summary>
+public sealed class PublishedProgrammesTests
+{
+    // Pounds per acre to kilograms per hectare: NIST Handbook 44, Appendix C.
+    private const decimal KgHaInLbAcre = 0.45359237m / 0.40468564224m;
+
+    /// <summary>Neal 2005 and Lin and Neal 2020: container nurseries treat three to six times a year.</summary>
+    [Theory]
+    [InlineData("demo-spring", "container-yard")]
+    [InlineData("willowherb-in-fluff", "yard")]
+    [InlineData("hollies-and-boxwood-in-march", "block")]
+    [InlineData("magnolias-newly-potted-in-april", "yard")]
+    [InlineData("container-yard-with-spurge", "yard")]
+    [InlineData("creeping-woodsorrel-in-azaleas", "azaleas")]
+    public void An_open_yard_with_its_usual_weeds_is_treated_three_to_six_times(string visit, string area) =>
+        Assert.InRange(Years.Best(Case(visit, area)).Applications.Length, 3, 6);
+
+    /// <summary>Altland 2019: repeat every eight to ten weeks while weeds press.</summary>
+    [Fact]
+    public void While_spurge_presses_the_second_use_follows_after_eight_to_ten_weeks()
+    {
+        SeasonPlan plan = Years.Best(Years.DemoCase);
+        Assert.InRange(plan.Applications[1].Week - plan.Applications[0].Week, 8, 10);
+    }
+
+    /// <summary>Neal 2011 and the Oregon State bittercress page: two to three weeks in the open before film goes on.</summary>
+    [Fact]
+    public void Nothing_goes_on_in_the_two_weeks_before_film()
+    {
+        foreach (SeasonCase season in Years.All)
+        {
+            foreach (SeasonApplication one in Years.Best(season).Applications)
+            {
+                DateOnly day = season.Year.DayOf(one.Week);
+                Assert.True(season.Through.CoveringAfter(day) is not { } film || film.DayNumber - day.DayNumber >= 14, season.Area.Id);
+            }
+        }
+    }
+
+    /// <summary>
+    /// What a year may see of an active: prodiamine 1.5, oxadiazon 8 and S-metolachlor 4 lb ai/acre (NC State factsheets),
+    /// flumioxazin 0.75 (NC State factsheet of the granule), isoxaben 4 lb of product of 75 % (NC State factsheet).
+    /// </summary>
+    [Theory]
+    [InlineData("prodiamine", 1.5)]
+    [InlineData("oxadiazon", 8)]
+    [InlineData("S-metolachlor", 4)]
+    [InlineData("flumioxazin", 0.75)]
+    [InlineData("isoxaben", 3)]
+    public void Yearly_limits_are_the_published_ones(string active, decimal lbPerAcre) => Assert.Equal(
+        Math.Round(lbPerAcre * KgHaInLbAcre, 2),
+        Years.Knowledge.ActiveLimits.Values.Single(limit => limit.Active == active).KgAiHaPerYear);
+
+    /// <summary>Neal 2005: products with oxyfluorfen at most three times a year, whatever they are called.</summary>
+    [Fact]
+    public void Oxyfluorfen_goes_on_three_times_at_most()
+    {
+        Assert.Equal(3, Years.Knowledge.ActiveLimits["oxyfluorfen-yearly"].UsesPerYear);
+        foreach (SeasonCase season in Years.All)
+            Assert.True(Years.Best(season).Applications.Count(one => Holds(one.Name, "oxyfluorfen")) <= 3, season.Area.Id);
+    }
+
+    /// <summary>NC State factsheet: oryzalin does not go on again within 90 days.</summary>
+    [Fact]
+    public void Oryzalin_waits_ninety_days()
+    {
+        int pairs = 0;
+        foreach (SeasonCase season in Years.All)
+        {
+            int[] weeks = [.. Years.Best(season).Applications.Where(one => Holds(one.Name, "oryzalin")).Select(one => one.Week)];
+            foreach ((int first, int second) in weeks.Zip(weeks.Skip(1)))
+            {
+                pairs++;
+                Assert.True((second - first) * 7 >= 90, season.Area.Id);
+            }
+        }
+
+        Assert.True(pairs > 3);
+    }
+
+    /// <summary>Clemson and NC State on flumioxazin granules: 0.75 to 1 inch of water; 1 inch is 25.4 mm.</summary>
+    [Fact]
+    public void Flumioxazin_granules_are_watered_in_with_three_quarters_of_an_inch_or_more()
+    {
+        Treatment granule = Years.Knowledge.Treatments["flumioxazin-granule"];
+        Assert.InRange(granule.WaterInMm!.Value.Low, 0.75m * 25.4m - 0.1m, 25.4m);
+        Assert.Contains(
+            Years.Quick(Years.DemoCase).Work,
+            work => work.Kind == PlannedWorkKind.WaterIn && work.Action == granule.Id && work.Text.StartsWith("Water in with 19", StringComparison.Ordinal));
+    }
+
+    /// <summary>Common practice, no source: a programme leads with another site of action after each use.</summary>
+    [Fact]
+    public void No_programme_uses_one_site_of_action_twice_running()
+    {
+        foreach (SeasonCase season in Years.All)
+        {
+            string[][] sites = [.. Years.Best(season).Applications.Select(one => Groups(one.Name))];
+            Assert.All(sites.Zip(sites.Skip(1)), pair => Assert.Empty(pair.First.Intersect(pair.Second)));
+        }
+    }
+
+    private static bool Holds(string treatment, string active) =>
+        Years.Knowledge.Treatments[treatment].Actives.Any(one => one.Name == active);
+
+    private static string[] Groups(string treatment) =>
+        [.. Years.Knowledge.Treatments[treatment].Actives.Select(active => active.Group ?? active.Name)];
+
+    private static SeasonCase Case(string visit, string area)
+    {
+        var worked = Years.Knowledge.WorkedVisits.Single(one => one.Visit.Id == visit).Visit;
+        return Years.Of(worked.Areas.Single(one => one.Id == area), worked.Date, new SeasonRequest());
+    }
+}
