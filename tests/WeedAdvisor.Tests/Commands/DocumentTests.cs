@@ -3,20 +3,22 @@ using WeedAdvisor.Golden;
 
 namespace WeedAdvisor.Tests.Commands;
 
-/// <summary>Runs the commands of <c>docs/rates.md</c>: what the page prints is what the program prints.</summary>
-public sealed class RateDocumentTests
+/// <summary>Runs the commands of the pages in <c>docs</c>: what a page prints is what the program prints.</summary>
+public sealed class DocumentTests
 {
     private const string Indent = "    ", Prompt = Indent + "$ ", Cut = Indent + "...";
 
     private static readonly string s_root = ExpectedText.RepositoryFolder();
-    private static readonly string s_page = Path.Combine(s_root, "docs", "rates.md");
 
-    [Fact]
-    public void What_the_page_on_rates_prints_is_what_the_commands_print()
+    [Theory]
+    [InlineData("rates.md", 5)]
+    [InlineData("season-plan.md", 4)]
+    public void What_a_page_prints_is_what_its_commands_print(string name, int least)
     {
-        (string page, int commands) = WithOutputsAnew(File.ReadAllLines(s_page));
-        Assert.True(commands >= 5, $"only {commands} commands were found on the page");
-        ExpectedText.MatchesFile(page, s_page);
+        string file = Path.Combine(s_root, "docs", name);
+        (string page, int commands) = WithOutputsAnew(File.ReadAllLines(file));
+        Assert.True(commands >= least, $"only {commands} commands were found on the page");
+        ExpectedText.MatchesFile(page, file);
     }
 
     private static (string Page, int Commands) WithOutputsAnew(string[] lines)
@@ -63,12 +65,12 @@ public sealed class RateDocumentTests
     private static string Output(string command)
     {
         string[] words = ShellWords.Of(command);
-        Assert.Equal(["weedadvisor", "rate"], words[..2]);
+        Assert.Equal("weedadvisor", words[0]);
         CommandRun run = CommandRun.With(
             surroundings => surroundings with { WorkingFolder = s_root },
             [.. words[1..], "--knowledge", Path.Combine(s_root, "rules")]);
         Assert.Equal("", run.Error);
-        Assert.Equal(ExitCode.Done, run.Code);
+        Assert.True(run.Code is ExitCode.Done or ExitCode.Negative, command);
         return run.Out;
     }
 
