@@ -103,7 +103,7 @@ public sealed record MoneyCase
             return Refused($"A wage is 0 to {HighestWage} US dollars an hour, not {terms.WageUsd}.");
         if (terms.Pots is < 1 or > MostPots)
             return Refused($"An area has 1 to {MostPots} pots, not {terms.Pots}.");
-        if (!HasPots(area))
+        if (!AreaWeeding.HasPots(area))
             return Refused($"{area.Name}: no pots stand here, so there is no weeding of pots to compare ways by.");
         if (area.Weeds is not { Length: > 0 } seen)
             return Refused($"{area.Name}: no weed is named, so there is no weeding to reckon. Add the weeds seen or expected.");
@@ -143,9 +143,6 @@ public sealed record MoneyCase
     }
 
     private static WeedingOutcome<MoneyCase> Refused(string why) => WeedingOutcome<MoneyCase>.Bad(why);
-
-    private static bool HasPots(VisitArea area) =>
-        area.Answers.GetValueOrDefault("stock") is not Answer.Words { Value: var stock } || !stock.Contains("none-present");
 
     // Under a heated roof the seasons outside do not count.
     private static WeedSite? SiteOf(VisitArea area, KnowledgeBase knowledge)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Planning.Weeding;
@@ -49,7 +50,13 @@ public sealed record AreaWeeding(
         if (!numbers.IsGood)
             return WeedingOutcome<AreaWeeding>.Bad(numbers.Refusals);
         ImmutableArray<SetupWeed> named = Named(area, knowledge, wishes);
-        ImmutableArray<SetupWeed> weeds = [.. named.Where(weed => weed.Weed.Kind != "alga")];
+        ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting = PastControl.Acting(area, visit, knowledge);
+        ImmutableArray<SetupWeed> weeds =
+        [
+            .. named
+                .Where(weed => weed.Weed.Kind != "alga")
+                .Select(weed => weed with { Control = PastControl.Of(weed.Weed, acting, wishes.Weeks, knowledge) }),
+        ];
         if (weeds.IsEmpty)
             return Refused(named.IsEmpty
                 ? "No weed is noted here. Note those seen, or those you expect (stage 'expected'), or name them with --weeds."
@@ -76,7 +83,7 @@ public sealed record AreaWeeding(
                 setup,
                 wage.Value.UsdPerHour,
                 present,
-                [.. WeedingAssumptions.Of(setup, plan.Value, wage.Value, named, NumberOf(area, "weeding-interval"))]))
+                [.. WeedingAssumptions.Of(setup, plan.Value, wage.Value, named, NumberOf(area, "weeding-interval"), acting)]))
             : WeedingOutcome<AreaWeeding>.Bad(plan.Refusals);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Weeding;
 
@@ -7,7 +8,12 @@ namespace WeedAdvisor.Planning.Weeding;
 internal static class WeedingAssumptions
 {
     public static IEnumerable<string> Of(
-        WeedingSetup setup, WeedingPlan plan, Wage wage, ImmutableArray<SetupWeed> named, decimal? interval)
+        WeedingSetup setup,
+        WeedingPlan plan,
+        Wage wage,
+        ImmutableArray<SetupWeed> named,
+        decimal? interval,
+        ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting)
     {
         yield return $"Weeds: {string.Join(", ", plan.Weeds.Select(weed => InShort(weed)))}.";
         foreach (SetupWeed film in named.Where(weed => weed.Weed.Kind == "alga"))
@@ -33,7 +39,12 @@ internal static class WeedingAssumptions
             : "No mulch.";
         yield return setup.Control > 0
             ? $"Your programme stops {Number(setup.Control * 100)} % of the seedlings in every week."
-            : "Nothing else stops seedlings: no treatment is counted. Say what yours stops with --control.";
+            : "No further treatment is counted. Say what your programme stops with --control.";
+        foreach ((Treatment treatment, int weeksAgo) in acting)
+        {
+            yield return $"{treatment.Name}, {weeksAgo} weeks ago, still stops what it is rated on until its published time is over.";
+        }
+
         yield return $"A round passes over {Number(plan.Missed * 100)} % of the weeds of "
             + $"{Number(plan.SmallestPulledCm)} cm and more; smaller ones are left.";
         yield return $"The first round is on {setup.Start.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, and "

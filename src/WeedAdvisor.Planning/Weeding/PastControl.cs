@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Ratings;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Season.Programme;
+
+namespace WeedAdvisor.Planning.Weeding;
+
+/// <summary>What earlier applications still stop.</summary>
+internal static class PastControl
+{
+    private const int DaysInWeek = 7;
+    private const double UsualLeftAtEnd = 0.5;
+
+    /// <summary>Treatments that still act on the day of the visit, each with the weeks since it went on; oldest first.</summary>
+    public static ImmutableArray<(Treatment Treatment, int WeeksAgo)> Acting(VisitArea area, DateOnly visit, KnowledgeBase knowledge) =>
+    [
+        .. (area.Past ?? [])
+            .Where(past => past.Date is { } day && day <= visit)
+            .OrderBy(past => past.Date)
+            .Select(past => (Treatment: knowledge.Treatments[past.Treatment], WeeksAgo: (visit.DayNumber - past.Date!.Value.DayNumber) / DaysInWeek))
+            .Where(past => past.Treatment.ResidualWeeks is { } residual && past.WeeksAgo < residual.High),
+    ];
+
+    /// <summary>
+    /// Share of a weed's seedlings that is stopped in each week from the visit on, 0 to 1: that of the best application still
+    /// acting. Empty when none is. A weed that nobody rated is not stopped.
+    /// </summary>
+    public static ImmutableArray<double> Of(
+        Weed weed, ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting, int weeks, KnowledgeBase knowledge)
+    {
+        if (acting.IsEmpty || weeks < 1)
+            return [];
+        double left = knowledge.Season.GetValueOrDefault("control-left-percent-at-end-of-residual") is { } number
+            ? (double)number.Value / 100
+            : UsualLeftAtEnd;
+        double[] control = new double[weeks];
+        foreach ((Treatment treatment, int weeksAgo) in acting)
+        {
+            if (TreatmentControl.PercentOf(treatment, weed, knowledge) is not { } percent)
+                continue;
+            ImmutableArray<double> course = ControlOverTime.Of((double)percent.Middle / 100, treatment.ResidualWeeks!.Value, left);
+            for (int week = 0; week < weeks && week + weeksAgo < course.Length; week++)
+                control[week] = Math.Max(control[week], course[week + weeksAgo]);
+        }
+
+        return [.. control];
+    }
+}
