@@ -3,7 +3,7 @@ using WeedAdvisor.Planning.Season.Programme;
 namespace WeedAdvisor.Reports.Season;
 
 /// <summary>Plain words for what a season plan holds.</summary>
-internal static class SeasonWords
+public static class SeasonWords
 {
     /// <summary>What kind of work it is.</summary>
     public static string Kind(PlannedWorkKind kind) => kind switch

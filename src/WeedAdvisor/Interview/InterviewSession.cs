@@ -48,6 +48,9 @@ public sealed partial class InterviewSession
     /// <summary>The advice for that area as it now stands.</summary>
     public AreaAdvice Advice { get; private set; } = null!;
 
+    /// <summary>The advice for an area on any day; the interview stays where it is.</summary>
+    public AreaAdvice AdviceOn(DateOnly day, VisitArea area) => _source.Of(day, area);
+
     /// <summary>The questions of that area that apply or may apply, in the order of asking.</summary>
     public ImmutableArray<QuestionEntry> Questions { get; private set; }
 

@@ -9,15 +9,13 @@ namespace WeedAdvisor.Interview;
 public sealed class LiveAdviceSource(Advisor advisor) : IAdviceSource
 {
     private LiveAdvice? _live;
-    private DateOnly _date;
 
     /// <inheritdoc/>
     public AreaAdvice Of(DateOnly date, VisitArea area)
     {
-        if (_live is not null && date == _date)
-            return _live.Change(area);
+        if (_live is not null)
+            return _live.Change(area, date);
         _live = advisor.Open(date, area);
-        _date = date;
         return _live.Advice;
     }
 }

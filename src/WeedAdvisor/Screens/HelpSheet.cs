@@ -21,6 +21,7 @@ internal sealed class HelpSheet : Sheet
         ("F7", "the question before"),
         ("F8", "the next question"),
         ("F9", "rates: sprayers, spreaders, product; where a weed is named: find it by features"),
+        ("Ctrl+Y", "the year: what goes on in which week of this area"),
         ("Ctrl+S", "save"),
         ("Ctrl+O", "open a visit"),
         ("Ctrl+Q", "leave; answers that are not saved are kept for the next start"),

@@ -54,6 +54,8 @@ internal sealed partial class MainWindow
             Next();
         else if (key == Key.F9)
             OpenRates();
+        else if (key == Key.Y.WithCtrl)
+            OpenSeason();
         else if (key == Key.S.WithCtrl)
             Save();
         else if (key == Key.O.WithCtrl)

@@ -41,6 +41,14 @@ internal sealed partial class MainWindow
     private void OpenRates() =>
         Show(new RatesSheet(_look, _rates, form => Show(new RateSheet(_look, _rates.At(form)))));
 
+    private void OpenSeason()
+    {
+        _page.Commit();
+        var desk = new SeasonDesk(_session);
+        Show(new SeasonSheet(
+            _look, desk, () => Show(new ReadingSheet(_look, $"The year: {desk.AreaName}", width => desk.Details(width)))));
+    }
+
     private void OpenReasons(int line)
     {
         if (line < _lines.Length && _lines[line].Action is { } action)

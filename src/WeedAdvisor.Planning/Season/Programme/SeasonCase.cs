@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -46,20 +47,36 @@ public sealed record SeasonCase
     public required SeasonProblem Problem { get; init; }
 
     /// <summary>Reads the case; refused with whole sentences when the visit or the request does not serve.</summary>
-    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, DateOnly visit, VisitArea area, SeasonRequest request)
+    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, DateOnly visit, VisitArea area, SeasonRequest request) =>
+        Of(advisor.Knowledge, visit, area, request, (through, year) => WeeklyAdvice.Of(advisor, through, year));
+
+    /// <summary>The same through whatever gives advice on an area and a day.</summary>
+    public static WeedingOutcome<SeasonCase> Of(
+        KnowledgeBase knowledge,
+        Func<DateOnly, VisitArea, AreaAdvice> advise,
+        DateOnly visit,
+        VisitArea area,
+        SeasonRequest request) =>
+        Of(knowledge, visit, area, request, (through, year) => WeeklyAdvice.Of(advise, through, year));
+
+    private static WeedingOutcome<SeasonCase> Of(
+        KnowledgeBase knowledge,
+        DateOnly visit,
+        VisitArea area,
+        SeasonRequest request,
+        Func<AreaThroughYear, SeasonYear, WeeklyAdvice> ask)
     {
-        (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(advisor.Knowledge, area, request);
+        (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(knowledge, area, request);
         if (basis is null)
             return WeedingOutcome<SeasonCase>.Bad(refusals);
         var year = new SeasonYear(request.From ?? visit);
-        WeedingOutcome<IReadOnlyList<WeedPressure>> weeds = WeedPressure.Of(area, year, basis, advisor.Knowledge);
+        WeedingOutcome<IReadOnlyList<WeedPressure>> weeds = WeedPressure.Of(area, year, basis, knowledge);
         if (!weeds.IsGood)
             return WeedingOutcome<SeasonCase>.Bad(weeds.Refusals);
         if (weeds.Value.Count == 0)
             return WeedingOutcome<SeasonCase>.Bad("No weed of this area comes up in its region. Check the weeds and the region.");
         var through = new AreaThroughYear(area, visit, basis.Region, YearAssumptions.Of(basis.Numbers), request.Uncovering);
-        WeeklyAdvice weekly = WeeklyAdvice.Of(advisor, through, year);
-        return Case(advisor.Knowledge, area, request, basis, year, through, weekly, [.. weeds.Value]);
+        return Case(knowledge, area, request, basis, year, through, ask(through, year), [.. weeds.Value]);
     }
 
     /// <summary>The same case with other wishes; nothing is asked of the rules again. Day, film and wage stay.</summary>

@@ -11,9 +11,13 @@ public static class SeasonPlanner
     private const int HowManyNext = 3;
 
     /// <summary>The best year alone: for screens, where a change must show at once.</summary>
+    /// <param name="season">The case.</param>
+    /// <param name="knowledge">The knowledge.</param>
+    /// <param name="search">The search, prepared for the case's problem; preparing it near an earlier one is quicker.</param>
+    /// <param name="stop">Stops early.</param>
     public static YearPlan Quick(
-        SeasonCase season, KnowledgeBase knowledge, SeasonSearch? near = null, CancellationToken stop = default) =>
-        Planned(season, knowledge, SeasonSearch.Prepare(season.Problem, near), isFull: false, stop);
+        SeasonCase season, KnowledgeBase knowledge, SeasonSearch search, CancellationToken stop = default) =>
+        Planned(season, knowledge, search, isFull: false, stop);
 
     /// <summary>The best year with the next best, the price of each rule and of each month, and the clash when there is no plan.</summary>
     public static YearPlan Full(SeasonCase season, KnowledgeBase knowledge, CancellationToken stop = default) =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Planning.Season.Year;
 
@@ -25,6 +26,11 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AreaAdvice> By
         });
         return new WeeklyAdvice(year, [.. weeks]);
     }
+
+    /// <summary>The same through whatever gives advice on an area and a day; one week after the other.</summary>
+    public static WeeklyAdvice Of(Func<DateOnly, VisitArea, AreaAdvice> advise, AreaThroughYear area, SeasonYear year) => new(
+        year,
+        [.. Enumerable.Range(0, SeasonYear.Weeks).Select(week => advise(year.DayOf(week), area.On(year.DayOf(week))))]);
 
     /// <summary>Whether an action is clear at the start of a week.</summary>
     public bool IsClear(string action, int week) => ByWeek[week].Clear.Any(clear => clear.Action == action);

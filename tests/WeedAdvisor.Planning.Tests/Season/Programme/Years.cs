@@ -51,7 +51,7 @@ internal static class Years
         ?? throw new InvalidOperationException("there is no plan");
 
     public static YearPlan Quick(SeasonCase season) =>
-        SeasonPlanner.Quick(season, Knowledge, stop: TestContext.Current.CancellationToken);
+        SeasonPlanner.Quick(season, Knowledge, SeasonSearch.Prepare(season.Problem), TestContext.Current.CancellationToken);
 
     public static YearPlan Full(SeasonCase season) =>
         SeasonPlanner.Full(season, Knowledge, TestContext.Current.CancellationToken);
