@@ -29,6 +29,17 @@ public static class MoneyText
         return page.ToString();
     }
 
+    /// <summary>One way against today's, line by line: the partial budget with its working and what moves it most.</summary>
+    /// <param name="compared">The ways.</param>
+    /// <param name="against">The one way.</param>
+    /// <param name="width">Columns.</param>
+    public static string Against(WaysCompared compared, WayAgainst against, int width)
+    {
+        var page = new Page(width);
+        AgainstText.Write(page, compared, against);
+        return page.ToString();
+    }
+
     private static void WriteArea(Page page, AreaMoney area)
     {
         page.Gap();

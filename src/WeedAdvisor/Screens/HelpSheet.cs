@@ -22,6 +22,7 @@ internal sealed class HelpSheet : Sheet
         ("F8", "the next question"),
         ("F9", "rates: sprayers, spreaders, product; where a weed is named: find it by features"),
         ("Ctrl+Y", "the year: what goes on in which week of this area"),
+        ("Ctrl+E", "what it costs: weeding rounds, mulches, granules, sprays, by your numbers"),
         ("Ctrl+S", "save"),
         ("Ctrl+O", "open a visit"),
         ("Ctrl+Q", "leave; answers that are not saved are kept for the next start"),

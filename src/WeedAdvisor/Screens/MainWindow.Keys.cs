@@ -56,6 +56,8 @@ internal sealed partial class MainWindow
             OpenRates();
         else if (key == Key.Y.WithCtrl)
             OpenSeason();
+        else if (key == Key.E.WithCtrl)
+            OpenCosts();
         else if (key == Key.S.WithCtrl)
             Save();
         else if (key == Key.O.WithCtrl)

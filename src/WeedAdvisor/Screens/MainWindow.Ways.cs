@@ -49,6 +49,14 @@ internal sealed partial class MainWindow
             _look, desk, () => Show(new ReadingSheet(_look, $"The year: {desk.AreaName}", width => desk.Details(width)))));
     }
 
+    private void OpenCosts()
+    {
+        _page.Commit();
+        var desk = new CostDesk(_session);
+        Show(new CostSheet(
+            _look, desk, way => Show(new ReadingSheet(_look, $"What it costs: {desk.AreaName}", width => desk.Against(way, width)))));
+    }
+
     private void OpenReasons(int line)
     {
         if (line < _lines.Length && _lines[line].Action is { } action)
