@@ -6,6 +6,10 @@ if (args is ["season"])
 {
     SeasonTable.Write(Console.Out);
 }
+else if (args is ["season", "alone"])
+{
+    SeasonTable.WriteAlone(Console.Out);
+}
 else
 {
     BenchmarkSwitcher.FromTypes(

@@ -40,6 +40,15 @@ internal static class SeasonTable
         }
     }
 
+    /// <summary>Measures this search alone, without the comparison that takes minutes.</summary>
+    public static void WriteAlone(TextWriter to)
+    {
+        Solve(RandomSeasons.Year(1));
+        WriteFull(to, years: 60);
+        to.WriteLine();
+        SeasonOfVisit.Write(to);
+    }
+
     private static void WriteFull(TextWriter to, int years)
     {
         double[] fresh = new double[years], again = new double[years], rules = new double[years], next = new double[years];
