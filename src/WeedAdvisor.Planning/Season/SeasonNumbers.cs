@@ -15,7 +15,7 @@ public sealed class SeasonNumbers
     public static ImmutableArray<string> Needed { get; } =
     [
         StatedHolds, FlushStarts, FlushEnds, RestStarts, Established, Rounds, UnknownInterval, UnknownUses, BetweenAny,
-        MostApplications, ControlLeft, PlantsHurt, Seen, BlownIn,
+        MostApplications, ControlLeft, PlantsHurt, Seen, Seeding, BlownIn,
     ];
 
     internal const string StatedHolds = "stated-holds-weeks";
@@ -31,6 +31,7 @@ public sealed class SeasonNumbers
     internal const string ControlLeft = "control-left-percent-at-end-of-residual";
     internal const string PlantsHurt = "plants-hurt-per-10000-each-application";
     internal const string Seen = "seed-seen-percent-of-base";
+    internal const string Seeding = "seed-seeding-now-percent-of-base";
     internal const string BlownIn = "seed-blown-in-percent-of-base";
 
     /// <summary>A value, in the unit that its id names.</summary>

@@ -27,6 +27,7 @@ public static class SeasonWords
     public static string Origin(WeedOrigin origin) => origin switch
     {
         WeedOrigin.Seen => "seen or expected",
+        WeedOrigin.Seeding => "seen with ripe seed",
         WeedOrigin.CameThrough => "came through before",
         WeedOrigin.BlownIn => "may fly in",
         _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "an origin without words"),

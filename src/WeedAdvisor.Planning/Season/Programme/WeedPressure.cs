@@ -13,6 +13,9 @@ public enum WeedOrigin
     /// <summary>It was seen at the visit, or is expected from earlier years.</summary>
     Seen,
 
+    /// <summary>It was seen with ripe seed: more of it is to come.</summary>
+    Seeding,
+
     /// <summary>It came through an earlier treatment.</summary>
     CameThrough,
 
@@ -31,6 +34,8 @@ public sealed record WeedPressure(
     /// <summary>The most weeds that a plan follows.</summary>
     public const int MostWeeds = 12;
 
+    private const string Ripe = "seeding";
+
     /// <summary>The weeds of an area through a year, dearest first; refused when the weeding model can't follow one that was seen.</summary>
     internal static WeedingOutcome<IReadOnlyList<WeedPressure>> Of(
         VisitArea area, SeasonYear year, SeasonBasis basis, KnowledgeBase knowledge)
@@ -47,7 +52,7 @@ public sealed record WeedPressure(
                 continue;
             }
 
-            double share = (double)basis.Numbers[origin == WeedOrigin.BlownIn ? SeasonNumbers.BlownIn : SeasonNumbers.Seen] / 100;
+            double share = (double)basis.Numbers[ShareOf(origin)] / 100;
             double through = share * (1 - MulchControl.Of(weed, basis.Mulch, labour.Numbers));
             found.Add(Through(weed, origin, traits.Value, through, year, labour));
         }
@@ -56,7 +61,7 @@ public sealed record WeedPressure(
         [
             .. found
                 .Where(one => one.EscapeUsd.Sum() > 0)
-                .OrderBy(one => one.Origin)
+                .OrderBy(one => one.Origin == WeedOrigin.BlownIn)
                 .ThenByDescending(one => one.EscapeUsd.Sum())
                 .ThenBy(one => one.Weed.Id, StringComparer.Ordinal)
                 .Take(MostWeeds),
@@ -75,11 +80,20 @@ public sealed record WeedPressure(
             weed, origin, emergence, [.. emergence.Select((count, week) => (decimal)(count * each[weeksOfYear[week]]))]);
     }
 
+    private static string ShareOf(WeedOrigin origin) => origin switch
+    {
+        WeedOrigin.Seeding => SeasonNumbers.Seeding,
+        WeedOrigin.BlownIn => SeasonNumbers.BlownIn,
+        _ => SeasonNumbers.Seen,
+    };
+
     private static IEnumerable<(Weed Weed, WeedOrigin Origin)> Named(VisitArea area, KnowledgeBase knowledge)
     {
         IEnumerable<(string Id, WeedOrigin Origin)> named =
         [
-            .. (area.Weeds ?? []).Select(seen => (seen.Weed, WeedOrigin.Seen)),
+            .. (area.Weeds ?? [])
+                .OrderByDescending(seen => seen.Stage == Ripe)
+                .Select(seen => (seen.Weed, seen.Stage == Ripe ? WeedOrigin.Seeding : WeedOrigin.Seen)),
             .. (area.Past ?? []).SelectMany(past => past.Escaped).Select(id => (id, WeedOrigin.CameThrough)),
             .. Flying(area, knowledge).Select(id => (id, WeedOrigin.BlownIn)),
         ];

@@ -49,6 +49,17 @@ public sealed class SeasonCaseTests
     }
 
     [Fact]
+    public void Ripe_seed_seen_here_means_more_to_come()
+    {
+        VisitArea seeding = Years.DemoYard with { Weeds = [new WeedSeen("eclipta", "seeding", 3)] };
+        VisitArea expected = Years.DemoYard with { Weeds = [new WeedSeen("eclipta", "expected", null)] };
+        Assert.Equal(1.5, Seedlings(seeding) / Seedlings(expected), 6);
+
+        static double Seedlings(VisitArea area) => Years.Of(area, Years.DemoDay, new SeasonRequest()).Weeds
+            .Single(weed => weed.Weed.Id == "eclipta").Emergence.Sum();
+    }
+
+    [Fact]
     public void A_mulch_on_the_pots_leaves_less_to_escape()
     {
         SeasonCase bare = Years.DemoCase;
