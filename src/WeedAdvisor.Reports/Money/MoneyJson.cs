@@ -1,7 +1,4 @@
-using System.Buffers;
 using System.Collections.Immutable;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Reports.Json;
@@ -9,38 +6,23 @@ using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Money;
 
-/// <summary>What the ways of a visit cost, as JSON; <c>docs/money.md</c> describes it. The same report gives the same bytes.</summary>
+/// <summary>What the ways of a visit cost, as JSON; <c>docs/json.md</c> describes it. The same report gives the same bytes.</summary>
 public static class MoneyJson
 {
-    private static readonly JsonWriterOptions s_options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>The report as JSON text; the last line ends with a line feed.</summary>
-    public static string Of(MoneyReport report)
+    public static string Of(MoneyReport report) => JsonText.Of(json =>
     {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, s_options))
-        {
-            json.WriteStartObject();
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            json.WriteStartObject("knowledge");
-            json.WriteString("version", report.Knowledge.Stamp.Version);
-            json.WriteString("hash", report.Knowledge.Stamp.Hash);
-            json.WriteEndObject();
-            json.WriteString("visit", report.Visit.Id);
-            json.WriteString("date", Figures.Day(report.Visit.Date));
-            json.WriteTexts("ownPrices", report.Prices.Own.Select(price => price.Id));
-            json.WriteList("areas", report.Areas, area => WriteArea(json, area));
-            json.WriteTexts("notes", MoneyNotes.Standing(report));
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
+        json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+        json.WriteStartObject("knowledge");
+        json.WriteString("version", report.Knowledge.Stamp.Version);
+        json.WriteString("hash", report.Knowledge.Stamp.Hash);
+        json.WriteEndObject();
+        json.WriteString("visit", report.Visit.Id);
+        json.WriteString("date", Figures.Day(report.Visit.Date));
+        json.WriteTexts("ownPrices", report.Prices.Own.Select(price => price.Id));
+        json.WriteList("areas", report.Areas, area => WriteArea(json, area));
+        json.WriteTexts("notes", MoneyNotes.Standing(report));
+    });
 
     private static void WriteArea(Utf8JsonWriter json, AreaMoney area)
     {

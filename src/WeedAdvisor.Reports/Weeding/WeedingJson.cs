@@ -1,6 +1,3 @@
-using System.Buffers;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Planning.Weeding;
@@ -9,37 +6,22 @@ using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Weeding;
 
-/// <summary>The weeding figures of a visit as JSON; <c>docs/weeding-model.md</c> describes it.</summary>
+/// <summary>The weeding figures of a visit as JSON; <c>docs/json.md</c> describes it.</summary>
 public static class WeedingJson
 {
-    private static readonly JsonWriterOptions s_options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>All areas; the last line ends with a line feed.</summary>
-    public static string Of(WeedingReport report, KnowledgeBase knowledge)
+    public static string Of(WeedingReport report, KnowledgeBase knowledge) => JsonText.Of(json =>
     {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, s_options))
-        {
-            json.WriteStartObject();
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            json.WriteStartObject("knowledge");
-            json.WriteString("version", knowledge.Stamp.Version);
-            json.WriteString("hash", knowledge.Stamp.Hash);
-            json.WriteEndObject();
-            json.WriteString("visit", report.Visit.Id);
-            json.WriteString("date", Figures.Day(report.Visit.Date));
-            json.WriteNumber("pots", report.Pots);
-            json.WriteList("areas", report.Areas, area => WriteArea(json, area, report));
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
+        json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+        json.WriteStartObject("knowledge");
+        json.WriteString("version", knowledge.Stamp.Version);
+        json.WriteString("hash", knowledge.Stamp.Hash);
+        json.WriteEndObject();
+        json.WriteString("visit", report.Visit.Id);
+        json.WriteString("date", Figures.Day(report.Visit.Date));
+        json.WriteNumber("pots", report.Pots);
+        json.WriteList("areas", report.Areas, area => WriteArea(json, area, report));
+    });
 
     private static void WriteArea(Utf8JsonWriter json, AreaWeedingReport area, WeedingReport report)
     {
