@@ -69,6 +69,9 @@ public sealed record SeasonCase
         (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(knowledge, area, request);
         if (basis is null)
             return WeedingOutcome<SeasonCase>.Bad(refusals);
+        // What went on between the two days would be neither history nor plan.
+        if (request.From < visit)
+            return WeedingOutcome<SeasonCase>.Bad(FormattableString.Invariant($"The plan begins on the day of the visit, {visit:yyyy-MM-dd}, or later."));
         var year = new SeasonYear(request.From ?? visit);
         WeedingOutcome<IReadOnlyList<WeedPressure>> weeds = WeedPressure.Of(area, year, basis, knowledge);
         if (!weeds.IsGood)

@@ -117,6 +117,7 @@ public sealed class SeasonCaseTests
         { "A budget is 0 or more", new SeasonRequest { BudgetUsd = -5 } },
         { "At least 4 and at most 2 applications cannot both be", new SeasonRequest { AtLeast = 4, AtMost = 2 } },
         { "Did you mean 'oryzalin-spray'?", new SeasonRequest { Dropped = ["oryzalin-sprey"] } },
+        { "The plan begins on the day of the visit, 2026-04-14, or later", new SeasonRequest { From = new DateOnly(2026, 4, 13) } },
         { "clear here in no week", new SeasonRequest { MustUse = ["glyphosate-empty-house"] } },
     };
 
