@@ -10,7 +10,20 @@ namespace WeedAdvisor.Planning.Money;
 /// <summary>What the grower sets for the money sums.</summary>
 /// <param name="WageUsd">Cost of an hour, US dollars; null for the area's answer or the price <c>labour-rate</c>.</param>
 /// <param name="Pots">How many pots the area holds; null for <see cref="MoneyCase.UsualPots"/>.</param>
-public sealed record MoneyTerms(decimal? WageUsd, int? Pots);
+public sealed record MoneyTerms(decimal? WageUsd, int? Pots)
+{
+    /// <summary>Whole weeks between rounds today, 1 to 52; null for the area's answer or <see cref="MoneyCase.UsualInterval"/>.</summary>
+    public int? IntervalWeeks { get; init; }
+
+    /// <summary>Share of the weeds that a round passes over, 0 to 1; null for the usual one.</summary>
+    public double? Missed { get; init; }
+
+    /// <summary>
+    /// Share of all seedlings that the applications of today's way stop the year round, 0 to 1, as the grower knows it; null
+    /// for what the records say of them.
+    /// </summary>
+    public double? TodayControl { get; init; }
+}
 
 /// <summary>An area with everything that the ways through its year are reckoned from.</summary>
 public sealed record MoneyCase
@@ -59,6 +72,9 @@ public sealed record MoneyCase
     /// <summary>Whether the visit says how many weeks that are.</summary>
     public required bool IsIntervalGiven { get; init; }
 
+    /// <summary>Share of all seedlings that today's applications stop, 0 to 1; null for what their records say.</summary>
+    public double? TodayControl { get; init; }
+
     /// <summary>Weeds that count.</summary>
     public required ImmutableArray<WeedSeen> Weeds { get; init; }
 
@@ -103,6 +119,12 @@ public sealed record MoneyCase
             return Refused($"A wage is 0 to {HighestWage} US dollars an hour, not {terms.WageUsd}.");
         if (terms.Pots is < 1 or > MostPots)
             return Refused($"An area has 1 to {MostPots} pots, not {terms.Pots}.");
+        if (terms.IntervalWeeks is < 1 or > WeedingPlan.LongestInterval)
+            return Refused($"There are 1 to {WeedingPlan.LongestInterval} whole weeks between two rounds, not {terms.IntervalWeeks}.");
+        if (terms.Missed is { } missed && missed is not (>= 0 and <= 1))
+            return Refused("The share of weeds missed lies between 0 and 100 percent.");
+        if (terms.TodayControl is { } stopped && stopped is not (>= 0 and <= 1))
+            return Refused("The share that is stopped lies between 0 and 100 percent.");
         if (!AreaWeeding.HasPots(area))
             return Refused($"{area.Name}: no pots stand here, so there is no weeding of pots to compare ways by.");
         if (area.Weeds is not { Length: > 0 } seen)
@@ -110,6 +132,9 @@ public sealed record MoneyCase
         WeedingOutcome<WeedingNumbers> numbers = WeedingNumbers.Of(knowledge);
         if (!numbers.IsGood)
             return WeedingOutcome<MoneyCase>.Bad(numbers.Refusals);
+        WeedingNumbers used = terms.Missed is { } share
+            ? numbers.Value.With("missed-percent", share * 100)
+            : numbers.Value;
         if (SiteOf(area, knowledge) is not { } site)
             return Refused($"{area.Name}: the region is not known, so nobody can say when weeds come up. Answer 'region'.");
         decimal? wage = terms.WageUsd ?? NumberOf(area, "labour-rate") ?? prices.Find("labour-rate")?.Value;
@@ -117,25 +142,26 @@ public sealed record MoneyCase
             return Refused($"{area.Name}: the price 'labour-rate' is missing. Give it in a price file, or use --wage.");
         var traits = seen
             .DistinctBy(weed => weed.Weed, StringComparer.Ordinal)
-            .Select(weed => (Seen: weed, Traits: WeedTraits.Of(knowledge.Weeds[weed.Weed], site, numbers.Value)))
+            .Select(weed => (Seen: weed, Traits: WeedTraits.Of(knowledge.Weeds[weed.Weed], site, used)))
             .ToArray();
         ImmutableArray<WeedSeen> counted = [.. traits.Where(weed => weed.Traits.IsGood).Select(weed => weed.Seen)];
         ImmutableArray<string> leftOut = [.. traits.SelectMany(weed => weed.Traits.Refusals)];
         if (counted.IsEmpty)
             return WeedingOutcome<MoneyCase>.Bad([$"{area.Name}: none of its weeds can be reckoned with.", .. leftOut]);
-        decimal? interval = NumberOf(area, "weeding-interval");
+        decimal? interval = terms.IntervalWeeks ?? NumberOf(area, "weeding-interval");
         return WeedingOutcome<MoneyCase>.Good(new MoneyCase
         {
             Advice = advice,
             Day = day,
             Knowledge = knowledge,
             Prices = prices,
-            Numbers = numbers.Value,
+            Numbers = used,
             WageUsd = wage.Value,
             Pots = terms.Pots ?? UsualPots,
             IsPotsGiven = terms.Pots is not null,
             IntervalWeeks = (int)Math.Clamp(Math.Round(interval ?? UsualInterval), 1, WeedingPlan.LongestInterval),
             IsIntervalGiven = interval is not null,
+            TodayControl = terms.TodayControl,
             Weeds = counted,
             LeftOut = leftOut,
             Site = site,

@@ -23,6 +23,12 @@ public sealed record WayPlan(string Id, string Name, int IntervalWeeks, Immutabl
 {
     /// <summary>The id of the way that the visit found.</summary>
     public const string Today = "today";
+
+    /// <summary>
+    /// Share of all seedlings that its applications stop in every week, 0 to 1, as the grower knows it; null for what the
+    /// records say of each.
+    /// </summary>
+    public double? StatedControl { get; init; }
 }
 
 /// <summary>What a way costs in a year, for 1000 pots.</summary>

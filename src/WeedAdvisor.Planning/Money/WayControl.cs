@@ -9,7 +9,8 @@ namespace WeedAdvisor.Planning.Money;
 
 /// <summary>
 /// What the parts of a way stop, week by week: 1 - product of (1 - share). A mulch without a published figure for a weed
-/// counts what the weeding model says of mulches; any other action counts nothing there.
+/// counts what the weeding model says of mulches; any other action counts nothing there. Where the grower has said what
+/// all applications together stop, that counts in place of their records.
 /// </summary>
 internal static class WayControl
 {
@@ -18,11 +19,13 @@ internal static class WayControl
 
     /// <summary>Share of the seedlings of a weed that is stopped, for each week of the year from the visit.</summary>
     public static ImmutableArray<double> Of(
-        MoneyCase money, IEnumerable<WayPart> parts, WeedSeen weed, Variation variation)
+        MoneyCase money, WayPlan plan, WeedSeen weed, Variation variation)
     {
-        double[] through = [.. Enumerable.Repeat(1.0, WeedTraits.WeeksInYear)];
-        foreach (WayPart part in parts)
+        double[] through = [.. Enumerable.Repeat(1 - (plan.StatedControl ?? 0), WeedTraits.WeeksInYear)];
+        foreach (WayPart part in plan.Parts)
         {
+            if (plan.StatedControl is not null && part.Action is Treatment)
+                continue;
             double share = Share(money, part.Action, weed, variation);
             decimal residual = part.Action is Treatment treatment
                 ? variation.At(treatment.Id, treatment.ResidualWeeks ?? NoResidual, moved => moved.Residual)

@@ -56,7 +56,7 @@ internal static class WayCosting
                     money.Knowledge.Weeds[weed.Weed],
                     weed.Stage,
                     weed.CoverPercent,
-                    WayControl.Of(money, plan.Parts, weed, variation))),
+                    WayControl.Of(money, plan, weed, variation))),
             ],
             Site = money.Site,
             Start = money.Day,

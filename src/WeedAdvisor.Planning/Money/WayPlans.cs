@@ -25,7 +25,10 @@ internal static class WayPlans
                 [.. uses.Select(past => WeeksFrom(money.Day, past.Date!.Value)).Distinct().Order()]));
         }
 
-        return new WayPlan(WayPlan.Today, NameOfToday(parts, money.IntervalWeeks), money.IntervalWeeks, parts.ToImmutable());
+        return new WayPlan(WayPlan.Today, NameOfToday(parts, money), money.IntervalWeeks, parts.ToImmutable())
+        {
+            StatedControl = money.TodayControl,
+        };
     }
 
     /// <summary>Nothing but hands.</summary>
@@ -111,8 +114,13 @@ internal static class WayPlans
         return Math.Min(WeedTraits.WeeksInYear - 1, (((days % 365) + 365) % 365) / DaysInWeek);
     }
 
-    private static string NameOfToday(ImmutableArray<WayPart>.Builder parts, int intervalWeeks) =>
-        $"Today's way: {(parts.Count == 0 ? "hands alone" : string.Join(" and ", parts.Select(part => part.Action.Name)))}, {Every(intervalWeeks)}";
+    private static string NameOfToday(ImmutableArray<WayPart>.Builder parts, MoneyCase money)
+    {
+        string done = parts.Count > 0 ? string.Join(" and ", parts.Select(part => part.Action.Name))
+            : money.TodayControl is > 0 ? "what stops weeds now, not noted in the visit"
+            : "hands alone";
+        return $"Today's way: {done}, {Every(money.IntervalWeeks)}";
+    }
 
     private static string Every(int weeks) => weeks == 1 ? "weeded every week" : $"weeded every {weeks} weeks";
 }

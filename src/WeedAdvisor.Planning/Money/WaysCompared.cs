@@ -27,7 +27,7 @@ public sealed record WaysCompared(
         var left = ImmutableArray.CreateBuilder<NotCompared>();
         var ways = new List<Way> { today.Value };
         // Where nothing else is done today, today's way is hands alone.
-        if (!today.Value.Plan.Parts.IsEmpty)
+        if (!today.Value.Plan.Parts.IsEmpty || money.TodayControl is > 0)
             ways.Add(WayCosting.Of(money, WayPlans.Hands(money.IntervalWeeks), Variation.None).Value!);
         ways.AddRange(AtBestInterval(money, WayPlans.Hands(money.IntervalWeeks), interval => WayPlans.Hands(interval)));
         Way[] alone = [.. WayPlans.Comparable(money).Select(action => Alone(money, action, left)).OfType<Way>()];
@@ -68,7 +68,10 @@ public sealed record WaysCompared(
         if (Today.Plan.Parts.Any(part => part.Action.Id == id))
             return Refused($"'{id}' is part of today's way");
         var plan = new WayPlan(
-            id, $"Today's way and: {action.Name}", Case.IntervalWeeks, [.. Today.Plan.Parts, new WayPart(action, [])]);
+            id, $"Today's way and: {action.Name}", Case.IntervalWeeks, [.. Today.Plan.Parts, new WayPart(action, [])])
+        {
+            StatedControl = Today.Plan.StatedControl,
+        };
         WeedingOutcome<Way> added = WayCosting.Of(Case, plan, Variation.None);
         return added.IsGood ? added : Refused($"'{id}' cannot be reckoned: {string.Join("; ", added.Refusals)}");
     }

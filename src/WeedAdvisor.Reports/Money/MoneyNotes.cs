@@ -7,7 +7,7 @@ using WeedAdvisor.Reports.Text.Brief;
 namespace WeedAdvisor.Reports.Money;
 
 /// <summary>What the sums of an area rest on, in sentences.</summary>
-internal static class MoneyNotes
+public static class MoneyNotes
 {
     /// <summary>The head of an area: wage, pots, rounds.</summary>
     public static ImmutableArray<string> Basis(WaysCompared compared)

@@ -73,9 +73,12 @@ public static class WeedingText
             + $"{seconds.ToString("0.0", CultureInfo.InvariantCulture)} seconds to pull";
     }
 
-    // The other changes lie at wages that nobody is asking about; the JSON has them all.
-    private static void Wages(Page page, IntervalComparison compared)
+    private static void Wages(Page page, IntervalComparison compared) => page.Write(2, CheapestAt(compared));
+
+    /// <summary>Which interval is the cheapest, and from which to which wage, in a sentence.</summary>
+    public static string CheapestAt(IntervalComparison compared)
     {
+        // The other changes lie at wages that nobody is asking about; the JSON has them all.
         double? from = compared.WageChanges.LastOrDefault(change => change.WageUsdPerHour <= compared.WageUsdPerHour)?.WageUsdPerHour;
         double? to = compared.WageChanges.FirstOrDefault(change => change.WageUsdPerHour > compared.WageUsdPerHour)?.WageUsdPerHour;
         string wages = (from, to) switch
@@ -85,7 +88,7 @@ public static class WeedingText
             (null, { } high) => $"at any wage up to {Usd(high)} an hour",
             ({ } low, { } high) => $"at wages from {Usd(low)} to {Usd(high)} an hour",
         };
-        page.Write(2, $"{Figures.Sentence(Every(compared.Cheapest))} is the cheapest {wages}.");
+        return $"{Figures.Sentence(Every(compared.Cheapest))} is the cheapest {wages}.";
     }
 
     private static void Bands(Page page, WeedingReport report, AreaWeedingReport area)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
@@ -9,155 +8,131 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Interview;
 
 /// <summary>
-/// What weeds cost in the area that the interview is at, and what each way out costs, by numbers that the grower moves. Every
-/// change is reckoned at once; while something is wrong with a number the last good figures stay.
+/// What an area costs, as numbers are typed or moved. A wrong number is told beside its field, and the last good result
+/// stays.
 /// </summary>
 public sealed class CostDesk
 {
-    private const string Interval = "weeding-interval", LabourRate = "labour-rate";
-    private const decimal DefaultWage = 18;
+    /// <summary>The one line that says what the prices are.</summary>
+    public const string Invented = "Every price here is invented. For your own: weedadvisor money --prices FILE";
 
     private readonly InterviewSession _session;
-    private WaysCompared? _ways;
-    private IntervalComparison? _intervals;
+    private readonly PriceBook _prices;
+    private readonly Dictionary<CostField, string> _typed = [];
+    private CostSum _sum = null!;
 
     /// <summary>Begins with the numbers of the visit.</summary>
+    /// <param name="session">The interview; its area is reckoned.</param>
     public CostDesk(InterviewSession session)
     {
         _session = session;
-        AreaName = session.Area.Name;
-        decimal missed = session.Knowledge.Weeding.GetValueOrDefault("missed-percent")?.Value ?? 0;
-        Pots = new CostField("Pots", "", 1, 100_000_000, 1000, 50_000, isWhole: true, MoneyCase.UsualPots);
-        Wage = new CostField("An hour costs", "USD", 0, 10_000, 1, 40, isWhole: false, WageOf(session));
-        Rounds = new CostField("Weeks between rounds", "weeks", 1, 52, 1, 12, isWhole: true, IntervalOf(session.Area));
-        Missed = new CostField("A round misses", "%", 0, 100, 5, 50, isWhole: false, missed);
-        Stopped = new CostField("Your programme stops", "%", 0, 100, 10, 100, isWhole: false, 0);
-        Fields = [Pots, Wage, Rounds, Missed, Stopped];
-        Work();
+        _prices = PriceBook.Of(session.Knowledge);
+        Renew();
     }
 
-    /// <summary>The name of the area.</summary>
-    public string AreaName { get; }
+    /// <summary>Whether a number that is typed is wrong, so that the result is that of the last good ones.</summary>
+    public bool IsStale => CostField.All.Any(one => ProblemOf(one) is not null);
 
-    /// <summary>How many pots stand in the area.</summary>
-    public CostField Pots { get; }
+    /// <summary>The ways, cheapest first; null when they cannot be reckoned.</summary>
+    public WaysCompared? Ways => _sum.Ways;
 
-    /// <summary>What an hour costs.</summary>
-    public CostField Wage { get; }
+    /// <summary>The rounds of weeding; null when they cannot be reckoned.</summary>
+    public IntervalComparison? Intervals => _sum.Intervals;
 
-    /// <summary>Weeks between weeding rounds at present.</summary>
-    public CostField Rounds { get; }
+    /// <summary>What is typed in a field.</summary>
+    public string TextOf(CostField field) => _typed.GetValueOrDefault(field, "");
 
-    /// <summary>Share of the weeds that a round passes over.</summary>
-    public CostField Missed { get; }
-
-    /// <summary>Share of the seedlings that today's programme stops, for the rounds compared.</summary>
-    public CostField Stopped { get; }
-
-    /// <summary>All fields, in order.</summary>
-    public ImmutableArray<CostField> Fields { get; }
-
-    /// <summary>Why nothing can be reckoned; empty when it can.</summary>
-    public ImmutableArray<string> Refusals { get; private set; } = [];
-
-    /// <summary>The ways, cheapest first; empty when they can't be compared.</summary>
-    public ImmutableArray<Way> Ways => _ways?.Ways ?? [];
-
-    /// <summary>Types a number.</summary>
+    /// <summary>Types in a field.</summary>
     public void Type(CostField field, string text)
     {
-        if (field.Text != text && field.Type(text))
-            Work();
-    }
-
-    /// <summary>Steps a number.</summary>
-    public void Step(CostField field, int steps)
-    {
-        if (field.Step(steps))
-            Work();
-    }
-
-    /// <summary>Rounds and ways in lines that fit; a line of a way carries its id.</summary>
-    public ImmutableArray<AdviceLine> Lines(int width) =>
-    [
-        .. Content().SelectMany(line => line.Text.Length <= width
-            ? [line]
-            : Wrapping.Lines(line.Text, width, "", "    ").Select(part => line with { Text = part })),
-    ];
-
-    /// <summary>One way against today's, line by line.</summary>
-    public ImmutableArray<AdviceLine> Against(string id, int width)
-    {
-        if (_ways is not { } ways || ways.Find(id) is not { IsGood: true, Value: { } way })
-            return [];
-        string text = MoneyText.Against(ways, WayAgainst.Of(ways, way), Math.Clamp(width, Page.Narrowest, Page.Widest));
-        return
-        [
-            .. text.TrimEnd('\n').Split('\n').Select(line => new AdviceLine(
-                line, line.Length > 0 && char.IsLetter(line[0]) && !line.Any(char.IsLower) ? LineTone.Heading : LineTone.Plain)),
-        ];
-    }
-
-    private IEnumerable<AdviceLine> Content()
-    {
-        foreach (string refusal in Refusals)
-            yield return new AdviceLine(refusal, LineTone.Warning);
-        if (_intervals is { } intervals)
-        {
-            foreach (AdviceLine line in CostLines.Rounds(intervals, Pots.Value, Rounds.Value))
-                yield return line;
-        }
-
-        if (_ways is { } ways)
-        {
-            foreach (AdviceLine line in CostLines.Ways(ways))
-                yield return line;
-        }
-
-        yield return new AdviceLine("Prices are invented until you give your own (money --prices FILE). The label is the law.", LineTone.Quiet);
-    }
-
-    private void Work()
-    {
-        WeedingOutcome<AreaWeeding> weeding = AreaWeeding.Of(
-            _session.Area, _session.Visit.Date, _session.Knowledge, new WeedingWishes
-            {
-                WageUsdPerHour = (double)Wage.Value,
-                Missed = (double)Missed.Value / 100,
-                Control = (double)Stopped.Value / 100,
-            });
-        (_intervals, _ways, Refusals) = (null, null, weeding.Refusals);
-        if (!weeding.IsGood || WeedingNumbers.Of(_session.Knowledge) is not { IsGood: true, Value: { } numbers })
+        if (TextOf(field) == text)
             return;
-        int now = (int)Rounds.Value;
-        WeedingOutcome<WeedingPlan> plan = weeding.Value.Setup.Plan(numbers, now);
-        WeedingOutcome<IntervalComparison> compared = plan.IsGood
-            ? IntervalComparison.Of(plan.Value, IntervalComparison.UsualIntervals.Append(now), (double)Wage.Value)
-            : WeedingOutcome<IntervalComparison>.Bad(plan.Refusals);
-        _intervals = compared.Value;
-        Refusals = compared.Refusals;
-        CompareWays(numbers.With("missed-percent", (double)Missed.Value));
+        _typed[field] = text;
+        Renew();
     }
 
-    private void CompareWays(WeedingNumbers numbers)
+    /// <summary>Moves a field to its next stop; from the number of the visit when nothing, or nothing good, is typed.</summary>
+    /// <param name="field">The field.</param>
+    /// <param name="direction">1 for more, -1 for less.</param>
+    public void Move(CostField field, int direction)
     {
-        VisitArea area = _session.Area with { Answers = _session.Area.Answers.SetItem(Interval, new Answer.Number(Rounds.Value)) };
-        AreaAdvice advice = _session.Advice with { Area = area };
-        WeedingOutcome<MoneyCase> money = MoneyCase.Of(
-            advice, _session.Visit.Date, _session.Knowledge, PriceBook.Of(_session.Knowledge), new MoneyTerms(Wage.Value, (int)Pots.Value));
-        WeedingOutcome<WaysCompared> ways = money.IsGood
-            ? WaysCompared.Of(money.Value with { Numbers = numbers, WageUsd = Wage.Value })
-            : WeedingOutcome<WaysCompared>.Bad(money.Refusals);
-        _ways = ways.Value;
-        Refusals = [.. Refusals, .. ways.Refusals];
+        // Nobody has said what is stopped: the first step says that nothing is.
+        decimal? from = Given(field) ?? Usual(field).Value;
+        Type(field, CostField.Write(from is { } value ? field.Next(value, direction) : field.Low));
     }
 
-    private static decimal WageOf(InterviewSession session) =>
-        session.Area.Answers.GetValueOrDefault(LabourRate) is Answer.Number rate
-            ? rate.Value
-            : session.Knowledge.Prices.GetValueOrDefault(LabourRate)?.Value ?? DefaultWage;
+    /// <summary>Reckons anew: the interview may have gone on. Nothing happens while a number is wrong.</summary>
+    public void Renew()
+    {
+        if (_sum is null || !IsStale)
+            _sum = CostSum.Of(_session, _prices, Terms());
+    }
 
-    private static decimal IntervalOf(VisitArea area) => area.Answers.GetValueOrDefault(Interval) is Answer.Number { Value: > 0 and var weeks }
-        ? Math.Clamp(Math.Round(weeks, MidpointRounding.AwayFromZero), 1, 52)
-        : MoneyCase.UsualInterval;
+    /// <summary>What is wrong with what is typed in a field; null when nothing is.</summary>
+    public string? ProblemOf(CostField field) => IsEmpty(field) || Given(field) is not null
+        ? null
+        : $"{field.Expected}, not '{TextOf(field).Trim()}'";
+
+    /// <summary>What stands beside a field: what is wrong with it; else its bar, and the number counted with when none is typed.</summary>
+    public AdviceLine Beside(CostField field)
+    {
+        if (ProblemOf(field) is { } problem)
+            return new AdviceLine($"! {problem}", LineTone.Warning);
+        (decimal? value, string from) = Usual(field);
+        string counted = !IsEmpty(field) ? ""
+            : value is { } number ? $"{Figures.Plain(number)}, {from}"
+            : from;
+        return new AdviceLine($"{field.Bar(Given(field) ?? value)} {counted}".TrimEnd(), LineTone.Quiet);
+    }
+
+    /// <summary>What is told of the field that the keys are in.</summary>
+    public AdviceLine About(CostField field) => ProblemOf(field) is { } problem
+        ? new AdviceLine($"{field.Label}: {problem}. Below stands the result of the last good numbers.", LineTone.Warning)
+        : new AdviceLine($"{field.Help}", LineTone.Quiet);
+
+    /// <summary>The result in lines that fit; a line of a way names it as its action.</summary>
+    /// <param name="width">Columns.</param>
+    public ImmutableArray<AdviceLine> Lines(int width) => [.. CostLines.Of(_sum, width)];
+
+    /// <summary>A way held against today's, with the working and what moves it, in lines that fit.</summary>
+    /// <param name="way">Id of a way of <see cref="Ways"/>.</param>
+    /// <param name="width">Columns.</param>
+    /// <exception cref="ArgumentException">There is no such way.</exception>
+    public ImmutableArray<AdviceLine> Against(string way, int width)
+    {
+        Way? held = Ways?.Ways.FirstOrDefault(one => one.Plan.Id == way);
+        if (held is null)
+            throw new ArgumentException($"there is no way '{way}'", nameof(way));
+        if (held == Ways!.Today)
+            return [.. CostLines.Items(held, width)];
+        string text = MoneyText.Against(Ways, WayAgainst.Of(Ways, held), Math.Clamp(width, Page.Narrowest, Page.Widest));
+        return [.. text.Trim('\n').Split('\n').Select(line => new AdviceLine(line, IsHeading(line) ? LineTone.Heading : LineTone.Plain))];
+    }
+
+    private static bool IsHeading(string line) =>
+        line.Any(char.IsLetter) && line.All(letter => !char.IsLetter(letter) || char.IsUpper(letter));
+
+    private bool IsEmpty(CostField field) => string.IsNullOrWhiteSpace(TextOf(field));
+
+    private decimal? Given(CostField field) => field.Read(TextOf(field));
+
+    private MoneyTerms Terms() => new(Given(CostField.Wage), (int?)Given(CostField.Pots))
+    {
+        IntervalWeeks = (int?)Given(CostField.Interval),
+        Missed = (double?)Given(CostField.Missed) / 100,
+        TodayControl = (double?)Given(CostField.Control) / 100,
+    };
+
+    /// <summary>What counts when nothing is typed, and where it comes from.</summary>
+    private (decimal? Value, string From) Usual(CostField field) =>
+        field == CostField.Pots ? (MoneyCase.UsualPots, "assumed")
+        : field == CostField.Wage ? Answer("labour-rate") is { } wage ? (wage, "your answer")
+            : _prices.Find("labour-rate") is { } price ? (price.Value, "price list") : (null, "not known")
+        : field == CostField.Interval ? Answer("weeding-interval") is { } weeks ? (weeks, "your answer") : (MoneyCase.UsualInterval, "assumed")
+        : field == CostField.Missed ? WeedingNumbers.Of(_session.Knowledge).Value is { } numbers
+            ? ((decimal)(numbers.Missed * 100), "usual") : (null, "not known")
+        : (null, "as recorded");
+
+    private decimal? Answer(string question) =>
+        _session.Area.Answers.GetValueOrDefault(question) is Answer.Number number ? number.Value : null;
 }

@@ -5,82 +5,115 @@ using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>What weeds cost here and what each way out costs: numbers above, moved or typed; figures below, at once.</summary>
+/// <summary>What the area costs: the numbers above, below them rounds and ways as soon as a number moves.</summary>
 internal sealed class CostSheet : Sheet
 {
-    private const int FieldsAt = 2;
+    private const int FieldsAt = 2, NoteRows = 2;
 
     private readonly CostDesk _desk;
     private readonly CostFieldRow[] _rows;
-    private readonly ListingView _lines;
-    private readonly Action<string> _open;
-    private ImmutableArray<AdviceLine> _shown = [];
+    private readonly TextRows _note;
+    private readonly ListingView _result;
+    private ImmutableArray<AdviceLine> _lines = [];
+    private bool _isAway;
 
     /// <param name="look">The look.</param>
-    /// <param name="desk">The numbers.</param>
-    /// <param name="open">Opens a way, by its id.</param>
-    public CostSheet(Look look, CostDesk desk, Action<string> open)
-        : base(look, $"What it costs: {desk.AreaName}")
+    /// <param name="area">Name of the area.</param>
+    /// <param name="desk">Its costs.</param>
+    /// <param name="open">Opens a way by its id.</param>
+    public CostSheet(Look look, string area, CostDesk desk, Action<string> open)
+        : base(look, $"What it costs: {area}")
     {
         _desk = desk;
-        _open = open;
-        _rows = [.. desk.Fields.Select((field, at) => new CostFieldRow(look, desk, field) { Y = FieldsAt + at })];
-        foreach (CostFieldRow row in _rows)
+        var invented = new TextRows(look) { Y = 1, Width = Dim.Fill(), Height = 1 };
+        invented.Show((CostDesk.Invented, LineTone.Quiet));
+        int note = FieldsAt + CostField.All.Length;
+        _note = new TextRows(look) { Y = note, Width = Dim.Fill(), Height = NoteRows };
+        _result = new ListingView(look, width => Row.Of(_lines = desk.Lines(width)))
         {
-            row.Changed += Renew;
-            row.Field.Entered += () => _lines?.SetFocus();
-            Add(row);
-        }
-
-        _lines = new ListingView(look, width => Row.Of(_shown = desk.Lines(width)))
-        {
-            Y = FieldsAt + _rows.Length + 1,
+            Y = note + NoteRows,
             Width = Dim.Fill(),
             Height = Dim.Fill(),
         };
-        _lines.Picked += OpenWay;
-        Add(_lines);
+        _result.Picked += line =>
+        {
+            if (line >= _lines.Length || _lines[line].Action is not { } way)
+                return;
+            _isAway = true;
+            open(way);
+        };
+        _result.HasFocusChanged += (_, _) => Renew();
+        Add(invented, _note, _result);
+        _rows = [.. CostField.All.Select((field, at) => new CostFieldRow(look, desk, field, () => FocusOn(at + 1)) { Y = FieldsAt + at })];
+        foreach (CostFieldRow row in _rows)
+        {
+            row.Changed += Renew;
+            Add(row);
+        }
+
         Renew();
     }
 
-    public override IReadOnlyList<View> Stops => [.. _rows.Select(row => row.Field), _lines];
+    public override IReadOnlyList<View> Stops => [.. _rows.Select(row => row.Field), _result];
 
-    public override string Keys => "+ and - move the number   Up and Down   PgUp PgDn read on   Enter way   Esc back";
+    public override string Keys => "Left and Right less and more   Enter next, or a way in full   PgDn   Esc back";
 
     private int At => Array.FindIndex(_rows, row => row.Field.HasFocus);
 
     public override bool Hear(Key key)
     {
-        int at = At;
-        if (at >= 0 && key == new Key('+'))
-            _desk.Step(_desk.Fields[at], +1);
-        else if (at >= 0 && key == new Key('-'))
-            _desk.Step(_desk.Fields[at], -1);
-        else if (at >= 0 && key == Key.CursorDown)
-            Stops[at + 1].SetFocus();
-        else if (at > 0 && key == Key.CursorUp)
-            Stops[at - 1].SetFocus();
-        else if (at >= 0 && key == Key.PageDown)
-            _lines.Scroll(+1);
-        else if (at >= 0 && key == Key.PageUp)
-            _lines.Scroll(-1);
+        if (At < 0)
+            return _result.HasFocus && key == Key.CursorUp && _result.At == 0 && FocusOn(_rows.Length - 1);
+        if (key == Key.PageDown)
+            _result.Scroll(+1);
+        else if (key == Key.PageUp)
+            _result.Scroll(-1);
+        else if (key == Key.CursorDown)
+            FocusOn(At + 1);
+        else if (key == Key.CursorUp)
+            FocusOn(Math.Max(0, At - 1));
+        else if (key == Key.CursorRight || key == new Key('+'))
+            _rows[At].Step(+1);
+        else if (key == Key.CursorLeft || key == new Key('-'))
+            _rows[At].Step(-1);
         else
             return false;
-        if (at >= 0 && key != Key.PageDown && key != Key.PageUp)
-            Renew();
         return true;
+    }
+
+    /// <summary>Whoever has looked at a way comes back to it, not to the first number.</summary>
+    public override void Enter()
+    {
+        if (_isAway)
+            _result.SetFocus();
+        else
+            base.Enter();
+        _isAway = false;
     }
 
     public override void Renew()
     {
-        foreach (CostFieldRow row in _rows)
+        foreach (CostFieldRow row in _rows ?? [])
             row.Renew();
-        _lines?.Renew();
+        AdviceLine about = _rows is null || At < 0
+            ? new AdviceLine("Enter on a way: what changes against today's, line by line.", LineTone.Quiet)
+            : _desk.About(CostField.All[At]);
+        _note.Show((about.Text, about.Tone));
+        _result.Renew();
     }
 
-    private void OpenWay(int line)
+    private bool FocusOn(int at)
     {
-        if (line < _shown.Length && _shown[line].Action is { } way)
-            _open(way);
+        if (at < _rows.Length)
+        {
+            _rows[at].Field.SetFocus();
+            return true;
+        }
+
+        _result.SetFocus();
+        int first = _lines.TakeWhile(line => line.Action is null).Count();
+        if (first < _lines.Length)
+            _result.PointAt(first);
+        return true;
     }
 }

@@ -52,9 +52,10 @@ internal sealed partial class MainWindow
     private void OpenCosts()
     {
         _page.Commit();
-        var desk = new CostDesk(_session);
+        CostDesk desk = _costs.Here();
+        string area = _session.Area.Name;
         Show(new CostSheet(
-            _look, desk, way => Show(new ReadingSheet(_look, $"What it costs: {desk.AreaName}", width => desk.Against(way, width)))));
+            _look, area, desk, way => Show(new ReadingSheet(_look, $"Against today's way: {area}", width => desk.Against(way, width)))));
     }
 
     private void OpenReasons(int line)

@@ -30,6 +30,7 @@ internal sealed partial class MainWindow : Window
     private readonly RuleView _rule;
     private readonly ListingView _advice;
     private readonly RateDesks _rates;
+    private readonly CostDesks _costs;
     private readonly Stack<Sheet> _sheets = new();
     private ImmutableArray<AdviceLine> _lines = [];
     private Pane _page;
@@ -47,6 +48,7 @@ internal sealed partial class MainWindow : Window
         _session = session;
         _settings = settings;
         _rates = new RateDesks(session);
+        _costs = new CostDesks(session);
         _look = settings.IsPlain ? Look.Plain : Look.Calm;
         SetScheme(_look.Scheme);
         BorderStyle = LineStyle.None;
@@ -140,6 +142,7 @@ internal sealed partial class MainWindow : Window
                         ? [("Go on with what was passed over", Next)]
                         : Array.Empty<(string, Action)>(),
                     ("Save the visit", Save),
+                    ("What it costs", OpenCosts),
                     ("Another area", () => Show(new AreasSheet(_look, _session))),
                     ("All questions of this area", () => Show(new QuestionsSheet(_look, _session))),
                     ("Leave", Leave),
@@ -194,8 +197,8 @@ internal sealed partial class MainWindow : Window
         string saved = _told ?? (_session.DraftTrouble is { } trouble ? $"NOT KEPT: {trouble}"
             : _session.IsSaved ? "" : "not saved");
         _head.Show(($"{place}   {_session.Progress}   {Answering.Date(_session.Visit.Date)}   {saved}", LineTone.Plain));
-        string keys = Frame.Width >= 115
-            ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F7 Back  F8 Next  F9 Rates  Ctrl+S Save  Ctrl+Q Leave"
+        string keys = Frame.Width >= 118
+            ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+Y Year  Ctrl+E Costs  Ctrl+S Save  Ctrl+Q Leave"
             : Frame.Width >= 80
             ? "F1 Help  F2 Areas  F3 Questions  F6 Advice  F9 Rates  Ctrl+S Save  Ctrl+Q Leave"
             : "F1 Help  F2 Areas  F6 Advice  Ctrl+S Save  Ctrl+Q Leave";

@@ -26,7 +26,7 @@ internal abstract class Pane : View
     public virtual bool Commit() => true;
 
     /// <summary>Puts the keys where this pane begins.</summary>
-    public void Enter() => (Stops.Count > 0 ? Stops[0] : this).SetFocus();
+    public virtual void Enter() => (Stops.Count > 0 ? Stops[0] : this).SetFocus();
 
     /// <summary>Puts things to press in one row.</summary>
     protected void AddInRow(Pos y, params PressView[] presses)

@@ -32,6 +32,44 @@ public class MoneyCaseTests
     public void Impossible_terms_are_refused(int wage, int pots, string why) =>
         Assert.Equal(why, Assert.Single(Yards.Case(s_yard, wage, pots).Refusals));
 
+    [Theory]
+    [InlineData(0, null, null)]
+    [InlineData(53, null, null)]
+    [InlineData(null, -0.1, null)]
+    [InlineData(null, 1.1, null)]
+    [InlineData(null, double.NaN, null)]
+    [InlineData(null, null, 1.01)]
+    public void Impossible_rounds_and_shares_are_refused(int? interval, double? missed, double? control)
+    {
+        var terms = new MoneyTerms(null, null) { IntervalWeeks = interval, Missed = missed, TodayControl = control };
+        Assert.Single(MoneyCase.Of(Yards.Case(s_yard).Value!.Advice, new DateOnly(2026, 4, 14), Yards.Knowledge, PriceBook.Of(Yards.Knowledge), terms).Refusals);
+    }
+
+    [Fact]
+    public void What_is_said_to_be_stopped_takes_the_place_of_the_records_and_of_no_mulch()
+    {
+        MoneyCase money = Yards.Case(s_yard.With("mulch", "bark")).Value!;
+        Way Today(double? control, VisitArea area) => WaysCompared.Of(
+            Yards.Case(area).Value! with { TodayControl = control }).Value!.Today;
+        double Pulled(double? control, VisitArea area) => Today(control, area).Season.Pulled;
+        Assert.NotEmpty(money.PastYear);
+        VisitArea mulched = money.Area;
+        Assert.Equal(Pulled(null, mulched with { Past = [] }), Pulled(0, mulched), 6);
+        Assert.True(Pulled(0, mulched) < Pulled(0, s_yard));
+        Assert.True(Pulled(0.9, mulched) < Pulled(0, mulched));
+        Assert.Equal(Today(null, mulched).OutlayUsd, Today(0.9, mulched).OutlayUsd);
+    }
+
+    [Fact]
+    public void A_practice_on_top_of_todays_way_keeps_what_is_said_to_be_stopped()
+    {
+        WaysCompared compared = WaysCompared.Of(Yards.Case(s_yard).Value! with { TodayControl = 1 }).Value!;
+        string practice = compared.Case.Advice.Clear.Select(clear => clear.Action).First(id =>
+            Yards.Knowledge.Practices.ContainsKey(id) && compared.Ways.All(way => way.Plan.Id != id) && compared.Find(id).IsGood);
+        Assert.Equal(compared.Today.Season.Pulled, compared.Find(practice).Value!.Season.Pulled, 9);
+        Assert.True(compared.Today.Season.Pulled < compared.Way("hands-6").Season.Pulled);
+    }
+
     [Fact]
     public void A_missing_wage_is_named()
     {

@@ -16,13 +16,13 @@ internal sealed class Bench : IDisposable
     private readonly MainWindow _window;
     private readonly SessionToken? _token;
 
-    public Bench(int width = 80, int height = 24, bool plain = false, Visit? recovered = null, Visit? visit = null)
+    public Bench(int width = 80, int height = 24, bool plain = false, Visit? recovered = null, Visit? visit = null, InterviewSession? session = null)
     {
         _app = Application.Create(new VirtualTimeProvider());
         _app.Init("ansi");
         _app.Driver!.SetScreenSize(width, height);
         Width = width;
-        Session = new InterviewSession(
+        Session = session ?? new InterviewSession(
             SmallTrade.Knowledge, new FakeAdvice(), visit ?? VisitEdits.Begin(new DateOnly(2026, 4, 14)), Keeper);
         _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, recovered, () => AsideTimes++));
         _token = _app.Begin(_window);

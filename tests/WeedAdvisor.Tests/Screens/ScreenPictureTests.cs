@@ -55,6 +55,23 @@ public sealed class ScreenPictureTests
     [Fact]
     public void Screen_rate_problem() => Matches(AtStrip(new Bench()).Type("40").Press(Key.Enter).Type("56.7 lb"));
 
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void Screen_costs(int width, int height) => Matches(
+        new Bench(width, height, session: DemoYard.Yard()).Press(Key.E.WithCtrl, Key.CursorRight, Key.CursorDown).Type("21.50"));
+
+    [Fact]
+    public void Screen_costs_wrong_number() => Matches(
+        new Bench(session: DemoYard.Yard()).Press(Key.E.WithCtrl).Type("many"));
+
+    [Fact]
+    public void Screen_costs_way() => Matches(
+        new Bench(session: DemoYard.Yard()).Press([Key.E.WithCtrl, .. Enumerable.Repeat(Key.Enter, 6)]));
+
+    [Fact]
+    public void Screen_costs_refused() => Matches(new Bench(session: DemoYard.Yard(area: "bark-pile")).Press(Key.E.WithCtrl));
+
     [Fact]
     public void Screen_reasons() => Matches(
         new Bench(visit: MistHouse()).Press(Key.F6, Key.Enter, Key.Space));
