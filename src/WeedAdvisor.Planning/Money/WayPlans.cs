@@ -44,6 +44,13 @@ internal static class WayPlans
             : new WayPlan(action.Id, $"{action.Name}, {Every(money.IntervalWeeks)}", money.IntervalWeeks, [new WayPart(action, weeks)]);
     }
 
+    /// <summary>A cover and a preemergence, both at today's rounds.</summary>
+    public static WayPlan Together(WayPlan cover, WayPlan preemergence) => new(
+        $"{cover.Id}-and-{preemergence.Id}",
+        $"{cover.Parts[0].Action.Name} and {preemergence.Parts[0].Action.Name}, {Every(cover.IntervalWeeks)}",
+        cover.IntervalWeeks,
+        [.. cover.Parts, .. preemergence.Parts]);
+
     /// <summary>A sprayed way done with a boom.</summary>
     public static WayPlan ByBoom(WayPlan sprayed) => sprayed with
     {

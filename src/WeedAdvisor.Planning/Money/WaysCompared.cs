@@ -18,6 +18,8 @@ public sealed record NotCompared(string Action, string Name, string Because);
 public sealed record WaysCompared(
     MoneyCase Case, Way Today, ImmutableArray<Way> Ways, ImmutableArray<NotCompared> Left)
 {
+    private const string Cover = "cover";
+
     /// <summary>Reckons the ways of an area; refused when today's way lacks a price.</summary>
     public static WeedingOutcome<WaysCompared> Of(MoneyCase money)
     {
@@ -32,8 +34,10 @@ public sealed record WaysCompared(
         ways.AddRange(AtBestInterval(money, WayPlans.Hands(money.IntervalWeeks), interval => WayPlans.Hands(interval)));
         Way[] alone = [.. WayPlans.Comparable(money).Select(action => Alone(money, action, left)).OfType<Way>()];
         ways.AddRange(alone);
-        foreach (Way best in Best(alone))
+        Way[] bests = [.. Best(alone)];
+        foreach (Way best in bests)
             ways.AddRange(AtBestInterval(money, best.Plan, interval => WayPlans.At(best.Plan, interval)));
+        ways.AddRange(Together(money, bests));
 
         if (alone.Where(way => WayPlans.IsForBoom(way.Plan.Parts[0].Action)).MinBy(way => (way.Usd, way.Plan.Id)) is { } sprayed)
             ways.AddRange(Reckoned(money, WayPlans.ByBoom(sprayed.Plan), left));
@@ -85,11 +89,24 @@ public sealed record WaysCompared(
         .OrderBy(group => group.Key, StringComparer.Ordinal)
         .Select(group => group.OrderBy(way => way.Usd).ThenBy(way => way.Plan.Id, StringComparer.Ordinal).First());
 
+    // The cheapest cover with the cheapest granules and with the cheapest spray, each at the interval that suits it best.
+    private static IEnumerable<Way> Together(MoneyCase money, Way[] bests)
+    {
+        if (bests.FirstOrDefault(way => KindOf(way.Plan.Parts[0].Action) == Cover) is not { } cover)
+            yield break;
+        foreach (Way other in bests.Where(way => way != cover))
+        {
+            WayPlan plan = WayPlans.Together(cover.Plan, other.Plan);
+            Way atToday = WayCosting.Of(money, plan, Variation.None).Value!;
+            yield return AtBestInterval(money, plan, interval => WayPlans.At(plan, interval)).FirstOrDefault(atToday);
+        }
+    }
+
     private static string KindOf(CatalogueAction action) => action switch
     {
         Treatment { Formulation: "GR" } => "granules",
         Treatment => "spray",
-        Practice { Kind: "covering" } => "cover",
+        Practice { Kind: "covering" } => Cover,
         _ => "",
     };
 

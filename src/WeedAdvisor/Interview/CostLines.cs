@@ -60,8 +60,8 @@ internal static class CostLines
         }
 
         string applied = money.TodayControl is { } share
-            ? $"By hand, while what you apply stops {Figures.Percent(share)}."
-            : "By hand alone: what was applied counts until it runs out.";
+            ? $"What you apply stops {Figures.Percent(share)}."
+            : "What was applied counts until it runs out.";
         foreach (AdviceLine line in Text($"{WeedingText.CheapestAt(compared)} {applied}", width, LineTone.Quiet))
             yield return line;
     }

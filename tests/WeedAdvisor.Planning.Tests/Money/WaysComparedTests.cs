@@ -32,6 +32,38 @@ public class WaysComparedTests
     }
 
     [Fact]
+    public void The_best_cover_goes_with_the_best_granules_and_the_best_spray()
+    {
+        Way[] both = [.. s_compared.Ways.Where(way => way != s_compared.Today && way.Plan.Parts.Length == 2)];
+        Assert.Equal(2, both.Length);
+        Assert.All(both, way =>
+        {
+            Assert.Equal("bark-mulch", way.Plan.Parts[0].Action.Id);
+            Assert.All(way.Plan.Parts, part => Assert.Contains(s_compared.Case.Advice.Clear, clear => clear.Action == part.Action.Id));
+
+            // At the same rounds either alone leaves more to pull.
+            WaysCompared same = WaysCompared.Of(s_compared.Case with { IntervalWeeks = way.Plan.IntervalWeeks }).Value!;
+            Assert.All(way.Plan.Parts, part => Assert.True(way.Season.Pulled < same.Way(part.Action.Id).Season.Pulled));
+        });
+        Assert.Equal(["flumioxazin-granule", "s-metolachlor-spray"], both.Select(way => way.Plan.Parts[1].Action.Id).Order());
+    }
+
+    [Fact]
+    public void Without_a_clear_cover_nothing_is_put_together()
+    {
+        MoneyCase money = s_compared.Case;
+        var bare = money with
+        {
+            Advice = money.Advice with
+            {
+                Clear = [.. money.Advice.Clear.Where(clear => money.Knowledge.ActionOf(clear.Action) is not Knowledge.Records.Practice { Kind: "covering" })],
+            },
+        };
+        Assert.DoesNotContain(
+            WaysCompared.Of(bare).Value!.Ways, way => way.Plan.Id != WayPlan.Today && way.Plan.Parts.Length > 1);
+    }
+
+    [Fact]
     public void Today_counts_what_went_on_in_the_year_before()
     {
         Assert.Equal(
