@@ -8,6 +8,12 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// </summary>
 internal static class ActiveDoses
 {
+    /// <summary>
+    /// Limits are kept in kilograms to two places, and were published in pounds: 0.75 lb/acre is 0.8406 kg/ha and stands as
+    /// 0.84. Half of the last place is allowed on top, or two uses of 0.375 lb would break a limit that they keep.
+    /// </summary>
+    public const decimal RoundingKgPerHa = 0.005m;
+
     private const decimal KgPerHaInLbPerAcre = 0.45359237m / 0.40468564224m;
 
     /// <summary>All actives together, kilograms per hectare; null when no rate is published.</summary>

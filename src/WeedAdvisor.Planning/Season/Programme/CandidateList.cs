@@ -68,7 +68,7 @@ internal sealed class CandidateList(
         if (treatment.UsesPerYear is { } uses)
             return (int)decimal.Floor(uses);
         if (treatment.YearlyLimitKgAiHa is { } limit && TotalKgPerHa(treatment) is { } dose and > 0)
-            return (int)decimal.Floor(limit / dose);
+            return (int)decimal.Floor((limit + ActiveDoses.RoundingKgPerHa) / dose);
         return IsLimited(treatment) ? null : Numbers.Whole(SeasonNumbers.UnknownUses);
     }
 

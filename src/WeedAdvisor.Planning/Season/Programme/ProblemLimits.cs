@@ -34,7 +34,7 @@ internal static class ProblemLimits
         IEnumerable<Search.ActiveLimit> Both(Knowledge.Records.ActiveLimit limit)
         {
             if (limit.KgAiHaPerYear is { } kg)
-                yield return new(limit.Active, kg, SeasonHistory.KgBefore(area, year, limit.Active, knowledge));
+                yield return new(limit.Active, kg + ActiveDoses.RoundingKgPerHa, SeasonHistory.KgBefore(area, year, limit.Active, knowledge));
             if (limit.UsesPerYear is { } uses)
                 yield return new(limit.Active + Uses, uses, SeasonHistory.UsesBefore(area, year, limit.Active, knowledge));
         }
