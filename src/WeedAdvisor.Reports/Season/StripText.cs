@@ -10,8 +10,7 @@ namespace WeedAdvisor.Reports.Season;
 public static class StripText
 {
     /// <summary>Columns of the names.</summary>
-    internal const int NameColumns = 22;
-
+    public const int NameColumns = 22;
 
     /// <summary>What the characters mean.</summary>
     public const string Key = "# held   + partly held   o comes up and is not held   . does not come up   - nothing may go on";
@@ -35,8 +34,8 @@ public static class StripText
         _ => '.',
     };
 
-    // A month with too few columns before the next one goes without its name.
-    private static string Months(Strip strip)
+    /// <summary>The names of the months over 52 columns; one with too few columns before the next goes without its name.</summary>
+    public static string Months(Strip strip)
     {
         var line = new StringBuilder(new string(' ', SeasonYear.Weeks));
         for (int i = 0; i < strip.Months.Length; i++)

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
@@ -8,141 +10,258 @@ using WeedAdvisor.Reports.Season;
 namespace WeedAdvisor.Interview;
 
 /// <summary>
-/// The season plan of the area that the interview is at, while wishes are tried: weeks closed, products dropped, rotation
-/// loosened. Every change is planned anew at once and compared with the first plan.
+/// The season plan of the area that the interview is at, while wishes are tried: weeks closed, products dropped or kept,
+/// rotation loosened. Every change is planned anew at once and compared with the first plan.
 /// </summary>
-public sealed class SeasonDesk
+public sealed partial class SeasonDesk
 {
-    private const int MostApplications = 12;
+    /// <summary>
+    /// The most products with a wish of their own. What clashes is found by trying sets of wishes: many more would be felt.
+    /// </summary>
+    internal const int MostProducts = 12;
 
     private readonly InterviewSession _session;
-    private readonly YearPlan? _first;
+    private readonly SeasonRequest _wanted;
+    private readonly Stack<SeasonRequest> _before = new();
+    private YearPlan? _first;
     private SeasonSearch? _search;
 
-    /// <summary>Asks the rules for every week and makes the first plan.</summary>
-    public SeasonDesk(InterviewSession session)
+    /// <summary>Begins with a year that is not read yet.</summary>
+    /// <param name="session">The interview; the plan is for its area and day.</param>
+    /// <param name="wanted">Wishes to begin with; null for none.</param>
+    public SeasonDesk(InterviewSession session, SeasonRequest? wanted = null)
     {
         _session = session;
-        AreaName = session.Area.Name;
-        WeedingOutcome<SeasonCase> season = SeasonCase.Of(
-            session.Knowledge, session.AdviceOn, session.Visit.Date, session.Area, new SeasonRequest());
-        Refusals = season.Refusals;
-        if (season.IsGood)
-            Plan = _first = Planned(season.Value);
+        _wanted = wanted ?? new SeasonRequest();
+        Area = session.Area;
+        Day = session.Visit.Date;
     }
 
-    /// <summary>The name of the area.</summary>
-    public string AreaName { get; }
+    /// <summary>The area as it was when the desk was opened.</summary>
+    public VisitArea Area { get; }
 
-    /// <summary>The plan under the present wishes; null when the area can't be planned.</summary>
+    /// <summary>The day of the visit.</summary>
+    public DateOnly Day { get; }
+
+    /// <summary>The name of the area.</summary>
+    public string AreaName => Area.Name;
+
+    /// <summary>Whether the year is read; until then there is neither a plan nor a refusal.</summary>
+    public bool IsRead { get; private set; }
+
+    /// <summary>The plan under the present wishes; null when it is not read or the area can't be planned.</summary>
     public YearPlan? Plan { get; private set; }
 
     /// <summary>Why the area can't be planned; empty when it can.</summary>
-    public ImmutableArray<string> Refusals { get; }
+    public ImmutableArray<string> Refusals { get; private set; } = [];
 
-    /// <summary>The week under the cursor.</summary>
+    /// <summary>The wishes as they now stand.</summary>
+    public SeasonRequest Wishes => Plan?.Case.Request ?? _wanted;
+
+    /// <summary>By how much the plan is dearer than the first, US dollars for 1000 pots; null when one of them does not exist.</summary>
+    public decimal? DearerUsd => Plan?.Plan?.Total - _first?.Plan?.Total;
+
+    /// <summary>The week under the cursor, 0 to 51.</summary>
     public int Week { get; private set; }
 
     /// <summary>The strip; null when the area can't be planned.</summary>
-    public Strip? Strip => Plan is { } plan ? Reports.Season.Strip.Of(plan) : null;
+    public Strip? Strip { get; private set; }
 
-    private SeasonRequest Request => Plan!.Case.Request;
+    /// <summary>Asks the rules for every week and makes the first plan. Takes up to half a second; once read it stays.</summary>
+    public void Read()
+    {
+        if (IsRead)
+            return;
+        IsRead = true;
+        WeedingOutcome<SeasonCase> season = SeasonCase.Of(_session.Knowledge, _session.AdviceOn, Day, Area, new SeasonRequest());
+        Refusals = season.Refusals;
+        if (!season.IsGood)
+            return;
+        _first = Planned(season.Value);
+        Show(_first);
+        Week = _first.Plan?.Applications.FirstOrDefault()?.Week ?? 0;
+
+        // What an answer has barred since cannot be asked for any more.
+        HashSet<string> can = [.. season.Value.Treatments.Select(treatment => treatment.Id)];
+        Ask(_wanted with { MustUse = [.. _wanted.MustUse.Where(can.Contains)] });
+    }
+
+    /// <summary>Whether a week is closed by a wish.</summary>
+    public bool IsClosed(int week) => Wishes.Closed.Contains(week);
 
     /// <summary>Moves the cursor by weeks.</summary>
-    public void Move(int weeks) => Week = Math.Clamp(Week + weeks, 0, SeasonYear.Weeks - 1);
+    public void Move(int weeks)
+    {
+        Week = Math.Clamp(Week + weeks, 0, SeasonYear.Weeks - 1);
+        ForgetTrouble();
+    }
+
+    /// <summary>Moves the cursor to the next application, or to the one before; it stays where there is none.</summary>
+    /// <param name="direction">1 for the next, -1 for the one before.</param>
+    public void MoveToApplication(int direction)
+    {
+        IEnumerable<int> weeks = (Plan?.Plan?.Applications ?? []).Select(one => one.Week);
+        Week = direction > 0
+            ? weeks.Where(week => week > Week).DefaultIfEmpty(Week).First()
+            : weeks.Where(week => week < Week).DefaultIfEmpty(Week).Last();
+        ForgetTrouble();
+    }
 
     /// <summary>Closes the week under the cursor, or opens it again.</summary>
-    public void ToggleWeek() => Toggle([Week]);
+    public void ToggleWeek()
+    {
+        if (Plan is not null)
+            Toggle([Week], $"Week of {Answering.Date(DayUnderCursor)}");
+    }
 
-    /// <summary>Closes the month under the cursor, or opens it again.</summary>
+    /// <summary>Closes the month under the cursor; opens it when all of it is closed.</summary>
     public void ToggleMonth()
     {
+        if (Plan is not { } plan)
+            return;
         DateOnly day = DayUnderCursor;
-        Toggle([.. Enumerable.Range(0, SeasonYear.Weeks).Where(week => Plan!.Case.Year.DayOf(week) is var one && one.Month == day.Month && one.Year == day.Year)]);
+        Toggle(
+            [
+                .. Enumerable.Range(0, SeasonYear.Weeks)
+                    .Where(week => plan.Case.Year.DayOf(week) is var one && one.Month == day.Month && one.Year == day.Year),
+            ],
+            day.ToString("MMMM yyyy", CultureInfo.InvariantCulture));
     }
 
     /// <summary>Drops the product that goes on in the week under the cursor; where nothing does, takes back the last one dropped.</summary>
     public void DropOrTakeBack()
     {
-        if (Plan?.Plan?.Applications.FirstOrDefault(one => one.Week == Week) is { } one)
-            Change(Request with { Dropped = Request.Dropped.Add(one.Name) });
-        else if (Plan is not null && !Request.Dropped.IsEmpty)
-            Change(Request with { Dropped = Request.Dropped.RemoveAt(Request.Dropped.Length - 1) });
+        SeasonRequest wishes = Wishes;
+        if (Use is { } use)
+        {
+            Product(
+                wishes with { Dropped = wishes.Dropped.Add(use.Name), MustUse = wishes.MustUse.Remove(use.Name) },
+                $"{Name(use.Name)} dropped");
+        }
+        else if (wishes.Dropped is [.., var last])
+        {
+            Change(wishes with { Dropped = wishes.Dropped.Remove(last) }, $"{Name(last)} may go on again");
+        }
+        else
+        {
+            Tell("Nothing goes on in this week: go to an application with Up or Down.");
+        }
+    }
+
+    /// <summary>
+    /// Asks that the product of the week under the cursor goes on some time, or lets it go; where nothing goes on, lets go
+    /// the last one asked for.
+    /// </summary>
+    public void KeepOrLetGo()
+    {
+        SeasonRequest wishes = Wishes;
+        if (Use is { } use && !wishes.MustUse.Contains(use.Name))
+            Product(wishes with { MustUse = wishes.MustUse.Add(use.Name) }, $"{Name(use.Name)} must go on");
+        else if ((Use?.Name ?? wishes.MustUse.LastOrDefault()) is { } kept)
+            Change(wishes with { MustUse = wishes.MustUse.Remove(kept) }, $"{Name(kept)} need not go on");
+        else
+            Tell("Nothing goes on in this week: go to an application with Up or Down.");
     }
 
     /// <summary>Goes on to the next rotation: once, twice, any number running.</summary>
-    public void NextRotation() => Change(Request with
-    {
-        RunOfSite = Request.RunOfSite switch
+    public void NextRotation() => Change(
+        Wishes with
         {
-            1 => 2,
-            2 => null,
-            _ => 1,
+            RunOfSite = Wishes.RunOfSite switch
+            {
+                1 => 2,
+                2 => null,
+                _ => 1,
+            },
         },
-    });
+        "Rotation changed");
 
-    /// <summary>Allows more applications, or fewer.</summary>
+    /// <summary>Allows one application more, or one fewer than the plan now has.</summary>
+    /// <param name="more">1 for more, -1 for fewer.</param>
     public void AllowMore(int more)
     {
         if (Plan is not { } plan)
             return;
-        int most = plan.Case.Problem.Wishes.AtMost ?? MostApplications;
-        Change(Request with { AtMost = Math.Clamp(most + more, 0, MostApplications) });
+        int most = plan.Case.Problem.Wishes.AtMost ?? SeasonYear.Weeks;
+
+        // A limit above what the plan has changes nothing: fewer is counted from the plan.
+        int from = more < 0 ? Math.Min(most, plan.Plan?.Applications.Length ?? most) : most;
+        int now = Math.Clamp(from + more, 0, SeasonYear.Weeks);
+        if (now != most)
+            Change(Wishes with { AtMost = now }, $"At most {SeasonLines.Applications(now)}");
+    }
+
+    /// <summary>Takes the last change back.</summary>
+    public void Undo()
+    {
+        if (_before.TryPop(out SeasonRequest? before))
+        {
+            Ask(before);
+            Tell("Last change taken back");
+        }
+        else
+        {
+            Tell("There is no change to take back.");
+        }
     }
 
     /// <summary>Takes all wishes back.</summary>
-    public void Reset() => Change(new SeasonRequest());
-
-    /// <summary>What can be said of the week under the cursor.</summary>
-    public AdviceLine AboutWeek()
+    public void Reset()
     {
-        if (Plan is not { } plan)
-            return new AdviceLine("", LineTone.Plain);
-        string week = $"Week of {Answering.Date(DayUnderCursor)}";
-        if (plan.Plan?.Applications.FirstOrDefault(one => one.Week == Week) is { } one)
-            return new AdviceLine($"{week}: to put on: {_session.Knowledge.Treatments[one.Name].Name}.", LineTone.Heading);
-        if (plan.Closed.FirstOrDefault(span => Week >= span.FromWeek && Week <= span.ToWeek) is { } closed)
-            return new AdviceLine($"{week}: nothing may go on, {closed.Because}", LineTone.Warning);
-        string open = string.Join(", ", plan.Escapes
-            .Where(span => Week >= span.FromWeek && Week <= span.ToWeek)
-            .Select(span => _session.Knowledge.Weeds[span.Weed].Name));
-        return new AdviceLine(open.Length > 0 ? $"{week}: gets through: {open}." : $"{week}: what comes up is held.", LineTone.Plain);
+        if (!IsFree(Wishes))
+            Change(new SeasonRequest(), "All wishes taken back");
     }
-
-    /// <summary>The plan in lines that fit: wishes, what goes on, what it costs.</summary>
-    public ImmutableArray<AdviceLine> Lines(int width) =>
-        Fitted(Plan is { } plan ? SeasonLines.Of(plan, _first!, _session.Knowledge) : Refusals.Select(line => new AdviceLine(line, LineTone.Warning)), width);
-
-    /// <summary>All work by day, all that gets through, what was assumed, in lines that fit.</summary>
-    public ImmutableArray<AdviceLine> Details(int width) =>
-        Plan is { } plan ? Fitted(SeasonLines.Details(plan, _session.Knowledge), width) : [];
 
     private DateOnly DayUnderCursor => Plan!.Case.Year.DayOf(Week);
 
-    private static ImmutableArray<AdviceLine> Fitted(IEnumerable<AdviceLine> lines, int width) =>
-    [
-        .. lines.SelectMany(line => line.Text.Length <= width
-            ? [line]
-            : Wrapping.Lines(line.Text, width, "", "  ").Select(part => line with { Text = part })),
-    ];
+    private SeasonApplication? Use => Plan?.Plan?.Applications.FirstOrDefault(one => one.Week == Week);
 
-    private void Toggle(ImmutableArray<int> weeks)
+    private static bool IsFree(SeasonRequest wishes) =>
+        wishes.Closed.IsEmpty && wishes.Dropped.IsEmpty && wishes.MustUse.IsEmpty && wishes.AtMost is null && wishes.RunOfSite == 1;
+
+    private void Toggle(ImmutableArray<int> weeks, string what)
+    {
+        ImmutableSortedSet<int> closed = Wishes.Closed;
+        bool opens = weeks.All(closed.Contains);
+        Change(
+            Wishes with { Closed = opens ? closed.Except(weeks) : closed.Union(weeks) },
+            $"{what} {(opens ? "open again" : "closed")}");
+    }
+
+    private void Product(SeasonRequest wishes, string told)
+    {
+        if (wishes.Dropped.Length + wishes.MustUse.Length > MostProducts)
+            Tell(FormattableString.Invariant($"No more than {MostProducts} products can be dropped or kept at once."));
+        else
+            Change(wishes, told);
+    }
+
+    private void Change(SeasonRequest wishes, string told)
     {
         if (Plan is null)
             return;
-        ImmutableSortedSet<int> closed = Request.Closed;
-        Change(Request with { Closed = weeks.All(closed.Contains) ? closed.Except(weeks) : closed.Union(weeks) });
+        _before.Push(Wishes);
+        Ask(wishes);
+        Tell(told);
     }
 
-    private void Change(SeasonRequest request)
+    private void Ask(SeasonRequest wishes) =>
+        Show(IsFree(wishes) ? _first! : Planned(_first!.Case.With(wishes, _session.Knowledge)));
+
+    private void Show(YearPlan plan)
     {
-        if (Plan is { } plan)
-            Plan = Planned(plan.Case.With(request, _session.Knowledge));
+        Plan = plan;
+        Strip = Strip.Of(plan);
     }
 
     private YearPlan Planned(SeasonCase season)
     {
-        _search = SeasonSearch.Prepare(season.Problem, _search);
-        return SeasonPlanner.Quick(season, _session.Knowledge, _search);
+        var search = SeasonSearch.Prepare(season.Problem, _search);
+        YearPlan plan = SeasonPlanner.Quick(season, _session.Knowledge, search);
+
+        // A search that found no plan has learned nothing that the next one could use.
+        if (plan.Plan is not null)
+            _search = search;
+        return plan;
     }
 }

@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Reports.Season;
 using WeedAdvisor.Reports.Text;
 
@@ -10,34 +12,49 @@ namespace WeedAdvisor.Interview;
 /// <summary>A season plan in lines for the screen.</summary>
 internal static class SeasonLines
 {
-    /// <summary>Wishes, what goes on, what it costs and how that compares with the first plan.</summary>
-    public static IEnumerable<AdviceLine> Of(YearPlan plan, YearPlan first, KnowledgeBase knowledge)
-    {
-        yield return new AdviceLine(Wishes(plan), LineTone.Quiet);
-        if (plan.Plan is not { } best)
-        {
-            yield return new AdviceLine($"These wishes cannot all be met: {string.Join("; ", plan.Clash)}. Drop or loosen one.", LineTone.Warning);
-            yield break;
-        }
+    /// <summary>A number of applications.</summary>
+    public static string Applications(int count) => Figures.Count(count, "application", "applications");
 
-        yield return new AdviceLine(
-            $"{Figures.Dollars(best.Total)} for 1000 pots: preventives {Figures.Dollars(best.ApplicationCost)}, hands {Figures.Dollars(best.EscapeCost)}; hands alone {Figures.Dollars(plan.HandsOnlyUsd)}{Against(best, first)}",
+    /// <summary>The wishes in few words.</summary>
+    public static string Short(YearPlan plan)
+    {
+        SeasonRequest request = plan.Case.Request;
+        string run = request.RunOfSite is { } times ? FormattableString.Invariant($"{times}") : "any";
+        string closed = request.Closed.IsEmpty ? "" : $"   {Figures.Count(request.Closed.Count, "week", "weeks")} closed";
+        return FormattableString.Invariant($"at most {plan.Case.Problem.Wishes.AtMost}   rotation {run}{closed}");
+    }
+
+    /// <summary>What the year costs.</summary>
+    public static AdviceLine Money(YearPlan plan)
+    {
+        string hands = $"hands alone {Figures.Dollars(plan.HandsOnlyUsd)}";
+        if (plan.Plan is not { } best)
+            return new AdviceLine($"1000 pots: no plan; {hands}", LineTone.Warning);
+        string proof = best.Proven ? "proven" : $"not proven, {Figures.Dollars(best.Gap)} less at most";
+        return new AdviceLine(
+            $"1000 pots: {Figures.Dollars(best.Total)} = preventives {Figures.Dollars(best.ApplicationCost)} + hands {Figures.Dollars(best.EscapeCost)} ({proof}); {hands}",
             LineTone.Heading);
-        if (best.Applications.IsEmpty)
+    }
+
+    /// <summary>What goes on, the application of one week marked, then the wishes.</summary>
+    public static IEnumerable<AdviceLine> Of(YearPlan plan, int week, KnowledgeBase knowledge)
+    {
+        if (plan.Plan is { Applications.IsEmpty: true })
             yield return new AdviceLine(SeasonWords.Nothing(plan), LineTone.Plain);
+        ImmutableArray<SeasonApplication> uses = plan.Plan?.Applications ?? [];
         Strip strip = Strip.Of(plan);
-        for (int i = 0; i < best.Applications.Length; i++)
+        for (int i = 0; i < uses.Length; i++)
         {
-            SeasonApplication one = best.Applications[i];
+            SeasonApplication one = uses[i];
             Treatment treatment = knowledge.Treatments[one.Name];
             string groups = string.Join("+", treatment.Actives.Select(active => active.Group ?? "none").Distinct());
+            string must = plan.Case.Request.MustUse.Contains(one.Name) ? ", must go on" : "";
             yield return new AdviceLine(
-                $"{strip.Letters[i]}  {Figures.Day(plan.Case.Year.DayOf(one.Week))}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}",
-                LineTone.Plain);
+                $"{(one.Week == week ? '>' : ' ')} {strip.Letters[i]}  {Figures.Day(plan.Case.Year.DayOf(one.Week))}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
+                one.Week == week ? LineTone.Heading : LineTone.Plain);
         }
 
-        yield return new AdviceLine(
-            best.Proven ? "Proven: nothing under these rules and wishes costs less." : "Stopped early: not proven.", LineTone.Quiet);
+        yield return new AdviceLine(Wishes(plan, knowledge), LineTone.Quiet);
         yield return new AdviceLine("The label is the law. Run the advice again on the day. Prices are invented until you give yours.", LineTone.Quiet);
     }
 
@@ -46,7 +63,7 @@ internal static class SeasonLines
     {
         yield return new AdviceLine("All work, by day", LineTone.Heading);
         foreach (PlannedWork work in plan.Work)
-            yield return new AdviceLine($"{Figures.Day(work.Day)}  {SeasonWords.Kind(work.Kind)}: {work.Text}", LineTone.Plain);
+            yield return new AdviceLine($"{Days(work)}  {What(work)}", LineTone.Plain);
         yield return new AdviceLine("What gets through", LineTone.Heading);
         foreach (EscapeSpan span in plan.Escapes.OrderByDescending(span => span.Usd))
         {
@@ -54,12 +71,41 @@ internal static class SeasonLines
                 $"{knowledge.Weeds[span.Weed].Name}, {Figures.Day(plan.Case.Year.DayOf(span.FromWeek))} to {Figures.Day(plan.Case.Year.DayOf(span.ToWeek + 1).AddDays(-1))}: about {span.Seedlings:0} seedlings, {Figures.Dollars(span.Usd)}"), LineTone.Plain);
         }
 
+        if (!plan.Closed.IsEmpty)
+            yield return new AdviceLine("When nothing may go on", LineTone.Heading);
+        foreach (ClosedSpan span in plan.Closed)
+        {
+            yield return new AdviceLine(
+                $"{Figures.Day(plan.Case.Year.DayOf(span.FromWeek))} to {Figures.Day(plan.Case.Year.DayOf(span.ToWeek + 1).AddDays(-1))}: {span.Because}",
+                LineTone.Plain);
+        }
+
         yield return new AdviceLine("Assumed", LineTone.Heading);
         foreach (string assumed in plan.Assumed)
             yield return new AdviceLine(assumed, LineTone.Quiet);
     }
 
-    private static string Wishes(YearPlan plan)
+    /// <summary>How a plan compares with the first one.</summary>
+    /// <param name="dearer">By how much it is dearer, US dollars; null when one of them does not exist.</param>
+    public static string Against(decimal? dearer) => dearer switch
+    {
+        > 0 => $"{Figures.Dollars(dearer.Value)} dearer than at first",
+        < 0 => $"{Figures.Dollars(-dearer.Value)} cheaper than at first",
+        0 => "It costs the same as at first",
+        null => "There is nothing to compare it with",
+    };
+
+    private static string Days(PlannedWork work) =>
+        work.Day == work.LastDay ? Figures.Day(work.Day) : $"{Figures.Day(work.Day)} to {Figures.Day(work.LastDay)[5..]}";
+
+    // Some sentences name the kind of work themselves.
+    private static string What(PlannedWork work)
+    {
+        string kind = SeasonWords.Kind(work.Kind);
+        return work.Text.StartsWith(kind, StringComparison.OrdinalIgnoreCase) ? work.Text : $"{kind}: {work.Text}";
+    }
+
+    private static string Wishes(YearPlan plan, KnowledgeBase knowledge)
     {
         SeasonRequest request = plan.Case.Request;
         string rotation = request.RunOfSite switch
@@ -69,13 +115,9 @@ internal static class SeasonLines
             null => "no rotation",
         };
         string closed = request.Closed.IsEmpty ? "" : $"; {Figures.Count(request.Closed.Count, "week", "weeks")} closed";
-        string dropped = request.Dropped.IsEmpty ? "" : $"; without {string.Join(", ", request.Dropped)}";
-        return $"At most {plan.Case.Problem.Wishes.AtMost} applications; {rotation}{closed}{dropped}.";
-    }
+        return $"At most {Applications(plan.Case.Problem.Wishes.AtMost ?? SeasonYear.Weeks)}; {rotation}{closed}{Named("without", request.Dropped)}{Named("surely with", request.MustUse)}.";
 
-    private static string Against(SeasonPlan best, YearPlan first) => first.Plan is not { } before || before.Total == best.Total
-        ? ""
-        : best.Total > before.Total
-            ? $"; {Figures.Dollars(best.Total - before.Total)} dearer than at first"
-            : $"; {Figures.Dollars(before.Total - best.Total)} cheaper than at first";
+        string Named(string word, ImmutableArray<string> ids) =>
+            ids.IsEmpty ? "" : $"; {word} {string.Join(", ", ids.Select(id => knowledge.Treatments[id].Name))}";
+    }
 }

@@ -31,12 +31,43 @@ internal sealed class HelpSheet : Sheet
 
     private readonly ListingView _list;
 
+    /// <summary>The keys of the season plan.</summary>
+    public static readonly (string Key, string Does)[] Season =
+    [
+        ("Left, Right", "the week before, the week after; with Ctrl four of them; Home and End too"),
+        ("Up, Down", "the application before, the application after"),
+        ("Space", "close the week: nothing may go on in it; again: open it"),
+        ("M", "close or open the month"),
+        ("D", "drop the product that goes on in the week; elsewhere: take back the last one dropped"),
+        ("K", "keep the product that goes on in the week: it must go on some time; again: let it go"),
+        ("R", "rotation: how often running a site of action may go on: once, twice, any number"),
+        ("- and +", "one application fewer than planned; one more allowed"),
+        ("U", "take the last change back"),
+        ("0", "no wishes: the first plan"),
+        ("Page Down", "read on below the strip; Page Up back"),
+        ("Enter", "all work by day, what gets through, when nothing may go on"),
+        ("Esc", "back to the interview; the wishes stay"),
+        ("", ""),
+        ("", "A, B, C stand in the week in which an application goes on. # held: four fifths or more of what comes up is "
+            + "stopped. + partly: half or more. o: it comes up and less than half is stopped. A dot: it does not come up. "
+            + "- nothing may go on. x closed by your wish."),
+    ];
+
+    /// <summary>The keys of the interview.</summary>
     public HelpSheet(Look look)
+        : this(look, s_keys)
+    {
+    }
+
+    /// <param name="look">The look.</param>
+    /// <param name="keys">The keys and what they do.</param>
+    public HelpSheet(Look look, IReadOnlyList<(string Key, string Does)> keys)
         : base(look, "Keys")
     {
+        int column = Math.Max(10, keys.Max(key => key.Key.Length) + 2);
         _list = new ListingView(look, width => Row.Of(
             [
-                .. s_keys.Select(key => (key.Key.PadRight(10), key.Does)),
+                .. keys.Select(key => (key.Key.PadRight(key.Key.Length == 0 ? 0 : column), key.Does)),
                 ("", ""),
                 ("", "Every answer is kept at once, so that a closed terminal or a power cut loses none. An answer that is "
                     + "missing never makes a chemical look allowed."),

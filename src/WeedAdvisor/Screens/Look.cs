@@ -1,5 +1,6 @@
 using Terminal.Gui.Drawing;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Reports.Season;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace WeedAdvisor.Screens;
@@ -14,6 +15,9 @@ internal sealed record Look
     public required Attribute Warning { get; init; }
 
     public required Attribute Quiet { get; init; }
+
+    /// <summary>A week in which a weed comes up and is not held.</summary>
+    public required Attribute Open { get; init; }
 
     /// <summary>The line under the cursor, where the keys go.</summary>
     public required Attribute Cursor { get; init; }
@@ -31,6 +35,7 @@ internal sealed record Look
         Heading = Pair("#a9d18e", "#18211c", TextStyle.Bold),
         Warning = Pair("#f0c674", "#18211c"),
         Quiet = Pair("#9aaba0", "#18211c"),
+        Open = Pair("#ff9d8a", "#18211c"),
         Cursor = Pair("#10170f", "#a9d18e"),
         Bar = Pair("#dbe2d6", "#2c3a31"),
         Field = Pair("#ffffff", "#3a4a40"),
@@ -43,6 +48,7 @@ internal sealed record Look
         Heading = Bare(TextStyle.Bold),
         Warning = Bare(TextStyle.Bold),
         Quiet = Bare(TextStyle.None),
+        Open = Bare(TextStyle.Bold),
         Cursor = Bare(TextStyle.Reverse),
         Bar = Bare(TextStyle.Reverse),
         Field = Bare(TextStyle.Underline),
@@ -54,6 +60,14 @@ internal sealed record Look
         LineTone.Warning => Warning,
         LineTone.Quiet => Quiet,
         _ => Normal,
+    };
+
+    public Attribute Of(Cover cover) => cover switch
+    {
+        Cover.Held => Heading,
+        Cover.Partly => Warning,
+        Cover.Open => Open,
+        _ => Quiet,
     };
 
     /// <summary>The look as a scheme in which every role is set, so that none is derived.</summary>

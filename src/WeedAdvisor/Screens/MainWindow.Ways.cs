@@ -44,9 +44,13 @@ internal sealed partial class MainWindow
     private void OpenSeason()
     {
         _page.Commit();
-        var desk = new SeasonDesk(_session);
+        SeasonDesk desk = _seasons.Here();
         Show(new SeasonSheet(
-            _look, desk, () => Show(new ReadingSheet(_look, $"The year: {desk.AreaName}", width => desk.Details(width)))));
+            _look,
+            desk,
+            Later,
+            () => Show(new ReadingSheet(_look, $"The year: {desk.AreaName}", width => desk.Details(width))),
+            () => Show(new HelpSheet(_look, HelpSheet.Season))));
     }
 
     private void OpenCosts()
@@ -57,6 +61,14 @@ internal sealed partial class MainWindow
         Show(new CostSheet(
             _look, area, desk, way => Show(new ReadingSheet(_look, $"Against today's way: {area}", width => desk.Against(way, width)))));
     }
+
+    /// <summary>Does something once what stands on the screen now is drawn.</summary>
+    private void Later(Action deed) => _app.AddTimeout(TimeSpan.FromMilliseconds(1), () =>
+    {
+        deed();
+        ShowBars();
+        return false;
+    });
 
     private void OpenReasons(int line)
     {

@@ -31,6 +31,7 @@ internal sealed partial class MainWindow : Window
     private readonly ListingView _advice;
     private readonly RateDesks _rates;
     private readonly CostDesks _costs;
+    private readonly SeasonDesks _seasons;
     private readonly Stack<Sheet> _sheets = new();
     private ImmutableArray<AdviceLine> _lines = [];
     private Pane _page;
@@ -49,6 +50,7 @@ internal sealed partial class MainWindow : Window
         _settings = settings;
         _rates = new RateDesks(session);
         _costs = new CostDesks(session);
+        _seasons = new SeasonDesks(session);
         _look = settings.IsPlain ? Look.Plain : Look.Calm;
         SetScheme(_look.Scheme);
         BorderStyle = LineStyle.None;
@@ -142,6 +144,7 @@ internal sealed partial class MainWindow : Window
                         ? [("Go on with what was passed over", Next)]
                         : Array.Empty<(string, Action)>(),
                     ("Save the visit", Save),
+                    ("Plan the year", OpenSeason),
                     ("What it costs", OpenCosts),
                     ("Another area", () => Show(new AreasSheet(_look, _session))),
                     ("All questions of this area", () => Show(new QuestionsSheet(_look, _session))),
@@ -200,7 +203,7 @@ internal sealed partial class MainWindow : Window
         string keys = Frame.Width >= 118
             ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+Y Year  Ctrl+E Costs  Ctrl+S Save  Ctrl+Q Leave"
             : Frame.Width >= 80
-            ? "F1 Help  F2 Areas  F3 Questions  F6 Advice  F9 Rates  Ctrl+S Save  Ctrl+Q Leave"
+            ? "F1 Help  F2 Areas  F6 Advice  F9 Rates  Ctrl+: Y Year  E Costs  S Save  Q Leave"
             : "F1 Help  F2 Areas  F6 Advice  Ctrl+S Save  Ctrl+Q Leave";
         if (_sheets.Count > 0)
             keys = _sheets.Peek().Keys;

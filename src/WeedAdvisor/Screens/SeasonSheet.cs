@@ -1,70 +1,77 @@
 using System.Drawing;
+using System.Text;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>The season plan of the area: the strip above, what goes on and what it costs below. Every wish is planned at once.</summary>
+/// <summary>The season plan of the area: what it costs, the strip, what goes on. Every wish is planned at once.</summary>
 internal sealed class SeasonSheet : Sheet
 {
-    private const int NoteRows = 2;
+    private const int MoneyAt = 1, LeastLines = 5, MostNoteRows = 3, WidthForAll = 80, WidthForWords = 119;
 
     private readonly SeasonDesk _desk;
-    private readonly TextRows _note;
+    private readonly Action _details, _help;
+    private readonly TextRows _money, _change, _key;
     private readonly StripView _strip;
     private readonly ListingView _lines;
 
     /// <param name="look">The look.</param>
     /// <param name="desk">The plan.</param>
+    /// <param name="later">Does something once the screen is drawn.</param>
     /// <param name="details">Opens the work and the escapes.</param>
-    public SeasonSheet(Look look, SeasonDesk desk, Action details)
-        : base(look, $"The year: {desk.AreaName}")
+    /// <param name="help">Opens the help on the keys.</param>
+    public SeasonSheet(Look look, SeasonDesk desk, Action<Action> later, Action details, Action help)
+        : base(look, desk.Title)
     {
         _desk = desk;
-        _note = new TextRows(look) { Y = 1, Width = Dim.Fill(), Height = NoteRows };
-        _strip = new StripView(look, desk) { Y = 1 + NoteRows, Width = Dim.Fill(), Height = desk.Plan is null ? 0 : 1 };
+        _details = details;
+        _help = help;
+        _money = new TextRows(look) { Y = MoneyAt, Width = Dim.Fill() };
+        _change = new TextRows(look) { Width = Dim.Fill() };
+        _strip = new StripView(look, desk) { Width = Dim.Fill() };
+        _key = new TextRows(look) { Width = Dim.Fill(), Height = 1 };
         _lines = new ListingView(look, width => Row.Of(desk.Lines(width))) { Width = Dim.Fill(), Height = Dim.Fill() };
-        _lines.Picked += _ => details();
-        _strip.Moved += ShowWeek;
-        Details = details;
-        Add(_note, _strip, _lines);
-        Arrange();
-        ShowWeek();
+        _lines.Picked += _ => Open();
+        _strip.Moved += Renew;
+        Add(_money, _change, _strip, _key, _lines);
+        Renew();
+        if (!desk.IsRead)
+            later(Read);
     }
 
     public override IReadOnlyList<View> Stops => _desk.Plan is null ? [_lines] : [_strip, _lines];
 
     public override string Keys => _desk.Plan is null
-        ? "Esc back"
-        : "←→ week  Space close  M month  D drop  R rotate  +/- most  0 reset  Enter work";
+        ? "F1 Keys   Esc back"
+        : Columns >= WidthForWords
+        ? "F1 Keys  ←→ week  ↑↓ application  Space close  M month  D drop  K keep  R rotate  +-  U undo  0 reset  Enter work  Esc"
+        : Columns < WidthForAll
+        ? "F1 Keys  ←→ week  Space close  D drop  Enter work  Esc back"
+        : "F1 Keys  Space close  M month  D drop  K keep  R rotate  +-  U undo  Enter  Esc";
 
-    private Action Details { get; }
+    // The bar is written before a new size has come down to the sheet.
+    private int Columns => SuperView?.Frame.Width ?? Frame.Width;
 
     public override bool Hear(Key key)
     {
+        if (key == Key.F1)
+        {
+            _help();
+            return true;
+        }
+
         if (_desk.Plan is null)
             return false;
-        if (key == Key.Space)
-            Change(_desk.ToggleWeek);
-        else if (key == Key.M || key == Key.M.WithShift)
-            Change(_desk.ToggleMonth);
-        else if (key == Key.D || key == Key.D.WithShift)
-            Change(_desk.DropOrTakeBack);
-        else if (key == Key.R || key == Key.R.WithShift)
-            Change(_desk.NextRotation);
-        else if (key == new Key('+'))
-            Change(() => _desk.AllowMore(+1));
-        else if (key == new Key('-'))
-            Change(() => _desk.AllowMore(-1));
-        else if (key == Key.D0)
-            Change(_desk.Reset);
-        else if (key == Key.Enter)
-            Details();
+        if (key == Key.Enter)
+            Open();
         else if (key == Key.PageDown)
             _lines.Scroll(+1);
         else if (key == Key.PageUp)
             _lines.Scroll(-1);
+        else if (Wish(key) is { } change)
+            Change(change);
         else
             return false;
         return true;
@@ -72,9 +79,13 @@ internal sealed class SeasonSheet : Sheet
 
     public override void Renew()
     {
-        ShowWeek();
+        Heading = _desk.Title;
+        _money.Show((_desk.Money.Text, _desk.Money.Tone));
+        _change.Show((_desk.LastChange.Text, _desk.LastChange.Tone));
+        _key.Show((_desk.Plan is null ? "" : SeasonDesk.Key, LineTone.Quiet));
         _strip.SetNeedsDraw();
         _lines.Renew(toTop: true);
+        Arrange();
     }
 
     /// <inheritdoc/>
@@ -84,15 +95,36 @@ internal sealed class SeasonSheet : Sheet
         Arrange();
     }
 
-    // The lines keep at least five rows; a strip that is too high for that loses its last weeds, which cost least.
-    private void Arrange()
+    private Action? Wish(Key key) => key == Key.Space
+        ? _desk.ToggleWeek
+        : (char)Rune.ToLowerInvariant(key.AsRune).Value switch
+        {
+            'm' => _desk.ToggleMonth,
+            'd' => _desk.DropOrTakeBack,
+            'k' => _desk.KeepOrLetGo,
+            'r' => _desk.NextRotation,
+            '+' or '=' => () => _desk.AllowMore(+1),
+            '-' => () => _desk.AllowMore(-1),
+            'u' => _desk.Undo,
+            '0' => _desk.Reset,
+            _ => null,
+        };
+
+    // The sheet may have been left before its turn came.
+    private void Read()
     {
-        if (_lines is null)
+        _desk.Read();
+        if (SuperView is null)
             return;
-        const int LeastLines = 5;
-        int rows = Math.Clamp(_strip.Rows, 0, Math.Max(0, Frame.Height - 1 - NoteRows - LeastLines));
-        _strip.Height = rows;
-        _lines.Y = 1 + NoteRows + rows;
+        Renew();
+        if (_lines.HasFocus)
+            Enter();
+    }
+
+    private void Open()
+    {
+        if (_desk.Plan is not null)
+            _details();
     }
 
     private void Change(Action change)
@@ -101,9 +133,21 @@ internal sealed class SeasonSheet : Sheet
         Renew();
     }
 
-    private void ShowWeek()
+    // The lines keep a few rows; a strip that is too high for that loses its last weeds, which cost least.
+    private void Arrange()
     {
-        AdviceLine about = _desk.AboutWeek();
-        _note.Show((about.Text, about.Tone));
+        if (_lines is null)
+            return;
+        int width = Math.Max(8, Frame.Width);
+        int money = Math.Clamp(_money.RowsAt(width), 1, MostNoteRows), change = Math.Clamp(_change.RowsAt(width), 1, MostNoteRows);
+        _money.Height = money;
+        _change.Y = MoneyAt + money;
+        _change.Height = change;
+        int top = MoneyAt + money + change;
+        int rows = Math.Clamp(_strip.Rows, 0, Math.Max(0, Frame.Height - top - 1 - LeastLines));
+        _strip.Y = top;
+        _strip.Height = rows;
+        _key.Y = top + rows;
+        _lines.Y = top + rows + (_desk.Plan is null ? 0 : 1);
     }
 }

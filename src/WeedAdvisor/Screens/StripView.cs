@@ -10,7 +10,7 @@ namespace WeedAdvisor.Screens;
 /// <summary>The year as a strip with a cursor over its weeks. Each grade has its character as well as its colour.</summary>
 internal sealed class StripView : View
 {
-    private const int PageOfWeeks = 4;
+    private const int PageOfWeeks = 4, HeadRows = 2, LeastName = 5;
 
     private readonly Look _look;
     private readonly SeasonDesk _desk;
@@ -29,27 +29,30 @@ internal sealed class StripView : View
     public event Action? Moved;
 
     /// <summary>Rows that the strip needs.</summary>
-    public int Rows => _desk.Strip is { } strip ? strip.Rows.Length + 2 : 0;
+    public int Rows => _desk.Strip is { } strip ? strip.Rows.Length + HeadRows : 0;
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
+        for (int y = 0; y < Viewport.Height; y++)
+            Put(0, y, new string(' ', Viewport.Width), _look.Normal);
         if (_desk.Strip is not { } strip)
             return true;
-        string[] lines = [.. StripText.Lines(strip)];
-        int names = lines.Length > 0 ? lines[0].Length - SeasonYear.Weeks : 0;
-        for (int y = 0; y < Viewport.Height; y++)
+
+        // In a narrow window the names give way, never the weeks.
+        int left = Math.Clamp(Viewport.Width - SeasonYear.Weeks - 1, LeastName, StripText.NameColumns);
+        Cells(left, 0, "", StripText.Months(strip), _ => _look.Quiet);
+        Cells(left, 1, "goes on", string.Concat(strip.Marks.Select((mark, week) => mark ?? Empty(strip, week))),
+            week => strip.Marks[week] is null ? _look.Quiet : _look.Heading);
+        int room = Viewport.Height - HeadRows;
+        int shown = strip.Rows.Length <= room ? strip.Rows.Length : Math.Max(0, room - 1);
+        for (int i = 0; i < shown; i++)
         {
-            string line = y < lines.Length ? lines[y] : "";
-            for (int x = 0; x < Viewport.Width; x++)
-            {
-                char mark = x < line.Length ? line[x] : ' ';
-                bool isCursor = HasFocus && x == names + _desk.Week && y < lines.Length;
-                SetAttribute(isCursor ? _look.Cursor : Tone(mark, y, x >= names));
-                Move(x, y);
-                AddStr(mark.ToString());
-            }
+            StripRow row = strip.Rows[i];
+            Cells(left, HeadRows + i, row.Name, string.Concat(row.Weeks.Select(StripText.Character)), week => _look.Of(row.Weeks[week]));
         }
 
+        if (shown < strip.Rows.Length && room > 0)
+            Put(1, HeadRows + shown, $"and {strip.Rows.Length - shown} weeds more that cost less; a higher window shows them", _look.Quiet);
         return true;
     }
 
@@ -62,24 +65,34 @@ internal sealed class StripView : View
             : key == Key.Home ? -SeasonYear.Weeks
             : key == Key.End ? SeasonYear.Weeks
             : 0;
-        if (weeks == 0)
+        if (key == Key.CursorDown || key == Key.CursorUp)
+            _desk.MoveToApplication(key == Key.CursorDown ? +1 : -1);
+        else if (weeks != 0)
+            _desk.Move(weeks);
+        else
             return false;
-        _desk.Move(weeks);
         SetNeedsDraw();
         Moved?.Invoke();
         return true;
     }
 
-    private Attribute Tone(char mark, int row, bool isWeek)
+    private char Empty(Strip strip, int week) => _desk.IsClosed(week) ? 'x' : strip.Shut[week] ? '-' : ' ';
+
+    private void Cells(int left, int y, string name, string cells, Func<int, Attribute> of)
     {
-        if (row < 2 || !isWeek)
-            return row == 1 && isWeek && mark is >= 'A' and <= 'Z' ? _look.Heading : _look.Normal;
-        return mark switch
-        {
-            '#' => _look.Heading,
-            'o' => _look.Warning,
-            '.' => _look.Quiet,
-            _ => _look.Normal,
-        };
+        if (y >= Viewport.Height)
+            return;
+        Put(1, y, name.Length >= left ? name[..(left - 1)] : name, _look.Normal);
+        for (int week = 0; week < cells.Length; week++)
+            Put(1 + left + week, y, cells[week].ToString(), HasFocus && week == _desk.Week ? _look.Cursor : of(week));
+    }
+
+    private void Put(int x, int y, string text, Attribute attribute)
+    {
+        if (x >= Viewport.Width)
+            return;
+        SetAttribute(attribute);
+        Move(x, y);
+        AddStr(text[..Math.Min(text.Length, Viewport.Width - x)]);
     }
 }

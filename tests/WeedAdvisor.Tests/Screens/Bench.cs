@@ -12,13 +12,14 @@ namespace WeedAdvisor.Tests.Screens;
 /// <summary>The screens on a bench: no terminal, keys by hand, the picture as text.</summary>
 internal sealed class Bench : IDisposable
 {
+    private readonly VirtualTimeProvider _time = new();
     private readonly IApplication _app;
     private readonly MainWindow _window;
     private readonly SessionToken? _token;
 
     public Bench(int width = 80, int height = 24, bool plain = false, Visit? recovered = null, Visit? visit = null, InterviewSession? session = null)
     {
-        _app = Application.Create(new VirtualTimeProvider());
+        _app = Application.Create(_time);
         _app.Init("ansi");
         _app.Driver!.SetScreenSize(width, height);
         Width = width;
@@ -68,6 +69,7 @@ internal sealed class Bench : IDisposable
     /// <summary>Lets what was put off happen, and draws.</summary>
     public Bench Settle()
     {
+        _time.Advance(TimeSpan.FromMilliseconds(10));
         _app.TimedEvents!.RunTimers();
         Draw();
         return this;

@@ -33,7 +33,7 @@ public sealed class CostScreenTests
         bench.Press(Key.CursorDown, Key.Enter);
         Says(bench, "HANDS ALONE, WEEDED EVERY 2 WEEKS AGAINST TODAY'S WAY");
         bench.Press(Key.Esc, Key.Esc);
-        Says(bench, "Ctrl+Q Leave");
+        Says(bench, "Q Leave");
     }
 
     [Fact]
