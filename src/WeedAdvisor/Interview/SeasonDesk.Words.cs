@@ -85,6 +85,11 @@ public sealed partial class SeasonDesk
         return [.. week, .. Fitted(SeasonLines.Of(plan, Week, _session.Knowledge), width)];
     }
 
+    /// <summary>Which of the lines is the application under the cursor; -1 when none is.</summary>
+    /// <param name="width">Columns.</param>
+    public int LineOfApplication(int width) =>
+        Use is null ? -1 : Lines(width).ToList().FindIndex(line => line.Text.StartsWith(SeasonLines.Here));
+
     /// <summary>All work by day, all that gets through, what was assumed, in lines that fit.</summary>
     /// <param name="width">Columns.</param>
     public ImmutableArray<AdviceLine> Details(int width) =>

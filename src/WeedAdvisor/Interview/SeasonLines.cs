@@ -12,6 +12,9 @@ namespace WeedAdvisor.Interview;
 /// <summary>A season plan in lines for the screen.</summary>
 internal static class SeasonLines
 {
+    /// <summary>What the line of the application under the cursor begins with.</summary>
+    public const char Here = '>';
+
     /// <summary>A number of applications.</summary>
     public static string Applications(int count) => Figures.Count(count, "application", "applications");
 
@@ -32,7 +35,7 @@ internal static class SeasonLines
             return new AdviceLine($"1000 pots: no plan; {hands}", LineTone.Warning);
         string proof = best.Proven ? "proven" : $"not proven, {Figures.Dollars(best.Gap)} less at most";
         return new AdviceLine(
-            $"1000 pots: {Figures.Dollars(best.Total)} = preventives {Figures.Dollars(best.ApplicationCost)} + hands {Figures.Dollars(best.EscapeCost)} ({proof}); {hands}",
+            $"1000 pots: {Figures.Dollars(best.Total)}, {proof}: preventives {Figures.Dollars(best.ApplicationCost)}, hands {Figures.Dollars(best.EscapeCost)}; {hands}",
             LineTone.Heading);
     }
 
@@ -50,7 +53,7 @@ internal static class SeasonLines
             string groups = string.Join("+", treatment.Actives.Select(active => active.Group ?? "none").Distinct());
             string must = plan.Case.Request.MustUse.Contains(one.Name) ? ", must go on" : "";
             yield return new AdviceLine(
-                $"{(one.Week == week ? '>' : ' ')} {strip.Letters[i]}  {Figures.Day(plan.Case.Year.DayOf(one.Week))}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
+                $"{(one.Week == week ? Here : ' ')} {strip.Letters[i]}  {Figures.Day(plan.Case.Year.DayOf(one.Week))}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
                 one.Week == week ? LineTone.Heading : LineTone.Plain);
         }
 

@@ -86,6 +86,7 @@ internal sealed class SeasonSheet : Sheet
         _strip.SetNeedsDraw();
         _lines.Renew(toTop: true);
         Arrange();
+        ShowApplication();
     }
 
     /// <inheritdoc/>
@@ -93,6 +94,14 @@ internal sealed class SeasonSheet : Sheet
     {
         base.OnFrameChanged(frame);
         Arrange();
+    }
+
+    // In a low window the application under the cursor must not stay below the edge.
+    private void ShowApplication()
+    {
+        int at = _desk.LineOfApplication(Math.Max(8, _lines.Viewport.Width - 2));
+        if (at >= 0)
+            _lines.PointAt(at);
     }
 
     private Action? Wish(Key key) => key == Key.Space

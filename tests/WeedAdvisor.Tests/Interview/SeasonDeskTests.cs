@@ -15,7 +15,7 @@ public sealed class SeasonDeskTests
         SeasonPlan plan = desk.Plan!.Plan!;
         string lines = Text(desk);
         Assert.Contains(plan.Applications[0].Name.Split('-')[0], lines, StringComparison.OrdinalIgnoreCase);
-        Assert.Contains("(proven)", desk.Money.Text, StringComparison.Ordinal);
+        Assert.Contains(", proven: preventives $", desk.Money.Text, StringComparison.Ordinal);
         Assert.Contains("The label is the law", lines, StringComparison.Ordinal);
     }
 
