@@ -81,7 +81,14 @@ public static class SeasonText
 
         private void Drawn(YearPlan plan)
         {
+            const int Columns = StripText.NameColumns + SeasonYear.Weeks;
             page.Gap();
+            if (page.Width < Columns)
+            {
+                page.Write(0, FormattableString.Invariant($"The strip of the year needs {Columns} columns: use --width {Columns} or more."));
+                return;
+            }
+
             foreach (string line in StripText.Lines(Strip.Of(plan)))
                 page.Drawn(0, line);
             page.Write(0, StripText.Key);

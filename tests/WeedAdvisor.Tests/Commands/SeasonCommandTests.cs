@@ -45,6 +45,15 @@ public sealed class SeasonCommandTests
     }
 
     [Fact]
+    public void A_page_too_narrow_for_the_strip_says_so_and_cuts_nothing()
+    {
+        string text = Run("--width", "40").Out;
+        Assert.Contains("needs 74 columns", text.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("WHAT GOES ON", text, StringComparison.Ordinal);
+        Assert.All(text.Split('\n'), line => Assert.True(line.Length <= 40, line));
+    }
+
+    [Fact]
     public void A_year_asked_twice_is_the_same_to_the_byte() => Assert.Equal(Run("--full").Out, Run("--full").Out);
 
     [Fact]
