@@ -33,7 +33,7 @@ public sealed class Advisor
     /// <summary>Compiles the judgements of a knowledge base.</summary>
     public static Advisor Of(KnowledgeBase knowledge) => new(knowledge);
 
-    /// <summary>The advice for every area of a visit. Areas do not depend on each other; many are shared out over the cores.</summary>
+    /// <summary>The advice for every area of a visit. Areas share no more than their roof; many are shared out over the cores.</summary>
     public VisitAdvice Advise(Visit visit)
     {
         var advice = new AreaAdvice[visit.Areas.Length];
@@ -51,16 +51,15 @@ public sealed class Advisor
             for (int i = first; i < advice.Length; i += step)
             {
                 if (live is null)
-                    live = Open(visit.Date, visit.Areas[i]);
+                    live = Open(AreaCase.Of(visit, i));
                 else
-                    live.Change(visit.Areas[i]);
+                    live.Change(AreaCase.Of(visit, i));
                 advice[i] = live.Advice;
             }
         }
     }
 
     /// <summary>A line to one area: change an answer and read the new advice.</summary>
-    /// <param name="date">The day of the visit.</param>
     /// <param name="area">The area as it now stands.</param>
-    public LiveAdvice Open(DateOnly date, VisitArea area) => new(Knowledge, _engine.Open(), _builder, date, area);
+    public LiveAdvice Open(AreaCase area) => new(Knowledge, _engine.Open(), _builder, area);
 }

@@ -3,7 +3,6 @@ using WeedAdvisor.Inference.Assembly;
 using WeedAdvisor.Inference.Engine;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference;
 
@@ -13,15 +12,12 @@ public sealed class LiveAdvice
     private readonly KnowledgeBase _knowledge;
     private readonly EngineSession _session;
     private readonly AdviceBuilder _builder;
-    private DateOnly _date;
 
-    internal LiveAdvice(
-        KnowledgeBase knowledge, EngineSession session, AdviceBuilder builder, DateOnly date, VisitArea area)
+    internal LiveAdvice(KnowledgeBase knowledge, EngineSession session, AdviceBuilder builder, AreaCase area)
     {
         _knowledge = knowledge;
         _session = session;
         _builder = builder;
-        _date = date;
         Advice = Change(area);
     }
 
@@ -29,13 +25,6 @@ public sealed class LiveAdvice
     public AreaAdvice Advice { get; private set; }
 
     /// <summary>Replaces what is known of the area; only what no longer follows is withdrawn.</summary>
-    public AreaAdvice Change(VisitArea area) =>
-        Advice = _builder.Of(area, _session.Change(AreaFacts.Of(_knowledge, _date, area)));
-
-    /// <summary>Replaces what is known of the area and the day on which it is looked at.</summary>
-    public AreaAdvice Change(VisitArea area, DateOnly date)
-    {
-        _date = date;
-        return Change(area);
-    }
+    public AreaAdvice Change(AreaCase area) =>
+        Advice = _builder.Of(area.Area, area.Date, _session.Change(AreaFacts.Of(_knowledge, area)));
 }

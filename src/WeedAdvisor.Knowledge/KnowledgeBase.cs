@@ -75,6 +75,10 @@ public sealed record KnowledgeBase
     public CatalogueAction? ActionOf(string id) =>
         Practices.TryGetValue(id, out Practice? practice) ? practice : Treatments.GetValueOrDefault(id);
 
+    /// <summary>The record of an earlier application; null when its product is not in the catalogue.</summary>
+    public Treatment? RecordOf(PastApplication past) =>
+        past.Treatment is { } id ? Treatments.GetValueOrDefault(id) : null;
+
     /// <summary>The question with this id, or null.</summary>
     public Question? QuestionOf(string id) => Questions.FirstOrDefault(question => question.Id == id);
 }

@@ -16,6 +16,7 @@ public class AdviceBenchmarks
     private LiveAdvice _live = null!;
     private VisitArea[] _answers = null!;
     private int _next;
+    private DateOnly _day;
 
     [Params(1, 10, 100, 1000)]
     public int Areas { get; set; }
@@ -35,12 +36,13 @@ public class AdviceBenchmarks
             area with { Answers = area.Answers.SetItem("surface-moisture", new Answer.Words(WordSet.Of(["wet"]))) },
             area with { Answers = area.Answers.SetItem("surface-moisture", new Answer.Words(WordSet.Of(["dry-between"]))) },
         ];
-        _live = _advisor.Open(demo.Date, area);
+        _day = demo.Date;
+        _live = _advisor.Open(AreaCase.Alone(_day, area));
     }
 
     [Benchmark]
     public object Advise() => _advisor.Advise(_demo);
 
     [Benchmark]
-    public object ChangeOneAnswer() => _live.Change(_answers[_next++ % 2]);
+    public object ChangeOneAnswer() => _live.Change(AreaCase.Alone(_day, _answers[_next++ % 2]));
 }

@@ -19,7 +19,7 @@ internal static class SeasonOfVisit
         Advisor advisor = Advisor.Of(knowledge);
         Visit visit = knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "demo-spring").Visit;
         VisitArea area = visit.Areas.Single(one => one.Id == "container-yard");
-        SeasonCase season = SeasonCase.Of(advisor, visit.Date, area, new SeasonRequest()).Value!;
+        SeasonCase season = SeasonCase.Of(advisor, AreaCase.Alone(visit.Date, area), new SeasonRequest()).Value!;
         SeasonSearch search = SeasonSearch.Prepare(season.Problem);
         YearPlan plan = SeasonPlanner.Quick(season, knowledge, search);
         SeasonCase dropped = season.With(new SeasonRequest { Dropped = [plan.Plan!.Applications[0].Name] }, knowledge);
@@ -28,7 +28,7 @@ internal static class SeasonOfVisit
         to.WriteLine();
         to.WriteLine("| | median | worst |");
         to.WriteLine("| --- | --- | --- |");
-        Row(to, "the rules asked for 52 weeks", () => SeasonCase.Of(advisor, visit.Date, area, new SeasonRequest()));
+        Row(to, "the rules asked for 52 weeks", () => SeasonCase.Of(advisor, AreaCase.Alone(visit.Date, area), new SeasonRequest()));
         Row(to, "proven plan, from nothing", () => SeasonPlanner.Quick(season, knowledge, SeasonSearch.Prepare(season.Problem)));
         Row(to, "after a product is dropped", () => SeasonPlanner.Quick(dropped, knowledge, SeasonSearch.Prepare(dropped.Problem, search)));
         Row(to, "after a month is closed", () => SeasonPlanner.Quick(closed, knowledge, SeasonSearch.Prepare(closed.Problem, search)));

@@ -43,7 +43,7 @@ public sealed class JudgementReadingTests
     [InlineData("weed: { kind: [broadleaf, bryophyte] }", "Word broadleaf, bryophyte")]
     [InlineData("weed: { rated-as: annual-grasses }", "Word annual-grasses")]
     [InlineData("crop: { is-a: hollies }", "Word hollies")]
-    [InlineData("past: { result: [injury, unknown] }", "Word injury, unknown")]
+    [InlineData("past: { result: [injury, escapes] }", "Word escapes, injury")]
     [InlineData("past: { groups: \"14\" }", "Word 14")]
     [InlineData("past: { actives: oxadine }", "Word oxadine")]
     public void A_test_is_read(string pattern, string expected) =>

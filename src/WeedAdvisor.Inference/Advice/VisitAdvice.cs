@@ -23,7 +23,7 @@ public sealed record AreaAdvice
     /// <summary>What was concluded about the area, certain ones first, then by certainty and id.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
-    /// <summary>Clear actions, best first.</summary>
+    /// <summary>Clear actions, best first; those that are clear unless a doubt holds come after those that are clear.</summary>
     public required ImmutableArray<ClearAction> Clear { get; init; }
 
     /// <summary>Actions that something speaks for but that wait for an answer, in ordinal order of id.</summary>
@@ -31,6 +31,9 @@ public sealed record AreaAdvice
 
     /// <summary>Actions that must not be used here, in ordinal order of id.</summary>
     public required ImmutableArray<BarredAction> Barred { get; init; }
+
+    /// <summary>Actions that more speaks against than for, or that nothing speaks for, in ordinal order of id.</summary>
+    public ImmutableArray<NotAdvisedAction> NotAdvised { get; init; } = [];
 
     /// <summary>Cautions for the whole area, in ordinal order of judgement.</summary>
     public required ImmutableArray<AreaCaution> Cautions { get; init; }
@@ -68,6 +71,15 @@ public sealed record ClearAction
 {
     /// <summary>The action's id.</summary>
     public required string Action { get; init; }
+
+    /// <summary><see cref="ActionStatus.Clear"/> or <see cref="ActionStatus.ClearUnless"/>.</summary>
+    public ActionStatus Status { get; init; } = ActionStatus.Clear;
+
+    /// <summary>What has to be known before no doubt can outweigh it, in order; empty when it is clear.</summary>
+    public ImmutableArray<Need> Unless { get; init; } = [];
+
+    /// <summary>The doubts that could still outweigh it; empty when it is clear.</summary>
+    public ImmutableArray<Reason> Doubts { get; init; } = [];
 
     /// <summary>Its rank, from 1.</summary>
     public required int Rank { get; init; }
@@ -145,7 +157,26 @@ public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, Im
 /// <param name="Because">The certain bars, hardest first.</param>
 /// <param name="Sources">Keys of every source behind it, in ordinal order.</param>
 public sealed record BarredAction(
-    string Action, Severity Severity, ImmutableArray<Reason> Because, ImmutableArray<string> Sources);
+    string Action, Severity Severity, ImmutableArray<Reason> Because, ImmutableArray<string> Sources)
+{
+    /// <summary><see cref="ActionStatus.Never"/>, <see cref="ActionStatus.NotYet"/> or <see cref="ActionStatus.NotThisWay"/>.</summary>
+    public ActionStatus Status { get; init; } = ActionStatus.Never;
+
+    /// <summary>What ends it; null unless it is not yet.</summary>
+    public Until? Until { get; init; }
+
+    /// <summary>Other ways in which the product may be put on, in plain words; empty unless it is not this way.</summary>
+    public ImmutableArray<string> OtherWays { get; init; } = [];
+
+    /// <summary>Whether something speaks for it, or may: only then is it worth waiting for.</summary>
+    public bool IsWanted { get; init; } = true;
+}
+
+/// <summary>An action that is neither barred nor waiting nor clear.</summary>
+/// <param name="Action">The action's id.</param>
+/// <param name="For">What speaks for it for sure, strongest first; empty when nothing does.</param>
+/// <param name="Against">What speaks against it, or may, strongest first; empty when nothing does.</param>
+public sealed record NotAdvisedAction(string Action, ImmutableArray<Reason> For, ImmutableArray<Reason> Against);
 
 /// <summary>An action that certain rules argue both for and against.</summary>
 /// <param name="Action">The action's id.</param>
@@ -156,6 +187,9 @@ public sealed record Conflict(string Action, ImmutableArray<Reason> For, Immutab
 /// <summary>What no rule could judge.</summary>
 public enum GapKind
 {
+    /// <summary>Two answers contradict each other; both count as not known.</summary>
+    Contradiction,
+
     /// <summary>No clear action has a published effect on this weed.</summary>
     WeedWithoutAnswer,
 

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Certainties;
 using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -8,6 +10,9 @@ namespace WeedAdvisor.Inference.Assembly;
 /// <summary>Everything that was concluded about one action, sorted by what it means for it.</summary>
 internal sealed class ActionCase
 {
+    // Arguments that cancel out leave a trace in the last bits.
+    private const double Nothing = 1e-9;
+
     /// <summary>Sorts the conclusions about an action.</summary>
     public ActionCase(string action, IEnumerable<Conclusion> conclusions)
     {
@@ -49,28 +54,48 @@ internal sealed class ActionCase
     /// <summary>Cautions.</summary>
     public List<Conclusion> Cautions { get; } = [];
 
+    /// <summary>How it stands.</summary>
+    public ActionStatus Status =>
+        CertainBars.Any() ? StatusOfBars()
+        : Bars.Count > 0 && Supports.Count > 0 ? ActionStatus.Waits
+        : !Supports.Exists(IsSure) ? Supports.Count > 0 ? ActionStatus.Waits : ActionStatus.NotAdvised
+        : Certainty <= Nothing ? ActionStatus.NotAdvised
+        : LeastCertainty <= Nothing ? ActionStatus.ClearUnless
+        : ActionStatus.Clear;
+
     /// <summary>A bar holds.</summary>
-    public bool IsBarred => Bars.Exists(bar => bar.IsCertain);
+    public bool IsBarred => CertainBars.Any();
 
-    /// <summary>
-    /// No bar holds or could still hold, something speaks for it for sure, and what speaks for it outweighs what
-    /// speaks against it.
-    /// </summary>
-    public bool IsClear => Bars.Count == 0 && Supports.Exists(support => support.IsCertain) && Certainty > 0;
-
-    /// <summary>Something speaks for it, no bar holds, but an answer is missing.</summary>
-    public bool IsWaiting =>
-        !IsBarred && Supports.Count > 0 && (Bars.Count > 0 || !Supports.Exists(support => support.IsCertain));
+    /// <summary>The bars that hold.</summary>
+    public IEnumerable<Conclusion> CertainBars => Bars.Where(IsSure);
 
     /// <summary>Combined certainty of the certain arguments, in [-1, 1].</summary>
-    public double Certainty => Certainties.CertaintyFactor.Combine(
-        Evidences.CertaintyOf(Supports.Where(one => one.IsCertain)),
-        -Evidences.CertaintyOf(Doubts.Where(one => one.IsCertain)));
+    public double Certainty => CertaintyFactor.Combine(
+        Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.CertaintyOf(Doubts.Where(IsSure)));
+
+    /// <summary>What is left of it if every doubt that could hold does, as strong as it can become.</summary>
+    public double LeastCertainty => CertaintyFactor.Combine(
+        Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.MostCertaintyOf(Doubts));
+
+    /// <summary>The doubts that an answer could still raise.</summary>
+    public IEnumerable<Conclusion> OpenDoubts => Doubts.Where(doubt => !doubt.IsCertain || doubt.MostCertainty > doubt.Certainty);
 
     /// <summary>What a waiting action waits for: its possible bars, and its supports when none is certain.</summary>
-    public IEnumerable<Conclusion> Waits =>
-        Supports.Exists(support => support.IsCertain) ? Bars : Bars.Concat(Supports);
+    public IEnumerable<Conclusion> Waits => Supports.Exists(IsSure) ? Bars : Bars.Concat(Supports);
 
     /// <summary>The needs of what it waits for, in order.</summary>
     public ImmutableArray<Need> Needs => [.. Waits.SelectMany(one => one.Needs).Distinct().Order()];
+
+    private static bool IsSure(Conclusion conclusion) => conclusion.IsCertain;
+
+    private static Lift LiftOf(Conclusion bar) => ((Consequence.Bar)bar.Judgement.Then).Lift;
+
+    // One bar that never ends is enough; another way helps only where nothing but the way is wrong.
+    private ActionStatus StatusOfBars()
+    {
+        Lift[] lifts = [.. CertainBars.Select(LiftOf)];
+        return lifts.Any(lift => lift is Lift.Never) ? ActionStatus.Never
+            : lifts.Any(lift => lift is Lift.OtherWay) ? ActionStatus.NotThisWay
+            : ActionStatus.NotYet;
+    }
 }

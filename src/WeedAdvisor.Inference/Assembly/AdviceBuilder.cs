@@ -4,19 +4,34 @@ using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>Makes the advice for an area from everything that was concluded about it.</summary>
-internal sealed class AdviceBuilder(KnowledgeBase knowledge)
+internal sealed class AdviceBuilder
 {
-    private readonly Reasons _reasons = new(knowledge);
-    private readonly QuestionChoice _questions = new(knowledge);
+    private readonly Reasons _reasons;
+    private readonly Lifts _lifts;
+    private readonly QuestionChoice _questions;
+    private readonly KnowledgeBase _knowledge;
+
+    /// <summary>A builder that speaks with the words of a knowledge base.</summary>
+    public AdviceBuilder(KnowledgeBase knowledge)
+    {
+        _knowledge = knowledge;
+        _reasons = new Reasons(knowledge);
+        _lifts = new Lifts(_reasons);
+        _questions = new QuestionChoice(knowledge);
+    }
 
     /// <summary>The advice for an area.</summary>
-    public AreaAdvice Of(VisitArea area, IReadOnlyList<Conclusion> conclusions)
+    /// <param name="area">The area.</param>
+    /// <param name="date">The day on which it is looked at, from which days of waiting are counted.</param>
+    /// <param name="conclusions">Everything that was concluded about it.</param>
+    public AreaAdvice Of(VisitArea area, DateOnly date, IReadOnlyList<Conclusion> conclusions)
     {
         ActionCase[] cases =
         [
@@ -26,17 +41,19 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
                 .OrderBy(group => group.Key, StringComparer.Ordinal)
                 .Select(group => new ActionCase(group.Key, group)),
         ];
-        ImmutableArray<ClearAction> clear = Ranking.Of(cases.Where(one => one.IsClear).Select(one => ClearOf(one, area)));
+        ImmutableArray<ClearAction> clear = Ranking.Of(
+            cases.Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless).Select(one => ClearOf(one, area)));
         return new AreaAdvice
         {
             Area = area,
             Findings = FindingsIn(conclusions),
             Clear = clear,
-            Waiting = [.. cases.Where(one => one.IsWaiting).Select(WaitingOf)],
-            Barred = [.. cases.Where(one => one.IsBarred).Select(BarredOf)],
+            Waiting = [.. cases.Where(one => one.Status == ActionStatus.Waits).Select(WaitingOf)],
+            Barred = [.. cases.Where(one => one.IsBarred).Select(one => BarredOf(one, date))],
+            NotAdvised = NotAdvisedOf(cases),
             Cautions = CautionsIn(conclusions),
             Conflicts = [.. cases.Where(one => !one.IsBarred).Select(ConflictOf).OfType<Conflict>()],
-            Gaps = Gaps.In(area, clear, knowledge),
+            Gaps = Gaps.In(area, clear, _knowledge),
             NextQuestion = _questions.Next(cases, conclusions),
             AllConclusions = () => [.. conclusions.Select(_reasons.Of)],
         };
@@ -44,8 +61,8 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
 
     private ClearAction ClearOf(ActionCase one, VisitArea area)
     {
-        CatalogueAction action = knowledge.ActionOf(one.Action)!;
-        Effect effect = ExpectedEffect.Of(action, area.Weeds, knowledge);
+        CatalogueAction action = _knowledge.ActionOf(one.Action)!;
+        Effect effect = ExpectedEffect.Of(action, area.Weeds, _knowledge);
         ImmutableArray<Reason> because =
         [
             .. one.Supports.Concat(one.Doubts)
@@ -57,12 +74,15 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
         return new ClearAction
         {
             Action = one.Action,
+            Status = one.Status,
+            Unless = Unless(one),
+            Doubts = one.Status == ActionStatus.Clear ? [] : [.. one.OpenDoubts.Order().Select(_reasons.Of)],
             Rank = 0,
             Certainty = one.Certainty,
             Effect = effect,
             Merit = one.Certainty * effect.Counted,
             When = action.When,
-            CostUsd = CostEstimate.UsdOf(action, area, knowledge),
+            CostUsd = CostEstimate.UsdOf(action, area, _knowledge),
             Hours = CostEstimate.HoursOf(action),
             Because = because,
             Cautions = CautionsOf(action, one),
@@ -85,12 +105,33 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
     private WaitingAction WaitingOf(ActionCase one) =>
         new(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)]);
 
-    private BarredAction BarredOf(ActionCase one)
+    private static ImmutableArray<Need> Unless(ActionCase one) => one.Status == ActionStatus.Clear
+        ? []
+        : [.. one.OpenDoubts.SelectMany(Evidences.OpenIn).Distinct().Order()];
+
+    // Actions of which no rule said anything are not advised either: nothing speaks for them.
+    private ImmutableArray<NotAdvisedAction> NotAdvisedOf(ActionCase[] cases)
+    {
+        Dictionary<string, ActionCase> known = cases.ToDictionary(one => one.Action, StringComparer.Ordinal);
+        return
+        [
+            .. _knowledge.Practices.Keys.Concat(_knowledge.Treatments.Keys)
+                .Order(StringComparer.Ordinal)
+                .Where(id => !known.TryGetValue(id, out ActionCase? one) || one.Status == ActionStatus.NotAdvised)
+                .Select(id => known.TryGetValue(id, out ActionCase? one)
+                    ? new NotAdvisedAction(id, Strongest(one.Supports.Where(support => support.IsCertain)), Strongest(one.Doubts))
+                    : new NotAdvisedAction(id, [], [])),
+        ];
+    }
+
+    private ImmutableArray<Reason> Strongest(IEnumerable<Conclusion> arguments) =>
+        [.. arguments.OrderByDescending(one => one.Certainty).ThenBy(one => one).Select(_reasons.Of)];
+
+    private BarredAction BarredOf(ActionCase one, DateOnly date)
     {
         Conclusion[] bars =
         [
-            .. one.Bars
-                .Where(bar => bar.IsCertain)
+            .. one.CertainBars
                 .OrderByDescending(SeverityOf)
                 .ThenBy(bar => bar),
         ];
@@ -98,7 +139,13 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
             one.Action,
             bars.Max(SeverityOf),
             [.. bars.Select(_reasons.Of)],
-            Keys(bars.SelectMany(bar => bar.Judgement.Sources).Concat(knowledge.ActionOf(one.Action)!.Sources)));
+            Keys(bars.SelectMany(bar => bar.Judgement.Sources).Concat(_knowledge.ActionOf(one.Action)!.Sources)))
+        {
+            Status = one.Status,
+            Until = one.Status == ActionStatus.NotYet ? _lifts.UntilOf(bars, date) : null,
+            OtherWays = one.Status == ActionStatus.NotThisWay ? _lifts.OtherWaysOf(bars) : [],
+            IsWanted = one.Supports.Count > 0,
+        };
     }
 
     private static Severity SeverityOf(Conclusion bar) => ((Consequence.Bar)bar.Judgement.Then).Severity;
@@ -126,7 +173,7 @@ internal sealed class AdviceBuilder(KnowledgeBase knowledge)
         FindingConclusion[] counted = [.. Evidences.ThatCount(evidence.ToArray())];
         return new Finding(
             evidence.Key,
-            knowledge.Findings[evidence.Key].Text,
+            _knowledge.Findings[evidence.Key].Text,
             Evidences.CertaintyOf(counted),
             counted[0].IsCertain,
             [.. counted.Order().Select(_reasons.Of)]);

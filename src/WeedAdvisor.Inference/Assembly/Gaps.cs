@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -14,6 +15,16 @@ internal static class Gaps
     public static ImmutableArray<Gap> In(VisitArea area, ImmutableArray<ClearAction> clear, KnowledgeBase knowledge)
     {
         var gaps = ImmutableArray.CreateBuilder<Gap>();
+        if (StockAndCrops.IsEmptyWithCrops(area))
+        {
+            gaps.Add(new Gap(
+                GapKind.Contradiction,
+                null,
+                "Crops are named, and it is said that no stock stands here. Until that is settled neither counts."));
+        }
+
+        if (StockAndCrops.IsStockWithoutCrops(area))
+            gaps.Add(new Gap(GapKind.Contradiction, null, "Stock stands here, but the list of crops is empty. Name them."));
         if (clear.IsEmpty)
             gaps.Add(new Gap(GapKind.Nothing, null, "Nothing at all is clear yet."));
         if (!clear.Any(action => knowledge.Treatments.ContainsKey(action.Action)))

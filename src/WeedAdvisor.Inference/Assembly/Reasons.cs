@@ -27,7 +27,8 @@ internal sealed class Reasons : IReasonDetails
     public string CautionOf(Conclusion conclusion) =>
         Fill(((Consequence.Caution)conclusion.Judgement.Then).Text, conclusion);
 
-    private string Fill(string text, Conclusion conclusion) => Wording.Fill(
+    /// <summary>A text of a rule with its slots filled in.</summary>
+    public string Fill(string text, Conclusion conclusion) => Wording.Fill(
         text, conclusion.Match, MatchTruth.Of(conclusion.Judgement, conclusion.Match).Bindings, Say);
 
     private string Say(string word) => _plainWords.GetValueOrDefault(word, word);

@@ -20,6 +20,7 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
         IsCertain = truth.Truth == Truth.Yes;
         Needs = truth.Needs;
         Premise = truth.Premise;
+        MostPremise = truth.MostPremise;
         Action = ActionIn(match);
         _hash = HashOf(judgement, match);
     }
@@ -42,6 +43,9 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
     /// <summary>Certainty of the least certain finding it builds on; 1 when it builds on facts alone.</summary>
     public double Premise { get; }
 
+    /// <summary>The same if all evidence that may hold turns out to hold; at least <see cref="Premise"/>.</summary>
+    public double MostPremise { get; }
+
     /// <summary>The action matched, or null.</summary>
     public ActionFact? Action { get; }
 
@@ -49,11 +53,16 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
     /// The rule's certainty times that of its premises (Shortliffe and Buchanan 1975: a conclusion is at most as certain
     /// as its weakest premise). Bars and cautions do not fade: their certainty is 1.
     /// </summary>
-    public double Certainty => Judgement.Then switch
+    public double Certainty => OwnCertainty is { } own ? own * Premise : 1;
+
+    /// <summary>How certain it can become, whatever the unanswered questions turn out to be.</summary>
+    public double MostCertainty => OwnCertainty is { } own ? own * MostPremise : 1;
+
+    private double? OwnCertainty => Judgement.Then switch
     {
-        Consequence.Finding finding => finding.Certainty * Premise,
-        Consequence.Argument argument => argument.Certainty * Premise,
-        _ => 1,
+        Consequence.Finding finding => finding.Certainty,
+        Consequence.Argument argument => argument.Certainty,
+        _ => null,
     };
 
     /// <summary>Whether the other concludes the same to the same degree from facts that say the same.</summary>
@@ -61,6 +70,7 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
         Equals(other)
         && IsCertain == other.IsCertain
         && Premise.Equals(other.Premise)
+        && MostPremise.Equals(other.MostPremise)
         && Needs.AsSpan().SequenceEqual(other.Needs.AsSpan());
 
     /// <summary>A conclusion of the right kind for the judgement's consequence.</summary>

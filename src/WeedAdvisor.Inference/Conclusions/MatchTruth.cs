@@ -9,15 +9,17 @@ namespace WeedAdvisor.Inference.Conclusions;
 /// <param name="Truth">Whether all hold.</param>
 /// <param name="Needs">What it waits for, in order; empty unless not known.</param>
 /// <param name="Premise">Certainty of the least certain finding it builds on; 1 without findings.</param>
+/// <param name="MostPremise">The same, with all evidence that may hold: as certain as it can become.</param>
 /// <param name="Bindings">What the variables stand for.</param>
-internal sealed record MatchTruth(Truth Truth, ImmutableArray<Need> Needs, double Premise, Bindings Bindings)
+internal sealed record MatchTruth(
+    Truth Truth, ImmutableArray<Need> Needs, double Premise, double MostPremise, Bindings Bindings)
 {
     /// <summary>Evaluates every pattern, in order, in full: nothing is skipped, whatever came before.</summary>
     public static MatchTruth Of(Judgement judgement, IReadOnlyList<Matched> match)
     {
         var truth = Truth.Yes;
         SortedSet<Need>? needs = null;
-        double premise = 1;
+        double premise = 1, most = 1;
         Bindings bindings = Bindings.None;
         for (int i = 0; i < match.Count; i++)
         {
@@ -26,10 +28,11 @@ internal sealed record MatchTruth(Truth Truth, ImmutableArray<Need> Needs, doubl
             if (outcome.Truth == Truth.NotKnown)
                 (needs ??= []).UnionWith(outcome.Needs);
             premise = Math.Min(premise, outcome.Certainty);
+            most = Math.Min(most, outcome.MostCertainty);
             bindings = outcome.Bindings;
         }
 
-        return new MatchTruth(truth, truth == Truth.NotKnown ? [.. needs!] : [], premise, bindings);
+        return new MatchTruth(truth, truth == Truth.NotKnown ? [.. needs!] : [], premise, most, bindings);
     }
 }
 
@@ -37,8 +40,10 @@ internal sealed record MatchTruth(Truth Truth, ImmutableArray<Need> Needs, doubl
 /// <param name="Truth">Whether it holds.</param>
 /// <param name="Needs">What it waits for when it is not known.</param>
 /// <param name="Certainty">Certainty of the finding it names; 1 for all else.</param>
+/// <param name="MostCertainty">The same, with all evidence that may hold.</param>
 /// <param name="Bindings">The variables after it.</param>
-internal sealed record PatternOutcome(Truth Truth, IEnumerable<Need> Needs, double Certainty, Bindings Bindings)
+internal sealed record PatternOutcome(
+    Truth Truth, IEnumerable<Need> Needs, double Certainty, double MostCertainty, Bindings Bindings)
 {
     /// <summary>Evaluates one pattern.</summary>
     public static PatternOutcome Of(Pattern pattern, Matched matched, Bindings bindings) => (pattern, matched) switch
@@ -52,7 +57,7 @@ internal sealed record PatternOutcome(Truth Truth, IEnumerable<Need> Needs, doub
         _ => throw new InvalidOperationException($"{pattern.GetType().Name} cannot match {matched.GetType().Name}"),
     };
 
-    private static PatternOutcome OfFact(FactTruth fact) => new(fact.Truth, fact.Needs, 1, fact.Bindings);
+    private static PatternOutcome OfFact(FactTruth fact) => new(fact.Truth, fact.Needs, 1, 1, fact.Bindings);
 
     private static PatternOutcome OfFinding(Matched.Evidence evidence, Bindings bindings)
     {
@@ -61,6 +66,7 @@ internal sealed record PatternOutcome(Truth Truth, IEnumerable<Need> Needs, doub
             truth,
             truth == Truth.NotKnown ? evidence.Conclusions.SelectMany(one => one.Needs) : [],
             truth == Truth.No ? 1 : Evidences.CertaintyOf(Evidences.ThatCount(evidence.Conclusions)),
+            truth == Truth.No ? 1 : Evidences.MostCertaintyOf(evidence.Conclusions),
             bindings);
     }
 
@@ -68,10 +74,10 @@ internal sealed record PatternOutcome(Truth Truth, IEnumerable<Need> Needs, doub
     {
         FactTruth[] truths = [.. several.Facts.Select(fact => PatternTruth.Of(inner, fact, bindings))];
         Truth truth = truths.Aggregate(Truth.No, (any, next) => Truths.Or(any, next.Truth));
-        return new PatternOutcome(truth, truths.SelectMany(one => one.Needs), 1, bindings);
+        return new PatternOutcome(truth, truths.SelectMany(one => one.Needs), 1, 1, bindings);
     }
 
     // Absence turns the truth round; how sure a finding would be does not weaken what follows from its absence.
     private static PatternOutcome Absent(PatternOutcome present) =>
-        present with { Truth = Truths.Not(present.Truth), Certainty = 1 };
+        present with { Truth = Truths.Not(present.Truth), Certainty = 1, MostCertainty = 1 };
 }

@@ -38,6 +38,8 @@ internal static class PatternTruth
         FactKind.Treatment => fact is TreatmentFact,
         FactKind.Action => fact is ActionFact,
         FactKind.Past => fact is PastFact,
+        FactKind.Closure => fact is ClosureFact,
+        FactKind.Limit => fact is LimitFact,
         _ => false,
     };
 }

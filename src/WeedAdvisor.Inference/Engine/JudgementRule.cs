@@ -144,6 +144,8 @@ internal sealed class JudgementRule
         FactKind.Treatment => typeof(TreatmentFact),
         FactKind.Action => typeof(ActionFact),
         FactKind.Past => typeof(PastFact),
+        FactKind.Closure => typeof(ClosureFact),
+        FactKind.Limit => typeof(LimitFact),
         _ => throw new InvalidOperationException($"no such kind of fact: {kind}"),
     };
 

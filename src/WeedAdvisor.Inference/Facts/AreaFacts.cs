@@ -15,15 +15,18 @@ internal static class AreaFacts
 {
     private const string StandIn = "?";
 
-    /// <summary>Site, weeds, crops and past, in ordinal order of key.</summary>
-    public static ImmutableArray<Fact> Of(KnowledgeBase knowledge, DateOnly date, VisitArea area)
+    /// <summary>Site, weeds, crops, past and what keeps people out, in ordinal order of key.</summary>
+    public static ImmutableArray<Fact> Of(KnowledgeBase knowledge, AreaCase looked)
     {
-        Dictionary<string, Reading> site = SiteReadings.Of(knowledge, date, area);
+        DateOnly date = looked.Date;
+        VisitArea area = looked.Area;
+        Dictionary<string, Reading> site = SiteReadings.Of(knowledge, looked);
         return
         [
             .. Crops(knowledge, site)
                 .Concat(Past(knowledge, date, area, site))
                 .Append(new SiteFact(site))
+                .Concat(ClosureFacts.Of(looked, knowledge))
                 .Concat(Weeds(knowledge, date, area, site))
                 .OrderBy(fact => fact.Key, StringComparer.Ordinal),
         ];
@@ -57,27 +60,8 @@ internal static class AreaFacts
     {
         if (area.Past is not { } past)
             return Unknown(FactKind.Past, site, "past", all => new PastFact(StandIn, "an earlier application (not listed yet)", all));
-        DateOnly? latest = past.All(entry => entry.Date is not null) ? past.Select(entry => entry.Date).Max() : null;
-        return past
-            .OrderBy(entry => entry.Date)
-            .ThenBy(entry => entry.Treatment, StringComparer.Ordinal)
-            .Select((entry, index) => PastOf(knowledge.Treatments[entry.Treatment], entry, index, date, latest));
+        return PastFacts.Of(past, date, knowledge);
     }
-
-    private static PastFact PastOf(
-        Treatment treatment, PastApplication entry, int index, DateOnly date, DateOnly? latest) =>
-        new($"{index}-{treatment.Id}", treatment.Name, new Dictionary<string, Reading>
-        {
-            ["treatment"] = Reading.Of(treatment.Id),
-            ["groups"] = Reading.Of(CatalogueFacts.GroupsOf(treatment)),
-            ["actives"] = Reading.Of(CatalogueFacts.ActivesOf(treatment)),
-            ["days-ago"] = entry.Date is { } day ? Reading.Of(date.DayNumber - day.DayNumber) : NeedsPast(),
-            ["latest"] = latest is { } last ? Reading.Of(entry.Date == last) : NeedsPast(),
-            ["result"] = Reading.Of(entry.Result ?? "unknown"),
-            ["escaped"] = Reading.Of(entry.Escaped),
-        });
-
-    private static Reading NeedsPast() => Reading.NotKnown(Need.Question("past"));
 
     // The gate comes first: when it is not even known whether the question applies, that is what has to be asked.
     private static IEnumerable<Fact> Unknown(

@@ -3,6 +3,7 @@ using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Facts;
 
@@ -47,8 +48,8 @@ internal static class CatalogueFacts
         readings["drift-hazard"] = Reading.Of(treatment.DriftHazard);
         readings["restricted-use"] = Reading.Of(treatment.RestrictedUse);
         readings["status"] = Reading.Of(treatment.Status);
-        readings["groups"] = Reading.Of(GroupsOf(treatment));
-        readings["actives"] = Reading.Of(ActivesOf(treatment));
+        readings["groups"] = Reading.Of(PastProduct.SitesOf(treatment));
+        readings["actives"] = Reading.Of(PastProduct.ActivesOf(treatment));
         readings["signal-word"] = treatment.SignalWord is { } word
             ? Reading.Of(word)
             : LabelTells(treatment, "signal-word");
@@ -68,14 +69,6 @@ internal static class CatalogueFacts
         return new TreatmentFact(treatment.Id, treatment.Name, readings);
     }
 
-    /// <summary>HRAC/WSSA codes of a treatment's actives.</summary>
-    public static WordSet GroupsOf(Treatment treatment) =>
-        WordSet.Of(treatment.Actives.Select(active => active.Group).OfType<string>());
-
-    /// <summary>ISO common names of a treatment's actives.</summary>
-    public static WordSet ActivesOf(Treatment treatment) =>
-        WordSet.Of(treatment.Actives.Select(active => active.Name));
-
     private static Dictionary<string, Reading> Common(CatalogueAction action, string kind) => new(StringComparer.Ordinal)
     {
         ["id"] = Reading.Of(action.Id),
@@ -84,6 +77,7 @@ internal static class CatalogueFacts
         ["places"] = Reading.Of(action.Places),
         ["stock-stages"] = Reading.Of(action.StockStages),
         ["needs-equipment"] = Reading.Of(action.NeedsEquipment),
+        ["enters"] = Reading.Of(action is not Practice { Entry: not EntryNeed.Worker }),
     };
 
     // A figure that the record leaves out is not "no limit": only the label can tell, so it never clears a treatment.

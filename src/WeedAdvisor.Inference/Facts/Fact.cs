@@ -64,6 +64,14 @@ public sealed class CropFact(string id, string name, IReadOnlyDictionary<string,
 public sealed class PastFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
     : Fact($"past/{id}", name, readings);
 
+/// <summary>An application whose entry interval runs, or may run, on the day of the visit.</summary>
+public sealed class ClosureFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
+    : Fact($"closure/{id}", name, readings);
+
+/// <summary>A limit of an active that keeps treatments out, or may do so.</summary>
+public sealed class LimitFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
+    : Fact($"limit/{id}", name, readings);
+
 /// <summary>A practice or a treatment of the catalogue.</summary>
 public abstract class ActionFact : Fact
 {

@@ -9,9 +9,13 @@ namespace WeedAdvisor.Inference.Facts;
 /// <summary>Turns the answers of an area into readings, question by question, and adds what follows from them.</summary>
 internal static class SiteReadings
 {
+    private const string PutOnLately = "put-on-lately";
+
     /// <summary>The readings of the site; questions about weeds, past and crops are read here only for whether they apply.</summary>
-    public static Dictionary<string, Reading> Of(KnowledgeBase knowledge, DateOnly date, VisitArea area)
+    public static Dictionary<string, Reading> Of(KnowledgeBase knowledge, AreaCase looked)
     {
+        DateOnly date = looked.Date;
+        VisitArea area = looked.Area;
         var readings = new Dictionary<string, Reading>(StringComparer.Ordinal);
         foreach (Question question in knowledge.Questions)
             readings[question.Id] = ReadingOf(question, area, readings, date);
@@ -20,6 +24,7 @@ internal static class SiteReadings
         readings["days-since-potting"] = Days(readings, "potted-on", -1);
         readings["days-to-covering"] = Days(readings, "covering-date", +1);
         readings["enclosed"] = Enclosed(knowledge, readings);
+        readings["untold-use"] = UntoldUse(knowledge, readings);
         readings["weeds-seen"] = area.Weeds is { } seen ? Reading.Of(seen.Length) : Reading.NotKnown(Need.Question("weeds"));
         readings["total-cover-percent"] = TotalCover(area);
         return readings;
@@ -32,6 +37,8 @@ internal static class SiteReadings
         (Truth applies, IReadOnlyList<Need> gate) = Applies(question, earlier);
         if (applies == Truth.No)
             return Reading.Absent;
+        if (StockAndCrops.Contradicts(question.Id, area))
+            return Reading.NotKnown(Need.Question(question.Id), DomainOf(question));
         return answer switch
         {
             Answer.Words words => Reading.Of(words.Value),
@@ -81,6 +88,12 @@ internal static class SiteReadings
             _ => new Reading.Open(cover.Needs, WordSet.Of(["yes", "no"])),
         };
     }
+
+    // Once somebody has said yes or no, what was used is told among the earlier applications or is waited for there.
+    private static Reading UntoldUse(KnowledgeBase knowledge, Dictionary<string, Reading> readings) =>
+        knowledge.QuestionOf(PutOnLately) is not null && readings[PutOnLately] is Reading.Open open
+            ? new Reading.Open(open.Needs, WordSet.Of(["true", "false"]))
+            : Reading.Of(false);
 
     private static Reading TotalCover(VisitArea area) =>
         area.Weeds is { } seen && seen.All(weed => weed.CoverPercent is not null)

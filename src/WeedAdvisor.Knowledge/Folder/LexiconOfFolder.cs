@@ -78,14 +78,16 @@ internal sealed class LexiconOfFolder
     {
         if (!IsWhole(FileRole.Treatments))
             return;
-        MappingNode[] actives =
+        Declare("actives", "the name of an active", Texts(Parts("actives"), "name"));
+        Declare("groups", "a site-of-action group of a treatment", Texts(Parts("actives"), "group"));
+        Declare("rate-units", "a unit in which records give a rate", Texts(Parts("rates"), "unit"));
+
+        MappingNode[] Parts(string key) =>
         [
             .. Records(FileRole.Treatments)
-                .SelectMany(treatment => (treatment.Find("actives") as SequenceNode)?.Items ?? [])
+                .SelectMany(treatment => (treatment.Find(key) as SequenceNode)?.Items ?? [])
                 .OfType<MappingNode>(),
         ];
-        Declare("actives", "the name of an active", Texts(actives, "name"));
-        Declare("groups", "a site-of-action group of a treatment", Texts(actives, "group"));
     }
 
     // Published tables rate some weeds, and groups of weeds, that have no record of their own.

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Knowledge.Judgements;
 
@@ -41,6 +42,7 @@ public static class AttributeSchema
         new("days-since-potting", AttributeShape.Number),
         new("days-to-covering", AttributeShape.Number),
         new("enclosed", AttributeShape.Word, "words:yes|no"),
+        new("untold-use", AttributeShape.Flag),
         new("weeds-seen", AttributeShape.Number),
         new("total-cover-percent", AttributeShape.Number),
     ];
@@ -81,6 +83,7 @@ public static class AttributeSchema
         new("places", AttributeShape.WordSet, "answers:place"),
         new("stock-stages", AttributeShape.WordSet, "answers:stock"),
         new("needs-equipment", AttributeShape.WordSet, "answers:equipment"),
+        new("enters", AttributeShape.Flag),
     ];
 
     /// <summary>Attributes of a practice.</summary>
@@ -138,8 +141,32 @@ public static class AttributeSchema
         new("actives", AttributeShape.WordSet, "actives"),
         new("days-ago", AttributeShape.Number),
         new("latest", AttributeShape.Flag),
-        new("result", AttributeShape.Word, "words:clean|escapes|injury|unknown"),
+        new("result", AttributeShape.Word, PastWords.Results),
         new("escaped", AttributeShape.WordSet, "weeds"),
+        new("method", AttributeShape.Word, PastWords.Methods),
+        new("part-only", AttributeShape.Flag),
+        new("watered-in", AttributeShape.Flag),
+        new("came-through", AttributeShape.Word, PastWords.Amounts),
+        new("seasons-running", AttributeShape.Number),
+    ];
+
+    /// <summary>Attributes of an application whose entry interval runs or may run.</summary>
+    public static ImmutableArray<AttributeDefinition> Closure { get; } =
+    [
+        new("runs", AttributeShape.Flag),
+        new("hours-left", AttributeShape.Number),
+        new("where", AttributeShape.Word, "words:here|same-roof"),
+        new("airing-counts", AttributeShape.Flag),
+    ];
+
+    /// <summary>Attributes of a limit that keeps treatments out.</summary>
+    public static ImmutableArray<AttributeDefinition> Limit { get; } =
+    [
+        new("holds", AttributeShape.Flag),
+        new("treatments", AttributeShape.WordSet, "treatments"),
+        new("active", AttributeShape.Word, "actives"),
+        new("kind", AttributeShape.Word, "words:uses|amount|interval"),
+        new("days-left", AttributeShape.Number),
     ];
 
     /// <summary>The attributes of a kind of fact; for <see cref="FactKind.Site"/> only the derived ones.</summary>
@@ -152,6 +179,8 @@ public static class AttributeSchema
         FactKind.Treatment => Treatment,
         FactKind.Action => Action,
         FactKind.Past => Past,
+        FactKind.Closure => Closure,
+        FactKind.Limit => Limit,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of fact"),
     };
 }

@@ -19,7 +19,15 @@ public abstract record Consequence
 
     /// <summary>The action that the rule matched must not be used here.</summary>
     /// <param name="Severity">How hard the bar is.</param>
-    public sealed record Bar(Severity Severity) : Consequence;
+    /// <param name="Lift">What ends it.</param>
+    public sealed record Bar(Severity Severity, Lift Lift) : Consequence
+    {
+        /// <summary>A bar that nothing ends here.</summary>
+        public Bar(Severity severity)
+            : this(severity, new Lift.Never())
+        {
+        }
+    }
 
     /// <summary>Something that must be said with the action matched, or with the whole area when none is.</summary>
     /// <param name="Text">What must be said; may hold slots.</param>

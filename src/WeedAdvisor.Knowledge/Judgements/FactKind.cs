@@ -23,4 +23,10 @@ public enum FactKind
 
     /// <summary>An earlier application in the area.</summary>
     Past,
+
+    /// <summary>An application, here or under the same roof, whose entry interval runs or may run on the day of the visit.</summary>
+    Closure,
+
+    /// <summary>A limit of an active that keeps treatments out, or may do so, until a day.</summary>
+    Limit,
 }

@@ -19,6 +19,12 @@ internal static class PracticeReader
         NeedsEquipment = map.WordSet("needs-equipment", "answers:equipment"),
         WorksOn = map.Word("works-on", "list:works-on"),
         EnclosedOk = map.Flag("enclosed-ok"),
+        Entry = map.OptionalWord("entry", "words:worker|elsewhere|handlers") switch
+        {
+            "elsewhere" => EntryNeed.Elsewhere,
+            "handlers" => EntryNeed.Handlers,
+            _ => EntryNeed.Worker,
+        },
         Cost = ActionParts.Cost(map),
         Cautions = map.Texts("cautions"),
         Effects = map.Each("effects", "an effect", Effect),

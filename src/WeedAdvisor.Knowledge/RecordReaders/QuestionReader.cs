@@ -28,6 +28,7 @@ internal sealed class QuestionReader
             Choices = kind is QuestionKind.OneOf or QuestionKind.AnyOf ? Choices(map) : [],
             Unit = isNumber ? map.Text("unit") : null,
             Between = isNumber ? map.Range("between", -1_000_000, 1_000_000) : null,
+            IsOfNursery = map.OptionalFlag("whole-nursery"),
             PastOnly = kind == QuestionKind.Date && map.OptionalFlag("past-only"),
             AskedWhen = AskedWhen(map),
             Sources = map.Sources(),
@@ -42,7 +43,7 @@ internal sealed class QuestionReader
     }
 
     private static QuestionKind Kind(MappingReader map) =>
-        map.Word("kind", "words:one-of|any-of|number|date|crops|region|weeds|past") switch
+        map.Word("kind", "words:one-of|any-of|number|date|crops|region|weeds|past|name") switch
         {
             "any-of" => QuestionKind.AnyOf,
             "number" => QuestionKind.Number,
@@ -51,6 +52,7 @@ internal sealed class QuestionReader
             "region" => QuestionKind.Region,
             "weeds" => QuestionKind.Weeds,
             "past" => QuestionKind.Past,
+            "name" => QuestionKind.Name,
             _ => QuestionKind.OneOf,
         };
 

@@ -14,6 +14,7 @@ internal static class SmallReaders
         Name = map.Text("name"),
         EmergenceZone = map.Word("emergence-zone", "list:emergence-zone"),
         MeanTemperatureC = TwelveMonths(map),
+        TimeZone = map.OptionalText("time-zone"),
         LastFrost = map.OptionalDayOfYear("last-frost"),
         FirstFrost = map.OptionalDayOfYear("first-frost"),
         Sources = map.Sources(),

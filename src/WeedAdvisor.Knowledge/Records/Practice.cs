@@ -14,6 +14,9 @@ public sealed record Practice : CatalogueAction
     /// <summary>Whether it may be done under an enclosed cover.</summary>
     public required bool EnclosedOk { get; init; }
 
+    /// <summary>Whether it sends anybody into the area; where the record does not say, it does.</summary>
+    public EntryNeed Entry { get; init; }
+
     /// <summary>Published effects; empty when there is no figure.</summary>
     public ImmutableArray<PublishedEffect> Effects { get; init; } = [];
 
@@ -27,3 +30,19 @@ public sealed record Practice : CatalogueAction
 /// <param name="Sources">Keys of the sources.</param>
 /// <param name="Note">Under which conditions, or null.</param>
 public sealed record PublishedEffect(string On, Span ReductionPercent, ImmutableArray<string> Sources, string? Note);
+
+/// <summary>Whether a practice sends anybody into the area.</summary>
+public enum EntryNeed
+{
+    /// <summary>Somebody goes in and works there.</summary>
+    Worker = 0,
+
+    /// <summary>It is done elsewhere: at the gate, in the store, at the desk.</summary>
+    Elsewhere,
+
+    /// <summary>
+    /// A step of an application itself that its own handlers do, equipped as the label says: brushing off, watering in,
+    /// airing, washing off.
+    /// </summary>
+    Handlers,
+}

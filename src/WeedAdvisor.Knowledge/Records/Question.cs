@@ -29,6 +29,9 @@ public enum QuestionKind
 
     /// <summary>Earlier applications.</summary>
     Past,
+
+    /// <summary>A name in one word of the grower's own, such as that of a house.</summary>
+    Name,
 }
 
 /// <summary>A question to the grower.</summary>
@@ -51,6 +54,9 @@ public sealed record Question : Record
 
     /// <summary>The answers allowed, in order; empty unless the kind is one-of or any-of.</summary>
     public ImmutableArray<AnswerChoice> Choices { get; init; } = [];
+
+    /// <summary>Whether the whole nursery has one answer, which stands once at the head of a visit.</summary>
+    public bool IsOfNursery { get; init; }
 
     /// <summary>Unit of a number; else null.</summary>
     public string? Unit { get; init; }

@@ -14,6 +14,9 @@ public sealed record Region : Record
     /// <summary>Mean temperature of the twelve months from January, degrees Celsius.</summary>
     public required ImmutableArray<decimal> MeanTemperatureC { get; init; }
 
+    /// <summary>Its time zone, a name of the IANA time zone database; null when it is not one place.</summary>
+    public string? TimeZone { get; init; }
+
     /// <summary>Average last frost of spring, <c>MM-DD</c>; null when there is none or it is not known.</summary>
     public string? LastFrost { get; init; }
 

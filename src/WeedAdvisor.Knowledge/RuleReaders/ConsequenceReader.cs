@@ -11,10 +11,11 @@ internal static class ConsequenceReader
     /// <summary>The consequence, or a problem and null.</summary>
     /// <param name="map">The rule.</param>
     /// <param name="actions">How many patterns on actions the rule has, outside none and any.</param>
-    public static Consequence? Read(MappingReader map, int actions)
+    /// <param name="variables">The variables that the conditions bind.</param>
+    public static Consequence? Read(MappingReader map, int actions, VariableScope variables)
     {
         Consequence?[] all =
-            [Finding(map), Argument(map, "support"), Argument(map, "doubt"), Bar(map), Caution(map)];
+            [Finding(map), Argument(map, "support"), Argument(map, "doubt"), Bar(map, variables), Caution(map)];
         int count = s_keys.Count(map.Has);
         if (count != 1)
         {
@@ -53,10 +54,13 @@ internal static class ConsequenceReader
     private static Consequence.Argument? Argument(MappingReader map, string key) =>
         map.Has(key) ? new Consequence.Argument(map.Certainty(key), IsDoubt: key == "doubt") : null;
 
-    private static Consequence.Bar? Bar(MappingReader map) =>
-        map.OptionalWord("bar", "words:prohibited|unsuitable") is { } severity
-            ? new Consequence.Bar(severity == "prohibited" ? Severity.Prohibited : Severity.Unsuitable)
+    private static Consequence.Bar? Bar(MappingReader map, VariableScope variables)
+    {
+        Lift lift = LiftReader.Read(map, variables);
+        return map.OptionalWord("bar", "words:prohibited|unsuitable") is { } severity
+            ? new Consequence.Bar(severity == "prohibited" ? Severity.Prohibited : Severity.Unsuitable, lift)
             : null;
+    }
 
     private static Consequence.Caution? Caution(MappingReader map) =>
         map.OptionalText("caution") is { } text ? new Consequence.Caution(text) : null;

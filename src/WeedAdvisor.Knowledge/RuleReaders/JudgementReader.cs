@@ -17,11 +17,13 @@ internal sealed class JudgementReader(string topic, TestableSet site)
         ImmutableArray<Pattern> when = map.Required("when") is { } patterns
             ? new PatternReader(map.Context, site, variables).ReadAll(patterns)
             : [];
-        Consequence? then = ConsequenceReader.Read(map, when.Count(IsAction));
+        Consequence? then = ConsequenceReader.Read(map, when.Count(IsAction), variables);
         string because = map.Text("because");
         var slots = new SlotCheck(map.Context, when, variables);
         slots.Check(map.Optional("because"));
         slots.Check(map.Optional("caution"));
+        slots.Check(map.Optional(LiftReader.NotYet));
+        slots.Check(map.Optional(LiftReader.NotThisWay));
         variables.Finish();
         ImmutableArray<string> sources = map.Sources();
         ImmutableArray<string> memory = map.FinishWithMemory();

@@ -15,7 +15,7 @@ internal static class PatternWords
     /// <summary>Begins a pattern on existence.</summary>
     public const string Any = "any";
 
-    private static readonly string[] s_kinds = ["site", "weed", "crop", "practice", "treatment", "action", "past"];
+    private static readonly string[] s_kinds = ["site", "weed", "crop", "practice", "treatment", "action", "past", "closure", "limit"];
 
     /// <summary>Every word that begins a pattern.</summary>
     public static ValidWords All { get; } = new("one of", [.. s_kinds, Finding, None, Any]);
@@ -32,7 +32,10 @@ internal static class PatternWords
         FactKind.Practice => "practice",
         FactKind.Treatment => "treatment",
         FactKind.Action => "action",
-        _ => "past",
+        FactKind.Past => "past",
+        FactKind.Closure => "closure",
+        FactKind.Limit => "limit",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of fact"),
     };
 
     /// <summary>The kind of fact for a word, or null.</summary>
@@ -45,6 +48,8 @@ internal static class PatternWords
         "treatment" => FactKind.Treatment,
         "action" => FactKind.Action,
         "past" => FactKind.Past,
+        "closure" => FactKind.Closure,
+        "limit" => FactKind.Limit,
         _ => null,
     };
 }

@@ -13,6 +13,8 @@ internal sealed class TestableSet
     private static readonly TestableSet s_treatment = OfFacts(FactKind.Treatment);
     private static readonly TestableSet s_action = OfFacts(FactKind.Action);
     private static readonly TestableSet s_past = OfFacts(FactKind.Past);
+    private static readonly TestableSet s_closure = OfFacts(FactKind.Closure);
+    private static readonly TestableSet s_limit = OfFacts(FactKind.Limit);
 
     private readonly Dictionary<string, Testable> _attributes;
     private readonly Dictionary<string, string> _elsewhere;
@@ -34,6 +36,8 @@ internal sealed class TestableSet
         FactKind.Treatment => s_treatment,
         FactKind.Action => s_action,
         FactKind.Past => s_past,
+        FactKind.Closure => s_closure,
+        FactKind.Limit => s_limit,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "the site depends on the questions"),
     };
 

@@ -58,6 +58,17 @@ internal sealed partial class MappingReader
     /// <summary>A date, or null when the key is missing.</summary>
     public DateOnly? OptionalDate(string key) => Date(Optional(key));
 
+    /// <summary>An hour of the day, or null when the key is missing.</summary>
+    public TimeOnly? OptionalTime(string key)
+    {
+        if (Scalar(Optional(key), "an hour such as 14:30") is not { } scalar)
+            return null;
+        if (ScalarGrammar.TryTime(scalar.Text, out TimeOnly time))
+            return time;
+        Context.Report(scalar, scalar.Described, "an hour, HH:MM");
+        return null;
+    }
+
     /// <summary>A day of any year, <c>MM-DD</c>, or null when the key is missing.</summary>
     public string? OptionalDayOfYear(string key)
     {

@@ -59,6 +59,13 @@ internal static class ScalarGrammar
     /// <summary>A date as it is written in a file.</summary>
     public static string Write(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
+    /// <summary>Reads an hour of the day, <c>HH:MM</c>, 00:00 to 23:59.</summary>
+    public static bool TryTime(string text, out TimeOnly time) => TimeOnly.TryParseExact(
+        text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out time);
+
+    /// <summary>An hour as it is written in a file.</summary>
+    public static string Write(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+
     /// <summary>Whether the text is a day of any year, <c>MM-DD</c>.</summary>
     // Any leap year would do; it lets 29 February pass.
     public static bool IsDayOfYear(string text) => TryDate("2024-" + text, out _);

@@ -24,6 +24,7 @@ internal sealed class AnswerReader(ReadContext context, DateOnly visitDate)
             QuestionKind.Crops => Words(node, "crops", most: int.MaxValue),
             QuestionKind.Number => Number(question, node),
             QuestionKind.Date => Date(question, node),
+            QuestionKind.Name => Name(node),
             _ => Elsewhere(question, entry),
         };
     }
@@ -75,6 +76,14 @@ internal sealed class AnswerReader(ReadContext context, DateOnly visitDate)
         if (question.PastOnly && date > visitDate)
             context.Report(node, scalar.Text, $"a day not after the visit ({ScalarGrammar.Write(visitDate)})");
         return new Answer.Date(date);
+    }
+
+    private Answer.Words? Name(Node node)
+    {
+        if (node is ScalarNode scalar && ScalarGrammar.IsId(scalar.Text))
+            return new Answer.Words(WordSet.Of([scalar.Text]));
+        context.Report(node, node.Described, "a name: lower-case words joined by hyphens, such as house-2");
+        return null;
     }
 
     private Answer? Elsewhere(Question question, Entry entry)

@@ -9,7 +9,14 @@ namespace WeedAdvisor.Knowledge.Visits;
 /// <param name="Date">The day of the visit.</param>
 /// <param name="Nursery">Whose nursery; null when not given.</param>
 /// <param name="Areas">The areas, in the order of the file; ids are unique.</param>
-public sealed record Visit(string Id, string? Title, DateOnly Date, string? Nursery, ImmutableArray<VisitArea> Areas);
+public sealed record Visit(string Id, string? Title, DateOnly Date, string? Nursery, ImmutableArray<VisitArea> Areas)
+{
+    /// <summary>
+    /// Answers that stand once, at the head of the file, for every area that has none of its own. They are already among
+    /// the answers of those areas: whoever reads an area needs nothing else.
+    /// </summary>
+    public ImmutableSortedDictionary<string, Answer> Head { get; init; } = VisitArea.NoAnswers;
+}
 
 /// <summary>One place in one production system, with what is known of it.</summary>
 /// <param name="Id">The area's id, unique in the visit.</param>
@@ -24,9 +31,12 @@ public sealed record VisitArea(
     ImmutableArray<WeedSeen>? Weeds,
     ImmutableArray<PastApplication>? Past)
 {
+    /// <summary>No answers at all.</summary>
+    public static ImmutableSortedDictionary<string, Answer> NoAnswers { get; } =
+        ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal);
+
     /// <summary>An area of which nothing is known yet.</summary>
-    public static VisitArea Blank(string id, string name) =>
-        new(id, name, ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal), null, null);
+    public static VisitArea Blank(string id, string name) => new(id, name, NoAnswers, null, null);
 }
 
 /// <summary>An answer to a question. A closed family: the nested types are all there are.</summary>
@@ -57,10 +67,3 @@ public abstract record Answer
 /// <param name="Stage">Word of list <c>stage</c>; null when not known.</param>
 /// <param name="CoverPercent">How much of the surface it covers, 0 to 100 percent; null when not known.</param>
 public sealed record WeedSeen(string Weed, string? Stage, decimal? CoverPercent);
-
-/// <summary>An earlier application in an area.</summary>
-/// <param name="Treatment">The treatment's id.</param>
-/// <param name="Date">The day; null when not known.</param>
-/// <param name="Result"><c>clean</c>, <c>escapes</c> or <c>injury</c>; null when not known.</param>
-/// <param name="Escaped">Ids of the weeds that came through.</param>
-public sealed record PastApplication(string Treatment, DateOnly? Date, string? Result, WordSet Escaped);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Schema;
 using WeedAdvisor.Knowledge.Yaml;
@@ -16,8 +15,8 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
     /// <summary>The word for an answer that the grower does not have.</summary>
     public const string NotKnown = "not-known";
 
-    // Written in old files and by people; it says no more than leaving the result out.
-    private const string UnknownResult = "unknown";
+    /// <summary>The format that is written now. Files of earlier formats are read for ever.</summary>
+    public const int Format = 2;
 
     /// <summary>The visit. The map is finished by the caller, who may read more keys of it.</summary>
     public Visit Read(MappingReader map)
@@ -26,21 +25,30 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
         string? title = map.OptionalText("title");
         DateOnly date = map.Date("date");
         string? nursery = map.OptionalText("nursery");
+        ReadFormat(map);
+        ImmutableSortedDictionary<string, Answer> head = Answers(map, date);
         ImmutableArray<VisitArea> areas = map.Required("areas") is { } node
-            ? MappingReader.Each(node, map.Context, "an area", area => Area(area, date))
+            ? MappingReader.Each(node, map.Context, "an area", area => Area(area, date, head))
             : [];
         ReportRepeats(map.Optional("areas"), "id", "the area", map.Context);
-        return new Visit(id, title, date, nursery, areas);
+        return new Visit(id, title, date, nursery, areas) { Head = head };
     }
 
-    private VisitArea Area(MappingReader map, DateOnly visitDate)
+    private static void ReadFormat(MappingReader map)
+    {
+        if (map.OptionalNumber("format", 1, int.MaxValue) is { } format && format is not (1 or Format))
+            map.Context.Report(
+                map.Optional("format")!, $"format {ScalarGrammar.Write(format)}", $"format 1 or {Format}: this file is of a newer program");
+    }
+
+    private VisitArea Area(MappingReader map, DateOnly visitDate, ImmutableSortedDictionary<string, Answer> head)
     {
         var area = new VisitArea(
             map.Id(),
             map.Text("name"),
-            Answers(map, visitDate),
+            head.SetItems(Answers(map, visitDate)),
             Unless(map, "weeds", () => map.Each("weeds", "a weed seen", Seen)),
-            Unless(map, "past", () => map.Each("past", "an earlier application", past => Past(past, visitDate))));
+            Unless(map, "past", () => map.Each("past", "an earlier application", past => PastReader.Read(past, visitDate))));
         ReportRepeats(map.Optional("weeds"), "weed", "the weed", map.Context);
         map.Finish();
         return area;
@@ -74,24 +82,11 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
         return seen;
     }
 
-    private static PastApplication Past(MappingReader map, DateOnly visitDate)
-    {
-        string treatment = map.Word("treatment", "treatments");
-        DateOnly? date = IsNotKnown(map, "date") ? null : map.OptionalDate("date");
-        if (date > visitDate)
-            map.Context.Report(map.Optional("date")!, ScalarGrammar.Write(date.Value), "a day not after the visit");
-        string? result = IsNotKnown(map, "result")
-            ? null
-            : map.OptionalWord("result", $"words:clean|escapes|injury|{UnknownResult}");
-        WordSet escaped = map.OptionalWordSet("escaped", "weeds");
-        map.Finish();
-        return new PastApplication(treatment, date, result == UnknownResult ? null : result, escaped);
-    }
-
     private static ImmutableArray<T>? Unless<T>(MappingReader map, string key, Func<ImmutableArray<T>> read) =>
         map.Has(key) && !IsNotKnown(map, key) ? read() : null;
 
-    private static bool IsNotKnown(MappingReader map, string key) =>
+    /// <summary>Whether the key says that its value is not known. Declares it.</summary>
+    internal static bool IsNotKnown(MappingReader map, string key) =>
         map.Optional(key) is ScalarNode { Text: NotKnown };
 
     private static void ReportRepeats(Node? list, string key, string what, ReadContext context)

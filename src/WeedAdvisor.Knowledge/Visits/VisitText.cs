@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Schema;
@@ -16,30 +17,47 @@ public static class VisitText
     {
         var text = new StringBuilder();
         Line(text, 0, "visit", visit.Id);
+        Line(text, 0, "format", ScalarGrammar.Write(VisitReader.Format));
         if (!string.IsNullOrWhiteSpace(visit.Title))
             Line(text, 0, "title", ScalarText.Of(visit.Title));
         Line(text, 0, "date", ScalarGrammar.Write(visit.Date));
         if (!string.IsNullOrWhiteSpace(visit.Nursery))
             Line(text, 0, "nursery", ScalarText.Of(visit.Nursery));
+        Answers(text, 0, visit.Head);
         if (visit.Areas.IsEmpty)
             Line(text, 0, "areas", "[]");
         else
             text.Append("areas:\n");
         foreach (VisitArea area in visit.Areas)
-            Area(text, area);
+            Area(text, area, visit.Head);
         return text.ToString();
     }
 
-    private static void Area(StringBuilder text, VisitArea area)
+    private static void Area(StringBuilder text, VisitArea area, ImmutableSortedDictionary<string, Answer> head)
     {
         text.Append("  - id: ").Append(area.Id).Append('\n');
         Line(text, 4, "name", string.IsNullOrWhiteSpace(area.Name) ? area.Id : ScalarText.Of(area.Name));
-        if (area.Answers.Count > 0)
-            text.Append("    answers:\n");
-        foreach ((string question, Answer answer) in area.Answers)
-            Line(text, 6, question, Value(answer));
+        Answers(text, 4, Own(area, head));
         List(text, "weeds", area.Weeds?.Select(Seen));
         List(text, "past", area.Past?.Select(Past));
+    }
+
+    // What the head says is not said again; where the area does not know it, that has to be said.
+    private static IEnumerable<KeyValuePair<string, Answer>> Own(
+        VisitArea area, ImmutableSortedDictionary<string, Answer> head) => area.Answers
+        .Where(own => !head.TryGetValue(own.Key, out Answer? said) || !said.Equals(own.Value))
+        .Concat(head
+            .Where(said => said.Value is not Answer.NotKnown && !area.Answers.ContainsKey(said.Key))
+            .Select(said => KeyValuePair.Create<string, Answer>(said.Key, new Answer.NotKnown())))
+        .OrderBy(own => own.Key, StringComparer.Ordinal);
+
+    private static void Answers(StringBuilder text, int indent, IEnumerable<KeyValuePair<string, Answer>> answers)
+    {
+        KeyValuePair<string, Answer>[] all = [.. answers];
+        if (all.Length > 0)
+            text.Append(' ', indent).Append("answers:\n");
+        foreach ((string question, Answer answer) in all)
+            Line(text, indent + 2, question, Value(answer));
     }
 
     private static string Value(Answer answer) => answer switch
@@ -54,13 +72,40 @@ public static class VisitText
     private static string Seen(WeedSeen seen) => Map(
         ("weed", seen.Weed),
         ("stage", seen.Stage),
-        ("cover-percent", seen.CoverPercent is { } cover ? ScalarGrammar.Write(cover) : null));
+        ("cover-percent", NumberOrNull(seen.CoverPercent)));
 
     private static string Past(PastApplication past) => Map(
         ("treatment", past.Treatment),
+        ("actives", QuotedOrNull(past.Actives)),
+        ("groups", QuotedOrNull(past.Groups)),
+        ("kind", past.Kind),
         ("date", past.Date is { } date ? ScalarGrammar.Write(date) : null),
+        ("hour", past.Hour is { } hour ? $"'{ScalarGrammar.Write(hour)}'" : null),
+        ("rate", NumberOrNull(past.Rate)),
+        ("rate-unit", past.RateUnit),
+        ("method", past.Method),
+        ("part-only", YesNo(past.PartOnly)),
+        ("watered-in", YesNo(past.WateredIn)),
+        ("aired", YesNo(past.Aired)),
         ("result", past.Result),
-        ("escaped", past.Escaped.Count > 0 ? Set(past.Escaped) : null));
+        ("escaped", SetOrNull(past.Escaped)),
+        ("came-through", past.CameThrough),
+        ("seasons-running", NumberOrNull(past.SeasonsRunning)));
+
+    private static string? SetOrNull(WordSet words) => words.Count > 0 ? Set(words) : null;
+
+    // Names of actives may hold commas, and groups are digits that must not be read as numbers.
+    private static string? QuotedOrNull(WordSet words) =>
+        words.Count > 0 ? $"[{string.Join(", ", words.Select(word => $"'{word}'"))}]" : null;
+
+    private static string? NumberOrNull(decimal? number) => number is { } value ? ScalarGrammar.Write(value) : null;
+
+    private static string? YesNo(bool? flag) => flag switch
+    {
+        true => "yes",
+        false => "no",
+        null => null,
+    };
 
     private static string Set(WordSet words) => $"[{words}]";
 

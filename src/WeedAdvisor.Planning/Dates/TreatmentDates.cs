@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -40,9 +41,9 @@ internal static class TreatmentDates
     {
         if (treatment.RepeatAfterDays is not { } days || area.Past is not { } past)
             return null;
-        HashSet<string> actives = [.. treatment.Actives.Select(active => active.Name)];
+        WordSet actives = PastProduct.ActivesOf(treatment);
         DateOnly? last = past
-            .Where(entry => knowledge.Treatments[entry.Treatment].Actives.Any(active => actives.Contains(active.Name)))
+            .Where(entry => PastProduct.Of(entry, knowledge).Actives is { } used && used.Overlaps(actives))
             .Max(entry => entry.Date);
         return last is { } day ? (day.AddDays((int)Math.Ceiling(days)), "since the last use of the same active") : null;
     }

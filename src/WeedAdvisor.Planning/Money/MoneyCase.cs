@@ -96,11 +96,12 @@ public sealed record MoneyCase
     /// <summary>The mulch on the pots today: an answer of <c>mulch</c>; null when bare or not known.</summary>
     public string? Mulch => Words("mulch").FirstOrDefault(word => word != "none");
 
-    /// <summary>Applications with a date in the year before the visit, oldest first.</summary>
+    /// <summary>Applications of records with a date in the year before the visit, oldest first.</summary>
     public ImmutableArray<PastApplication> PastYear =>
     [
         .. (Area.Past ?? [])
             .Where(past => past.Date is { } date && date <= Day && date > Day.AddDays(-DaysInYear))
+            .Where(past => Knowledge.RecordOf(past) is not null)
             .OrderBy(past => past.Date)
             .ThenBy(past => past.Treatment, StringComparer.Ordinal),
     ];

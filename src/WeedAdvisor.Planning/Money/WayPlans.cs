@@ -18,7 +18,7 @@ internal static class WayPlans
         var parts = ImmutableArray.CreateBuilder<WayPart>();
         if (money.Mulch is { } mulch && Mulches.PracticeOf(mulch, money.Knowledge) is { } laid)
             parts.Add(new WayPart(laid, []));
-        foreach (var uses in money.PastYear.GroupBy(past => past.Treatment, StringComparer.Ordinal))
+        foreach (var uses in money.PastYear.GroupBy(past => past.Treatment!, StringComparer.Ordinal))
         {
             parts.Add(new WayPart(
                 money.Knowledge.Treatments[uses.Key],

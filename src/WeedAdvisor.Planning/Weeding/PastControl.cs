@@ -18,8 +18,9 @@ internal static class PastControl
     [
         .. (area.Past ?? [])
             .Where(past => past.Date is { } day && day <= visit)
+            .Where(past => knowledge.RecordOf(past) is not null)
             .OrderBy(past => past.Date)
-            .Select(past => (Treatment: knowledge.Treatments[past.Treatment], WeeksAgo: (visit.DayNumber - past.Date!.Value.DayNumber) / DaysInWeek))
+            .Select(past => (Treatment: knowledge.RecordOf(past)!, WeeksAgo: (visit.DayNumber - past.Date!.Value.DayNumber) / DaysInWeek))
             .Where(past => past.Treatment.ResidualWeeks is { } residual && past.WeeksAgo < residual.High),
     ];
 

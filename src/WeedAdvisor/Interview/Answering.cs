@@ -62,7 +62,7 @@ public static class Answering
 
     /// <summary>An earlier application, in one line.</summary>
     public static string Past(KnowledgeBase knowledge, PastApplication past) => string.Join(", ", Parts(
-        knowledge.ActionOf(past.Treatment)?.Name ?? past.Treatment,
+        PastProduct.Of(past, knowledge).Name,
         past.Date is { } date ? Date(date) : "day not known",
         PastResults.TextOf(past.Result),
         past.Escaped.Count == 0

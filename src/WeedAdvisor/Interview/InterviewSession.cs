@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -49,7 +50,7 @@ public sealed partial class InterviewSession
     public AreaAdvice Advice { get; private set; } = null!;
 
     /// <summary>The advice for an area on any day; the interview stays where it is.</summary>
-    public AreaAdvice AdviceOn(DateOnly day, VisitArea area) => _source.Of(day, area);
+    public AreaAdvice AdviceOn(AreaCase area) => _source.Of(area);
 
     /// <summary>The questions of that area that apply or may apply, in the order of asking.</summary>
     public ImmutableArray<QuestionEntry> Questions { get; private set; }
@@ -183,7 +184,7 @@ public sealed partial class InterviewSession
 
     private void Refresh()
     {
-        Advice = _source.Of(Visit.Date, Area);
+        Advice = _source.Of(AreaCase.Of(Visit, AreaIndex));
         Questions = QuestionList.Of(Knowledge, Area, Advice, Notes);
     }
 }

@@ -1,6 +1,5 @@
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 
@@ -11,11 +10,11 @@ public sealed class LiveAdviceSource(Advisor advisor) : IAdviceSource
     private LiveAdvice? _live;
 
     /// <inheritdoc/>
-    public AreaAdvice Of(DateOnly date, VisitArea area)
+    public AreaAdvice Of(AreaCase area)
     {
         if (_live is not null)
-            return _live.Change(area, date);
-        _live = advisor.Open(date, area);
+            return _live.Change(area);
+        _live = advisor.Open(area);
         return _live.Advice;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
@@ -73,7 +74,8 @@ public sealed partial class SeasonDesk
         if (IsRead)
             return;
         IsRead = true;
-        WeedingOutcome<SeasonCase> season = SeasonCase.Of(_session.Knowledge, _session.AdviceOn, Day, Area, new SeasonRequest());
+        WeedingOutcome<SeasonCase> season = SeasonCase.Of(
+            _session.Knowledge, _session.AdviceOn, AreaCase.Of(_session.Visit, _session.AreaIndex), new SeasonRequest());
         Refusals = season.Refusals;
         if (!season.IsGood)
             return;

@@ -36,7 +36,7 @@ public class RuleCertaintyTests
             ]);
 
         ClearAction pull = Assert.Single(
-            Advisor.Of(SmallKnowledge.Of([.. found, advised])).Open(new DateOnly(2026, 5, 12), UnderTheSky).Advice.Clear);
+            Advisor.Of(SmallKnowledge.Of([.. found, advised])).Open(AreaCase.Alone(new DateOnly(2026, 5, 12), UnderTheSky)).Advice.Clear);
 
         Assert.Equal("pull", pull.Action);
         Assert.Equal(published, pull.Certainty, 12);

@@ -58,5 +58,5 @@ public class EngineAndTreeTests
             knowledge.Judgements, [.. CatalogueFacts.Of(knowledge), .. FactsOf(knowledge, area)]));
 
     private static ImmutableArray<Fact> FactsOf(KnowledgeBase knowledge, VisitArea area) =>
-        AreaFacts.Of(knowledge, RandomCases.Day, area);
+        AreaFacts.Of(knowledge, AreaCase.Alone(RandomCases.Day, area));
 }

@@ -106,7 +106,7 @@ public class SafetyTests
     private static VisitArea Answered(VisitArea area, string question, string answer) =>
         area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of([answer]))) };
 
-    private static AreaAdvice Advise(VisitArea area) => ShippedKnowledge.Advisor.Open(RandomVisits.Day, area).Advice;
+    private static AreaAdvice Advise(VisitArea area) => ShippedKnowledge.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area)).Advice;
 
     private static IEnumerable<string> ClearTreatments(AreaAdvice advice) =>
         advice.Clear.Select(one => one.Action).Where(s_knowledge.Treatments.ContainsKey);

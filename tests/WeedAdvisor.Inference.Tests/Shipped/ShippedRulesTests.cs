@@ -23,7 +23,7 @@ public class ShippedRulesTests
         s_areas.Sample(
             area =>
             {
-                var facts = AreaFacts.Of(s_knowledge, RandomVisits.Day, area);
+                var facts = AreaFacts.Of(s_knowledge, AreaCase.Alone(RandomVisits.Day, area));
                 var byTree = TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. facts]);
                 Assert.Equal(Told.By(byTree), Told.By(sessions.Value!.Change(facts)));
             },

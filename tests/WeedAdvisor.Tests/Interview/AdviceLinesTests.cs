@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Interview;
 using WeedAdvisor.Knowledge.Judgements;
@@ -63,7 +64,7 @@ public sealed class AdviceLinesTests
 
     private static AreaAdvice Make()
     {
-        AreaAdvice advice = new FakeAdvice().Of(new DateOnly(2026, 4, 14), VisitArea.Blank("a", "A"));
+        AreaAdvice advice = new FakeAdvice().Of(AreaCase.Alone(new DateOnly(2026, 4, 14), VisitArea.Blank("a", "A")));
         return advice with
         {
             Waiting = [],

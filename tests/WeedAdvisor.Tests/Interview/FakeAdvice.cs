@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Interview;
 using WeedAdvisor.Knowledge.Judgements;
@@ -15,9 +16,10 @@ internal sealed class FakeAdvice : IAdviceSource
 {
     public int Asked { get; private set; }
 
-    public AreaAdvice Of(DateOnly date, VisitArea area)
+    public AreaAdvice Of(AreaCase looked)
     {
         Asked++;
+        VisitArea area = looked.Area;
         string? cover = Word(area, "cover");
         var clear = new List<ClearAction> { Clear("pull-before-seed", 1, "now", 0.9, 0.8) };
         var waiting = new List<WaitingAction>();

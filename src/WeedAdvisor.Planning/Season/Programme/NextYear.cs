@@ -17,19 +17,21 @@ public static class NextYear
 
     /// <summary>The case of the year that begins when the plan ends.</summary>
     /// <param name="advisor">The advisor.</param>
-    /// <param name="visit">The day of the visit.</param>
+    /// <param name="found">The area as the visit found it.</param>
     /// <param name="season">The year that was planned.</param>
-    /// <param name="plan">Its plan, taken to be carried out.</param>
-    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, DateOnly visit, SeasonCase season, SeasonPlan plan) => SeasonCase.Of(
+    /// <param name="plan">Its plan, taken to be carried out with nothing coming through and nothing hurt.</param>
+    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, AreaCase found, SeasonCase season, SeasonPlan plan) => SeasonCase.Of(
         advisor,
-        visit,
-        season.Area with
+        found with
         {
-            Past =
-            [
-                .. season.Area.Past ?? [],
-                .. plan.Applications.Select(one => new PastApplication(one.Name, season.Year.DayOf(one.Week), null, WordSet.Empty)),
-            ],
+            Area = season.Area with
+            {
+                Past =
+                [
+                    .. season.Area.Past ?? [],
+                    .. plan.Applications.Select(one => new PastApplication(one.Name, season.Year.DayOf(one.Week), "clean", WordSet.Empty)),
+                ],
+            },
         },
         season.Request with
         {

@@ -47,25 +47,24 @@ public sealed record SeasonCase
     public required SeasonProblem Problem { get; init; }
 
     /// <summary>Reads the case; refused with whole sentences when the visit or the request does not serve.</summary>
-    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, DateOnly visit, VisitArea area, SeasonRequest request) =>
-        Of(advisor.Knowledge, visit, area, request, (through, year) => WeeklyAdvice.Of(advisor, through, year));
+    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, AreaCase found, SeasonRequest request) =>
+        Of(advisor.Knowledge, found, request, (through, year) => WeeklyAdvice.Of(advisor, through, year));
 
     /// <summary>The same through whatever gives advice on an area and a day.</summary>
     public static WeedingOutcome<SeasonCase> Of(
         KnowledgeBase knowledge,
-        Func<DateOnly, VisitArea, AreaAdvice> advise,
-        DateOnly visit,
-        VisitArea area,
+        Func<AreaCase, AreaAdvice> advise,
+        AreaCase found,
         SeasonRequest request) =>
-        Of(knowledge, visit, area, request, (through, year) => WeeklyAdvice.Of(advise, through, year));
+        Of(knowledge, found, request, (through, year) => WeeklyAdvice.Of(advise, through, year));
 
     private static WeedingOutcome<SeasonCase> Of(
         KnowledgeBase knowledge,
-        DateOnly visit,
-        VisitArea area,
+        AreaCase found,
         SeasonRequest request,
         Func<AreaThroughYear, SeasonYear, WeeklyAdvice> ask)
     {
+        (DateOnly visit, VisitArea area, _) = found;
         (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(knowledge, area, request);
         if (basis is null)
             return WeedingOutcome<SeasonCase>.Bad(refusals);
@@ -78,7 +77,7 @@ public sealed record SeasonCase
             return WeedingOutcome<SeasonCase>.Bad(weeds.Refusals);
         if (weeds.Value.Count == 0)
             return WeedingOutcome<SeasonCase>.Bad("No weed of this area comes up in its region. Check the weeds and the region.");
-        var through = new AreaThroughYear(area, visit, basis.Region, YearAssumptions.Of(basis.Numbers), request.Uncovering);
+        var through = new AreaThroughYear(found, basis.Region, YearAssumptions.Of(basis.Numbers), request.Uncovering);
         return Case(knowledge, area, request, basis, year, through, ask(through, year), [.. weeds.Value]);
     }
 

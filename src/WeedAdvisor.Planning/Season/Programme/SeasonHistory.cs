@@ -19,7 +19,8 @@ internal sealed class SeasonHistory(VisitArea area, SeasonYear year, CandidateLi
     [
         .. (area.Past ?? [])
             .Where(past => past.Date is { } day && day < year.From && day >= year.From.AddDays(-DaysInYear))
-            .Select(past => (past.Date!.Value, knowledge.Treatments[past.Treatment]))
+            .Where(past => knowledge.RecordOf(past) is not null)
+            .Select(past => (past.Date!.Value, knowledge.RecordOf(past)!))
             .OrderBy(past => past.Value)
             .ThenBy(past => past.Item2.Id, StringComparer.Ordinal),
     ];
@@ -48,7 +49,8 @@ internal sealed class SeasonHistory(VisitArea area, SeasonYear year, CandidateLi
         VisitArea area, SeasonYear year, string active, KnowledgeBase knowledge) =>
         from past in area.Past ?? []
         where past.Date is { } day && day < year.From && day >= year.From.AddDays(-DaysInYear)
-        let treatment = knowledge.Treatments[past.Treatment]
+        let treatment = knowledge.RecordOf(past)
+        where treatment is not null
         from one in treatment.Actives
         where one.Name == active
         select (treatment, one);

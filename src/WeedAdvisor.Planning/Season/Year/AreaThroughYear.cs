@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -13,23 +14,24 @@ namespace WeedAdvisor.Planning.Season.Year;
 public sealed class AreaThroughYear
 {
     private const string Cover = "cover", Growth = "growth-state", Stock = "stock", Shipping = "shipping-soon";
-    private const string Enclosing = "film-on", NewlyPotted = "newly-potted";
+    private const string Enclosing = "film-on", NewlyPotted = "newly-potted", Lately = "put-on-lately";
     private const int DaysInWeek = 7;
 
     private readonly VisitArea _area;
+    private readonly ImmutableArray<VisitArea> _others;
     private readonly DateOnly _visit;
     private readonly Region _region;
     private readonly YearAssumptions _assumed;
     private readonly FilmYears? _film;
 
     /// <summary>An area through the year after a visit.</summary>
-    /// <param name="area">The area as the visit found it.</param>
-    /// <param name="visit">The day of the visit.</param>
+    /// <param name="found">The area as the visit found it, on the day of the visit.</param>
     /// <param name="region">Its region.</param>
     /// <param name="assumed">How it is taken to change.</param>
     /// <param name="uncovering">The day the film comes off; null for the average last frost of the region.</param>
-    public AreaThroughYear(VisitArea area, DateOnly visit, Region region, YearAssumptions assumed, DateOnly? uncovering = null)
+    public AreaThroughYear(AreaCase found, Region region, YearAssumptions assumed, DateOnly? uncovering = null)
     {
+        (DateOnly visit, VisitArea area, _others) = found;
         (_area, _visit, _region, _assumed) = (area, visit, region, assumed);
         DateOnly? covering = area.Answers.GetValueOrDefault("covering-date") is Answer.Date date ? date.Value : null;
         bool isCoveredForWinter = Word(Cover) == Enclosing && Word("place") == "overwintering-house";
@@ -44,8 +46,10 @@ public sealed class AreaThroughYear
     /// <summary>The day film comes off next after a day; null when none is on, or when it is not known.</summary>
     public DateOnly? UncoveringAfter(DateOnly day) => _film?.UncoveringAfter(day);
 
-    /// <summary>The area on a day.</summary>
-    public VisitArea On(DateOnly day)
+    /// <summary>The area on a day, with the other areas, whose roof it may share.</summary>
+    public AreaCase On(DateOnly day) => new(day, AreaOn(day), _others);
+
+    private VisitArea AreaOn(DateOnly day)
     {
         ImmutableSortedDictionary<string, Answer>.Builder answers = _area.Answers.ToBuilder();
         Set(answers, Cover, CoverOn(day));
@@ -53,6 +57,9 @@ public sealed class AreaThroughYear
         Set(answers, Stock, StockOn(day));
         if (answers.ContainsKey(Shipping) && !StatedHolds(day))
             answers[Shipping] = Words("no");
+        // What was put on just before the visit has lost its interval; what the plan puts on is told as such.
+        if (day >= _visit.AddDays(DaysInWeek))
+            answers[Lately] = Words("no");
         if (_film is { } film && !film.IsOn(day))
             PlanFilm(answers, film.CoveringAfter(day));
         return _area with

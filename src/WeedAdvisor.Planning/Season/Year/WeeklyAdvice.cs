@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Planning.Season.Year;
 
@@ -19,21 +18,22 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AreaAdvice> By
         Parallel.For(0, workers, new ParallelOptions { MaxDegreeOfParallelism = workers }, worker =>
         {
             int first = SeasonYear.Weeks * worker / workers, end = SeasonYear.Weeks * (worker + 1) / workers;
-            LiveAdvice live = advisor.Open(year.DayOf(first), area.On(year.DayOf(first)));
+            LiveAdvice live = advisor.Open(area.On(year.DayOf(first)));
             weeks[first] = live.Advice;
             for (int week = first + 1; week < end; week++)
-                weeks[week] = live.Change(area.On(year.DayOf(week)), year.DayOf(week));
+                weeks[week] = live.Change(area.On(year.DayOf(week)));
         });
         return new WeeklyAdvice(year, [.. weeks]);
     }
 
     /// <summary>The same through whatever gives advice on an area and a day; one week after the other.</summary>
-    public static WeeklyAdvice Of(Func<DateOnly, VisitArea, AreaAdvice> advise, AreaThroughYear area, SeasonYear year) => new(
+    public static WeeklyAdvice Of(Func<AreaCase, AreaAdvice> advise, AreaThroughYear area, SeasonYear year) => new(
         year,
-        [.. Enumerable.Range(0, SeasonYear.Weeks).Select(week => advise(year.DayOf(week), area.On(year.DayOf(week))))]);
+        [.. Enumerable.Range(0, SeasonYear.Weeks).Select(week => advise(area.On(year.DayOf(week))))]);
 
     /// <summary>Whether an action is clear at the start of a week.</summary>
-    public bool IsClear(string action, int week) => ByWeek[week].Clear.Any(clear => clear.Action == action);
+    public bool IsClear(string action, int week) => ByWeek[week].Clear
+        .Any(clear => clear.Action == action && clear.Status == ActionStatus.Clear);
 
     /// <summary>Treatments that stop seed from coming up and are clear in at least one week, in ordinal order of id.</summary>
     public ImmutableArray<Treatment> Preventives(IReadOnlyDictionary<string, Treatment> treatments) =>

@@ -63,14 +63,15 @@ internal static class SeasonCommand
         Advisor advisor = Advisor.Of(knowledge);
         ImmutableArray<AreaSeason> areas =
         [
-            .. visit.Areas.Select(area =>
+            .. visit.Areas.Select((area, index) =>
             {
-                WeedingOutcome<SeasonCase> season = SeasonCase.Of(advisor, visit.Date, area, request);
+                AreaCase found = AreaCase.Of(visit, index);
+                WeedingOutcome<SeasonCase> season = SeasonCase.Of(advisor, found, request);
                 if (!season.IsGood)
                     return new AreaSeason(area, null, season.Refusals);
                 YearPlan plan = SeasonPlanner.Full(season.Value, knowledge);
                 YearPlan? after = withYearAfter && plan.Plan is { } best
-                    && NextYear.Of(advisor, visit.Date, season.Value, best).Value is { } next
+                    && NextYear.Of(advisor, found, season.Value, best).Value is { } next
                         ? SeasonPlanner.Full(next, knowledge)
                         : null;
                 return new AreaSeason(area, plan, [], after);

@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -93,7 +94,8 @@ public sealed class SeasonCaseTests
     public void What_a_plan_hangs_on_is_asked_for(string question, string? said)
     {
         if (said is null)
-            Assert.True(SeasonCase.Of(Years.Advisor, Years.DemoDay, Years.DemoYard.Without(question), new SeasonRequest()).IsGood);
+            Assert.True(SeasonCase.Of(
+                Years.Advisor, AreaCase.Alone(Years.DemoDay, Years.DemoYard.Without(question)), new SeasonRequest()).IsGood);
         else
             Assert.Contains(said, Years.Refusal(Years.DemoYard.Without(question), new SeasonRequest()), StringComparison.Ordinal);
     }

@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference;
 using CsCheck;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
@@ -64,7 +65,7 @@ public sealed class SeasonPlannerTests
     public void Next_year_begins_where_this_one_ended()
     {
         SeasonPlan plan = Years.Best(Years.DemoCase);
-        SeasonCase next = NextYear.Of(Years.Advisor, Years.DemoDay, Years.DemoCase, plan).Value!;
+        SeasonCase next = NextYear.Of(Years.Advisor, AreaCase.Alone(Years.DemoDay, Years.DemoYard), Years.DemoCase, plan).Value!;
         Assert.Equal(Years.DemoCase.Year.DayOf(52), next.Year.From);
         Assert.Contains(next.Problem.History, use => use.Used.Name == plan.Applications[^1].Name && use.Week < 0);
         SeasonPlan after = Years.Best(next);
@@ -149,7 +150,7 @@ public sealed class SeasonPlannerTests
     private static void AssertClear(SeasonCase season, SeasonApplication one)
     {
         DateOnly day = season.Year.DayOf(one.Week);
-        AreaAdvice advice = Years.Advisor.Open(day, season.Through.On(day)).Advice;
+        AreaAdvice advice = Years.Advisor.Open(season.Through.On(day)).Advice;
         Assert.Contains(advice.Clear, clear => clear.Action == one.Name);
     }
 

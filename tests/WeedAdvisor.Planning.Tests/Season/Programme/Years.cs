@@ -29,19 +29,20 @@ internal static class Years
 
     public static SeasonCase Of(VisitArea area, DateOnly day, SeasonRequest request)
     {
-        WeedingOutcome<SeasonCase> season = SeasonCase.Of(Advisor, day, area, request);
+        WeedingOutcome<SeasonCase> season = SeasonCase.Of(Advisor, AreaCase.Alone(day, area), request);
         Assert.True(season.IsGood, string.Join(' ', season.Refusals));
         return season.Value;
     }
 
     public static string Refusal(VisitArea area, SeasonRequest request) =>
-        string.Join(' ', SeasonCase.Of(Advisor, DemoDay, area, request).Refusals);
+        string.Join(' ', SeasonCase.Of(Advisor, AreaCase.Alone(DemoDay, area), request).Refusals);
 
     /// <summary>Every area of the worked visits that can be planned, with its case.</summary>
     public static ImmutableArray<SeasonCase> All { get; } =
     [
         .. Knowledge.WorkedVisits
-            .SelectMany(worked => worked.Visit.Areas, (worked, area) => SeasonCase.Of(Advisor, worked.Visit.Date, area, new SeasonRequest()).Value)
+            .SelectMany(worked => worked.Visit.Areas, (worked, area) =>
+                SeasonCase.Of(Advisor, AreaCase.Alone(worked.Visit.Date, area), new SeasonRequest()).Value)
             .OfType<SeasonCase>(),
     ];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
@@ -59,21 +60,21 @@ public sealed class AreaThroughYearTests
     public void Film_that_the_visit_found_on_goes_on_again_at_the_first_frost()
     {
         VisitArea house = Area(("place", "overwintering-house"), ("cover", "film-on"));
-        var through = new AreaThroughYear(house, new DateOnly(2026, 2, 1), s_region, s_assumed);
-        Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 3, 1)), "cover"));
-        VisitArea summer = through.On(new DateOnly(2026, 7, 1));
+        var through = new AreaThroughYear(AreaCase.Alone(new DateOnly(2026, 2, 1), house), s_region, s_assumed);
+        Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 3, 1)).Area, "cover"));
+        VisitArea summer = through.On(new DateOnly(2026, 7, 1)).Area;
         Assert.Equal("open-sky", Word(summer, "cover"));
         Assert.Equal(new Answer.Date(new DateOnly(2026, 11, 5)), summer.Answers["covering-date"]);
-        Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 12, 1)), "cover"));
+        Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 12, 1)).Area, "cover"));
     }
 
     [Fact]
     public void The_day_the_film_comes_off_may_be_stated()
     {
         VisitArea house = Area(("place", "overwintering-house"), ("cover", "film-on"));
-        var through = new AreaThroughYear(house, s_visit, s_region, s_assumed, new DateOnly(2026, 5, 1));
-        Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 4, 30)), "cover"));
-        Assert.Equal("open-sky", Word(through.On(new DateOnly(2026, 5, 1)), "cover"));
+        var through = new AreaThroughYear(AreaCase.Alone(s_visit, house), s_region, s_assumed, new DateOnly(2026, 5, 1));
+        Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 4, 30)).Area, "cover"));
+        Assert.Equal("open-sky", Word(through.On(new DateOnly(2026, 5, 1)).Area, "cover"));
     }
 
     [Fact]
@@ -93,8 +94,8 @@ public sealed class AreaThroughYearTests
     public void Growth_that_no_frost_date_tells_is_not_known()
     {
         Region frostless = s_region with { LastFrost = null, FirstFrost = null };
-        var through = new AreaThroughYear(Area(("growth-state", "hardened")), s_visit, frostless, s_assumed);
-        Assert.Null(Word(through.On(new DateOnly(2026, 8, 1)), "growth-state"));
+        var through = new AreaThroughYear(AreaCase.Alone(s_visit, Area(("growth-state", "hardened"))), frostless, s_assumed);
+        Assert.Null(Word(through.On(new DateOnly(2026, 8, 1)).Area, "growth-state"));
     }
 
     [Fact]
@@ -102,7 +103,15 @@ public sealed class AreaThroughYearTests
     {
         VisitArea open = Area();
         for (int week = 0; week < SeasonYear.Weeks; week++)
-            Assert.Empty(On(open, s_visit.AddDays(7 * week)).Answers);
+            Assert.DoesNotContain(On(open, s_visit.AddDays(7 * week)).Answers.Keys, question => question != "put-on-lately");
+    }
+
+    [Fact]
+    public void What_was_put_on_before_the_visit_has_lost_its_interval_a_week_later()
+    {
+        VisitArea open = Area();
+        Assert.Null(Word(On(open, s_visit.AddDays(6)), "put-on-lately"));
+        Assert.Equal("no", Word(On(open, s_visit.AddDays(7)), "put-on-lately"));
     }
 
     [Fact]
@@ -125,7 +134,7 @@ public sealed class AreaThroughYearTests
     private static VisitArea On(VisitArea area, string day) => On(area, DateOnly.ParseExact(day, "yyyy-MM-dd"));
 
     private static VisitArea On(VisitArea area, DateOnly day) =>
-        new AreaThroughYear(area, s_visit, s_region, s_assumed).On(day);
+        new AreaThroughYear(AreaCase.Alone(s_visit, area), s_region, s_assumed).On(day).Area;
 
     private static VisitArea Area(params (string Question, string Word)[] answers) => VisitArea.Blank("a", "A") with
     {

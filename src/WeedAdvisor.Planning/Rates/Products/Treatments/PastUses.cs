@@ -22,8 +22,8 @@ internal static class PastUses
         return
         [
             .. past.Where(use => use.Date is null || use.Date <= day)
-                .Where(use => site.Knowledge.Treatments.ContainsKey(use.Treatment))
-                .Select((PastApplication use) => new PastUse(site.Knowledge.Treatments[use.Treatment], use.Date)),
+                .Where(use => site.Knowledge.RecordOf(use) is not null)
+                .Select((PastApplication use) => new PastUse(site.Knowledge.RecordOf(use)!, use.Date)),
         ];
     }
 

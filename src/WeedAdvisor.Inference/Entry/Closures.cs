@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Entry;
+
+/// <summary>
+/// The applications that keep people out of an area on the day of the visit: its own, and those of other areas under the
+/// same roof that closed the whole house. A use on the day of the visit counts as before it.
+/// </summary>
+public static class Closures
+{
+    private const int DaysLately = 7;
+
+    /// <summary>The closures of the area, those that last longest first.</summary>
+    public static ImmutableArray<Closure> Of(AreaCase area, KnowledgeBase knowledge) =>
+    [
+        .. OfArea(area, area.Area, null, knowledge)
+            .Concat(area.Others.SelectMany(other => OfArea(area, other, Roof.Of(area.Area, other, knowledge), knowledge)))
+            .Concat(Untold(area))
+            .OrderByDescending(closure => closure.HoursLeft ?? decimal.MaxValue)
+            .ThenByDescending(closure => closure.IsHere)
+            .ThenBy(closure => closure.Name, StringComparer.Ordinal),
+    ];
+
+    /// <summary>Whether something that was put on lately, and is not among the earlier uses, may keep people out.</summary>
+    public static bool IsUntold(AreaCase area) =>
+        LatelyOf(area.Area) == "yes"
+        && !(area.Area.Past ?? []).Any(use => use.Date is null || use.Date >= area.Date.AddDays(-DaysLately));
+
+    private static IEnumerable<Closure> OfArea(AreaCase area, VisitArea treated, Roof? roof, KnowledgeBase knowledge)
+    {
+        if (roof is { Shared: Truth.No })
+            yield break;
+        ImmutableArray<PastApplication> uses = treated.Past ?? [];
+        EntryClock clock = EntryClock.Of(Zone(area.Area, knowledge));
+        bool isOpen = Roof.IsOpen(treated, knowledge);
+        foreach (PastApplication use in uses)
+        {
+            EntryInterval interval = Together(use, uses, knowledge);
+            if (roof is not null && !interval.ClosesHouse)
+                continue;
+            string name = Name(use, roof is null ? null : treated, knowledge);
+            if (use.Date is not { } day)
+            {
+                yield return new Closure(
+                    use, name, roof is null, Truth.NotKnown, [Need.Question("past"), .. roof?.Needs ?? []], null, false);
+                continue;
+            }
+
+            DateTime end = EntryClock.EndOf(day, use.Hour);
+            DateTime over = clock.After(end, interval.Hours);
+            DateTime aired = interval.AskedToAir && !isOpen ? clock.After(end, EntryInterval.HoursUnaired) : over;
+            decimal left = HoursFrom(area.Date, over > aired ? over : aired);
+            if (left > 0)
+            {
+                yield return new Closure(
+                    use, name, roof is null, roof?.Shared ?? Truth.Yes, roof?.Needs ?? [], left, aired > over);
+            }
+        }
+    }
+
+    // Uses of one day are one application unless each has an hour of its own.
+    private static EntryInterval Together(
+        PastApplication use, ImmutableArray<PastApplication> uses, KnowledgeBase knowledge) => uses
+        .Where(other => other.Date == use.Date && (other.Hour == use.Hour || other.Hour is null || use.Hour is null))
+        .Select(other => EntryInterval.Of(other, knowledge))
+        .Aggregate(EntryInterval.Of(use, knowledge), (longest, next) => longest.Together(next));
+
+    private static IEnumerable<Closure> Untold(AreaCase area)
+    {
+        if (!IsUntold(area))
+            yield break;
+        var unnamed = new PastApplication(null, null, null, WordSet.Empty);
+        yield return new Closure(
+            unnamed, "Something was put on here or in this house lately", true, Truth.NotKnown, [Need.Question("past")], null, false);
+    }
+
+    private static decimal HoursFrom(DateOnly day, DateTime end) =>
+        (decimal)(end - day.ToDateTime(TimeOnly.MinValue)).TotalHours;
+
+    private static string Name(PastApplication use, VisitArea? elsewhere, KnowledgeBase knowledge)
+    {
+        string product = PastProduct.Of(use, knowledge).Name;
+        string when = use.Date is { } day
+            ? $"on {day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}"
+            : "on a day that is not known";
+        string hour = use.Hour is { } at ? $" until {at.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "";
+        string where = elsewhere is null ? "here" : $"under the same roof ({elsewhere.Name})";
+        return $"{char.ToUpperInvariant(product[0])}{product[1..]} went on {where} {when}{hour}";
+    }
+
+    private static string? Zone(VisitArea area, KnowledgeBase knowledge) =>
+        area.Answers.GetValueOrDefault("region") is Answer.Words { Value.Count: 1 } words
+            ? knowledge.Regions.GetValueOrDefault(words.Value.First())?.TimeZone
+            : null;
+
+    private static string? LatelyOf(VisitArea area) =>
+        area.Answers.GetValueOrDefault("put-on-lately") is Answer.Words { Value.Count: 1 } words ? words.Value.First() : null;
+}

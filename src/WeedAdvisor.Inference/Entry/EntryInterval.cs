@@ -1,0 +1,42 @@
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Entry;
+
+/// <summary>
+/// How long an application keeps people out, and out of what (40 CFR 170.405 and 170.407; 40 CFR 156.208 for intervals).
+/// What is not known counts as the longest that is usual.
+/// </summary>
+/// <param name="Hours">The restricted-entry interval, hours from the end of the application.</param>
+/// <param name="ClosesHouse">Whether, under film or glass, the whole house is closed and not the treated area alone.</param>
+/// <param name="AskedToAir">Whether a house has to be aired before anybody goes in, and has not been.</param>
+internal readonly record struct EntryInterval(decimal Hours, bool ClosesHouse, bool AskedToAir)
+{
+    /// <summary>
+    /// Hours when neither record nor label tells the interval of a weed killer: the longest of 40 CFR 156.208(c)(2) that
+    /// any active asks for in general.
+    /// </summary>
+    public const decimal WhenNotKnown = 48;
+
+    /// <summary>Hours when the product is not even known to be a weed killer: 40 CFR 156.208(c)(2)(i), the longest of all.</summary>
+    public const decimal WhenNoWeedKiller = 72;
+
+    /// <summary>Hours after which a closed house counts as aired in any case: 40 CFR 170.405(b)(3), 24 hours closed.</summary>
+    public const decimal HoursUnaired = 24;
+
+    private const string Granule = "GR";
+
+    /// <summary>The interval of one application.</summary>
+    public static EntryInterval Of(PastApplication use, KnowledgeBase knowledge)
+    {
+        PastProduct product = PastProduct.Of(use, knowledge);
+        decimal hours = product.Record?.ReiHours?.High ?? (product.IsWeedKiller ? WhenNotKnown : WhenNoWeedKiller);
+        bool staysLow = use.Method is "granules" or "low-coarse-spray"
+            || (use.Method is null && product.Record is { Formulation: Granule });
+        return new EntryInterval(hours, !staysLow, !staysLow && use.Aired != true);
+    }
+
+    /// <summary>Of products put on together the longest interval counts (40 CFR 170.407(c)), and the widest closing.</summary>
+    public EntryInterval Together(EntryInterval other) => new(
+        Math.Max(Hours, other.Hours), ClosesHouse || other.ClosesHouse, AskedToAir || other.AskedToAir);
+}
