@@ -80,7 +80,8 @@ public sealed class VisitTextTests
         s_id, s_text, Gen.Bool, s_area.Array[0, 4],
         Gen.Shuffle(FixtureKnowledge.Good.Questions.ToArray(), 0, 4).SelectMany(Answers),
         (id, text, titled, areas, head) => new Visit(
-            id, titled ? text : null, s_day, titled ? null : text, [.. areas.DistinctBy(area => area.Id)]) { Head = head });
+            id, titled ? text : null, s_day, titled ? null : text, [.. areas.DistinctBy(area => area.Id)])
+        { Head = head });
 
     [Fact]
     public void Every_visit_comes_back_as_it_was_written() => s_visit.Sample(visit =>

@@ -1,5 +1,5 @@
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 

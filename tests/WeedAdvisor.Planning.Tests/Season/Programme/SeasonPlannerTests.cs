@@ -1,5 +1,5 @@
-using WeedAdvisor.Inference;
 using CsCheck;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Season.Programme;
