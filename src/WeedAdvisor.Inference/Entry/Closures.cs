@@ -54,10 +54,16 @@ public static class Closures
             DateTime over = clock.After(end, interval.Hours);
             DateTime aired = interval.AskedToAir && !isOpen ? clock.After(end, EntryInterval.HoursUnaired) : over;
             decimal left = HoursFrom(area.Date, over > aired ? over : aired);
+            decimal most = HoursFrom(area.Date, clock.After(end, interval.MostHours));
             if (left > 0)
             {
                 yield return new Closure(
                     use, name, roof is null, roof?.Shared ?? Truth.Yes, roof?.Needs ?? [], left, aired > over);
+            }
+            else if (most > 0)
+            {
+                yield return new Closure(
+                    use, name, roof is null, Truth.NotKnown, [Need.Question("past"), .. roof?.Needs ?? []], most, false);
             }
         }
     }
