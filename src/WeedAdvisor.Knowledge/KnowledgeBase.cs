@@ -60,6 +60,10 @@ public sealed record KnowledgeBase
     public ImmutableSortedDictionary<string, ActiveLimit> ActiveLimits { get; init; } =
         ImmutableSortedDictionary.Create<string, ActiveLimit>(StringComparer.Ordinal);
 
+    /// <summary>Resistance of weeds that is on record, by id.</summary>
+    public ImmutableSortedDictionary<string, KnownResistance> Resistance { get; init; } =
+        ImmutableSortedDictionary.Create<string, KnownResistance>(StringComparer.Ordinal);
+
     /// <summary>
     /// Parameters of the hand-weeding model, by id: all of <see cref="WeedingParameterLimits"/>, or none when the folder
     /// has no <c>weeding.yaml</c>.

@@ -14,7 +14,7 @@ public sealed class BadJudgementTests
     [InlineData("site: { place: [] }", "found an empty list; expected at least one word")]
     [InlineData("site: { place: [house, house] }", "found 'house' a second time")]
     [InlineData("site: { place: {} }", "found an empty map; expected one of: at-least")]
-    [InlineData("site: { place: { nott: house } }", "found 'nott'; expected one of: at-least, at-most, between, has, lacks, less-than, more-than, not; did you mean 'not'?")]
+    [InlineData("site: { place: { nott: house } }", "found 'nott'; expected one of: at-least, at-most, between, called, has, lacks, less-than, more-than, not; did you mean 'not'?")]
     [InlineData("site: { place: { has: house } }", "found 'has' on 'place', which is not a set; expected a word, a list of words, or 'not'")]
     [InlineData("site: { place: { at-least: 3 } }", "found 'at-least' on 'place', which is not a number")]
     [InlineData("site: { place: { between: [1, 2] } }", "found 'between' on 'place', which is not a number")]
@@ -46,13 +46,14 @@ public sealed class BadJudgementTests
     [InlineData("site: { month: $m, place: $m }", "found $m, which holds a number; expected a variable that holds words")]
     [InlineData("weed: { up: $m, id: $m }", "found $m, which holds true or false; expected a variable that holds words")]
     [InlineData("site: { place: $m, mulch-depth: { at-most: $m } }", "found $m, which holds words; expected a variable that holds a number")]
-    [InlineData("weeds: { up: true }", "found 'weeds'; expected one of: action, any, closure, crop, finding, limit, none, past, practice, site, treatment, weed; did you mean 'weed'?")]
+    [InlineData("weeds: { up: true }", "found 'weeds'; expected one of: action, any, closure, crop, escape, finding, limit, none, past, practice, site, treatment, weed; did you mean 'weed'?")]
     [InlineData("{ weed: {}, crop: {} }", "found a map of keys; expected one pattern: a map with one key")]
     [InlineData("weed", "found 'weed'; expected one pattern: a map with one key")]
-    [InlineData("none: { none: { weed: {} } }", "found 'none'; expected one of: action, closure, crop, finding, limit, past, practice, site, treatment, weed")]
+    [InlineData("none: { none: { weed: {} } }", "found 'none'; expected one of: action, closure, crop, escape, finding, limit, past, practice, site, treatment, weed")]
     [InlineData("finding: { id: surface-stays-wett }", "did you mean 'surface-stays-wet'?")]
     [InlineData("finding: { id: surface-stays-wet, certainty: 1 }", "found the key 'certainty'; expected keys of a finding: id")]
     [InlineData("finding: surface-stays-wet", "found 'surface-stays-wet'; expected a finding, as a map of keys")]
+    [InlineData("past: { days-ago: { less-than: 56, called: $ago } }", "found 'called' here; expected 'called: $name' before the tests")]
     public void A_bad_pattern_is_a_problem(string pattern, string expected) =>
         AssertOne(expected, Rule.Load(Support + "\n  because: x", "practice: {}", pattern));
 

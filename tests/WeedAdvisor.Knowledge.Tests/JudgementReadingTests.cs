@@ -66,6 +66,29 @@ public sealed class JudgementReadingTests
     }
 
     [Fact]
+    public void A_number_can_be_called_by_a_name_and_tested_in_one_place()
+    {
+        Judgement rule = Read(
+            "bar: unsuitable\n  not-yet: { from: $days, to: 56 }\n  because: \"{$days}\"",
+            "past: { days-ago: { called: $days, less-than: 56 } }",
+            "treatment: {}");
+
+        Assert.Equal(["$days binds", "LessThan 56"], Tests(rule.When[0]));
+        Assert.Equal(new Lift.Days("days", null, 56), Assert.IsType<Consequence.Bar>(rule.Then).Lift);
+    }
+
+    [Fact]
+    public void What_ends_a_bar_is_read()
+    {
+        Assert.Equal(new Lift.Never(), LiftOf("bar: prohibited"));
+        Assert.Equal(new Lift.State("when it is dry"), LiftOf("bar: prohibited\n  not-yet: when it is dry"));
+        Assert.Equal(new Lift.OtherWay("beside the pots"), LiftOf("bar: prohibited\n  not-this-way: beside the pots"));
+    }
+
+    private static Lift LiftOf(string consequence) => Assert.IsType<Consequence.Bar>(
+        Read($"{consequence}\n  because: So.", "treatment: {}").Then).Lift;
+
+    [Fact]
     public void Each_consequence_is_read()
     {
         Assert.Equal(new Consequence.Argument(0.8, IsDoubt: false), Read("support: 0.8\n  because: x", "action: {}").Then);

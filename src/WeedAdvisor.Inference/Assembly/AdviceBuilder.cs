@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Conclusions;
+using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
@@ -62,7 +63,7 @@ internal sealed class AdviceBuilder
     private ClearAction ClearOf(ActionCase one, VisitArea area)
     {
         CatalogueAction action = _knowledge.ActionOf(one.Action)!;
-        Effect effect = ExpectedEffect.Of(action, area.Weeds, _knowledge);
+        Effect effect = ExpectedEffect.Of(action, area.Weeds, _knowledge, EscapesOfArea.Of(area.Past, _knowledge));
         ImmutableArray<Reason> because =
         [
             .. one.Supports.Concat(one.Doubts)

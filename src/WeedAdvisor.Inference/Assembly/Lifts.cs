@@ -43,7 +43,7 @@ internal sealed class Lifts(Reasons reasons)
         return LiftOf(bar) switch
         {
             Lift.Hours hours when Number(bar, hours.Left) is { } left => start.AddHours((double)left),
-            Lift.Days days when Number(bar, days.To) is { } to && Number(bar, days.From) is { } now =>
+            Lift.Days days when (days.Number ?? Number(bar, days.To)) is { } to && Number(bar, days.From) is { } now =>
                 start.AddDays((double)decimal.Ceiling(to - now)),
             _ => null,
         };

@@ -13,7 +13,7 @@ internal static class Wording
 {
     /// <summary>
     /// Fills the slots of a rule's text: <c>{weed}</c>, <c>{crop}</c>, <c>{practice}</c>, <c>{treatment}</c>,
-    /// <c>{action}</c>, <c>{past}</c>, <c>{closure}</c> and <c>{limit}</c> with the names of the facts matched, <c>{$name}</c> with what a variable stands for.
+    /// <c>{action}</c>, <c>{past}</c>, <c>{closure}</c>, <c>{limit}</c> and <c>{escape}</c> with the names of the facts matched, <c>{$name}</c> with what a variable stands for.
     /// A number of days that is not known yet reads as such. A slot that nothing fills is left as it is; the reader refuses
     /// such rules.
     /// </summary>
@@ -66,6 +66,7 @@ internal static class Wording
             "past" => facts.OfType<PastFact>().FirstOrDefault()?.Name,
             "closure" => facts.OfType<ClosureFact>().FirstOrDefault()?.Name,
             "limit" => facts.OfType<LimitFact>().FirstOrDefault()?.Name,
+            "escape" => facts.OfType<EscapeFact>().FirstOrDefault()?.Name,
             _ => null,
         };
     }
@@ -104,6 +105,7 @@ internal static class Wording
         FactKind.Past => "earlier application",
         FactKind.Closure => "entry interval",
         FactKind.Limit => "limit of an active",
+        FactKind.Escape => "weed that came through",
         _ => kind.ToString(),
     };
 

@@ -40,6 +40,7 @@ internal static class PatternTruth
         FactKind.Past => fact is PastFact,
         FactKind.Closure => fact is ClosureFact,
         FactKind.Limit => fact is LimitFact,
+        FactKind.Escape => fact is EscapeFact,
         _ => false,
     };
 }

@@ -146,6 +146,7 @@ internal sealed class JudgementRule
         FactKind.Past => typeof(PastFact),
         FactKind.Closure => typeof(ClosureFact),
         FactKind.Limit => typeof(LimitFact),
+        FactKind.Escape => typeof(EscapeFact),
         _ => throw new InvalidOperationException($"no such kind of fact: {kind}"),
     };
 

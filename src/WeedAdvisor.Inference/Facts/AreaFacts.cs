@@ -27,6 +27,7 @@ internal static class AreaFacts
                 .Concat(Past(knowledge, date, area, site))
                 .Append(new SiteFact(site))
                 .Concat(ClosureFacts.Of(looked, knowledge))
+                .Concat(EscapeFacts.Of(area.Past, knowledge))
                 .Concat(Weeds(knowledge, date, area, site))
                 .OrderBy(fact => fact.Key, StringComparer.Ordinal),
         ];

@@ -49,6 +49,7 @@ internal static class CatalogueFacts
         readings["restricted-use"] = Reading.Of(treatment.RestrictedUse);
         readings["status"] = Reading.Of(treatment.Status);
         readings["groups"] = Reading.Of(PastProduct.SitesOf(treatment));
+        readings["sole-site"] = SoleSite(treatment);
         readings["actives"] = Reading.Of(PastProduct.ActivesOf(treatment));
         readings["signal-word"] = treatment.SignalWord is { } word
             ? Reading.Of(word)
@@ -68,6 +69,12 @@ internal static class CatalogueFacts
         readings["unrated"] = Reading.Of(rated.Unrated);
         return new TreatmentFact(treatment.Id, treatment.Name, readings);
     }
+
+    // A mixture with an active of no known site has more than the one that is known.
+    private static Reading SoleSite(Treatment treatment) =>
+        PastProduct.SitesOf(treatment) is { Count: 1 } sites && treatment.Actives.All(active => sites.Contains(active.Group ?? ""))
+            ? Reading.Of(sites)
+            : Reading.Absent;
 
     private static Dictionary<string, Reading> Common(CatalogueAction action, string kind) => new(StringComparer.Ordinal)
     {

@@ -72,6 +72,10 @@ public sealed class ClosureFact(string id, string name, IReadOnlyDictionary<stri
 public sealed class LimitFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
     : Fact($"limit/{id}", name, readings);
 
+/// <summary>A weed that came through a site of action although it is rated good on it, or may have done so.</summary>
+public sealed class EscapeFact(string id, string name, IReadOnlyDictionary<string, Reading> readings)
+    : Fact($"escape/{id}", name, readings);
+
 /// <summary>A practice or a treatment of the catalogue.</summary>
 public abstract class ActionFact : Fact
 {

@@ -8,6 +8,7 @@ namespace WeedAdvisor.Inference.Facts;
 /// <summary>The facts of earlier applications. What a use does not say is not known: it may be any of its words.</summary>
 internal static class PastFacts
 {
+    private const decimal DaysInWeek = 7;
     private static readonly WordSet s_results = WordSet.Of(["clean", "escapes", "injury"]);
     private static readonly WordSet s_methods = WordSet.Of(["granules", "low-coarse-spray", "other-spray", "mist-or-fog"]);
     private static readonly WordSet s_amounts = WordSet.Of(["few", "many"]);
@@ -17,14 +18,33 @@ internal static class PastFacts
     public static IEnumerable<PastFact> Of(ImmutableArray<PastApplication> past, DateOnly date, KnowledgeBase knowledge)
     {
         DateOnly? latest = past.All(entry => entry.Date is not null) ? past.Select(entry => entry.Date).Max() : null;
-        return past
-            .Select(entry => (Entry: entry, Product: PastProduct.Of(entry, knowledge)))
-            .OrderBy(one => one.Entry.Date)
-            .ThenBy(one => one.Entry.Treatment ?? one.Product.Name, StringComparer.Ordinal)
-            .Select((one, index) => Of(one.Entry, one.Product, index, date, latest));
+        (PastApplication Entry, PastProduct Product)[] uses =
+        [
+            .. past
+                .Select(entry => (Entry: entry, Product: PastProduct.Of(entry, knowledge)))
+                .OrderBy(one => one.Entry.Date)
+                .ThenBy(one => one.Entry.Treatment ?? one.Product.Name, StringComparer.Ordinal),
+        ];
+        return uses.Select((one, index) => Of(one.Entry, one.Product, index, date, latest, UsesOfSite(one.Product, uses)));
     }
 
-    private static PastFact Of(PastApplication entry, PastProduct product, int index, DateOnly date, DateOnly? latest) =>
+    // How often the sites of action of a use went on here, this use included; open while a product may have any.
+    private static Reading UsesOfSite(PastProduct product, (PastApplication Entry, PastProduct Product)[] uses) =>
+        product.Groups is { } sites && uses.All(use => use.Product.Groups is not null)
+            ? Reading.Of(uses.Count(use => use.Product.Groups!.Overlaps(sites)))
+            : NotTold();
+
+    // What is published as the shortest time holds for sure; a product without a record may stop seed or not.
+    private static Reading ControlLeft(PastApplication entry, PastProduct product, DateOnly date)
+    {
+        if (product.Record is { ResidualWeeks: null } || product.Actives is { Count: 0 })
+            return Reading.Absent;
+        return product.Record?.ResidualWeeks is { } weeks && entry.Date is { } day
+            ? Reading.Of(decimal.Floor(weeks.Low * DaysInWeek) - (date.DayNumber - day.DayNumber))
+            : NotTold();
+    }
+
+    private static PastFact Of(PastApplication entry, PastProduct product, int index, DateOnly date, DateOnly? latest, Reading usesOfSite) =>
         new($"{index}-{entry.Treatment ?? "other"}", product.Name, new Dictionary<string, Reading>
         {
             ["treatment"] = TreatmentOf(product),
@@ -34,6 +54,8 @@ internal static class PastFacts
             ["latest"] = latest is { } last ? Reading.Of(entry.Date == last) : NotTold(s_flags),
             ["result"] = Word(entry.Result, s_results),
             ["escaped"] = Escaped(entry),
+            ["control-days-left"] = ControlLeft(entry, product, date),
+            ["uses-of-its-site"] = usesOfSite,
             ["method"] = Word(entry.Method, s_methods),
             ["part-only"] = Flag(entry.PartOnly),
             ["watered-in"] = Flag(entry.WateredIn),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -19,7 +20,9 @@ public static class ExpectedEffect
     /// <param name="action">The action.</param>
     /// <param name="seen">The weeds seen; each is a weed of the knowledge.</param>
     /// <param name="knowledge">The knowledge.</param>
-    public static Effect Of(CatalogueAction action, ImmutableArray<WeedSeen>? seen, KnowledgeBase knowledge)
+    /// <param name="escapes">What came through earlier applications in the area; empty when that does not count.</param>
+    public static Effect Of(
+        CatalogueAction action, ImmutableArray<WeedSeen>? seen, KnowledgeBase knowledge, ImmutableArray<Escape> escapes)
     {
         if (seen is not { Length: > 0 } weeds)
             return new Effect(null, []);
@@ -28,7 +31,7 @@ public static class ExpectedEffect
         ImmutableArray<EffectPart> parts =
         [
             .. weeds
-                .Select((weed, i) => PartOf(action, knowledge.Weeds[weed.Weed], (double)(covers[i] / total), knowledge))
+                .Select((weed, i) => PartOf(action, knowledge.Weeds[weed.Weed], (double)(covers[i] / total), knowledge, escapes))
                 .OrderBy(part => part.Weed, StringComparer.Ordinal),
         ];
         if (parts.All(part => part.LowPercent is null))
@@ -48,12 +51,13 @@ public static class ExpectedEffect
         return [.. weeds.Select(weed => Math.Max(LeastCoverPercent, weed.CoverPercent ?? usual))];
     }
 
-    private static EffectPart PartOf(CatalogueAction action, Weed weed, double weight, KnowledgeBase knowledge)
+    private static EffectPart PartOf(
+        CatalogueAction action, Weed weed, double weight, KnowledgeBase knowledge, ImmutableArray<Escape> escapes)
     {
         (IReadOnlyList<Span> ranges, IEnumerable<string> sources) = action switch
         {
             Practice practice => Published(practice, weed),
-            Treatment treatment => Rated(treatment, weed, knowledge),
+            Treatment treatment => Rated(treatment, weed, knowledge, escapes),
             _ => ([], []),
         };
         if (ranges.Count == 0)
@@ -79,9 +83,16 @@ public static class ExpectedEffect
     }
 
     private static (IReadOnlyList<Span> Ranges, IEnumerable<string> Sources) Rated(
-        Treatment treatment, Weed weed, KnowledgeBase knowledge)
+        Treatment treatment, Weed weed, KnowledgeBase knowledge, ImmutableArray<Escape> escapes)
     {
         IReadOnlyList<Rating> ratings = WeedRatings.Of(treatment, weed);
+        if (escapes.Any(escape => escape.HasLapsed && escape.Weed == weed.Id && PastProduct.SitesOf(treatment).Contains(escape.Site!)))
+        {
+            return TreatmentControl.PercentOf(treatment, weed, knowledge, escapes) is { } percent
+                ? ([percent], ratings.SelectMany(rating => rating.Sources))
+                : ([], []);
+        }
+
         return (
             [.. ratings.Select(rating => knowledge.Scale[rating.Grade].ReductionPercent)],
             ratings.SelectMany(rating => rating.Sources));

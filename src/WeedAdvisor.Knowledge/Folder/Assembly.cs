@@ -53,6 +53,7 @@ internal sealed class Assembly
             WorkedVisits = All<WorkedVisit>(),
             NotShown = All<NotShown>(),
             ActiveLimits = Catalogue<ActiveLimit>(),
+            Resistance = Catalogue<KnownResistance>(),
             Season = Catalogue<SeasonNumber>(),
             Weeding = Catalogue<WeedingParameter>(),
         };

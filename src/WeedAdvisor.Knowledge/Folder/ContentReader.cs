@@ -46,6 +46,7 @@ internal sealed class ContentReader(Lexicon lexicon)
         FileRole.Prices => Records(file, "a price", SmallReaders.Price),
         FileRole.Season => Records(file, "an assumption of the season plan", SmallReaders.SeasonNumber),
         FileRole.Limits => Records(file, "a limit", SmallReaders.ActiveLimit),
+        FileRole.Resistance => Records(file, "a resistance on record", SmallReaders.KnownResistance),
         FileRole.Coverage => Records(file, "an exception", SmallReaders.NotShown),
         FileRole.Weeding => Records(file, "a parameter", WeedingParameterReader.Read),
         FileRole.Crops => Records(file, "a crop", CropReader.Read),

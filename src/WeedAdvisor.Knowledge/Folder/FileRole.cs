@@ -36,6 +36,9 @@ internal enum FileRole
     /// <summary>Yearly limits of actives.</summary>
     Limits,
 
+    /// <summary>Resistance of weeds that is on record.</summary>
+    Resistance,
+
     /// <summary>What the season plan assumes.</summary>
     Season,
 

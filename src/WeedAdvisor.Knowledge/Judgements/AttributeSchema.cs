@@ -120,6 +120,7 @@ public static class AttributeSchema
         new("drift-hazard", AttributeShape.Flag),
         new("restricted-use", AttributeShape.Flag),
         new("groups", AttributeShape.WordSet, "groups"),
+        new("sole-site", AttributeShape.Word, "groups"),
         new("actives", AttributeShape.WordSet, "actives"),
         new("residual-weeks-low", AttributeShape.Number),
         new("residual-weeks-high", AttributeShape.Number),
@@ -143,6 +144,8 @@ public static class AttributeSchema
         new("latest", AttributeShape.Flag),
         new("result", AttributeShape.Word, PastWords.Results),
         new("escaped", AttributeShape.WordSet, "weeds"),
+        new("control-days-left", AttributeShape.Number),
+        new("uses-of-its-site", AttributeShape.Number),
         new("method", AttributeShape.Word, PastWords.Methods),
         new("part-only", AttributeShape.Flag),
         new("watered-in", AttributeShape.Flag),
@@ -169,6 +172,16 @@ public static class AttributeSchema
         new("days-left", AttributeShape.Number),
     ];
 
+    /// <summary>Attributes of a weed that came through a site of action although it is rated good on it.</summary>
+    public static ImmutableArray<AttributeDefinition> Escape { get; } =
+    [
+        new("weed", AttributeShape.Word, "weeds"),
+        new("site", AttributeShape.Word, "groups"),
+        new("times", AttributeShape.Number),
+        new("failed-sites", AttributeShape.WordSet, "groups"),
+        new("on-record", AttributeShape.Flag),
+    ];
+
     /// <summary>The attributes of a kind of fact; for <see cref="FactKind.Site"/> only the derived ones.</summary>
     public static ImmutableArray<AttributeDefinition> Of(FactKind kind) => kind switch
     {
@@ -181,6 +194,7 @@ public static class AttributeSchema
         FactKind.Past => Past,
         FactKind.Closure => Closure,
         FactKind.Limit => Limit,
+        FactKind.Escape => Escape,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of fact"),
     };
 }

@@ -12,8 +12,9 @@ public abstract record Lift
 
     /// <summary>A day: a number that grows by one a day has to reach another.</summary>
     /// <param name="From">Where it stands now: a variable of the rule, without the dollar sign; null for 0.</param>
-    /// <param name="To">What it has to reach: a variable, without the dollar sign.</param>
-    public sealed record Days(string? From, string To) : Lift;
+    /// <param name="To">What it has to reach: a variable, without the dollar sign; null with a fixed number.</param>
+    /// <param name="Number">What it has to reach where that is the same for all; null with a variable.</param>
+    public sealed record Days(string? From, string? To, decimal? Number) : Lift;
 
     /// <summary>An hour: so many hours after the visit's day began.</summary>
     /// <param name="Left">A variable of the rule, without the dollar sign.</param>

@@ -84,6 +84,18 @@ internal static class SmallReaders
         return limit;
     }
 
+    /// <summary>A resistance on record.</summary>
+    public static KnownResistance KnownResistance(MappingReader map) => new()
+    {
+        Id = map.Id(),
+        Weed = map.Word("weed", "weeds"),
+        Groups = map.WordSet("groups", "groups"),
+        Note = map.OptionalText("note"),
+        Sources = map.Sources(),
+        Where = map.Where,
+        Memory = map.FinishWithMemory(),
+    };
+
     /// <summary>What the worked visits need not show.</summary>
     public static NotShown NotShown(MappingReader map)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Knowledge.Records;
 
@@ -65,6 +66,19 @@ public sealed record ActiveLimit : Record
 
     /// <summary>Uses a year of products that hold it; null when only the amount is limited.</summary>
     public decimal? UsesPerYear { get; init; }
+}
+
+/// <summary>Resistance of a weed that is on record somewhere: a reason to look twice, not a finding about this place.</summary>
+public sealed record KnownResistance : Record
+{
+    /// <summary>The weed's id.</summary>
+    public required string Weed { get; init; }
+
+    /// <summary>Sites of action that populations of it withstand, HRAC/WSSA codes.</summary>
+    public required WordSet Groups { get; init; }
+
+    /// <summary>Where and how it was seen; null when not told.</summary>
+    public string? Note { get; init; }
 }
 
 /// <summary>A number that the season plan assumes. Its id carries the unit.</summary>

@@ -13,7 +13,9 @@ internal static class LiftReader
     /// <summary>The key of a bar that leaves the product another way.</summary>
     public const string NotThisWay = "not-this-way";
 
-    private const string Expected = "a state in words, { hours: $left }, or { from: $now, to: $needed } in days";
+    private const decimal MostDays = 3660;
+
+    private const string Expected = "a state in words, { hours: $left }, or { from: $now, to: $needed } or { from: $now, to: 56 } in days";
 
     /// <summary>What ends the rule's bar.</summary>
     public static Lift Read(MappingReader map, VariableScope variables)
@@ -38,12 +40,15 @@ internal static class LiftReader
     {
         string? hours = Variable(map, "hours", variables);
         string? from = Variable(map, "from", variables);
-        string? to = Variable(map, "to", variables);
+        decimal? fixedTo = map.Optional("to") is ScalarNode { Text: var text } && !text.StartsWith('$')
+            ? map.OptionalNumber("to", 1, MostDays)
+            : null;
+        string? to = fixedTo is null ? Variable(map, "to", variables) : null;
         map.Finish();
         if (hours is not null && from is null && to is null)
             return new Lift.Hours(hours);
-        if (hours is null && to is not null)
-            return new Lift.Days(from, to);
+        if (hours is null && (to is not null || fixedTo is not null))
+            return new Lift.Days(from, to, fixedTo);
         map.Context.Report(map.Node, map.Node.Described, Expected);
         return new Lift.Never();
     }

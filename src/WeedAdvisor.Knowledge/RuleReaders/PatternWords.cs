@@ -15,7 +15,7 @@ internal static class PatternWords
     /// <summary>Begins a pattern on existence.</summary>
     public const string Any = "any";
 
-    private static readonly string[] s_kinds = ["site", "weed", "crop", "practice", "treatment", "action", "past", "closure", "limit"];
+    private static readonly string[] s_kinds = ["site", "weed", "crop", "practice", "treatment", "action", "past", "closure", "limit", "escape"];
 
     /// <summary>Every word that begins a pattern.</summary>
     public static ValidWords All { get; } = new("one of", [.. s_kinds, Finding, None, Any]);
@@ -35,6 +35,7 @@ internal static class PatternWords
         FactKind.Past => "past",
         FactKind.Closure => "closure",
         FactKind.Limit => "limit",
+        FactKind.Escape => "escape",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of fact"),
     };
 
@@ -50,6 +51,7 @@ internal static class PatternWords
         "past" => FactKind.Past,
         "closure" => FactKind.Closure,
         "limit" => FactKind.Limit,
+        "escape" => FactKind.Escape,
         _ => null,
     };
 }

@@ -11,8 +11,11 @@ namespace WeedAdvisor.Knowledge.RuleReaders;
 /// <param name="variables">The rule's variables; null where none are allowed.</param>
 internal sealed class TestReader(ReadContext context, VariableScope? variables)
 {
+    // Gives a name to what is tested, so that the test and the text can both use it.
+    private const string Called = "called";
+
     private static readonly ValidWords s_operators = new(
-        "one of", ["not", "has", "lacks", "at-least", "at-most", "more-than", "less-than", "between"]);
+        "one of", [Called, "not", "has", "lacks", "at-least", "at-most", "more-than", "less-than", "between"]);
 
     /// <summary>The conditions of a pattern's map, in the order written.</summary>
     public ImmutableArray<AttributeCondition> ReadAll(MappingNode pattern, TestableSet attributes)
@@ -23,26 +26,33 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
             string name = entry.Key.Text;
             if (attributes.Find(name) is not { } attribute)
                 context.Report(entry.Key, $"'{name}'", attributes.ExpectedInsteadOf(name), attributes.Nearest(name));
-            else if (Read(attribute, entry.Value) is { } test)
-                conditions.Add(new AttributeCondition(name, test));
+            else
+                conditions.AddRange(Read(attribute, entry.Value).OfType<AttributeTest>().Select(test => new AttributeCondition(name, test)));
         }
 
         return conditions.DrainToImmutable();
     }
 
-    private AttributeTest? Read(Testable attribute, Node node) => node switch
+    private IEnumerable<AttributeTest?> Read(Testable attribute, Node node) => node switch
     {
-        ScalarNode scalar when IsVariable(scalar) => variables!.BindOrUse(scalar, attribute.Definition),
-        MappingNode map => Operators(attribute, map),
-        _ => Words(attribute, node, isNegated: false),
+        ScalarNode scalar when IsVariable(scalar) => [variables!.BindOrUse(scalar, attribute.Definition)],
+        MappingNode { Entries: [{ Key.Text: Called, Value: ScalarNode called }, ..] entries } named when IsVariable(called) =>
+            entries.Count == 1
+                ? [variables!.BindOrUse(called, attribute.Definition)]
+                : [variables!.BindOrUse(called, attribute.Definition), Operators(attribute, named, named.Entries.Skip(1))],
+        MappingNode map => [Operators(attribute, map, map.Entries)],
+        _ => [Words(attribute, node, isNegated: false)],
     };
 
-    private AttributeTest? Operators(Testable attribute, MappingNode map)
+    private AttributeTest? Operators(Testable attribute, MappingNode map, IEnumerable<Entry> entries)
     {
         if (map.Entries.Count == 0)
             context.Report(map, map.Described, s_operators.Expected);
         AttributeTest[] tests =
-            [.. map.Entries.SelectMany(entry => Operator(attribute, entry)).OfType<AttributeTest>()];
+        [
+            .. entries.SelectMany(entry => Operator(attribute, entry))
+                .OfType<AttributeTest>(),
+        ];
         return tests.Length switch
         {
             0 => null,
@@ -55,6 +65,9 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
     {
         switch (entry.Key.Text)
         {
+            case Called:
+                context.Report(entry.Key, $"'{Called}' here", $"'{Called}: $name' before the tests");
+                return [];
             case "not":
                 return [Words(attribute, entry.Value, isNegated: true)];
             case "has" or "lacks" when attribute.Definition.Shape != AttributeShape.WordSet:

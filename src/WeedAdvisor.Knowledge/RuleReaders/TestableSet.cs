@@ -15,6 +15,7 @@ internal sealed class TestableSet
     private static readonly TestableSet s_past = OfFacts(FactKind.Past);
     private static readonly TestableSet s_closure = OfFacts(FactKind.Closure);
     private static readonly TestableSet s_limit = OfFacts(FactKind.Limit);
+    private static readonly TestableSet s_escape = OfFacts(FactKind.Escape);
 
     private readonly Dictionary<string, Testable> _attributes;
     private readonly Dictionary<string, string> _elsewhere;
@@ -38,6 +39,7 @@ internal sealed class TestableSet
         FactKind.Past => s_past,
         FactKind.Closure => s_closure,
         FactKind.Limit => s_limit,
+        FactKind.Escape => s_escape,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "the site depends on the questions"),
     };
 

@@ -6,7 +6,7 @@ namespace WeedAdvisor.Knowledge.Schema;
 internal sealed class ValidWords
 {
     // More than this is a catalogue; naming it says more than listing it.
-    private const int MostListed = 12;
+    private const int MostListed = 14;
 
     private readonly HashSet<string> _words;
     private readonly string _name;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -46,7 +47,7 @@ internal static class WayControl
         // What works on weeds that stand already stops none from coming up.
         if (action is Practice { WorksOn: "standing-weeds" })
             return null;
-        EffectPart part = ExpectedEffect.Of(action, [weed], money.Knowledge).Parts[0];
+        EffectPart part = ExpectedEffect.Of(action, [weed], money.Knowledge, EscapesOfArea.Of(money.Area.Past, money.Knowledge)).Parts[0];
         return part is { LowPercent: { } low, HighPercent: { } high } ? new Span(low, high) : null;
     }
 

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 
@@ -12,8 +14,13 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <param name="weeds">The weeds of the plan.</param>
 /// <param name="basis">What hands and products cost and what the plan assumes.</param>
 /// <param name="knowledge">The knowledge.</param>
+/// <param name="escapes">What came through earlier applications in the area.</param>
 internal sealed class CandidateList(
-    WeeklyAdvice weekly, IReadOnlyList<WeedPressure> weeds, SeasonBasis basis, KnowledgeBase knowledge)
+    WeeklyAdvice weekly,
+    IReadOnlyList<WeedPressure> weeds,
+    SeasonBasis basis,
+    KnowledgeBase knowledge,
+    ImmutableArray<Escape> escapes)
 {
     private const decimal DaysInWeek = 7;
     private const string FinishedPot = "finished-pot";
@@ -91,7 +98,7 @@ internal sealed class CandidateList(
 
     // A weed that nobody rated is not credited with any control.
     private double FullControl(Treatment treatment, Weed weed) =>
-        TreatmentControl.PercentOf(treatment, weed, knowledge) is { } percent ? (double)percent.Middle / 100 : 0;
+        TreatmentControl.PercentOf(treatment, weed, knowledge, escapes) is { } percent ? (double)percent.Middle / 100 : 0;
 
     private ImmutableArray<ActiveDose> Doses(Treatment treatment) =>
     [
@@ -101,7 +108,11 @@ internal sealed class CandidateList(
 
     private static decimal? TotalKgPerHa(Treatment treatment) => ActiveDoses.TotalKgPerHa(treatment);
 
-    // Where the scheme gives no group the active itself stands for its site of action.
+    // Where the scheme gives no group, or says only that it does not know one, the active itself stands for its site of action.
     private static ImmutableArray<string> Sites(Treatment treatment) =>
-        [.. treatment.Actives.Select(active => active.Group ?? active.Name).Distinct(StringComparer.Ordinal)];
+    [
+        .. treatment.Actives
+            .Select(active => active.Group is { } group && PastProduct.SitesOf(treatment).Contains(group) ? group : active.Name)
+            .Distinct(StringComparer.Ordinal),
+    ];
 }

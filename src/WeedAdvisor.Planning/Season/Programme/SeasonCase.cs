@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -110,7 +111,7 @@ public sealed record SeasonCase
         WeeklyAdvice weekly,
         ImmutableArray<WeedPressure> weeds)
     {
-        var list = new CandidateList(weekly, weeds, basis, knowledge);
+        var list = new CandidateList(weekly, weeds, basis, knowledge, EscapesOfArea.Of(area.Past, knowledge));
         (Treatment Treatment, SeasonCandidate Candidate)[] candidates =
         [
             .. weekly.Preventives(knowledge.Treatments)
