@@ -14,5 +14,5 @@ public sealed record AreaCase(DateOnly Date, VisitArea Area, ImmutableArray<Visi
 
     /// <summary>An area of a visit, by its place in the list from 0.</summary>
     public static AreaCase Of(Visit visit, int index) =>
-        new(visit.Date, visit.Areas[index], visit.Areas.RemoveAt(index));
+        new(visit.Date, visit.Areas[index], visit.Areas.RemoveAt(index).AddRange(visit.Elsewhere));
 }

@@ -95,6 +95,13 @@ public sealed record KnowledgeBase
 /// </param>
 public sealed record KnowledgeStamp(string Version, string Hash)
 {
-    /// <summary>Version and the first twelve digits of the hash.</summary>
-    public string Brief => $"{Version}+{Hash[..Math.Min(12, Hash.Length)]}";
+    private const int Shown = 12;
+
+    /// <summary>Content hash of the grower's label book; null without one.</summary>
+    public string? Labels { get; init; }
+
+    /// <summary>Version and the first twelve digits of the hash; those of the label book after it.</summary>
+    public string Brief => $"{Version}+{Short(Hash)}{(Labels is { } labels ? $"+labels-{Short(labels)}" : "")}";
+
+    private static string Short(string hash) => hash[..Math.Min(Shown, hash.Length)];
 }

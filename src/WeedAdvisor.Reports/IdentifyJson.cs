@@ -12,10 +12,7 @@ public static class IdentifyJson
     public static string Of(Identification found, KnowledgeBase knowledge, FeatureList features) => JsonText.Of(json =>
     {
         json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        json.WriteStartObject("knowledge");
-        json.WriteString("version", knowledge.Stamp.Version);
-        json.WriteString("hash", knowledge.Stamp.Hash);
-        json.WriteEndObject();
+        StampJson.Write(json, knowledge.Stamp);
         json.WriteTexts("seen", found.Sighting.Seen);
         json.WriteTexts("absent", found.Sighting.Absent);
         json.WriteList("weeds", found.Fits, fit => WriteFit(json, fit));

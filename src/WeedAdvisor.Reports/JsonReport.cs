@@ -63,10 +63,7 @@ public static class JsonReport
     {
         json.WriteStartObject();
         json.WriteNumber("schemaVersion", SchemaVersion);
-        json.WriteStartObject("knowledge");
-        json.WriteString("version", advice.Knowledge.Version);
-        json.WriteString("hash", advice.Knowledge.Hash);
-        json.WriteEndObject();
+        StampJson.Write(json, advice.Knowledge);
         json.WriteStartObject("visit");
         json.WriteString("id", advice.Visit.Id);
         json.WriteString("date", Figures.Day(advice.Visit.Date));

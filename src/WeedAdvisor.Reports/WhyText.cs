@@ -80,6 +80,8 @@ public static class WhyText
         page.Heading("Before any chemical");
         foreach (string line in Safety.StandingLines)
             page.Write(2, "- ", line);
+        if (treatment.Label is { } label)
+            page.Write(2, "- ", label.Line(day));
         page.Write(2, "- ", $"Its record: {string.Join("; ", Safety.LinesFor(treatment, day))}.");
     }
 

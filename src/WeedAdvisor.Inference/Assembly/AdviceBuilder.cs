@@ -43,7 +43,7 @@ internal sealed class AdviceBuilder
                 .Select(group => new ActionCase(group.Key, group)),
         ];
         ImmutableArray<ClearAction> clear = Ranking.Of(
-            cases.Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless).Select(one => ClearOf(one, area)));
+            cases.Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless).Select(one => ClearOf(one, area, date)));
         return new AreaAdvice
         {
             Area = area,
@@ -60,7 +60,7 @@ internal sealed class AdviceBuilder
         };
     }
 
-    private ClearAction ClearOf(ActionCase one, VisitArea area)
+    private ClearAction ClearOf(ActionCase one, VisitArea area, DateOnly date)
     {
         CatalogueAction action = _knowledge.ActionOf(one.Action)!;
         Effect effect = ExpectedEffect.Of(action, area.Weeds, _knowledge, EscapesOfArea.Of(area.Past, _knowledge));
@@ -86,7 +86,7 @@ internal sealed class AdviceBuilder
             CostUsd = CostEstimate.UsdOf(action, area, _knowledge),
             Hours = CostEstimate.HoursOf(action),
             Because = because,
-            Cautions = CautionsOf(action, one),
+            Cautions = CautionsOf(action, one, date),
             Sources = Keys(
                 because.SelectMany(reason => reason.Sources)
                     .Concat(action.Sources)
@@ -94,8 +94,10 @@ internal sealed class AdviceBuilder
         };
     }
 
-    private ImmutableArray<ActionCaution> CautionsOf(CatalogueAction action, ActionCase one) =>
+    // What the grower's own label changes stands first: it is said wherever the treatment is.
+    private ImmutableArray<ActionCaution> CautionsOf(CatalogueAction action, ActionCase one, DateOnly date) =>
     [
+        .. action is Treatment { Label: { } label } ? [new ActionCaution(label.Line(date), null, true)] : (ActionCaution[])[],
         .. action.Cautions.Select(text => new ActionCaution(text, null, true)),
         .. one.Cautions
             .Order()

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Labels;
 using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Knowledge.Records;
@@ -107,6 +108,9 @@ public sealed record Treatment : CatalogueAction
 
     /// <summary>Word of list <c>status</c>.</summary>
     public required string Status { get; init; }
+
+    /// <summary>What the grower's own label says; null without one.</summary>
+    public LabelRead? Label { get; init; }
 
     /// <summary>The day its values were last checked against the sources.</summary>
     public required DateOnly Checked { get; init; }

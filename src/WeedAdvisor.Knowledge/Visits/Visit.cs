@@ -16,6 +16,9 @@ public sealed record Visit(string Id, string? Title, DateOnly Date, string? Nurs
     /// the answers of those areas: whoever reads an area needs nothing else.
     /// </summary>
     public ImmutableSortedDictionary<string, Answer> Head { get; init; } = VisitArea.NoAnswers;
+
+    /// <summary>Areas of the visit that are not asked about; what was put on there may close the house all the same.</summary>
+    public ImmutableArray<VisitArea> Elsewhere { get; init; } = [];
 }
 
 /// <summary>One place in one production system, with what is known of it.</summary>

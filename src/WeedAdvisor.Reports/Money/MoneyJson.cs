@@ -13,10 +13,7 @@ public static class MoneyJson
     public static string Of(MoneyReport report) => JsonText.Of(json =>
     {
         json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        json.WriteStartObject("knowledge");
-        json.WriteString("version", report.Knowledge.Stamp.Version);
-        json.WriteString("hash", report.Knowledge.Stamp.Hash);
-        json.WriteEndObject();
+        StampJson.Write(json, report.Knowledge.Stamp);
         json.WriteString("visit", report.Visit.Id);
         json.WriteString("date", Figures.Day(report.Visit.Date));
         json.WriteTexts("ownPrices", report.Prices.Own.Select(price => price.Id));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Reports.Text;
 using WeedAdvisor.Reports.Text.Brief;
@@ -37,6 +38,12 @@ public static class MoneyNotes
         yield return own.Length == 0
             ? "Every price is invented. Put your own in a file and name it with --prices."
             : $"Your own prices: {string.Join(", ", own)}. All others are invented.";
+        foreach (Treatment treatment in report.Knowledge.Treatments.Values)
+        {
+            if (treatment.Label is { } label)
+                yield return $"{treatment.Name}: {label.Line(report.Visit.Date)}";
+        }
+
         yield return Share(report.Prices);
         yield return "Hours come from the hand-weeding model: its pressure and speeds are working values, so compare ways rather than trust a figure.";
         yield return "A preemergence is reckoned alone all year, in the weeks its record allows. The season plan turns sites of action about.";

@@ -13,10 +13,7 @@ public static class WeedingJson
     public static string Of(WeedingReport report, KnowledgeBase knowledge) => JsonText.Of(json =>
     {
         json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        json.WriteStartObject("knowledge");
-        json.WriteString("version", knowledge.Stamp.Version);
-        json.WriteString("hash", knowledge.Stamp.Hash);
-        json.WriteEndObject();
+        StampJson.Write(json, knowledge.Stamp);
         json.WriteString("visit", report.Visit.Id);
         json.WriteString("date", Figures.Day(report.Visit.Date));
         json.WriteNumber("pots", report.Pots);

@@ -29,7 +29,8 @@ internal static class AdviseCommand
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            KnowledgeBase knowledge = LabelsOption.Over(
+                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             bool json = parsed.GetValue(format) == "json";

@@ -37,7 +37,10 @@ internal static class AskCommand
             file, output,
         };
         command.SetAction(parsed => Run(
-            KnowledgeOption.Load(parsed, surroundings), parsed.GetValue(file), parsed.GetValue(output), surroundings));
+            LabelsOption.Over(KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetValue(file), surroundings),
+            parsed.GetValue(file),
+            parsed.GetValue(output),
+            surroundings));
         return command;
     }
 

@@ -17,6 +17,7 @@ internal static class CommandTree
             + "It never replaces the label, the law or a licensed applicator.")
         {
             KnowledgeOption.Of(),
+            LabelsOption.Of(),
             AskCommand.Of(surroundings),
             AdviseCommand.Of(surroundings),
             WhyCommand.Of(surroundings),

@@ -29,7 +29,7 @@ internal static class DemoCommand
     /// <summary>Prints the advice on the demo visit of the knowledge.</summary>
     public static int Run(ParseResult parsed, Surroundings surroundings, TextLayout layout)
     {
-        KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+        KnowledgeBase knowledge = LabelsOption.Over(KnowledgeOption.Load(parsed, surroundings), parsed, null, surroundings);
         WorkedVisit demo = knowledge.WorkedVisits.FirstOrDefault(worked => worked.File == File)
             ?? throw new RefusalException(
                 ExitCode.BadKnowledge,

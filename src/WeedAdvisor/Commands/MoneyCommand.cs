@@ -42,7 +42,8 @@ internal static class MoneyCommand
             var terms = new MoneyTerms(
                 Read(parsed.GetValue(wage), "--wage", "0 to 10000 US dollars an hour", 0, MoneyCase.HighestWage),
                 (int?)Whole(Read(parsed.GetValue(pots), "--pots", "a whole number from 1 to 100000000", 1, MoneyCase.MostPots)));
-            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            KnowledgeBase knowledge = LabelsOption.Over(
+                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             PriceBook book = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings);

@@ -7,10 +7,11 @@ namespace WeedAdvisor.Commands;
 /// <summary>The program without a command, at a terminal: the screens.</summary>
 internal static class ScreensCommand
 {
-    /// <summary>Opens the screens on a knowledge folder and gives the exit code.</summary>
-    public static int Run(Surroundings surroundings, string folder)
+    /// <summary>Opens the screens on a knowledge folder and a label book, if one is named, and gives the exit code.</summary>
+    public static int Run(Surroundings surroundings, string folder, string? labels)
     {
-        KnowledgeBase knowledge = KnowledgeOption.Load(folder, surroundings);
+        KnowledgeBase knowledge = LabelsOption.Over(
+            KnowledgeOption.Load(folder, surroundings), labels, null, surroundings);
         InterviewStart start = InterviewStart.Of(knowledge, null, null, surroundings);
         (Visit? draft, string? trouble) = start.Recovery?.Offer() ?? (null, null);
         bool isPlain = ScreenSettings.WantsNoColour(surroundings.Environment);

@@ -10,7 +10,7 @@ internal static class StartCommand
     {
         bool isTerminal = surroundings is { IsInputTerminal: true, IsOutputTerminal: true };
         return isTerminal && surroundings.OpenScreens is { } open
-            ? open(surroundings, KnowledgeOption.FolderOf(parsed, surroundings))
+            ? open(surroundings, KnowledgeOption.FolderOf(parsed, surroundings), LabelsOption.Given(parsed))
             : DemoCommand.Run(parsed, surroundings, new TextLayout());
     }
 }

@@ -57,7 +57,7 @@ internal static class VisitArgument
     private static Visit Narrowed(Visit visit, string id)
     {
         if (visit.Areas.FirstOrDefault(area => area.Id == id) is { } one)
-            return visit with { Areas = [one] };
+            return visit with { Areas = [one], Elsewhere = visit.Areas.Remove(one) };
         string[] ids = [.. visit.Areas.Select(area => area.Id)];
         string hint = UsageError.DidYouMean(id, ids);
         throw new RefusalException(

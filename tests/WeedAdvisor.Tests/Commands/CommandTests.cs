@@ -156,7 +156,7 @@ public sealed class CommandTests
         {
             IsInputTerminal = true,
             IsOutputTerminal = true,
-            OpenScreens = (_, folder) =>
+            OpenScreens = (_, folder, _) =>
             {
                 opened = folder;
                 return ExitCode.Done;

@@ -13,6 +13,12 @@ internal static class SeasonAssumptions
     private static IEnumerable<string> Sentences(SeasonCase season, KnowledgeBase knowledge)
     {
         SeasonNumbers numbers = season.Numbers;
+        foreach (Treatment treatment in season.Treatments)
+        {
+            if (treatment.Label is { } label)
+                yield return $"{treatment.Name}: {label.Line(season.Year.From)}";
+        }
+
         yield return "Every week was put to the rules as the area will then stand; what the visit left open stays open and clears nothing.";
         yield return Text(
             $"Growth after {numbers[SeasonNumbers.StatedHolds]:0} weeks is taken from the frost dates of {season.Region.Name}: look at the plants before you go out.");

@@ -35,7 +35,8 @@ internal sealed record RateSiteOptions(Option<string?> Visit, Option<string?> Ar
         string? file = parsed.GetValue(Visit), id = parsed.GetValue(Area);
         if (file is null && id is not null)
             throw new RefusalException(ExitCode.Usage, "--visit-area needs --visit FILE.");
-        KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+        KnowledgeBase knowledge = LabelsOption.Over(
+            KnowledgeOption.Load(parsed, surroundings), parsed, file, surroundings);
         if (file is null)
             return new RateSite(knowledge, null, null);
         Visit visit = VisitArgument.Read(file, id, knowledge, surroundings);

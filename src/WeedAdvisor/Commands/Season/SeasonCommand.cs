@@ -38,7 +38,8 @@ internal static class SeasonCommand
         command.Add(width);
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            KnowledgeBase knowledge = LabelsOption.Over(
+                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
             Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             SeasonReport report = Report(visit, knowledge, options.Read(parsed, visit, knowledge, surroundings), parsed.GetValue(years));
             surroundings.Out.Write(parsed.GetValue(format) switch

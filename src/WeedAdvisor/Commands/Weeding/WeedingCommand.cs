@@ -39,7 +39,8 @@ internal static class WeedingCommand
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            KnowledgeBase knowledge = LabelsOption.Over(
+                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
             int[] compared = GivenNumbers.List("--intervals", parsed.GetValue(intervals), 1, WeedingPlan.LongestInterval)
                 ?? [.. IntervalComparison.UsualIntervals];
             var wishes = new WeedingWishes

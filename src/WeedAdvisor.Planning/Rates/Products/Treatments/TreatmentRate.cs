@@ -134,6 +134,8 @@ internal static class TreatmentRate
 
     private static IEnumerable<string> Cautions(RateSite site, Treatment treatment, Quantity? active)
     {
+        if (treatment.Label is { } label)
+            yield return label.Line(site.Date ?? label.Read);
         yield return "Ask for advice on the area first: whether this may be used there is not decided here.";
         yield return "The rate here is a published one and not a label. Read the label for this site and crop before you measure anything.";
         string[] recalled =
