@@ -28,6 +28,7 @@ internal static class AreaFacts
                 .Append(new SiteFact(site))
                 .Concat(ClosureFacts.Of(looked, knowledge))
                 .Concat(EscapeFacts.Of(area.Past, knowledge))
+                .Concat(LimitFacts.Of(area.Past, date, knowledge))
                 .Concat(Weeds(knowledge, date, area, site))
                 .OrderBy(fact => fact.Key, StringComparer.Ordinal),
         ];

@@ -75,12 +75,25 @@ internal static class SmallReaders
             Active = map.Word("active", "actives"),
             KgAiHaPerYear = map.OptionalNumber("yearly-limit-kg-ai-ha", 0, 1000),
             UsesPerYear = map.OptionalNumber("uses-per-year", 1, 366),
+            IntervalDays = map.OptionalNumber("interval-days", 1, 366),
+            IsCalendarYear = map.OptionalWord("per", "words:any-12-months|calendar-year") == "calendar-year",
+            Form = map.OptionalWord("form", "words:spray|granule"),
+            IsUnlimited = map.OptionalFlag("unlimited"),
             Sources = map.Sources(),
             Where = map.Where,
             Memory = map.FinishWithMemory(),
         };
-        if (limit.KgAiHaPerYear is null && limit.UsesPerYear is null)
-            map.Context.Report(map.Node, "a limit without a figure", "'yearly-limit-kg-ai-ha', 'uses-per-year' or both");
+        bool hasFigure = limit.KgAiHaPerYear is not null || limit.UsesPerYear is not null || limit.IntervalDays is not null;
+        if (!hasFigure && !limit.IsUnlimited)
+        {
+            map.Context.Report(
+                map.Node,
+                "a limit without a figure",
+                "'yearly-limit-kg-ai-ha', 'uses-per-year' or 'interval-days', one or several; or 'unlimited'");
+        }
+
+        if (hasFigure && limit.IsUnlimited)
+            map.Context.Report(map.Node, "'unlimited' beside a figure", "one or the other");
         return limit;
     }
 

@@ -66,6 +66,30 @@ public sealed record ActiveLimit : Record
 
     /// <summary>Uses a year of products that hold it; null when only the amount is limited.</summary>
     public decimal? UsesPerYear { get; init; }
+
+    /// <summary>Days between two uses of products that hold it; null when not known.</summary>
+    public decimal? IntervalDays { get; init; }
+
+    /// <summary>Whether the year is the calendar year; else it is any twelve months.</summary>
+    public bool IsCalendarYear { get; init; }
+
+    /// <summary><c>spray</c> or <c>granule</c> when only that form is limited; null for all forms together.</summary>
+    public string? Form { get; init; }
+
+    /// <summary>Whether it is known that nothing limits it: it may be repeated as weeds come back.</summary>
+    public bool IsUnlimited { get; init; }
+
+    /// <summary>Whether the limit speaks of a treatment.</summary>
+    public bool IsOn(Treatment treatment) =>
+        treatment.Actives.Any(active => active.Name == Active)
+        && Form switch
+        {
+            "granule" => treatment.Formulation == Granule,
+            "spray" => treatment.Formulation != Granule,
+            _ => true,
+        };
+
+    private const string Granule = "GR";
 }
 
 /// <summary>Resistance of a weed that is on record somewhere: a reason to look twice, not a finding about this place.</summary>

@@ -55,7 +55,7 @@ public sealed class TreatmentRateTests
     public void A_yearly_limit_counts_an_active_across_premixes_by_its_share()
     {
         // 200 lb/acre of 0.4 percent bring 0.8967 kg/ha of prodiamine; 100 lb/acre of 0.75 percent bring 0.8406; 1.68 a year.
-        Refused("treatment", "prodiamine may come to 1.68 kg/ha a year", [("isoxaben-prodiamine-granule", Day(1, 10))],
+        Refused("treatment", "prodiamine may come to 1.68 kg a hectare in any twelve months", [("isoxaben-prodiamine-granule", Day(1, 10))],
             ("treatment", "oxyfluorfen-prodiamine-granule"), ("area", "1 acre"));
         RateAnswer answer = Answer([("isoxaben-dithiopyr-granule", Day(1, 10))],
             ("treatment", "oxyfluorfen-prodiamine-granule"), ("area", "1 acre"));
@@ -79,10 +79,10 @@ public sealed class TreatmentRateTests
             ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("end", "low"));
 
     [Fact]
-    public void Uses_of_another_year_and_of_other_actives_leave_the_limit_whole()
+    public void Uses_of_more_than_twelve_months_ago_and_of_other_actives_leave_the_limit_whole()
     {
         RateAnswer answer = Answer(
-            [("prodiamine-granule", new DateOnly(2025, 12, 31)), ("oxadiazon-granule", Day(2, 1))],
+            [("prodiamine-granule", new DateOnly(2025, 6, 30)), ("oxadiazon-granule", Day(2, 1))],
             ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("end", "high"));
 
         // 1.5 lb/acre is 1.681 kg/ha: all of the year's 1.68, which is rounded.
@@ -101,7 +101,7 @@ public sealed class TreatmentRateTests
 
     [Fact]
     public void The_number_of_uses_a_year_is_kept_over_all_products_with_the_active() =>
-        Refused("treatment", "products with oxyfluorfen may be used 3 times a year",
+        Refused("treatment", "What holds oxyfluorfen may go on 3 times in any twelve months",
             [("oxyfluorfen-oryzalin-granule", Day(1, 5)), ("oxyfluorfen-oryzalin-granule", Day(3, 5)), ("oxyfluorfen-pendimethalin-granule", Day(5, 5))],
             ("treatment", "oxyfluorfen-prodiamine-granule"), ("area", "1 acre"));
 
@@ -115,7 +115,7 @@ public sealed class TreatmentRateTests
         if (isAllowed)
             Assert.NotEmpty(Answer(past, typed).Results);
         else
-            Refused("treatment", "60 days must lie between two uses", past, typed);
+            Refused("treatment", "isoxaben needs 60 days between two uses", past, typed);
     }
 
     [Fact]

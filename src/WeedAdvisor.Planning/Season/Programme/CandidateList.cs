@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Escapes;
+using WeedAdvisor.Inference.Limits;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -76,13 +77,10 @@ internal sealed class CandidateList(
             return (int)decimal.Floor(uses);
         if (treatment.YearlyLimitKgAiHa is { } limit && TotalKgPerHa(treatment) is { } dose and > 0)
             return (int)decimal.Floor((limit + ActiveDoses.RoundingKgPerHa) / dose);
-        return IsLimited(treatment) ? null : Numbers.Whole(SeasonNumbers.UnknownUses);
+        return LimitCheck.IsLimitKnown(treatment, knowledge) ? null : Numbers.Whole(SeasonNumbers.UnknownUses);
     }
 
-    private bool IsLimited(Treatment treatment) => treatment.Actives.Any(active =>
-        knowledge.ActiveLimits.Values.Any(limit => limit.Active == active.Name));
-
-    private int WeeksBetween(Treatment treatment) => treatment.RepeatAfterDays is { } days
+    private int WeeksBetween(Treatment treatment) => LimitCheck.IntervalDays(treatment, knowledge) is { } days
         ? (int)decimal.Ceiling(days / DaysInWeek)
         : Numbers.Whole(SeasonNumbers.UnknownInterval);
 
@@ -103,7 +101,7 @@ internal sealed class CandidateList(
     private ImmutableArray<ActiveDose> Doses(Treatment treatment) =>
     [
         .. treatment.Actives.Select(active => new ActiveDose(active.Name, ActiveDoses.KgPerHa(treatment, active) ?? 0)),
-        .. ProblemLimits.CountedUses(treatment, knowledge),
+        .. ProblemLimits.Counted(treatment, knowledge),
     ];
 
     private static decimal? TotalKgPerHa(Treatment treatment) => ActiveDoses.TotalKgPerHa(treatment);

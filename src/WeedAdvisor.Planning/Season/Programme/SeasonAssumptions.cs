@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Limits;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 
@@ -31,14 +32,14 @@ internal static class SeasonAssumptions
             yield return Text($"Film goes on on {on:yyyy-MM-dd}, and on the same day every year.");
         if (season.Through.UncoveringAfter(before) is { } off)
             yield return Text($"Film comes off on {off:yyyy-MM-dd}.");
-        string[] unknown = [.. season.Treatments.Where(treatment => treatment.RepeatAfterDays is null).Select(treatment => treatment.Name)];
+        string[] unknown = [.. season.Treatments.Where(treatment => LimitCheck.IntervalDays(treatment, knowledge) is null).Select(treatment => treatment.Name)];
         if (unknown.Length > 0)
         {
             yield return Text(
                 $"No interval is known for {string.Join("; ", unknown)}: {numbers[SeasonNumbers.UnknownInterval]:0} weeks were taken.");
         }
 
-        string[] unlimited = [.. season.Treatments.Where(treatment => IsUnlimited(treatment, knowledge)).Select(treatment => treatment.Name)];
+        string[] unlimited = [.. season.Treatments.Where(treatment => !LimitCheck.IsLimitKnown(treatment, knowledge)).Select(treatment => treatment.Name)];
         if (unlimited.Length > 0)
         {
             yield return Text(
@@ -49,11 +50,6 @@ internal static class SeasonAssumptions
             $"Hands cost {season.Labour.WageUsdPerHour:0.##} US dollars an hour and weed every {season.Labour.RoundsWeeks} weeks; how many weeds come up is a working value (docs/weeding-model.md).");
         yield return "Prices are invented until you put in your own. Published ratings are not label permissions.";
     }
-
-    private static bool IsUnlimited(Treatment treatment, KnowledgeBase knowledge) =>
-        treatment.UsesPerYear is null
-        && treatment.YearlyLimitKgAiHa is null
-        && !treatment.Actives.Any(active => knowledge.ActiveLimits.Values.Any(limit => limit.Active == active.Name));
 
     private static string Text(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -36,22 +36,4 @@ internal sealed class SeasonHistory(VisitArea area, SeasonYear year, CandidateLi
     /// <summary>A candidate with the uses that the year before has had of it.</summary>
     public SeasonCandidate Counted(Treatment treatment, SeasonCandidate candidate) =>
         candidate with { UsesBefore = Within.Count(past => past.Treatment.Id == treatment.Id) };
-
-    /// <summary>How much of an active the year before has had, kilograms per hectare at the highest published rates.</summary>
-    public static decimal KgBefore(VisitArea area, SeasonYear year, string active, KnowledgeBase knowledge) =>
-        UsesOf(area, year, active, knowledge).Sum(use => ActiveDoses.KgPerHa(use.Treatment, use.Active) ?? 0);
-
-    /// <summary>How many uses of products with an active the year before has had.</summary>
-    public static int UsesBefore(VisitArea area, SeasonYear year, string active, KnowledgeBase knowledge) =>
-        UsesOf(area, year, active, knowledge).Count();
-
-    private static IEnumerable<(Treatment Treatment, Active Active)> UsesOf(
-        VisitArea area, SeasonYear year, string active, KnowledgeBase knowledge) =>
-        from past in area.Past ?? []
-        where past.Date is { } day && day < year.From && day >= year.From.AddDays(-DaysInYear)
-        let treatment = knowledge.RecordOf(past)
-        where treatment is not null
-        from one in treatment.Actives
-        where one.Name == active
-        select (treatment, one);
 }

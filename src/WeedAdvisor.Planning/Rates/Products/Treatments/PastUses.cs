@@ -11,7 +11,7 @@ namespace WeedAdvisor.Planning.Rates.Products.Treatments;
 /// <param name="Date">The day; null when not known.</param>
 internal sealed record PastUse(Treatment Treatment, DateOnly? Date);
 
-/// <summary>What was used earlier in an area. A use without a date counts as of this year.</summary>
+/// <summary>What was used earlier in an area. A use without a date counts as of the last twelve months.</summary>
 internal static class PastUses
 {
     /// <summary>All earlier uses up to the day; null when they are not known.</summary>
@@ -27,9 +27,9 @@ internal static class PastUses
         ];
     }
 
-    /// <summary>Those of the calendar year of the day, and those without a date.</summary>
-    public static ImmutableArray<PastUse> InYear(ImmutableArray<PastUse> uses, DateOnly day) =>
-        [.. uses.Where(use => use.Date is null || use.Date.Value.Year == day.Year)];
+    /// <summary>Those of the twelve months before the day, and those without a date.</summary>
+    public static ImmutableArray<PastUse> InTwelveMonths(ImmutableArray<PastUse> uses, DateOnly day) =>
+        [.. uses.Where(use => use.Date is null || use.Date.Value.AddYears(1) > day)];
 
     /// <summary>Whether a treatment holds an active.</summary>
     public static bool Holds(Treatment treatment, string active) => treatment.Actives.Any(one => one.Name == active);

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Inference.Limits;
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
@@ -44,8 +46,8 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
         }
 
         ImmutableArray<PastUse> uses = past ?? [];
-        ImmutableArray<PastUse> thisYear = site.Date is { } day ? PastUses.InYear(uses, day) : [];
-        return TooMany(thisYear) ?? TooSoon(uses) ?? TooMuch(thisYear);
+        ImmutableArray<PastUse> inYear = site.Date is { } day ? PastUses.InTwelveMonths(uses, day) : [];
+        return Limited() ?? TooMuch(inYear);
     }
 
     private static string Days(IEnumerable<PastUse> uses) => string.Join(", ", uses.Select(use =>
@@ -53,54 +55,36 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
 
     private IEnumerable<ActiveLimit> Limits(string name) => site.Knowledge.ActiveLimits.Values.Where(limit => limit.Active == name);
 
-    private RateProblem? TooMany(ImmutableArray<PastUse> thisYear)
+    // Uses and intervals are decided in one place for the advice, the season plan and here; what goes on now is counted below.
+    private RateProblem? Limited()
     {
-        ImmutableArray<PastUse> own = [.. thisYear.Where(use => use.Treatment.Id == treatment.Id)];
-        if (treatment.UsesPerYear is { } most && own.Length + 1 > most)
-            return Refusal($"it may be used {Times(most)} a year, and was used this year: {Days(own)}");
-        foreach (string name in treatment.Actives.Select(one => one.Name))
+        if (site is not { Date: { } day, Area.Past: { } past })
+            return null;
+        foreach (LimitVerdict verdict in LimitCheck.Of(treatment, day, past, site.Knowledge))
         {
-            ImmutableArray<PastUse> same = [.. thisYear.Where(use => PastUses.Holds(use.Treatment, name))];
-            if (Limits(name).FirstOrDefault(limit => same.Length + 1 > limit.UsesPerYear) is { } limit)
-            {
-                return Refusal($"products with {name} may be used {Times(limit.UsesPerYear!.Value)} a year "
-                    + $"({string.Join(", ", limit.Sources)}), and were used this year: {Days(same)}");
-            }
+            if (verdict.Holds == Truth.Yes)
+                return Refusal(verdict.Until is { } until ? $"{verdict.Text}; not before {until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}" : verdict.Text);
+            if (verdict.Kind != LimitKind.Amount)
+                _cautions.Add($"{verdict.Text}. Only the label, or what was not told of that use, can say whether one more may follow.");
         }
 
         return null;
     }
 
-    private RateProblem? TooSoon(ImmutableArray<PastUse> uses)
-    {
-        if (treatment.RepeatAfterDays is not { } wait || site.Date is not { } day)
-            return null;
-        ImmutableArray<PastUse> same =
-            [.. uses.Where(use => treatment.Actives.Any(one => PastUses.Holds(use.Treatment, one.Name)))];
-        if (same.Any(use => use.Date is null))
-            _cautions.Add($"An earlier use of the same active has no date. {Figures.Of(wait, 6)} days must lie between two uses.");
-        PastUse? last = same.Where(use => use.Date is not null).MaxBy(use => use.Date);
-        if (last is null || day.DayNumber - last.Date!.Value.DayNumber >= wait)
-            return null;
-        DateOnly again = last.Date.Value.AddDays((int)decimal.Ceiling(wait));
-        return Refusal($"{Figures.Of(wait, 6)} days must lie between two uses of the same active; the last was {Days([last])}, "
-            + $"so not before {again.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
-    }
-
-    private RateProblem? TooMuch(ImmutableArray<PastUse> thisYear)
+    private RateProblem? TooMuch(ImmutableArray<PastUse> inYear)
     {
         foreach (string name in treatment.Actives.Select(one => one.Name))
         {
             Quantity? now = active is { } all ? all.To("kg/ha") * PastUses.Share(treatment, name) : null;
             if (now is { } brought && treatment.Actives.Length > 1)
                 _results.Add(new($"active-{Word(name)}", $"Active ingredient, {name}", brought, [UnitTable.Of("lb/acre")]));
-            if (Most(name) is { } limit && Over(name, now, limit.Most, limit.Sources, thisYear) is { } problem)
+            if (Most(name) is { } limit && Over(name, now, limit.Most, limit.Sources, inYear) is { } problem)
                 return problem;
         }
 
         // The limit of a premix counts all its actives together.
         return treatment is { YearlyLimitKgAiHa: { } own, Actives.Length: > 1 }
-            && active is { } sum && sum.In("kg/ha") * (1 + thisYear.Count(use => use.Treatment.Id == treatment.Id)) > own + Rounding
+            && active is { } sum && sum.In("kg/ha") * (1 + inYear.Count(use => use.Treatment.Id == treatment.Id)) > own + Rounding
             ? Refusal($"all its actives together may come to {Quantity.Of(own, "kg/ha")} a year; this use and the earlier ones pass it")
             : null;
     }
@@ -117,9 +101,9 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
     }
 
     private RateProblem? Over(
-        string name, Quantity? now, Quantity most, ImmutableArray<string> sources, ImmutableArray<PastUse> thisYear)
+        string name, Quantity? now, Quantity most, ImmutableArray<string> sources, ImmutableArray<PastUse> inYear)
     {
-        ImmutableArray<PastUse> same = [.. thisYear.Where(use => PastUses.Holds(use.Treatment, name))];
+        ImmutableArray<PastUse> same = [.. inYear.Where(use => PastUses.Holds(use.Treatment, name))];
         ImmutableArray<Quantity?> amounts = [.. same.Select(use => PastUses.MostBrought(use.Treatment, name))];
         if (now is not { } brought || amounts.Any(amount => amount is null))
         {
@@ -133,25 +117,23 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
         {
             string earlier = same.IsEmpty
                 ? ""
-                : $", and up to {used} was used this year ({Days(same)}; no rate is written down, so the highest published one counts)";
+                : $", and up to {used} was used within twelve months ({Days(same)}; no rate is written down, so the highest published one counts)";
             return Refusal($"{name} may come to {most} a year ({cited}); this use brings {brought}{earlier}");
         }
 
         if (!same.IsEmpty)
-            sheet.Line($"{name} used this year at most", string.Join(" + ", amounts.Select(amount => $"{amount}")), used, "kg/ha");
+            sheet.Line($"{name} used within twelve months at most", string.Join(" + ", amounts.Select(amount => $"{amount}")), used, "kg/ha");
         Quantity rest = most - used - brought;
         Quantity left = rest.Value >= 0
             ? sheet.Line($"{name} left after this use", $"{most} - {used} - {brought}", rest, "kg/ha")
             : sheet.Line($"{name} left after this use", $"{most} - {used} - {brought}, the limit being rounded", rest * 0, "kg/ha");
-        _results.Add(new($"left-{Word(name)}", $"{name} left this year", left, [UnitTable.Of("lb/acre")]));
+        _results.Add(new($"left-{Word(name)}", $"{name} left within the twelve months", left, [UnitTable.Of("lb/acre")]));
         _sources.AddRange(sources);
         return null;
     }
 
     private static string Word(string name) =>
         name.ToLowerInvariant().Replace(' ', '-').Replace(",", "-", StringComparison.Ordinal);
-
-    private static string Times(decimal times) => times == 1 ? "once" : $"{Figures.Of(times, 6)} times";
 
     private static RateProblem Refusal(string text) => new("treatment", text);
 }
