@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Escapes;
+using WeedAdvisor.Inference.Stretches;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -57,7 +58,7 @@ public sealed record SeasonCase
         Func<AreaCase, AreaAdvice> advise,
         AreaCase found,
         SeasonRequest request) =>
-        Of(knowledge, found, request, (through, year) => WeeklyAdvice.Of(advise, through, year));
+        Of(knowledge, found, request, (through, year) => WeeklyAdvice.Of(VerdictStretches.Of(knowledge), advise, through, year));
 
     private static WeedingOutcome<SeasonCase> Of(
         KnowledgeBase knowledge,

@@ -105,7 +105,7 @@ internal sealed class WorkList
     }
 
     // What the rules advise today without chemicals, best first.
-    private IEnumerable<PlannedWork> Practices() => _season.Weekly.ByWeek[0].Clear
+    private IEnumerable<PlannedWork> Practices() => _season.Weekly.On(_season.Year.From).Clear
         .Where(clear => _knowledge.Practices.ContainsKey(clear.Action) && clear.When is "now" or "season")
         .OrderBy(clear => clear.Rank)
         .Take(MostPractices)
