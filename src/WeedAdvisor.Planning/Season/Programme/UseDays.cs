@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Season.Search;
+
+namespace WeedAdvisor.Planning.Season.Programme;
+
+/// <summary>
+/// Finds the days of its week on which each use of a plan is allowed once the earlier ones have been carried out, on
+/// whichever of their days that was.
+/// </summary>
+internal sealed class UseDays(SeasonCase season, KnowledgeBase knowledge)
+{
+    private readonly Func<AreaCase, AreaAdvice> _ask = season.Rules.Open();
+
+    /// <summary>The uses with their days, up to the first one that has none.</summary>
+    public ImmutableArray<PlannedUse> Of(SeasonPlan plan)
+    {
+        var uses = ImmutableArray.CreateBuilder<PlannedUse>();
+        foreach (SeasonApplication application in plan.Applications)
+        {
+            DayRun[] runs = [.. DayRun.In(Allowed(application, uses))];
+            if (runs.Length == 0)
+                break;
+            uses.Add(new PlannedUse(application.Name, runs.MaxBy(run => run.Length), runs.Length > 1));
+        }
+
+        return uses.ToImmutable();
+    }
+
+    /// <summary>The days of a week on which a treatment is clear apart from the plan, and has time to be watered in.</summary>
+    public DateOnly[] Free(SeasonApplication application) =>
+    [
+        .. season.Year.DaysOf(application.Week)
+            .Where(day => season.Weekly.IsClear(application.Name, day) && IsDoneBeforeFilm(application.Name, day)),
+    ];
+
+    /// <summary>What is clear on a day after some uses.</summary>
+    public AreaAdvice After(DateOnly day, IEnumerable<PastApplication> done) =>
+        _ask(PlannedUse.After(season.Through, day, done));
+
+    // What is asked of earlier uses can hang on the first day on which they may have been made as well as on the last.
+    private IEnumerable<DateOnly> Allowed(SeasonApplication application, IReadOnlyCollection<PlannedUse> earlier)
+    {
+        DateOnly[] free = Free(application);
+        if (free.Length == 0 || earlier.Count == 0)
+            return free;
+        HashSet<DateOnly> barred =
+        [
+            .. Barred(application.Name, free, [.. earlier.Select(use => use.DoneOn(use.Days.Last))]),
+            .. Barred(application.Name, free, [.. earlier.Select(use => use.DoneOn(use.Days.First))]),
+        ];
+        return free.Where(day => !barred.Contains(day));
+    }
+
+    private IEnumerable<DateOnly> Barred(string treatment, DateOnly[] free, ImmutableArray<PastApplication> done)
+    {
+        foreach ((DateOnly from, DateOnly to) in season.Rules.Stretches.Of(
+            day => PlannedUse.After(season.Through, day, done), free[0], free[^1]))
+        {
+            if (After(from, done).IsClear(treatment))
+                continue;
+            for (DateOnly day = from; day <= to; day = day.AddDays(1))
+                yield return day;
+        }
+    }
+
+    // Those who water in, and those who put the film on, must be through before it closes.
+    private bool IsDoneBeforeFilm(string treatment, DateOnly day) =>
+        season.Through.CoveringAfter(day) is not { } film
+        || (day.AddDays((int)(knowledge.Treatments[treatment].WaterInWithinDays ?? 0)) < film
+            && new HandDays(season, [new PlannedUse(treatment, new DayRun(day, day), false)], knowledge).AreOpen(film));
+}
