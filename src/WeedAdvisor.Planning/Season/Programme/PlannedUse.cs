@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;

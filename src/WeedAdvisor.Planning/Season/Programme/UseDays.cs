@@ -13,6 +13,9 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// </summary>
 internal sealed class UseDays(SeasonCase season, KnowledgeBase knowledge)
 {
+    // Days that leave a choice of weather.
+    private const int EnoughDays = 3;
+
     private readonly Func<AreaCase, AreaAdvice> _ask = season.Rules.Open();
 
     /// <summary>The uses with their days, up to the first one that has none.</summary>
@@ -21,10 +24,13 @@ internal sealed class UseDays(SeasonCase season, KnowledgeBase knowledge)
         var uses = ImmutableArray.CreateBuilder<PlannedUse>();
         foreach (SeasonApplication application in plan.Applications)
         {
-            DayRun[] runs = [.. DayRun.In(Allowed(application, uses))];
-            if (runs.Length == 0)
+            DateOnly[] free = Free(application);
+            PlannedUse? use = Use(application, free, uses);
+            for (int earlier = uses.Count - 1; earlier >= 0 && !HasEnough(use, free); earlier--)
+                use = Sharing(application, free, uses, earlier, use);
+            if (use is null)
                 break;
-            uses.Add(new PlannedUse(application.Name, runs.MaxBy(run => run.Length), runs.Length > 1));
+            uses.Add(use);
         }
 
         return uses.ToImmutable();
@@ -41,10 +47,37 @@ internal sealed class UseDays(SeasonCase season, KnowledgeBase knowledge)
     public AreaAdvice After(DateOnly day, IEnumerable<PastApplication> done) =>
         _ask(PlannedUse.After(season.Through, day, done));
 
-    // What is asked of earlier uses can hang on the first day on which they may have been made as well as on the last.
-    private IEnumerable<DateOnly> Allowed(SeasonApplication application, IReadOnlyCollection<PlannedUse> earlier)
+    private static bool HasEnough(PlannedUse? use, DateOnly[] free) => use?.Days.Length >= Math.Min(EnoughDays, free.Length);
+
+    private PlannedUse? Use(SeasonApplication application, DateOnly[] free, ImmutableArray<PlannedUse>.Builder earlier)
     {
-        DateOnly[] free = Free(application);
+        DayRun[] runs = [.. DayRun.In(Allowed(application, free, earlier))];
+        return runs.Length == 0 ? null : new PlannedUse(application.Name, runs.MaxBy(run => run.Length), runs.Length > 1);
+    }
+
+    // Where two uses stand as close as may be, the later one would be left with the last day of its week: the earlier one
+    // gives up some of its own last days.
+    private PlannedUse? Sharing(
+        SeasonApplication application, DateOnly[] free, ImmutableArray<PlannedUse>.Builder uses, int earlier, PlannedUse? use)
+    {
+        PlannedUse whole = uses[earlier];
+        for (int length = whole.Days.Length - 1; length >= EnoughDays && !HasEnough(use, free); length--)
+        {
+            uses[earlier] = whole with { Days = whole.Days with { Last = whole.Days.First.AddDays(length - 1) } };
+            PlannedUse? shared = Use(application, free, uses);
+            if (shared is null || shared.Days.Length <= (use?.Days.Length ?? 0))
+                break;
+            (use, whole) = (shared, uses[earlier]);
+        }
+
+        uses[earlier] = whole;
+        return use;
+    }
+
+    // What is asked of earlier uses can hang on the first day on which they may have been made as well as on the last.
+    private IEnumerable<DateOnly> Allowed(
+        SeasonApplication application, DateOnly[] free, ImmutableArray<PlannedUse>.Builder earlier)
+    {
         if (free.Length == 0 || earlier.Count == 0)
             return free;
         HashSet<DateOnly> barred =
