@@ -7,13 +7,13 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>Finds the first days on which the rules allow a practice, with what the plan has put on by then.</summary>
-internal sealed class PracticeDays(SeasonCase season, ImmutableArray<PlannedUse> uses, HandDays hands)
+internal sealed class PracticeDays(
+    SeasonCase season, ImmutableArray<PlannedUse> uses, HandDays hands, Func<AreaCase, AreaAdvice> ask)
 {
     // As long as an application's week and the longest entry interval may put it off.
     private const int LongestOff = 28;
     private const int EnoughDays = 3;
 
-    private readonly Func<AreaCase, AreaAdvice> _ask = season.Rules.Open();
     private ImmutableArray<(DateOnly From, DateOnly To, AreaAdvice Advice)> _stretches;
 
     /// <summary>
@@ -46,7 +46,7 @@ internal sealed class PracticeDays(SeasonCase season, ImmutableArray<PlannedUse>
     {
         DateOnly first = season.Year.From;
         foreach ((DateOnly from, DateOnly to) in season.Rules.Stretches.Of(On, first, first.AddDays(LongestOff)))
-            yield return (from, to, _ask(On(from)));
+            yield return (from, to, ask(On(from)));
     }
 
     private AreaCase On(DateOnly day) => PlannedUse.After(season.Through, day, Done(day));

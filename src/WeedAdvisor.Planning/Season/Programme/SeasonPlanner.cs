@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
@@ -28,23 +30,25 @@ public static class SeasonPlanner
     private static YearPlan Planned(
         SeasonCase season, KnowledgeBase knowledge, SeasonSearch search, bool isFull, CancellationToken stop)
     {
+        Func<AreaCase, AreaAdvice> ask = season.Rules.Open();
         for (int tries = 0; ; tries++)
         {
             SeasonPlan? best = search.Solve(stop: stop).Plan;
             Alternatives? next = isFull && best is not null ? Alternatives.Of(search, best, HowManyNext, stop: stop) : null;
             SeasonPlan[] plans = best is null ? [] : [best, .. next?.Plans ?? []];
-            var days = new UseDays(season, knowledge);
+            var days = new UseDays(season, ask, knowledge);
             ImmutableArray<PlannedUse>[] uses = [.. plans.Select(days.Of)];
             int failed = Array.FindIndex([.. plans.Zip(uses)], pair => pair.Second.Length < pair.First.Applications.Length);
             if (failed < 0)
-                return Told(season, knowledge, search, best, next, [.. uses], isFull, stop);
-            season = Tightening.Of(season, plans[failed], uses[failed], tries, knowledge);
+                return Told(season, ask, knowledge, search, best, next, [.. uses], isFull, stop);
+            season = Tightening.Of(season, plans[failed], uses[failed], days, tries);
             search = SeasonSearch.Prepare(season.Problem, search);
         }
     }
 
     private static YearPlan Told(
         SeasonCase season,
+        Func<AreaCase, AreaAdvice> ask,
         KnowledgeBase knowledge,
         SeasonSearch search,
         SeasonPlan? best,
@@ -65,7 +69,7 @@ public static class SeasonPlanner
             Clash = best is null
                 ? [.. Clash.Of(season.Problem, stop: stop).Wishes.Select(wish => wish.In(season.Problem))]
                 : [],
-            Work = best is null ? [] : WorkList.Of(season, uses[0], knowledge),
+            Work = best is null ? [] : WorkList.Of(season, uses[0], ask, knowledge),
             Escapes = best is null ? [] : EscapeSpans.Of(season, best),
             Closed = ClosedSpans.Of(season, knowledge),
             Assumed = SeasonAssumptions.Of(season, knowledge),

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Search;
 
@@ -22,15 +21,15 @@ internal static class Tightening
     /// <param name="season">The case.</param>
     /// <param name="plan">A plan of it.</param>
     /// <param name="done">Its uses up to the one that has no day.</param>
+    /// <param name="days">Asks the rules.</param>
     /// <param name="tries">How often the case has been tightened.</param>
-    /// <param name="knowledge">The knowledge.</param>
     public static SeasonCase Of(
-        SeasonCase season, SeasonPlan plan, ImmutableArray<PlannedUse> done, int tries, KnowledgeBase knowledge)
+        SeasonCase season, SeasonPlan plan, ImmutableArray<PlannedUse> done, UseDays days, int tries)
     {
         SeasonApplication failed = plan.Applications[done.Length];
         if (tries >= TriesWithWeeks)
             return Without(season, failed, all: true);
-        ImmutableArray<SeasonGap> gaps = tries < TriesWithGaps ? Gaps(season, plan, done, knowledge) : [];
+        ImmutableArray<SeasonGap> gaps = tries < TriesWithGaps ? Gaps(season, plan, done, days) : [];
         return gaps.IsEmpty
             ? Without(season, failed, all: false)
             : season with { Problem = season.Problem with { Gaps = [.. season.Problem.Gaps, .. gaps] } };
@@ -53,10 +52,9 @@ internal static class Tightening
 
     // The distances that one earlier use asks for: of what failed, and of all that fails with it for the same reason.
     private static ImmutableArray<SeasonGap> Gaps(
-        SeasonCase season, SeasonPlan plan, ImmutableArray<PlannedUse> done, KnowledgeBase knowledge)
+        SeasonCase season, SeasonPlan plan, ImmutableArray<PlannedUse> done, UseDays days)
     {
         SeasonApplication failed = plan.Applications[done.Length];
-        var days = new UseDays(season, knowledge);
         if (days.Free(failed) is not [.., var day])
             return [];
         PastApplication[] all = [.. done.Select(use => use.DoneOn(use.Days.Last))];

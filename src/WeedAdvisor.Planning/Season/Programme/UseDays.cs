@@ -11,12 +11,13 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// Finds the days of its week on which each use of a plan is allowed once the earlier ones have been carried out, on
 /// whichever of their days that was.
 /// </summary>
-internal sealed class UseDays(SeasonCase season, KnowledgeBase knowledge)
+/// <param name="season">The case.</param>
+/// <param name="ask">A line to the rules.</param>
+/// <param name="knowledge">The knowledge.</param>
+internal sealed class UseDays(SeasonCase season, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
 {
     // Days that leave a choice of weather.
     private const int EnoughDays = 3;
-
-    private readonly Func<AreaCase, AreaAdvice> _ask = season.Rules.Open();
 
     /// <summary>The uses with their days, up to the first one that has none.</summary>
     public ImmutableArray<PlannedUse> Of(SeasonPlan plan)
@@ -45,7 +46,7 @@ internal sealed class UseDays(SeasonCase season, KnowledgeBase knowledge)
 
     /// <summary>What is clear on a day after some uses.</summary>
     public AreaAdvice After(DateOnly day, IEnumerable<PastApplication> done) =>
-        _ask(PlannedUse.After(season.Through, day, done));
+        ask(PlannedUse.After(season.Through, day, done));
 
     private static bool HasEnough(PlannedUse? use, DateOnly[] free) => use?.Days.Length >= Math.Min(EnoughDays, free.Length);
 
@@ -65,9 +66,10 @@ internal sealed class UseDays(SeasonCase season, KnowledgeBase knowledge)
         {
             uses[earlier] = whole with { Days = whole.Days with { Last = whole.Days.First.AddDays(length - 1) } };
             PlannedUse? shared = Use(application, free, uses);
-            if (shared is null || shared.Days.Length <= (use?.Days.Length ?? 0))
+            if (shared is not null && shared.Days.Length <= (use?.Days.Length ?? 0))
                 break;
-            (use, whole) = (shared, uses[earlier]);
+            if (shared is not null)
+                (use, whole) = (shared, uses[earlier]);
         }
 
         uses[earlier] = whole;

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Dates;
@@ -18,16 +20,19 @@ internal sealed class WorkList
     private readonly KnowledgeBase _knowledge;
     private readonly HandDays _hands;
 
-    private WorkList(SeasonCase season, ImmutableArray<PlannedUse> uses, KnowledgeBase knowledge)
+    private readonly Func<AreaCase, AreaAdvice> _ask;
+
+    private WorkList(SeasonCase season, ImmutableArray<PlannedUse> uses, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
     {
-        (_season, _uses, _knowledge) = (season, uses, knowledge);
+        (_season, _uses, _ask, _knowledge) = (season, uses, ask, knowledge);
         _hands = new HandDays(season, uses, knowledge);
     }
 
     /// <summary>The work, by day; on one day in the order in which it is done. Nothing sends hands in while an entry interval runs.</summary>
-    public static ImmutableArray<PlannedWork> Of(SeasonCase season, ImmutableArray<PlannedUse> uses, KnowledgeBase knowledge)
+    public static ImmutableArray<PlannedWork> Of(
+        SeasonCase season, ImmutableArray<PlannedUse> uses, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
     {
-        var list = new WorkList(season, uses, knowledge);
+        var list = new WorkList(season, uses, ask, knowledge);
         return
         [
             .. list.Applications()
@@ -127,7 +132,7 @@ internal sealed class WorkList
     // What the rules advise at the beginning without chemicals, best first, on the first days on which they still do.
     private IEnumerable<PlannedWork> Practices()
     {
-        var days = new PracticeDays(_season, _uses, _hands);
+        var days = new PracticeDays(_season, _uses, _hands, _ask);
         return _season.Weekly.On(_season.Year.From).Clear
             .Where(clear => _knowledge.Practices.ContainsKey(clear.Action) && clear.When is "now" or "season")
             .OrderBy(clear => clear.Rank)
