@@ -60,6 +60,9 @@ internal sealed class ComparedNumbers
         || !_marks.TryGetValue(attribute, out decimal[]? marks)
         || Array.BinarySearch(marks, one) == Array.BinarySearch(marks, other);
 
+    /// <summary>The numbers that an attribute is compared with, in order.</summary>
+    public ImmutableSortedSet<decimal> MarksOf(FactAttribute attribute) => [.. _marks.GetValueOrDefault(attribute, [])];
+
     private static IEnumerable<(FactAttribute Attribute, AttributeTest Test)> TestsIn(Pattern pattern) => pattern switch
     {
         Pattern.Fact fact => fact.Tests.SelectMany(condition => Single(condition.Test)
