@@ -74,9 +74,9 @@ public sealed class JsonReportTests
         using var json = JsonDocument.Parse(Json());
         JsonElement clear = json.RootElement.GetProperty("areas")[0].GetProperty("clear");
         JsonElement wash = clear[0].GetProperty("dates");
-        Assert.Equal("2026-04-24", wash.GetProperty("earliest").GetString());
+        Assert.Equal("2026-04-14", wash.GetProperty("earliest").GetString());
         Assert.Equal("2026-10-11", wash.GetProperty("latest").GetString());
-        Assert.Equal("2026-06-19", wash.GetProperty("lookAgain").GetString());
+        Assert.Equal("2026-06-09", wash.GetProperty("lookAgain").GetString());
         JsonElement mulch = clear[1].GetProperty("dates");
         Assert.Equal("2026-04-14", mulch.GetProperty("earliest").GetString());
         Assert.Equal(JsonValueKind.Null, mulch.GetProperty("earliestBecause").ValueKind);

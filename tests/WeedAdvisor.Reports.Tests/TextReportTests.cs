@@ -89,9 +89,9 @@ public sealed class TextReportTests
     public void Dates_are_told_with_what_sets_them()
     {
         string text = Text(SampleAdvice.FullArea);
-        Assert.Contains("from 24 April 2026: after potting the mix has to settle", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("from 24 April 2026", text, StringComparison.Ordinal);
         Assert.Contains("by 11 October 2026: the house must stay open", text, StringComparison.Ordinal);
-        Assert.Contains("look again from 19 June 2026:", text, StringComparison.Ordinal);
+        Assert.Contains("look again from 9 June 2026:", text, StringComparison.Ordinal);
     }
 
     [Fact]

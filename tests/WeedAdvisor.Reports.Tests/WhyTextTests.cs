@@ -38,7 +38,7 @@ public sealed class WhyTextTests
     public void Dates_and_the_cautions_of_the_record_stand_with_a_clear_action()
     {
         string text = Why("surface-wash");
-        Assert.Contains("from 24 April 2026: after potting the mix has to settle\n", text, StringComparison.Ordinal);
+        Assert.Contains("by 11 October 2026: the house must stay open after it before film goes on\n", text, StringComparison.Ordinal);
         Assert.Contains(
             "WHAT ITS RECORD SAYS TO MIND, WHEREVER IT IS DONE\n  - Rinse the sprayer.\n", text, StringComparison.Ordinal);
     }

@@ -54,6 +54,9 @@ public sealed record AreaAdvice
         init => _conclusions = value;
     }
 
+    /// <summary>Whether an action is clear here, without a doubt that could still outweigh it.</summary>
+    public bool IsClear(string action) => Clear.Any(clear => clear.Action == action && clear.Status == ActionStatus.Clear);
+
     /// <summary>Makes the list of conclusions when it is first read: few readers want all of it.</summary>
     internal Func<ImmutableArray<Reason>> AllConclusions { get; init; } = static () => [];
 }

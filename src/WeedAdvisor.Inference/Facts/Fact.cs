@@ -9,15 +9,16 @@ namespace WeedAdvisor.Inference.Facts;
 /// </summary>
 public abstract class Fact : IEquatable<Fact>
 {
-    private readonly FrozenDictionary<string, Reading> _readings;
+    private readonly IReadOnlyDictionary<string, Reading> _readings;
     private readonly int _hash;
+    private FrozenDictionary<string, Reading>? _matched;
 
     private protected Fact(string key, string name, IReadOnlyDictionary<string, Reading> readings)
     {
         Key = key;
         _hash = key.GetHashCode(StringComparison.Ordinal);
         Name = name;
-        _readings = readings.ToFrozenDictionary(StringComparer.Ordinal);
+        _readings = readings;
     }
 
     /// <summary>What it is, such as <c>weed/liverwort</c>; unique among all facts of an area.</summary>
@@ -26,8 +27,13 @@ public abstract class Fact : IEquatable<Fact>
     /// <summary>Its name in a reason.</summary>
     public string Name { get; }
 
+    /// <summary>What is known, attribute by attribute.</summary>
+    internal IReadOnlyDictionary<string, Reading> Readings => _readings;
+
     /// <summary>What is known of an attribute; an attribute that this kind of fact does not have is absent.</summary>
-    public Reading Read(string attribute) => _readings.GetValueOrDefault(attribute, Reading.Absent);
+    /// <remarks>Rules read again and again; what is only compared with another day's fact is never laid out for that.</remarks>
+    public Reading Read(string attribute) =>
+        (_matched ??= _readings.ToFrozenDictionary(StringComparer.Ordinal)).GetValueOrDefault(attribute, Reading.Absent);
 
     /// <summary>Whether the same is known of the same fact.</summary>
     public bool SaysTheSame(Fact other) =>

@@ -4,14 +4,16 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Planning.Dates;
 
-/// <summary>When an action can, and must, be done, as far as the visit and the records say.</summary>
-/// <param name="Earliest">The first day it may be done; the day of the visit when nothing holds it back.</param>
-/// <param name="EarliestBecause">What holds it back; null when nothing does.</param>
+/// <summary>
+/// When an action that is clear can, and must, be done, as far as the visit, the rules and the records say. From when one
+/// that is barred may be done is told by its bars.
+/// </summary>
+/// <param name="Earliest">The first day it may be done: the day of the visit.</param>
 /// <param name="Latest">The last day it does its work; null when nothing presses.</param>
 /// <param name="LatestBecause">What presses; null when nothing does.</param>
 /// <param name="LookAgain">When its effect may begin to fade: go and look; null when not known.</param>
 public sealed record ActionDates(
-    DateOnly Earliest, string? EarliestBecause, DateOnly? Latest, string? LatestBecause, DateOnly? LookAgain)
+    DateOnly Earliest, DateOnly? Latest, string? LatestBecause, DateOnly? LookAgain)
 {
     /// <summary>The dates of an action in an area.</summary>
     /// <param name="action">The action.</param>
@@ -26,6 +28,6 @@ public sealed record ActionDates(
             _ => Open(visit),
         };
 
-    /// <summary>Nothing holds back and nothing presses.</summary>
-    internal static ActionDates Open(DateOnly visit) => new(visit, null, null, null, null);
+    /// <summary>Nothing presses.</summary>
+    internal static ActionDates Open(DateOnly visit) => new(visit, null, null, null);
 }

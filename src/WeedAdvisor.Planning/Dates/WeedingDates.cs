@@ -26,7 +26,7 @@ internal static class WeedingDates
         ];
         return due.Length == 0
             ? ActionDates.Open(visit)
-            : new ActionDates(visit, null, due[0].Day, Because(due[0].Day, due[0].Weed, visit), null);
+            : new ActionDates(visit, due[0].Day, Because(due[0].Day, due[0].Weed, visit), null);
     }
 
     private static string Because(DateOnly day, string weed, DateOnly visit) => day == visit

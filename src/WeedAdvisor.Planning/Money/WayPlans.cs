@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Dates;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Money;
@@ -97,7 +96,7 @@ internal static class WayPlans
 
     private static ImmutableArray<int> WeeksOf(MoneyCase money, Treatment treatment)
     {
-        DateOnly earliest = ActionDates.Of(treatment, money.Area, money.Day, money.Knowledge).Earliest;
+        DateOnly earliest = money.Advice.Barred.FirstOrDefault(barred => barred.Action == treatment.Id)?.Until?.Day ?? money.Day;
         int first = (int)Math.Ceiling((earliest.DayNumber - money.Day.DayNumber) / (double)DaysInWeek);
         return Programme.Of(treatment, first, ComesUp(money), treatment.ResidualWeeks!.Value.Middle).Weeks;
     }

@@ -36,7 +36,8 @@ internal static class ClearJson
     {
         json.WriteStartObject("dates");
         json.WriteText("earliest", Day(dates?.Earliest));
-        json.WriteText("earliestBecause", dates?.EarliestBecause);
+        // What is clear is held back by nothing; the key stays for those who read it.
+        json.WriteText("earliestBecause", null);
         json.WriteText("latest", Day(dates?.Latest));
         json.WriteText("latestBecause", dates?.LatestBecause);
         json.WriteText("lookAgain", Day(dates?.LookAgain));

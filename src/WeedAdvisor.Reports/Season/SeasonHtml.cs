@@ -88,13 +88,13 @@ public static class SeasonHtml
     private static void Applications(StringBuilder html, YearPlan plan, SeasonPlan best, SeasonReport report)
     {
         Strip strip = Strip.Of(plan);
-        html.Append("<table><tr><th></th><th>Week from</th><th>What</th><th>Groups</th><th>Cost</th></tr>\n");
+        html.Append("<table><tr><th></th><th>Days</th><th>What</th><th>Groups</th><th>Cost</th></tr>\n");
         for (int i = 0; i < best.Applications.Length; i++)
         {
             SeasonApplication one = best.Applications[i];
             Treatment treatment = report.Knowledge.Treatments[one.Name];
             string groups = string.Join(" + ", treatment.Actives.Select(active => active.Group ?? "none").Distinct());
-            html.Append($"<tr><td>{strip.Letters[i]}</td><td class=\"d\">{Figures.Day(plan.Case.Year.DayOf(one.Week))}</td><td>{Text(treatment.Name)}</td><td>{Text(groups)}</td><td class=\"n\">{Figures.Dollars(one.Cost)}</td></tr>\n");
+            html.Append($"<tr><td>{strip.Letters[i]}</td><td class=\"d\">{SeasonWords.Days(plan.Uses[i])}</td><td>{Text(treatment.Name)}</td><td>{Text(groups)}</td><td class=\"n\">{Figures.Dollars(one.Cost)}</td></tr>\n");
         }
 
         html.Append("</table>\n");
@@ -107,7 +107,7 @@ public static class SeasonHtml
         html.Append("<h3>All work, by day</h3>\n<table><tr><th>Days</th><th>Kind</th><th>What</th></tr>\n");
         foreach (PlannedWork work in plan.Work)
         {
-            string days = work.Day == work.LastDay ? Figures.Day(work.Day) : $"{Figures.Day(work.Day)} to {Figures.Day(work.LastDay)[5..]}";
+            string days = SeasonWords.Days(work.Day, work.LastDay);
             html.Append($"<tr><td class=\"d\">{days}</td><td>{Text(SeasonWords.Kind(work.Kind))}</td><td>{Text(work.Text)}</td></tr>\n");
         }
 

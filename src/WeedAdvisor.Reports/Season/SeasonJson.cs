@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
-using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Reports.Json;
 using WeedAdvisor.Reports.Text;
 
@@ -44,10 +43,10 @@ public static class SeasonJson
         json.WriteString("region", plan.Case.Region.Id);
         json.WriteTexts("clash", plan.Clash);
         if (plan.Plan is { } best)
-            Plan(json, "plan", best, plan.Case.Year);
+            Plan(json, "plan", best, plan.Uses);
         json.WriteNumber("handsOnlyUsd", Rounded(plan.HandsOnlyUsd));
         json.WriteBoolean("nextBestProven", plan.NextBestIsProven);
-        json.WriteList("nextBest", plan.NextBest, next => Inside(json, next, plan.Case.Year));
+        json.WriteList("nextBest", plan.NextBest.Zip(plan.UsesOfNextBest), next => Inside(json, next.First, next.Second));
         json.WriteList("rulePrices", plan.RulePrices, price =>
         {
             json.WriteString("rule", price.Rule.In(plan.Case.Problem));
@@ -87,25 +86,28 @@ public static class SeasonJson
         json.WriteTexts("assumed", plan.Assumed);
     }
 
-    private static void Plan(Utf8JsonWriter json, string name, SeasonPlan plan, SeasonYear year)
+    private static void Plan(Utf8JsonWriter json, string name, SeasonPlan plan, ImmutableArray<PlannedUse> uses)
     {
         json.WriteStartObject(name);
-        Inside(json, plan, year);
+        Inside(json, plan, uses);
         json.WriteNumber("bound", Rounded(plan.Bound));
         json.WriteNumber("gap", Rounded(plan.Gap));
         json.WriteBoolean("proven", plan.Proven);
         json.WriteEndObject();
     }
 
-    private static void Inside(Utf8JsonWriter json, SeasonPlan plan, SeasonYear year)
+    private static void Inside(Utf8JsonWriter json, SeasonPlan plan, ImmutableArray<PlannedUse> uses)
     {
         json.WriteNumber("totalUsd", Rounded(plan.Total));
         json.WriteNumber("preventivesUsd", Rounded(plan.ApplicationCost));
         json.WriteNumber("handsUsd", Rounded(plan.EscapeCost));
-        json.WriteList("applications", plan.Applications, one =>
+        json.WriteList("applications", plan.Applications.Zip(uses), pair =>
         {
+            (SeasonApplication one, PlannedUse use) = pair;
             json.WriteNumber("week", one.Week);
-            json.WriteString("day", Figures.Day(year.DayOf(one.Week)));
+            json.WriteString("day", Figures.Day(use.Days.First));
+            json.WriteString("lastDay", Figures.Day(use.Days.Last));
+            json.WriteBoolean("longestOfSeveral", use.IsLongestOfSeveral);
             json.WriteString("treatment", one.Name);
             json.WriteNumber("usd", Rounded(one.Cost));
         });

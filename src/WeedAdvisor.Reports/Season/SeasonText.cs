@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
@@ -114,7 +115,7 @@ public static class SeasonText
             {
                 SeasonApplication one = best.Applications[i];
                 Treatment treatment = report.Knowledge.Treatments[one.Name];
-                page.Write(2, $"{strip.Letters[i]}  ", $"{Figures.Day(plan.Case.Year.DayOf(one.Week))}  {treatment.Name} (groups {Groups(treatment)}), {Figures.Dollars(one.Cost)}");
+                page.Write(2, $"{strip.Letters[i]}  ", $"{SeasonWords.Days(plan.Uses[i])}  {treatment.Name} (groups {Groups(treatment)}), {Figures.Dollars(one.Cost)}");
             }
         }
 
@@ -154,13 +155,8 @@ public static class SeasonText
             if (plan.NextBest.IsEmpty)
                 return;
             page.Heading(plan.NextBestIsProven ? "The next best, proven" : "The next best found");
-            foreach (SeasonPlan next in plan.NextBest)
-            {
-                string what = next.Applications.IsEmpty
-                    ? "nothing goes on"
-                    : string.Join("; ", next.Applications.Select(one => $"{_names.Action(one.Name)} {Figures.Day(plan.Case.Year.DayOf(one.Week))[5..]}"));
-                page.Write(2, "- ", $"{Figures.Dollars(next.Total)} (+{Figures.Dollars(next.Total - best.Total)}): {what}");
-            }
+            foreach ((SeasonPlan next, ImmutableArray<PlannedUse> uses) in plan.NextBest.Zip(plan.UsesOfNextBest))
+                page.Write(2, "- ", $"{Figures.Dollars(next.Total)} (+{Figures.Dollars(next.Total - best.Total)}): {SeasonWords.Brief(uses, _names.Action)}");
         }
 
         private void Escapes(YearPlan plan)
@@ -193,10 +189,7 @@ public static class SeasonText
         {
             page.Heading("All work, by day");
             foreach (PlannedWork work in plan.Work)
-            {
-                string days = work.Day == work.LastDay ? Figures.Day(work.Day) : $"{Figures.Day(work.Day)} to {Figures.Day(work.LastDay)[5..]}";
-                page.Write(2, "- ", $"{days}: {SeasonWords.Kind(work.Kind)}. {work.Text}");
-            }
+                page.Write(2, "- ", $"{SeasonWords.Days(work.Day, work.LastDay)}: {SeasonWords.Kind(work.Kind)}. {work.Text}");
         }
     }
 }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Planning.Season.Programme;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Season;
 
@@ -17,6 +19,19 @@ public static class SeasonWords
         PlannedWorkKind.Film => "film",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "a kind of work without words"),
     };
+
+    /// <summary>Days of work or of an application: the first, and the last where there are several.</summary>
+    public static string Days(DateOnly first, DateOnly last) =>
+        first == last ? Figures.Day(first) : $"{Figures.Day(first)} to {Figures.Day(last)[5..]}";
+
+    /// <summary>The days of an application, all of them allowed.</summary>
+    public static string Days(PlannedUse use) =>
+        Days(use.Days.First, use.Days.Last) + (use.IsLongestOfSeveral ? " (the longest allowed run of that week)" : "");
+
+    /// <summary>What goes on in a plan, each with the first of its days.</summary>
+    public static string Brief(ImmutableArray<PlannedUse> uses, Func<string, string> nameOf) => uses.IsEmpty
+        ? "nothing goes on"
+        : string.Join("; ", uses.Select(use => $"{nameOf(use.Treatment)} {Figures.Day(use.Days.First)[5..]}"));
 
     /// <summary>Why a plan has no application.</summary>
     public static string Nothing(YearPlan plan) => plan.Case.Treatments.IsEmpty

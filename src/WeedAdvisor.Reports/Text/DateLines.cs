@@ -9,8 +9,6 @@ internal static class DateLines
     {
         if (dates is null)
             return;
-        if (dates.EarliestBecause is { } held)
-            page.Write(indent, $"from {Figures.LongDay(dates.Earliest)}: {held}");
         if (dates is { Latest: { } latest, LatestBecause: { } presses })
             page.Write(indent, $"{(latest == day ? "today" : $"by {Figures.LongDay(latest)}")}: {presses}");
         if (dates.LookAgain is { } look)

@@ -53,7 +53,7 @@ internal static class SeasonLines
             string groups = string.Join("+", treatment.Actives.Select(active => active.Group ?? "none").Distinct());
             string must = plan.Case.Request.MustUse.Contains(one.Name) ? ", must go on" : "";
             yield return new AdviceLine(
-                $"{(one.Week == week ? Here : ' ')} {strip.Letters[i]}  {Figures.Day(plan.Case.Year.DayOf(one.Week))}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
+                $"{(one.Week == week ? Here : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
                 one.Week == week ? LineTone.Heading : LineTone.Plain);
         }
 
@@ -66,7 +66,7 @@ internal static class SeasonLines
     {
         yield return new AdviceLine("All work, by day", LineTone.Heading);
         foreach (PlannedWork work in plan.Work)
-            yield return new AdviceLine($"{Days(work)}  {What(work)}", LineTone.Plain);
+            yield return new AdviceLine($"{SeasonWords.Days(work.Day, work.LastDay)}  {What(work)}", LineTone.Plain);
         yield return new AdviceLine("What gets through", LineTone.Heading);
         foreach (EscapeSpan span in plan.Escapes.OrderByDescending(span => span.Usd))
         {
@@ -97,9 +97,6 @@ internal static class SeasonLines
         0 => "It costs the same as at first",
         null => "There is nothing to compare it with",
     };
-
-    private static string Days(PlannedWork work) =>
-        work.Day == work.LastDay ? Figures.Day(work.Day) : $"{Figures.Day(work.Day)} to {Figures.Day(work.LastDay)[5..]}";
 
     // Some sentences name the kind of work themselves.
     private static string What(PlannedWork work)

@@ -14,49 +14,8 @@ public class ActionDatesTests
     private static readonly Place s_nowhere = Place.Whole("test");
 
     [Fact]
-    public void A_treatment_waits_until_the_mix_has_settled()
-    {
-        ActionDates dates = Of(TreatmentWith(wait: 14), AreaWith(("potted-on", "2026-04-28")));
-        Assert.Equal(new DateOnly(2026, 5, 12), dates.Earliest);
-        Assert.NotNull(dates.EarliestBecause);
-    }
-
-    [Fact]
-    public void Bare_root_stock_waits_for_its_own_interval()
-    {
-        VisitArea area = AreaWith(("potted-on", "2026-04-28"));
-        area = area with
-        {
-            Answers = area.Answers.Add("potted-from", new Answer.Words(WordSet.Of(["bare-root"]))),
-        };
-        Assert.Equal(new DateOnly(2026, 5, 19), Of(TreatmentWith(wait: 7, bareRoot: 21), area).Earliest);
-    }
-
-    [Fact]
-    public void A_wait_that_is_over_holds_nothing_back()
-    {
-        ActionDates dates = Of(TreatmentWith(wait: 14), AreaWith(("potted-on", "2026-01-10")));
-        Assert.Equal(s_visit, dates.Earliest);
-        Assert.Null(dates.EarliestBecause);
-    }
-
-    [Fact]
-    public void The_same_active_waits_for_its_interval_and_another_does_not()
-    {
-        var past = ImmutableArray.Create(new PastApplication("grain", new DateOnly(2026, 4, 1), null, WordSet.Empty));
-        VisitArea area = AreaWith() with { Past = past };
-        Assert.Equal(new DateOnly(2026, 5, 31), Of(TreatmentWith(repeat: 60), area).Earliest);
-        Assert.Equal(s_visit, Of(TreatmentWith(repeat: 60) with { Actives = [new Active("other", "3", null, null)] }, area).Earliest);
-    }
-
-    [Fact]
-    public void A_treatment_must_go_on_days_before_the_film() =>
-        Assert.Equal(
-            new DateOnly(2026, 10, 11), Of(TreatmentWith(open: 21), AreaWith(("covering-date", "2026-11-01"))).Latest);
-
-    [Fact]
     public void The_look_again_day_comes_when_the_shortest_residual_is_over() =>
-        Assert.Equal(s_visit.AddDays(56), Of(TreatmentWith() with { ResidualWeeks = new Span(8, 13) }, AreaWith()).LookAgain);
+        Assert.Equal(s_visit.AddDays(56), Of(Grain() with { ResidualWeeks = new Span(8, 13) }, AreaWith()).LookAgain);
 
     [Theory]
     [InlineData("seedling", 28)]
@@ -112,42 +71,37 @@ public class ActionDatesTests
         Where = s_nowhere,
     };
 
-    private static Treatment TreatmentWith(
-        decimal? wait = null, decimal? bareRoot = null, decimal? repeat = null, decimal? open = null) => new()
-        {
-            Id = "grain",
-            Name = "Grain",
-            What = "Grain",
-            When = "season",
-            Places = WordSet.Empty,
-            StockStages = WordSet.Empty,
-            NeedsEquipment = WordSet.Empty,
-            Actives = [new Active("oxadiazon", "14", null, null)],
-            Formulation = "GR",
-            Role = "preemergence",
-            ActsOn = WordSet.Of(["germinating"]),
-            Applied = WordSet.Empty,
-            ReachesCrop = true,
-            AllowedUnder = WordSet.Empty,
-            EnclosedUse = "never",
-            CropsTolerant = WordSet.Empty,
-            CropsHurt = WordSet.Empty,
-            EdibleOk = false,
-            OrganicOk = false,
-            Volatile = "low",
-            RootInhibitor = false,
-            WaterHazard = true,
-            DriftHazard = false,
-            RestrictedUse = false,
-            Status = "current",
-            Checked = s_visit,
-            WaitAfterPottingDays = wait,
-            WaitBareRootDays = bareRoot,
-            RepeatAfterDays = repeat,
-            DaysBeforeCovering = open,
-            Sources = ["invented"],
-            Where = s_nowhere,
-        };
+    private static Treatment Grain() => new()
+    {
+        Id = "grain",
+        Name = "Grain",
+        What = "Grain",
+        When = "season",
+        Places = WordSet.Empty,
+        StockStages = WordSet.Empty,
+        NeedsEquipment = WordSet.Empty,
+        Actives = [new Active("oxadiazon", "14", null, null)],
+        Formulation = "GR",
+        Role = "preemergence",
+        ActsOn = WordSet.Of(["germinating"]),
+        Applied = WordSet.Empty,
+        ReachesCrop = true,
+        AllowedUnder = WordSet.Empty,
+        EnclosedUse = "never",
+        CropsTolerant = WordSet.Empty,
+        CropsHurt = WordSet.Empty,
+        EdibleOk = false,
+        OrganicOk = false,
+        Volatile = "low",
+        RootInhibitor = false,
+        WaterHazard = true,
+        DriftHazard = false,
+        RestrictedUse = false,
+        Status = "current",
+        Checked = s_visit,
+        Sources = ["invented"],
+        Where = s_nowhere,
+    };
 
     private static Weed WeedOf(string id, decimal weeks) => new()
     {
@@ -176,7 +130,7 @@ public class ActionDatesTests
         Weeds = new[] { WeedOf("spurge", 4), WeedOf("cress", 3) }.ToImmutableSortedDictionary(weed => weed.Id, weed => weed),
         Crops = ImmutableSortedDictionary<string, Crop>.Empty,
         Practices = ImmutableSortedDictionary<string, Practice>.Empty,
-        Treatments = ImmutableSortedDictionary<string, Treatment>.Empty.Add("grain", TreatmentWith()),
+        Treatments = ImmutableSortedDictionary<string, Treatment>.Empty.Add("grain", Grain()),
         Regions = ImmutableSortedDictionary<string, Region>.Empty,
         Findings = ImmutableSortedDictionary<string, FindingText>.Empty,
         Scale = ImmutableSortedDictionary<string, ScaleStep>.Empty,

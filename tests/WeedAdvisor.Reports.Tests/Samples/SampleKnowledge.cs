@@ -24,6 +24,7 @@ internal static class SampleKnowledge
             Question(0, "cover", "What is over the plants?"),
             Question(1, "crops", "Which crops stand here?"),
             Question(2, "heated", "Is the house heated?"),
+            Question(3, "covering-date", "When does film go on?") with { Kind = QuestionKind.Date, Choices = [] },
         ],
         Weeds = Sorted(weed => weed.Id, Weed("liverwort", "Liverwort"), Weed("bittercress", "Bittercress")),
         Crops = Sorted<Crop>(crop => crop.Id),
@@ -70,6 +71,20 @@ internal static class SampleKnowledge
                 ],
                 new Consequence.Finding("surface-stays-wet", 0.9),
                 "Water that never leaves keeps the surface wet.",
+                ["book-one"],
+                [],
+                s_here),
+            new(
+                "open-days-before-the-film",
+                "covering",
+                [
+                    new Pattern.Fact(FactKind.Site, [new("days-to-covering", new AttributeTest.Variable("days", true, false))]),
+                    new Pattern.Fact(
+                        FactKind.Treatment,
+                        [new("days-before-covering", new AttributeTest.VariableLimit(Comparison.MoreThan, "days"))]),
+                ],
+                new Consequence.Bar(Severity.Prohibited),
+                "It must lie in the open longer.",
                 ["book-one"],
                 [],
                 s_here),

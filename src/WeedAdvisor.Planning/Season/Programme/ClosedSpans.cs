@@ -37,7 +37,7 @@ internal static class ClosedSpans
             return (Asked, Asked);
         if (season.Treatments.Any(treatment => season.Weekly.IsClear(treatment.Id, week)))
             return null;
-        AreaAdvice advice = season.Weekly.ByWeek[week];
+        AreaAdvice advice = season.Weekly.On(season.Year.DayOf(week));
         string? common = advice.Barred
             .Where(barred => preventives.Contains(barred.Action))
             .SelectMany(barred => barred.Because.Select(reason => reason.Judgement).Distinct(StringComparer.Ordinal))

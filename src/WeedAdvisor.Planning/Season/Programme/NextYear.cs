@@ -1,7 +1,4 @@
 using WeedAdvisor.Inference;
-using WeedAdvisor.Knowledge.Readings;
-using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Planning.Weeding;
 
@@ -18,25 +15,20 @@ public static class NextYear
     /// <summary>The case of the year that begins when the plan ends.</summary>
     /// <param name="advisor">The advisor.</param>
     /// <param name="found">The area as the visit found it.</param>
-    /// <param name="season">The year that was planned.</param>
-    /// <param name="plan">Its plan, taken to be carried out with nothing coming through and nothing hurt.</param>
-    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, AreaCase found, SeasonCase season, SeasonPlan plan) => SeasonCase.Of(
+    /// <param name="plan">The year that was planned, taken to be carried out with nothing coming through and nothing hurt.</param>
+    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, AreaCase found, YearPlan plan) => SeasonCase.Of(
         advisor,
         found with
         {
-            Area = season.Area with
+            Area = plan.Case.Area with
             {
-                Past =
-                [
-                    .. season.Area.Past ?? [],
-                    .. plan.Applications.Select(one => new PastApplication(one.Name, season.Year.DayOf(one.Week), "clean", WordSet.Empty)),
-                ],
+                Past = [.. plan.Case.Area.Past ?? [], .. plan.Uses.Select(use => use.DoneOn(use.Days.Last))],
             },
         },
-        season.Request with
+        plan.Case.Request with
         {
-            From = season.Year.From.AddDays(DaysInPlan),
+            From = plan.Case.Year.From.AddDays(DaysInPlan),
             Closed = [],
-            Uncovering = season.Request.Uncovering?.AddYears(1),
+            Uncovering = plan.Case.Request.Uncovering?.AddYears(1),
         });
 }

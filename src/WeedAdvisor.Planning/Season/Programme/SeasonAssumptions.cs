@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Limits;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Season.Search;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
@@ -20,12 +21,19 @@ internal static class SeasonAssumptions
                 yield return $"{treatment.Name}: {label.Line(season.Year.From)}";
         }
 
-        yield return "Every week was put to the rules as the area will then stand; what the visit left open stays open and clears nothing.";
+        yield return "Every day was put to the rules as the area will then stand; what the visit left open stays open and clears nothing.";
         yield return Text(
             $"Growth after {numbers[SeasonNumbers.StatedHolds]:0} weeks is taken from the frost dates of {season.Region.Name}: look at the plants before you go out.");
         yield return "The control of a week is that of the best product still acting; two are not added up. A weed that nobody rated is not credited.";
         yield return Text(
             $"Control is full for the shortest published time and down to {numbers[SeasonNumbers.ControlLeft]:0} % of that at the longest.");
+        yield return "Each use was put to the rules again with the uses before it as done: on whichever of their days, watered in, nothing come through.";
+        foreach (IGrouping<string, SeasonGap> gaps in season.Problem.Gaps.GroupBy(gap => knowledge.Treatments[gap.After].Name))
+        {
+            yield return Text(
+                $"The rules keep {gaps.Key} away for a time: {string.Join("; ", gaps.Select(gap => Text($"{gap.Weeks} weeks after {knowledge.Treatments[gap.Before].Name}")))}.");
+        }
+
         yield return "All that went on in the year before counts against yearly limits to the end of the plan, at the highest published rate.";
         DateOnly before = season.Year.From.AddDays(-1);
         if (season.Through.CoveringAfter(before) is { } on)

@@ -29,7 +29,10 @@ public sealed record SeasonCase
     /// <summary>The area through the year.</summary>
     public required AreaThroughYear Through { get; init; }
 
-    /// <summary>What the rules allow, week by week.</summary>
+    /// <summary>The rules, to ask again once it is known what goes on.</summary>
+    public required SeasonRules Rules { get; init; }
+
+    /// <summary>What the rules allow on every day, apart from what the plan puts on.</summary>
     public required WeeklyAdvice Weekly { get; init; }
 
     /// <summary>The weeds, those seen first, the dearest of them first.</summary>
@@ -44,12 +47,12 @@ public sealed record SeasonCase
     /// <summary>What the plan assumes.</summary>
     public required SeasonNumbers Numbers { get; init; }
 
-    /// <summary>The problem to search.</summary>
+    /// <summary>The problem to search; it is tightened where a plan showed that the rules ask for more than it said.</summary>
     public required SeasonProblem Problem { get; init; }
 
     /// <summary>Reads the case; refused with whole sentences when the visit or the request does not serve.</summary>
     public static WeedingOutcome<SeasonCase> Of(Advisor advisor, AreaCase found, SeasonRequest request) =>
-        Of(advisor.Knowledge, found, request, (through, year) => WeeklyAdvice.Of(advisor, through, year));
+        Of(advisor.Knowledge, SeasonRules.Of(advisor), found, request);
 
     /// <summary>The same through whatever gives advice on an area and a day.</summary>
     public static WeedingOutcome<SeasonCase> Of(
@@ -57,13 +60,10 @@ public sealed record SeasonCase
         Func<AreaCase, AreaAdvice> advise,
         AreaCase found,
         SeasonRequest request) =>
-        Of(knowledge, found, request, (through, year) => WeeklyAdvice.Of(advise, through, year));
+        Of(knowledge, SeasonRules.Of(knowledge, advise), found, request);
 
     private static WeedingOutcome<SeasonCase> Of(
-        KnowledgeBase knowledge,
-        AreaCase found,
-        SeasonRequest request,
-        Func<AreaThroughYear, SeasonYear, WeeklyAdvice> ask)
+        KnowledgeBase knowledge, SeasonRules rules, AreaCase found, SeasonRequest request)
     {
         (DateOnly visit, VisitArea area, _) = found;
         (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(knowledge, area, request);
@@ -79,7 +79,7 @@ public sealed record SeasonCase
         if (weeds.Value.Count == 0)
             return WeedingOutcome<SeasonCase>.Bad("No weed of this area comes up in its region. Check the weeds and the region.");
         var through = new AreaThroughYear(found, basis.Region, YearAssumptions.Of(basis.Numbers), request.Uncovering);
-        return Case(knowledge, area, request, basis, year, through, ask(through, year), [.. weeds.Value]);
+        return Case(knowledge, area, request, basis, year, through, rules, [.. weeds.Value]);
     }
 
     /// <summary>The same case with other wishes; nothing is asked of the rules again. Day, film and wage stay.</summary>
@@ -108,9 +108,10 @@ public sealed record SeasonCase
         SeasonBasis basis,
         SeasonYear year,
         AreaThroughYear through,
-        WeeklyAdvice weekly,
+        SeasonRules rules,
         ImmutableArray<WeedPressure> weeds)
     {
+        WeeklyAdvice weekly = rules.Weekly(through, year);
         var list = new CandidateList(weekly, weeds, basis, knowledge, EscapesOfArea.Of(area.Past, knowledge));
         (Treatment Treatment, SeasonCandidate Candidate)[] candidates =
         [
@@ -139,6 +140,7 @@ public sealed record SeasonCase
             Year = year,
             Region = basis.Region,
             Through = through,
+            Rules = rules,
             Weekly = weekly,
             Weeds = weeds,
             Treatments = treatments,

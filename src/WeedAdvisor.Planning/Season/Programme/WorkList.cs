@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Dates;
-using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 
 namespace WeedAdvisor.Planning.Season.Programme;
@@ -11,21 +11,28 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <summary>Everything that is to be done through the year around the applications, by day.</summary>
 internal sealed class WorkList
 {
-    private const int CleanUpDays = 6;
+    private const int CleanUpDays = 3, RoundDays = 6;
     private const int LookFromDays = 14, LookToDays = 28;
     private const int MostPractices = 6;
 
     private readonly SeasonCase _season;
-    private readonly SeasonPlan _plan;
+    private readonly ImmutableArray<PlannedUse> _uses;
     private readonly KnowledgeBase _knowledge;
+    private readonly HandDays _hands;
 
-    private WorkList(SeasonCase season, SeasonPlan plan, KnowledgeBase knowledge) =>
-        (_season, _plan, _knowledge) = (season, plan, knowledge);
+    private readonly Func<AreaCase, AreaAdvice> _ask;
 
-    /// <summary>The work, by day; on one day in the order in which it is done.</summary>
-    public static ImmutableArray<PlannedWork> Of(SeasonCase season, SeasonPlan plan, KnowledgeBase knowledge)
+    private WorkList(SeasonCase season, ImmutableArray<PlannedUse> uses, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
     {
-        var list = new WorkList(season, plan, knowledge);
+        (_season, _uses, _ask, _knowledge) = (season, uses, ask, knowledge);
+        _hands = new HandDays(season, uses, knowledge);
+    }
+
+    /// <summary>The work, by day; on one day in the order in which it is done. Nothing sends hands in while an entry interval runs.</summary>
+    public static ImmutableArray<PlannedWork> Of(
+        SeasonCase season, ImmutableArray<PlannedUse> uses, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
+    {
+        var list = new WorkList(season, uses, ask, knowledge);
         return
         [
             .. list.Applications()
@@ -51,18 +58,25 @@ internal sealed class WorkList
 
     private IEnumerable<PlannedWork> Applications()
     {
-        foreach (SeasonApplication application in _plan.Applications)
+        foreach (PlannedUse use in _uses)
         {
-            Treatment treatment = _knowledge.Treatments[application.Name];
-            DateOnly day = _season.Year.DayOf(application.Week), last = day.AddDays(CleanUpDays);
-            yield return new(day, last, PlannedWorkKind.CleanUp, null,
-                "Pull everything that is up and take it away: what goes on next stops seed, not plants.");
-            yield return new(day, last, PlannedWorkKind.Apply, treatment.Id,
+            Treatment treatment = _knowledge.Treatments[use.Treatment];
+            (DateOnly first, DateOnly last) = use.Days;
+            if (_hands.LastRun(Later(_season.Year.From, first.AddDays(-CleanUpDays)), first) is { } before)
+            {
+                yield return new(before.First, before.Last, PlannedWorkKind.CleanUp, null,
+                    "Pull everything that is up and take it away: what goes on next stops seed, not plants.");
+            }
+
+            yield return new(first, last, PlannedWorkKind.Apply, treatment.Id,
                 $"{treatment.Name}: only if the label names this use and these crops and nothing has changed; run the advice again first.");
             if (treatment.WaterInMm is { } water)
-                yield return new(day, day.AddDays((int)(treatment.WaterInWithinDays ?? 0)), PlannedWorkKind.WaterIn, treatment.Id, Watering(treatment, water));
-            yield return new(day.AddDays(LookFromDays), day.AddDays(LookToDays), PlannedWorkKind.LookAgain, treatment.Id,
-                "Look at what came through, write it down and pull it before it seeds.");
+                yield return new(first, last.AddDays((int)(treatment.WaterInWithinDays ?? 0)), PlannedWorkKind.WaterIn, treatment.Id, Watering(treatment, water));
+            if (_hands.FirstRun(first.AddDays(LookFromDays), first.AddDays(LookToDays)) is { } look)
+            {
+                yield return new(look.First, look.Last, PlannedWorkKind.LookAgain, treatment.Id,
+                    "Look at what came through, write it down and pull it before it seeds.");
+            }
         }
     }
 
@@ -81,22 +95,33 @@ internal sealed class WorkList
         return $"Water in with {range} mm{within}.";
     }
 
+    // What is cleaned up before a use is the round of that week.
     private IEnumerable<PlannedWork> Rounds()
     {
         for (int week = 0; week < SeasonYear.Weeks; week += _season.Labour.RoundsWeeks)
         {
-            DateOnly day = _season.Year.DayOf(week);
-            yield return new(day, day.AddDays(CleanUpDays), PlannedWorkKind.Round, null, "Weeding round: pull what is up before it seeds.");
+            DateOnly day = _season.Year.DayOf(week), last = day.AddDays(RoundDays);
+            if (_uses.Any(use => use.Days.First >= day && use.Days.First <= last))
+                continue;
+            if ((_hands.FirstRun(day, last) ?? FromFirstOpen(day)) is { } days)
+                yield return new(days.First, days.Last, PlannedWorkKind.Round, null, $"Weeding round: pull what is up before it seeds.{First(days)}");
         }
     }
+
+    private DayRun? FromFirstOpen(DateOnly day) =>
+        _hands.FirstFrom(day) is { } open ? _hands.FirstRun(open, open.AddDays(RoundDays)) : null;
 
     private IEnumerable<PlannedWork> Film()
     {
         DateOnly end = _season.Year.DayOf(SeasonYear.Weeks);
         if (_season.Through.CoveringAfter(_season.Year.From.AddDays(-1)) is { } on && on < end)
         {
-            yield return new(on.AddDays(-CleanUpDays), on, PlannedWorkKind.CleanUp, null,
-                "Pull everything that is up before film goes on: it grows on and seeds under it all winter.");
+            if (_hands.LastRun(Later(_season.Year.From, on.AddDays(-RoundDays)), on) is { } before)
+            {
+                yield return new(before.First, before.Last, PlannedWorkKind.CleanUp, null,
+                    "Pull everything that is up before film goes on: it grows on and seeds under it all winter.");
+            }
+
             yield return new(on, on, PlannedWorkKind.Film, null, "Film goes on. Nothing chemical goes on under it.");
         }
 
@@ -104,18 +129,28 @@ internal sealed class WorkList
             yield return new(off, off, PlannedWorkKind.Film, null, "Film comes off (average last frost unless you said another day).");
     }
 
-    // What the rules advise today without chemicals, best first.
-    private IEnumerable<PlannedWork> Practices() => _season.Weekly.ByWeek[0].Clear
-        .Where(clear => _knowledge.Practices.ContainsKey(clear.Action) && clear.When is "now" or "season")
-        .OrderBy(clear => clear.Rank)
-        .Take(MostPractices)
-        .Select(Practice);
-
-    private PlannedWork Practice(ClearAction clear)
+    // What the rules advise at the beginning without chemicals, best first, on the first days on which they still do.
+    private IEnumerable<PlannedWork> Practices()
     {
-        Practice practice = _knowledge.Practices[clear.Action];
-        ActionDates dates = ActionDates.Of(practice, _season.Area, _season.Year.From, _knowledge);
-        DateOnly last = dates.Latest is { } latest && latest > dates.Earliest ? latest : dates.Earliest.AddDays(CleanUpDays);
-        return new(dates.Earliest, last, PlannedWorkKind.Practice, practice.Id, $"{practice.Name}.");
+        var days = new PracticeDays(_season, _uses, _hands, _ask);
+        return _season.Weekly.On(_season.Year.From).Clear
+            .Where(clear => _knowledge.Practices.ContainsKey(clear.Action) && clear.When is "now" or "season")
+            .OrderBy(clear => clear.Rank)
+            .Take(MostPractices)
+            .Select(clear => Practice(_knowledge.Practices[clear.Action], days))
+            .OfType<PlannedWork>();
     }
+
+    private PlannedWork? Practice(Practice practice, PracticeDays days)
+    {
+        ActionDates dates = ActionDates.Of(practice, _season.Area, _season.Year.From, _knowledge);
+        DateOnly last = dates.Latest is { } latest && latest > dates.Earliest ? latest : dates.Earliest.AddDays(RoundDays);
+        return days.Of(practice, new DayRun(dates.Earliest, last)) is { } run
+            ? new PlannedWork(run.First, run.Last, PlannedWorkKind.Practice, practice.Id, $"{practice.Name}.{First(run)}")
+            : null;
+    }
+
+    private string First(DayRun days) => _hands.MeetUse(days) ? " Before anything goes on." : "";
+
+    private static DateOnly Later(DateOnly one, DateOnly other) => one > other ? one : other;
 }

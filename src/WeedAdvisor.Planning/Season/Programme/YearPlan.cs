@@ -12,8 +12,14 @@ public sealed record YearPlan
     /// <summary>The best plan; null when no plan meets the wishes, see <see cref="Clash"/>.</summary>
     public required SeasonPlan? Plan { get; init; }
 
+    /// <summary>What goes on, with the days on which the rules allow it, in the order of the plan; empty when there is none.</summary>
+    public required ImmutableArray<PlannedUse> Uses { get; init; }
+
     /// <summary>The next best plans that differ in what goes on, cheapest first.</summary>
     public required ImmutableArray<SeasonPlan> NextBest { get; init; }
+
+    /// <summary>What goes on in each of the next best plans, with its days.</summary>
+    public required ImmutableArray<ImmutableArray<PlannedUse>> UsesOfNextBest { get; init; }
 
     /// <summary>Whether it is proven that no other sequence is cheaper than those of <see cref="NextBest"/>.</summary>
     public required bool NextBestIsProven { get; init; }

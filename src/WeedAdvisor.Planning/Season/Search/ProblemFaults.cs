@@ -37,6 +37,8 @@ internal static class ProblemFaults
         if (problem.History.Any(past => past.Week >= 0) || !problem.History.Select(past => past.Week).SequenceEqual(
             problem.History.Select(past => past.Week).Order()))
             yield return "past applications must lie before week 0, oldest first";
+        if (problem.Gaps.Any(gap => gap.Weeks is < 0 or > LongestInterval))
+            yield return Text($"a gap between two candidates is not between 0 and {LongestInterval} weeks");
         foreach (string fault in OfLimits(problem.Limits).Concat(OfWishes(problem)))
             yield return fault;
     }

@@ -37,6 +37,9 @@ public sealed record SeasonProblem(
     /// </summary>
     public ImmutableArray<PastUse> History { get; init; } = [];
 
+    /// <summary>Weeks that must lie between two candidates when the one comes after the other; intervals hold besides.</summary>
+    public ImmutableArray<SeasonGap> Gaps { get; init; } = [];
+
     /// <summary>What is wrong with the problem, in plain words; empty when it can be searched.</summary>
     public ImmutableArray<string> Faults() => [.. ProblemFaults.Of(this)];
 }
@@ -52,3 +55,9 @@ public sealed record SeasonWeed(string Name, ImmutableArray<decimal> EscapeCost)
 /// <param name="Week">The week, below 0: -1 is the week before the plan begins.</param>
 /// <param name="Used">What was applied; it need not be among the candidates.</param>
 public sealed record PastUse(int Week, SeasonCandidate Used);
+
+/// <summary>A distance that holds in one order only.</summary>
+/// <param name="Before">The name of the candidate that goes on first.</param>
+/// <param name="After">The name of the one that comes after it.</param>
+/// <param name="Weeks">Weeks between them: 6 means that week 6 is the first allowed after week 0.</param>
+public sealed record SeasonGap(string Before, string After, int Weeks);

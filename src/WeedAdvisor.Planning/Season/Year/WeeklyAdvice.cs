@@ -1,45 +1,60 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Stretches;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Season.Year;
 
-/// <summary>What the rules allow in an area, week by week.</summary>
+/// <summary>Days on which every action stands alike.</summary>
+/// <param name="From">The first day.</param>
+/// <param name="To">The last day.</param>
+/// <param name="Advice">The advice on the first day.</param>
+public sealed record AdviceStretch(DateOnly From, DateOnly To, AreaAdvice Advice);
+
+/// <summary>What the rules allow in an area on every day of a plan, apart from what the plan itself puts on.</summary>
 /// <param name="Year">The weeks.</param>
-/// <param name="ByWeek">The advice at the start of each week.</param>
-public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AreaAdvice> ByWeek)
+/// <param name="Stretches">The advice, stretch by stretch; together they are all days of the plan.</param>
+public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch> Stretches)
 {
-    /// <summary>Asks the rules anew for every week, on the area as it will stand then.</summary>
+    /// <summary>Asks the rules anew for every stretch, on the area as it will stand then.</summary>
     public static WeeklyAdvice Of(Advisor advisor, AreaThroughYear area, SeasonYear year)
     {
-        var weeks = new AreaAdvice[SeasonYear.Weeks];
+        ImmutableArray<(DateOnly From, DateOnly To)> days = VerdictStretches.Of(advisor.Knowledge).Of(area.On, year.From, year.LastDay);
+        var advice = new AreaAdvice[days.Length];
         int workers = Math.Clamp(Environment.ProcessorCount, 1, 8);
         Parallel.For(0, workers, new ParallelOptions { MaxDegreeOfParallelism = workers }, worker =>
         {
-            int first = SeasonYear.Weeks * worker / workers, end = SeasonYear.Weeks * (worker + 1) / workers;
-            LiveAdvice live = advisor.Open(area.On(year.DayOf(first)));
-            weeks[first] = live.Advice;
-            for (int week = first + 1; week < end; week++)
-                weeks[week] = live.Change(area.On(year.DayOf(week)));
+            LiveAdvice? live = null;
+            for (int i = days.Length * worker / workers; i < days.Length * (worker + 1) / workers; i++)
+                advice[i] = live is null ? (live = advisor.Open(area.On(days[i].From))).Advice : live.Change(area.On(days[i].From));
         });
-        return new WeeklyAdvice(year, [.. weeks]);
+        return new WeeklyAdvice(year, [.. days.Zip(advice, (span, one) => new AdviceStretch(span.From, span.To, one))]);
     }
 
-    /// <summary>The same through whatever gives advice on an area and a day; one week after the other.</summary>
-    public static WeeklyAdvice Of(Func<AreaCase, AreaAdvice> advise, AreaThroughYear area, SeasonYear year) => new(
+    /// <summary>The same through whatever gives advice on an area and a day; one stretch after the other.</summary>
+    public static WeeklyAdvice Of(
+        VerdictStretches stretches, Func<AreaCase, AreaAdvice> advise, AreaThroughYear area, SeasonYear year) => new(
         year,
-        [.. Enumerable.Range(0, SeasonYear.Weeks).Select(week => advise(area.On(year.DayOf(week))))]);
+        [
+            .. stretches.Of(area.On, year.From, year.LastDay)
+                .Select(span => new AdviceStretch(span.From, span.To, advise(area.On(span.From)))),
+        ]);
 
-    /// <summary>Whether an action is clear at the start of a week.</summary>
-    public bool IsClear(string action, int week) => ByWeek[week].Clear
-        .Any(clear => clear.Action == action && clear.Status == ActionStatus.Clear);
+    /// <summary>How every action stands on a day of the plan. Texts that count days are those of the stretch's first day.</summary>
+    public AreaAdvice On(DateOnly day) => Stretches.First(stretch => day <= stretch.To).Advice;
 
-    /// <summary>Treatments that stop seed from coming up and are clear in at least one week, in ordinal order of id.</summary>
+    /// <summary>Whether an action is clear on a day of the plan.</summary>
+    public bool IsClear(string action, DateOnly day) => On(day).IsClear(action);
+
+    /// <summary>Whether an action is clear on at least one day of a week.</summary>
+    public bool IsClear(string action, int week) => Year.DaysOf(week).Any(day => IsClear(action, day));
+
+    /// <summary>Treatments that stop seed from coming up and are clear on at least one day, in ordinal order of id.</summary>
     public ImmutableArray<Treatment> Preventives(IReadOnlyDictionary<string, Treatment> treatments) =>
     [
-        .. ByWeek
-            .SelectMany(week => week.Clear)
+        .. Stretches
+            .SelectMany(stretch => stretch.Advice.Clear)
             .Select(clear => treatments.GetValueOrDefault(clear.Action))
             .OfType<Treatment>()
             .Distinct()

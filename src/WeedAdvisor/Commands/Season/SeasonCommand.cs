@@ -71,8 +71,8 @@ internal static class SeasonCommand
                 if (!season.IsGood)
                     return new AreaSeason(area, null, season.Refusals);
                 YearPlan plan = SeasonPlanner.Full(season.Value, knowledge);
-                YearPlan? after = withYearAfter && plan.Plan is { } best
-                    && NextYear.Of(advisor, found, season.Value, best).Value is { } next
+                YearPlan? after = withYearAfter && plan.Plan is not null
+                    && NextYear.Of(advisor, found, plan).Value is { } next
                         ? SeasonPlanner.Full(next, knowledge)
                         : null;
                 return new AreaSeason(area, plan, [], after);

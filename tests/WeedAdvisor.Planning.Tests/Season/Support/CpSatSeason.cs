@@ -91,7 +91,11 @@ internal sealed class CpSatSeason
         {
             for (int other = 0; other < _goes.Length; other++)
             {
-                int between = Between(_problem.Candidates[one], _problem.Candidates[other]);
+                int between = _problem.Gaps
+                    .Where(gap => gap.Before == _problem.Candidates[one].Name && gap.After == _problem.Candidates[other].Name)
+                    .Select(gap => gap.Weeks)
+                    .Append(Between(_problem.Candidates[one], _problem.Candidates[other]))
+                    .Max();
                 for (int week = 0; week < _problem.Weeks && between > any; week++)
                 {
                     if (_goes[one][week] is not { } goes)

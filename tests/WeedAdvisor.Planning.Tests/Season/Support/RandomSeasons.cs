@@ -44,6 +44,7 @@ internal static class RandomSeasons
         {
             Weeks = weeks,
             History = [.. pastWeeks.Select(week => new PastUse(week, draw.Chance(70) ? draw.Of([.. all]) : Candidate("old")))],
+            Gaps = [.. RandomGaps(draw, all, 4)],
         };
     }
 
@@ -82,6 +83,7 @@ internal static class RandomSeasons
         {
             Weeks = weeks,
             History = draw.Chance(50) ? [new PastUse(-draw.Between(1, 6), draw.Of([.. all]))] : [],
+            Gaps = [.. RandomGaps(draw, all, 20)],
         };
     }
 
@@ -147,6 +149,11 @@ internal static class RandomSeasons
                 : [],
         };
     }
+
+    private static IEnumerable<SeasonGap> RandomGaps(Draw draw, ImmutableArray<SeasonCandidate> all, int longest) =>
+        draw.Chance(40)
+            ? Enumerable.Range(0, draw.Between(1, 3)).Select(_ => new SeasonGap(draw.Of([.. all]).Name, draw.Of([.. all]).Name, draw.Between(1, longest)))
+            : [];
 
     private static IEnumerable<string> Some(Draw draw, string[] names)
     {

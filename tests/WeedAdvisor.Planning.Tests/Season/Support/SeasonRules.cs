@@ -25,6 +25,11 @@ internal static class SeasonRules
                 if (related && week - before < Math.Max(earlier.MinWeeksBetween, used.MinWeeksBetween))
                     yield return $"interval of {used.Name}: {week}";
             }
+            foreach ((int before, SeasonCandidate earlier) in all.Take(later).Skip(problem.History.Length))
+            {
+                if (problem.Gaps.Any(gap => gap.Before == earlier.Name && gap.After == used.Name && week - before < gap.Weeks))
+                    yield return $"gap before {used.Name}: {week}";
+            }
         }
         if (problem.Limits.MaxRunOfSite is { } most)
         {

@@ -10,12 +10,17 @@ internal sealed class Intervals
         Delay = new int[count * count];
         NextDelay = new int[count * count];
         Ready = new byte[count];
+        var gaps = problem.Gaps
+            .GroupBy(gap => (gap.Before, gap.After))
+            .ToDictionary(group => group.Key, group => group.Max(gap => gap.Weeks));
         for (int to = 0; to < count; to++)
         {
             SeasonCandidate later = problem.Candidates[to];
             for (int from = 0; from < count; from++)
             {
-                int delay = Between(problem.Candidates[from], later, problem.Limits.MinWeeksBetweenAny);
+                int delay = Math.Max(
+                    Between(problem.Candidates[from], later, problem.Limits.MinWeeksBetweenAny),
+                    gaps.GetValueOrDefault((problem.Candidates[from].Name, later.Name)));
                 bool mustRotate = problem.Limits.MaxRunOfSite == 1 && sites.Of[from].Intersect(sites.Of[to]).Any();
                 bool onlyOnce = from == to && later.MaxUsesPerYear - later.UsesBefore <= 1;
                 Delay[(from * count) + to] = delay;

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using WeedAdvisor.Inference.Engine;
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Stretches;
+
+/// <summary>
+/// The last day on which a treatment may go on before film does: the bars that count the days to the film are asked, and
+/// no figure is reckoned beside them.
+/// </summary>
+public sealed class FilmCountdown
+{
+    private const string DaysToCovering = "days-to-covering", CoveringDate = "covering-date";
+
+    // Made once for a knowledge base, however often it is asked.
+    private static readonly ConditionalWeakTable<KnowledgeBase, FilmCountdown> s_made = [];
+
+    private readonly KnowledgeBase _knowledge;
+    private readonly ImmutableArray<Judgement> _bars;
+    private readonly ImmutableDictionary<string, ActionFact> _treatments;
+    private readonly ImmutableSortedSet<decimal> _marks;
+
+    private FilmCountdown(KnowledgeBase knowledge)
+    {
+        _knowledge = knowledge;
+        _bars = [.. knowledge.Judgements.Where(one => one.Then is Consequence.Bar && one.When.Any(Counts))];
+        ImmutableArray<ActionFact> catalogue = CatalogueFacts.Of(knowledge);
+        _treatments = catalogue.Where(fact => fact is TreatmentFact).ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal);
+        _marks = ComparedNumbers.Of(_bars, catalogue).MarksOf(new FactAttribute(FactKind.Site, DaysToCovering));
+    }
+
+    /// <summary>The countdown under the judgements of a knowledge base.</summary>
+    public static FilmCountdown Of(KnowledgeBase knowledge) => s_made.GetValue(knowledge, one => new FilmCountdown(one));
+
+    /// <summary>The last day before any such bar falls; null when no film is planned or none of them ever falls.</summary>
+    /// <param name="treatment">The treatment.</param>
+    /// <param name="area">The area as it was seen.</param>
+    /// <param name="visit">The day of the visit.</param>
+    public DateOnly? LastDay(Treatment treatment, VisitArea area, DateOnly visit)
+    {
+        if (area.Answers.GetValueOrDefault(CoveringDate) is not Answer.Date { Value: var film }
+            || film <= visit
+            || !_treatments.TryGetValue(treatment.Id, out ActionFact? fact))
+            return null;
+        Dictionary<string, Reading> site = SiteReadings.Of(_knowledge, AreaCase.Alone(visit, area));
+        DateOnly? last = null;
+        foreach (int left in Days(film.DayNumber - visit.DayNumber))
+        {
+            if (IsBarred(left))
+                return last;
+            last = film.AddDays(-left);
+        }
+
+        return null;
+
+        bool IsBarred(int left)
+        {
+            var then = new Dictionary<string, Reading>(site, StringComparer.Ordinal) { [CoveringDate] = Reading.Of(left) };
+            if (site.GetValueOrDefault(DaysToCovering) is Reading.Number)
+                then[DaysToCovering] = Reading.Of(left);
+            return TreeInference.Conclude(_bars, [new SiteFact(then), fact]).Any(bar => bar.IsCertain);
+        }
+    }
+
+    // A bar can begin on a mark or the day after it; the day before is the last without it.
+    private IEnumerable<int> Days(int now) => _marks
+        .SelectMany(mark => Enumerable.Range((int)decimal.Floor(mark) - 1, 4))
+        .Append(now)
+        .Where(left => left > 0 && left <= now)
+        .Distinct()
+        .OrderDescending();
+
+    private static bool Counts(Pattern pattern) =>
+        pattern is Pattern.Fact { Kind: FactKind.Site } site && site.Tests.Any(test => test.Attribute == DaysToCovering);
+}

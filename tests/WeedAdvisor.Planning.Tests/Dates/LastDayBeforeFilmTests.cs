@@ -1,0 +1,65 @@
+using CsCheck;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Tests.Fixtures;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Dates;
+using WeedAdvisor.Planning.Tests.Season.Programme;
+
+namespace WeedAdvisor.Planning.Tests.Dates;
+
+public sealed class LastDayBeforeFilmTests
+{
+    private static readonly string[] s_countTheDays = ["open-days-before-the-film", "volatile-never-just-before-covering"];
+
+    [Theory]
+    [InlineData("oryzalin-spray", 21)]
+    [InlineData("flumioxazin-granule", 28)]
+    [InlineData("trifluralin-granule", 42)]
+    public void A_treatment_must_go_on_days_before_the_film(string treatment, int days)
+    {
+        VisitArea yard = Years.DemoYard;
+        Assert.Equal(
+            new DateOnly(2026, 11, 20).AddDays(-days),
+            ActionDates.Of(Years.Knowledge.Treatments[treatment], yard, Years.DemoDay, Years.Knowledge).Latest);
+    }
+
+    // A label may ask for fewer days than vapour does.
+    [Fact]
+    public void What_gives_off_vapour_is_through_three_weeks_before_the_film_whatever_its_record_says()
+    {
+        Treatment volatileOne = Years.Knowledge.Treatments["flumioxazin-granule"] with { DaysBeforeCovering = 7, Volatile = "moderate" };
+        var milder = Years.Knowledge with { Treatments = Years.Knowledge.Treatments.SetItem(volatileOne.Id, volatileOne) };
+        Assert.Equal(
+            new DateOnly(2026, 11, 20).AddDays(-22), ActionDates.Of(volatileOne, Years.DemoYard, Years.DemoDay, milder).Latest);
+    }
+
+    // The advice is asked anew on every day up to the film, and its bars are read.
+    [Fact]
+    public void The_day_printed_is_the_last_on_which_no_bar_counts_the_days_to_the_film() =>
+        new RandomVisits(Years.Knowledge).Area.Sample(
+            area =>
+            {
+                if (area.Answers.GetValueOrDefault("covering-date") is not Answer.Date { Value: var film } || film <= RandomVisits.Day)
+                    return;
+                LiveAdvice live = Years.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area));
+                string[] clear = [.. live.Advice.Clear.Select(one => one.Action).Where(Years.Knowledge.Treatments.ContainsKey)];
+                var last = clear.ToDictionary(id => id, id => LastOf(id, area));
+                for (DateOnly day = RandomVisits.Day; day < film && clear.Length > 0; day = day.AddDays(1))
+                {
+                    AreaAdvice advice = live.Change(AreaCase.Alone(day, area));
+                    foreach (string id in clear)
+                    {
+                        bool barred = advice.Barred.Any(one => one.Action == id && one.Because.Any(reason => s_countTheDays.Contains(reason.Judgement)));
+                        Assert.Equal(day > (last[id] ?? film), barred);
+                    }
+                }
+            },
+            iter: Sizes.Of(60, 1000),
+            threads: 1);
+
+    private static DateOnly? LastOf(string treatment, VisitArea area) =>
+        ActionDates.Of(Years.Knowledge.Treatments[treatment], area, RandomVisits.Day, Years.Knowledge).Latest;
+}

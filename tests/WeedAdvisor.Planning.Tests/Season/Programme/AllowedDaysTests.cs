@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using CsCheck;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Entry;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Season.Programme;
+
+namespace WeedAdvisor.Planning.Tests.Season.Programme;
+
+public sealed class AllowedDaysTests
+{
+    private static readonly DateOnly s_film = new(2026, 11, 20);
+
+    // What a grower would do: a new visit on that day, with the earlier uses written down as done on one of their days.
+    [Fact]
+    public void On_each_day_printed_the_advice_of_that_day_clears_what_goes_on() =>
+        Gen.Select(RandomYears.Cases, Gen.Int[0, 6].Array[8]).Sample(
+            (season, picks) =>
+            {
+                YearPlan plan = Years.Quick(season);
+                Assert.Equal(plan.Plan!.Applications.Select(one => one.Name), plan.Uses.Select(use => use.Treatment));
+                for (int i = 0; i < plan.Uses.Length; i++)
+                {
+                    (DateOnly first, DateOnly last) = plan.Uses[i].Days;
+                    Assert.InRange(first, season.Year.DayOf(plan.Plan.Applications[i].Week), last);
+                    Assert.InRange(last, first, season.Year.DayOf(plan.Plan.Applications[i].Week).AddDays(6));
+                    for (DateOnly day = first; day <= last; day = day.AddDays(1))
+                        Assert.True(IsClear(plan, day, plan.Uses[i].Treatment, Done(plan.Uses[..i], picks)), $"{plan.Uses[i]} on {day:o}");
+                }
+            },
+            iter: Sizes.Of(8, 200),
+            threads: 1);
+
+    [Fact]
+    public void No_work_of_hands_falls_inside_an_entry_interval_whenever_the_uses_are_made() =>
+        Gen.Select(RandomYears.Cases, Gen.Int[0, 6].Array[8]).Sample(
+            (season, picks) =>
+            {
+                YearPlan plan = Years.Quick(season);
+                ImmutableArray<PastApplication> done = Done(plan.Uses, picks);
+                foreach (PlannedWork work in plan.Work.Where(IsOfHands))
+                {
+                    for (DateOnly day = work.Day; day <= work.LastDay; day = day.AddDays(1))
+                    {
+                        // What goes on on that day itself goes on when the hands are through.
+                        AreaCase on = On(plan, day, [.. done.Where(one => one.Date < day)]);
+                        Assert.True(Closures.Of(on, Years.Knowledge).All(one => one.Runs == Truth.No), $"{work} on {day:o}");
+                    }
+                }
+            },
+            iter: Sizes.Of(8, 200),
+            threads: 1);
+
+    [Fact]
+    public void Nothing_is_put_on_or_watered_in_on_the_day_of_the_film_or_later() =>
+        RandomYears.Cases.Sample(
+            season =>
+            {
+                YearPlan plan = Years.Quick(season);
+                foreach (PlannedWork work in plan.Work.Where(work => work.Kind is PlannedWorkKind.Apply or PlannedWorkKind.WaterIn))
+                    Assert.True(season.Through.CoveringAfter(work.Day) is not { } film || work.LastDay < film, $"{work}");
+            },
+            iter: Sizes.Of(8, 200),
+            threads: 1);
+
+    [Fact]
+    public void A_span_ends_with_the_last_day_that_the_film_allows()
+    {
+        VisitArea yard = Years.DemoYard with
+        {
+            Answers = Years.DemoYard.Answers.SetItem("covering-date", new Answer.Date(s_film)),
+            Weeds = [.. Years.DemoYard.Weeds!.Value, new WeedSeen("bittercress-flexuous", "expected", null)],
+        };
+        SeasonCase season = Years.Of(yard, Years.DemoDay, new SeasonRequest());
+        Treatment[] near = [.. season.Treatments.Where(one => one.DaysBeforeCovering is not null)];
+        Assert.NotEmpty(near);
+        foreach (Treatment treatment in near)
+        {
+            DateOnly last = s_film.AddDays(-(int)treatment.DaysBeforeCovering!.Value);
+            Assert.False(season.Weekly.IsClear(treatment.Id, last.AddDays(1)));
+        }
+    }
+
+    [Fact]
+    public void Every_plan_named_as_next_best_has_a_day_for_each_of_its_uses()
+    {
+        YearPlan plan = Years.Full(Years.DemoCase);
+        Assert.Equal(
+            plan.NextBest.Select(next => string.Join(' ', next.Applications.Select(one => one.Name))),
+            plan.UsesOfNextBest.Select(uses => string.Join(' ', uses.Select(use => use.Treatment))));
+    }
+
+    private static bool IsOfHands(PlannedWork work) => work.Kind switch
+    {
+        PlannedWorkKind.Apply or PlannedWorkKind.WaterIn => false,
+        PlannedWorkKind.Practice => Years.Knowledge.Practices[work.Action!].Entry == EntryNeed.Worker,
+        _ => true,
+    };
+
+    private static ImmutableArray<PastApplication> Done(ImmutableArray<PlannedUse> uses, int[] picks) =>
+    [
+        .. uses.Select((use, i) => new PastApplication(
+            use.Treatment,
+            use.Days.First.AddDays(picks[i % picks.Length] % (use.Days.Last.DayNumber - use.Days.First.DayNumber + 1)),
+            "clean",
+            WordSet.Empty)
+        {
+            PartOnly = false,
+            WateredIn = true,
+        }),
+    ];
+
+    private static AreaCase On(YearPlan plan, DateOnly day, ImmutableArray<PastApplication> done)
+    {
+        AreaCase on = plan.Case.Through.On(day);
+        return on with { Area = on.Area with { Past = (on.Area.Past ?? []).AddRange(done) } };
+    }
+
+    private static bool IsClear(YearPlan plan, DateOnly day, string treatment, ImmutableArray<PastApplication> done)
+    {
+        AreaAdvice advice = Years.Advisor.Open(On(plan, day, done)).Advice;
+        return advice.Clear.Any(clear => clear.Action == treatment && clear.Status == ActionStatus.Clear);
+    }
+}

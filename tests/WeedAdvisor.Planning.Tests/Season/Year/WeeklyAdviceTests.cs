@@ -1,0 +1,53 @@
+using CsCheck;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Tests.Fixtures;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Season;
+using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.Planning.Tests.Season.Programme;
+
+namespace WeedAdvisor.Planning.Tests.Season.Year;
+
+public sealed class WeeklyAdviceTests
+{
+    private static readonly YearAssumptions s_assumed = YearAssumptions.Of(SeasonNumbers.Of(Years.Knowledge).Numbers!);
+
+    [Fact]
+    public void On_every_day_of_a_stretch_every_action_stands_as_on_its_first() =>
+        Gen.Select(new RandomVisits(Years.Knowledge).Area, Gen.Int[0, Years.Knowledge.Regions.Count - 1]).Sample(
+            (area, region) =>
+            {
+                AreaThroughYear through = Through(area, Years.Knowledge.Regions.Values.ElementAt(region));
+                var year = new SeasonYear(RandomVisits.Day);
+                WeeklyAdvice weekly = WeeklyAdvice.Of(Years.Advisor, through, year);
+                LiveAdvice live = Years.Advisor.Open(through.On(year.From));
+                for (DateOnly day = year.From; day <= year.LastDay; day = day.AddDays(1))
+                    Assert.Equal(Standing(live.Change(through.On(day))), Standing(weekly.On(day)));
+            },
+            iter: Sizes.Of(4, 100),
+            threads: 1);
+
+    [Fact]
+    public void The_rules_are_asked_for_far_fewer_days_than_the_year_has()
+    {
+        Assert.InRange(Years.DemoCase.Weekly.Stretches.Length, 10, 120);
+        Assert.Equal(Years.DemoCase.Year.From, Years.DemoCase.Weekly.Stretches[0].From);
+        Assert.Equal(Years.DemoCase.Year.LastDay, Years.DemoCase.Weekly.Stretches[^1].To);
+    }
+
+    private static AreaThroughYear Through(VisitArea area, Region region) =>
+        new(AreaCase.Alone(RandomVisits.Day, area), region, s_assumed);
+
+    // Told straight from the lists, action by action.
+    private static string[] Standing(AreaAdvice advice) =>
+    [
+        .. advice.Clear.Select(one => $"{one.Action} {one.Status}")
+            .Concat(advice.Waiting.Select(one => $"{one.Action} waits"))
+            .Concat(advice.Barred.Select(one => $"{one.Action} {one.Status}"))
+            .Concat(advice.NotAdvised.Select(one => $"{one.Action} not advised"))
+            .Order(StringComparer.Ordinal),
+    ];
+}
