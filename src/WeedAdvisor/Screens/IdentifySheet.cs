@@ -40,6 +40,7 @@ internal sealed class IdentifySheet : Sheet
             Y = 4,
             Width = Dim.Fill(),
             Height = Dim.Percent(50) - 4,
+            KeepsCursor = true,
         };
         _about = new TextRows(look)
         {
