@@ -74,6 +74,13 @@ internal sealed class IdentifySheet : Sheet
 
     public override bool Hear(Key key)
     {
+        if (key == Key.Z.WithCtrl)
+        {
+            if (_narrowing.Back())
+                RenewLists();
+            return true;
+        }
+
         if (key == Key.CursorDown && _search.HasFocus)
         {
             _features.SetFocus();

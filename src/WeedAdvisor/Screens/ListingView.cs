@@ -93,7 +93,8 @@ internal sealed class ListingView : View
             bool here = row is not null && row.Item == At && (HasFocus || KeepsCursor);
             SetAttribute(here ? HasFocus ? _look.Cursor : _look.Rest : row is null ? _look.Normal : _look.Of(row.Tone));
             Move(0, y);
-            AddStr(Fit((here && KeepsCursor ? ">" : " ") + (row?.Text ?? ""), width - 1));
+            bool marked = here && KeepsCursor && (at == 0 || _rows[at - 1].Item != At);
+            AddStr(Fit((marked ? ">" : " ") + (row?.Text ?? ""), width - 1));
             SetAttribute(_look.Quiet);
             bool more = (y == 0 && _top > 0) || (y == height - 1 && _top + height < _rows.Count);
             AddStr(!more ? " " : y == 0 ? "↑" : "↓");

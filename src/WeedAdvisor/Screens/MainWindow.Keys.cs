@@ -8,7 +8,12 @@ internal sealed partial class MainWindow
 {
     private void HearKey(object? sender, Key key)
     {
-        _told = null;
+        if (_told is not null)
+        {
+            _told = null;
+            ShowBars();
+        }
+
         if (key == Key.Q.WithCtrl || key == Key.C.WithCtrl)
             Leave();
         else if (_small.Visible)
