@@ -39,7 +39,7 @@ internal sealed class AskAreas(InterviewSession session, Lines lines)
     private void Remove(int gone)
     {
         VisitArea area = session.Visit.Areas[gone];
-        if (session.Visit.Areas.Length > 1 && Losses.OfArea(area) is { } loss
+        if (session.Visit.Areas.Length > 1 && Losses.OfArea(session.Visit, area) is { } loss
             && !lines.Agrees($"{area.Name} holds {loss}. Remove it?"))
         {
             lines.Say($"{area.Name} stays.", "  ");

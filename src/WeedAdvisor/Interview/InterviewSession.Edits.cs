@@ -128,7 +128,7 @@ public sealed partial class InterviewSession
         var after = new InterviewMoment(visit, notes, to.Area, to.Question);
 
         // The same answer again is no edit: undoing it would do nothing that can be seen.
-        bool isSame = VisitText.Of(visit) == VisitText.Of(Visit);
+        bool isSame = IsSame(visit, Visit);
         if (!isSame || SaidNotKnown(notes) != SaidNotKnown(_notes))
         {
             string name = about is null ? EditNames.Of(Knowledge, Visit, visit) : EditNames.Of(about, visit.Areas[to.Area]);
@@ -176,6 +176,11 @@ public sealed partial class InterviewSession
         var parked = after.Notes.GetValueOrDefault(area, QuestionNotes.Empty).Parked;
         return [.. Knowledge.Questions.Where(q => parked.ContainsKey(q.Id) && !old.ContainsKey(q.Id))];
     }
+
+    // The text alone does not tell an answer that was taken back from one not known where the head of the visit has it.
+    private static bool IsSame(Visit visit, Visit other) =>
+        VisitText.Of(visit) == VisitText.Of(other)
+        && visit.Areas.Zip(other.Areas).All(pair => pair.First.Answers.SequenceEqual(pair.Second.Answers));
 
     // Weeds and earlier applications that are not known leave no mark in the visit itself.
     private static string SaidNotKnown(ImmutableDictionary<string, QuestionNotes> notes) => string.Join(

@@ -11,12 +11,13 @@ public static class Losses
 {
     private const int MostNamed = 6;
 
-    /// <summary>What goes with an area: <c>17 answers and 3 weeds</c>; null when nothing was said there.</summary>
-    public static string? OfArea(VisitArea area)
+    /// <summary>What goes with an area: <c>17 answers and 3 weeds</c>; null when nothing was said there but what the head of the visit says.</summary>
+    public static string? OfArea(Visit visit, VisitArea area)
     {
+        int own = area.Answers.Count(said => visit.Head.GetValueOrDefault(said.Key)?.Equals(said.Value) != true);
         string[] parts =
         [
-            .. Count(area.Answers.Count, "answer", "answers"),
+            .. Count(own, "answer", "answers"),
             .. Count(area.Weeds?.Length ?? 0, "weed", "weeds"),
             .. Count(area.Past?.Length ?? 0, "earlier application", "earlier applications"),
         ];
@@ -33,7 +34,7 @@ public static class Losses
         question.Kind switch
         {
             QuestionKind.Weeds => [.. (area.Weeds ?? []).Select(seen => Answering.WeedName(knowledge, seen.Weed))],
-            QuestionKind.Past => [.. (area.Past ?? []).Select(past => knowledge.ActionOf(past.Treatment)?.Name ?? past.Treatment)],
+            QuestionKind.Past => [.. (area.Past ?? []).Select(past => PastProduct.Of(past, knowledge).Name)],
             _ when Answering.TakesSeveral(question) => Texts(knowledge, question, WordsOf(area, question)),
             _ => [],
         };

@@ -94,7 +94,7 @@ internal sealed class AreasSheet : Sheet
         VisitArea area = _session.Visit.Areas[at];
         if (_session.Visit.Areas.Length == 1)
             _note.Show(("The last area stays.", LineTone.Warning));
-        else if (Losses.OfArea(area) is { } loss)
+        else if (Losses.OfArea(_session.Visit, area) is { } loss)
             _open(new ChoiceSheet(
                 Look, $"Remove {area.Name}?", $"{area.Name} holds {loss}.",
                 [("Keep it", () => { }), ("Remove it", () => Remove(at))]));

@@ -39,8 +39,7 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
                 session.Change(session.Area with { Weeds = [] });
                 break;
             case 5:
-                session.Change(session.Area.WithPast(new PastApplication(
-                    One(session.Knowledge.Treatments.Keys), session.Visit.Date.AddDays(-Next(300)), "clean", WordSet.Empty)));
+                session.Change(session.Area.WithPast(Past()));
                 break;
             case 6 when session.Area.Past is { IsEmpty: false } past:
                 session.Change(session.Area.WithoutPastAt(Next(past.Length)));
@@ -91,11 +90,28 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
         {
             QuestionKind.Weeds or QuestionKind.Past => null,
             QuestionKind.Number => new Answer.Number(question.Between?.Low ?? 1),
+            QuestionKind.Name => new Answer.Words(WordSet.Of(One("north-house", "south-house"))),
             QuestionKind.Date => new Answer.Date(session.Visit.Date.AddDays(-Next(200))),
             _ => new Answer.Words(WordSet.Of(One(Answering.ChoicesOf(session.Knowledge, question)).Id)),
         };
         if (answer is not null)
             session.Say(question.Id, answer);
+    }
+
+    private PastApplication Past()
+    {
+        bool isListed = Next(3) > 0;
+        return new PastApplication(
+            isListed ? One(session.Knowledge.Treatments.Keys) : null,
+            session.Visit.Date.AddDays(-Next(300)), One(null, "clean", "escapes"), WordSet.Empty)
+        {
+            Groups = isListed ? WordSet.Empty : WordSet.Of("3"),
+            Hour = One<TimeOnly?>(null, new TimeOnly(7, 30)),
+            Method = One(null, "granules"),
+            PartOnly = One<bool?>(null, true, false),
+            WateredIn = One<bool?>(null, true, false),
+            SeasonsRunning = One<int?>(null, 2),
+        };
     }
 
     private int Next(int below) => tape[_at++ % tape.Length] % below;
