@@ -23,6 +23,7 @@ public sealed class UndoTests
                 var session = new InterviewSession(ShippedTrade.Knowledge, source, WithHead(ShippedTrade.Demo), _keeper);
                 (string File, string Advice) first = Bytes(session);
                 source.IsLive = false;
+                string begun = States(session);
                 var edits = new RandomEdits(session, tape);
                 var files = new List<string> { first.File };
                 while (session.EditsDone < Edits)
@@ -51,6 +52,7 @@ public sealed class UndoTests
                 Assert.True(session.IsSaved);
                 session.GoToArea(0);
                 Assert.Equal(first, Bytes(session));
+                Assert.Equal(begun, States(session));
 
                 source.IsLive = false;
                 var redone = new List<string> { first.File };
