@@ -1,5 +1,6 @@
 using System.Globalization;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;
 
@@ -24,8 +25,7 @@ internal sealed class AskAreas(InterviewSession session, Lines lines)
                 lines.Say($"This area is now called {session.Area.Name}.", "  ");
                 break;
             case "remove" when Number(rest) is { } gone:
-                string name = session.Visit.Areas[gone].Name;
-                lines.Say(session.RemoveArea(gone) ? $"{name} is removed." : "The last area stays.", "  ");
+                Remove(gone);
                 break;
             case string number when Number(number) is { } to:
                 session.GoToArea(to);
@@ -34,6 +34,20 @@ internal sealed class AskAreas(InterviewSession session, Lines lines)
                 lines.Say("Type area, area 2, area new NAME, area name NAME, or area remove 2.", "  ");
                 break;
         }
+    }
+
+    private void Remove(int gone)
+    {
+        VisitArea area = session.Visit.Areas[gone];
+        if (session.Visit.Areas.Length > 1 && Losses.OfArea(session.Visit, area) is { } loss
+            && !lines.Agrees($"{area.Name} holds {loss}. Remove it?"))
+        {
+            lines.Say($"{area.Name} stays.", "  ");
+            return;
+        }
+
+        lines.Say(
+            session.RemoveArea(gone) ? $"{area.Name} is removed; undo brings it back." : "The last area stays.", "  ");
     }
 
     private int? Number(string text) =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
 using WeedAdvisor.Knowledge.Records;
@@ -9,7 +10,7 @@ internal sealed class AskCommands(
     InterviewSession session, IVisitStore store, Lines lines, string? saveTo, Func<InterviewSession, string>? advice)
 {
     private static readonly string[] s_words =
-        ["back", "skip", "clear", "questions", "go", "area", "date", "nursery", "advice", "save", "quit", "help"];
+        ["back", "skip", "clear", "undo", "redo", "again", "questions", "go", "area", "date", "nursery", "advice", "save", "quit", "help"];
 
     /// <summary>Whether the grower wants to leave.</summary>
     public bool Leaving { get; private set; }
@@ -40,7 +41,18 @@ internal sealed class AskCommands(
                 session.Skip();
                 return true;
             case "clear" when rest.Length == 0 && session.Current is { } question:
-                session.Clear(question);
+                if (MayDrop(question, "clear"))
+                    session.Clear(question);
+                return true;
+            case "undo" when rest.Length == 0:
+                lines.Say(session.Undo() is { } undone ? $"undone: {undone}" : "There is nothing to undo.", "  ");
+                return true;
+            case "redo" when rest.Length == 0:
+                lines.Say(session.Redo() is { } redone ? $"done again: {redone}" : "There is nothing to do again.", "  ");
+                return true;
+            case "again" when rest.Length == 0:
+                if (!session.AskAgain())
+                    lines.Say("No question that is not known would change the advice.", "  ");
                 return true;
             case "questions" when rest.Length == 0:
             case "list" when rest.Length == 0 && session.Current?.Kind is not (QuestionKind.Weeds or QuestionKind.Past):
@@ -76,6 +88,16 @@ internal sealed class AskCommands(
             default:
                 return false;
         }
+    }
+
+    /// <summary>Asks before a list of two or more is dropped.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="word">What was typed.</param>
+    public bool MayDrop(Question question, string word)
+    {
+        ImmutableArray<string> gone = Losses.Entries(session.Knowledge, question, session.Area);
+        return gone.Length < 2
+            || lines.Agrees($"\"{word}\" takes out what was named: {Losses.Named(gone)}. Take it out?");
     }
 
     private void Save(string named)
@@ -146,6 +168,8 @@ internal sealed class AskCommands(
             "back       the question before",
             "skip       leave this one open for now",
             "clear      take the answer back",
+            "undo       undo the last change of the visit; redo does it again",
+            "again      put the questions again that you did not know",
             "questions  every question here with what was said",
             "go N       straight to a question of that list",
             "area       the areas; area 2 goes to one; area new NAME, area name NAME, area remove 2",

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
 using WeedAdvisor.Knowledge.Records;
@@ -78,6 +79,8 @@ public sealed class AskDialogue
     {
         if (TypedAnswer.IsNotKnown(typed))
         {
+            if (!_commands.MayDrop(question, typed))
+                return;
             _session.SayNotKnown(question);
             _session.Next();
             return;
@@ -98,7 +101,16 @@ public sealed class AskDialogue
         Typed<Answer> answer = TypedAnswer.Read(_session.Knowledge, question, typed, _session.Visit.Date);
         if (answer.Value is null)
             return answer.Error;
+        ImmutableArray<string> gone = Losses.Entries(_session.Knowledge, question, _session.Area, answer.Value);
+        bool none = answer.Value is Answer.Words { Value.Count: 0 };
+        if (gone.Length > (none ? 0 : 1)
+            && !_lines.Agrees($"\"{typed}\" takes out what was named: {Losses.Named(gone)}. Take it out?"))
+        {
+            return null;
+        }
+
         _session.Say(question.Id, answer.Value);
+        TellSetAside();
         _session.Next();
         return null;
     }
@@ -142,10 +154,12 @@ public sealed class AskDialogue
         {
             _shown = Key(null);
             _lines.Say();
-            _lines.Say(_session.Progress.Skipped > 0
-                ? $"{_session.Area.Name}: {_session.Progress.Skipped} questions were skipped; an empty line takes them up."
-                : $"{_session.Area.Name}: no open answer would change the advice.");
-            _lines.Say("Type advice, save, area new NAME, list, back or quit.");
+            InterviewProgress progress = _session.Progress;
+            _lines.Say($"[{_session.Area.Name}: {progress}]");
+            _lines.Say(progress.Left
+                + (progress.Skipped > 0 ? " An empty line takes up what was passed over." : "")
+                + (progress.WorthAgain > 0 ? " Type again to go through what is not known." : ""));
+            _lines.Say("Type advice, save, area new NAME, list, back, undo or quit.");
         }
 
         if (_lines.Hear("") is not { } typed)
@@ -167,6 +181,15 @@ public sealed class AskDialogue
             : $"The answers could not be kept: {_session.DraftTrouble ?? "there is no place for them"}.";
         _lines.Say(_lines.Ended ? $"The input has ended before the visit was saved. {where}" : where);
         return _lines.Ended ? AskOutcome.InputEnded : AskOutcome.Left;
+    }
+
+    private void TellSetAside()
+    {
+        if (_session.SetAside is { IsEmpty: false } idle)
+        {
+            string labels = string.Join(", ", idle.Select(EditNames.Label));
+            _lines.Say($"No longer applies, and is set aside until it does: {labels}", "  ");
+        }
     }
 
     private void TellTrouble()

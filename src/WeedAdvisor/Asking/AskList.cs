@@ -11,6 +11,8 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
 {
     private const int MostShown = 15;
 
+    private AskWhich Which => new(session.Knowledge, lines);
+
     /// <summary>Hears a line about the weeds.</summary>
     public string? Weed(string typed)
     {
@@ -19,7 +21,7 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         switch (word)
         {
             case "none":
-                return End(session.Area with { Weeds = [] });
+                return None(session.Area with { Weeds = [] });
             case "done":
                 return Done(session.Area.Weeds is not null);
             case "list":
@@ -27,16 +29,18 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
             case "identify" when rest.Length == 0:
                 return Identify();
             case "remove":
-                Typed<WeedSeen> gone = TypedWeed.Read(session.Knowledge, rest, place);
-                if (gone.Value is null)
-                    return gone.Error;
-                session.Change(session.Area.WithoutWeed(gone.Value.Weed));
-                return Tell();
+                return Remove(rest);
             default:
-                Typed<WeedSeen> seen = TypedWeed.Read(session.Knowledge, typed, place);
+                string name = typed.Split(',')[0];
+                if (Which.Settle(NameSearch.Weeds(session.Knowledge, name, place), typed, "weed") is not { } line)
+                    return null;
+                Typed<WeedSeen> seen = TypedWeed.Read(session.Knowledge, line, place);
                 if (seen.Value is null)
                     return seen.Error;
-                session.Change(session.Area.WithWeed(seen.Value));
+
+                // The bare name of a weed that stands on the list already takes nothing away that was said of it.
+                if (line.Contains(',') || session.Area.Weeds?.Any(weed => weed.Weed == seen.Value.Weed) != true)
+                    session.Change(session.Area.WithWeed(seen.Value));
                 return Tell();
         }
     }
@@ -48,7 +52,7 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         switch (word)
         {
             case "none":
-                return End(session.Area with { Past = [] });
+                return None(session.Area with { Past = [] });
             case "done":
                 return Done(session.Area.Past is not null);
             case "list":
@@ -64,7 +68,10 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
                 session.Change(session.Area.WithoutPastAt(at - 1));
                 return Tell();
             default:
-                Typed<PastApplication> past = TypedPast.Read(session.Knowledge, typed, session.Visit.Date);
+                string name = typed.Split(',')[0];
+                if (Which.Settle(NameSearch.Treatments(session.Knowledge, name), typed, "treatment") is not { } line)
+                    return null;
+                Typed<PastApplication> past = TypedPast.Read(session.Knowledge, line, session.Visit.Date);
                 if (past.Value is null)
                     return past.Error;
                 session.Change(session.Area.WithPast(past.Value));
@@ -97,8 +104,26 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         return null;
     }
 
-    private string? End(VisitArea area)
+    private string? Remove(string name)
     {
+        ImmutableArray<NameHit> named =
+        [
+            .. NameSearch.Weeds(session.Knowledge, name, null)
+                .Where(hit => session.Area.Weeds?.Any(seen => seen.Weed == hit.Id) == true),
+        ];
+        if (named.IsEmpty || name.Length == 0)
+            return $"No weed on the list is called \"{name}\".";
+        if (Which.Settle(named, name, "weed") is not { } gone)
+            return null;
+        session.Change(session.Area.WithoutWeed(gone));
+        return Tell();
+    }
+
+    private string? None(VisitArea area)
+    {
+        ImmutableArray<string> gone = Losses.Entries(session.Knowledge, question, session.Area);
+        if (!gone.IsEmpty && !lines.Agrees($"\"none\" takes out what was named: {Losses.Named(gone)}. Take it out?"))
+            return null;
         session.Change(area);
         session.Next();
         return null;

@@ -28,6 +28,25 @@ public sealed class Lines(TextReader input, TextWriter output, bool echo)
     /// <summary>Gives back a line, to be heard again before all others.</summary>
     public void HearFirst(string line) => _first = line;
 
+    /// <summary>
+    /// Asks whether to do something. A line that is neither yes nor no means no and is heard again as the next line, so
+    /// that a script that knows nothing of the question loses nothing.
+    /// </summary>
+    public bool Agrees(string question)
+    {
+        Say(question, "  ");
+        switch (Hear("yes or no")?.ToLowerInvariant())
+        {
+            case "yes" or "y":
+                return true;
+            case null or "" or "no" or "n":
+                return false;
+            case string other:
+                HearFirst(other);
+                return false;
+        }
+    }
+
     /// <summary>Asks for a line; null when the input has ended.</summary>
     public string? Hear(string prompt)
     {

@@ -53,7 +53,11 @@ public sealed class AdviceLines
         Heading("Next question");
         if (next is null)
         {
-            Wrapped("None: no open answer would change the advice.", "  ");
+            Wrapped(
+                advice.NextQuestion is null
+                    ? "None: no open answer would change the advice."
+                    : "None new: what is left was passed over or is not known.",
+                "  ");
             return;
         }
 

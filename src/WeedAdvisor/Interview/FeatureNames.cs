@@ -16,7 +16,7 @@ public static class FeatureNames
         string[] exact = [.. Where(features, feature => feature.Key == folded || NearWords.Fold(feature.Value) == folded)];
         string[] found = exact.Length > 0
             ? exact
-            : [.. Where(features, feature => Has(feature.Key, folded) || Has(NearWords.Fold(feature.Value), folded))];
+            : [.. Where(features, feature => NearWords.HasWords(feature.Key, folded) || NearWords.HasWords(NearWords.Fold(feature.Value), folded))];
         return found.Length switch
         {
             1 => Typed<string>.As(found[0]),
@@ -29,10 +29,6 @@ public static class FeatureNames
 
     private static IEnumerable<string> Where(FeatureList features, Func<KeyValuePair<string, string>, bool> fits) =>
         features.All.Where(fits).Select(feature => feature.Key);
-
-    // Whole words that stand together.
-    private static bool Has(string words, string part) =>
-        $"-{words}-".Contains($"-{part}-", StringComparison.Ordinal);
 
     private static string Hint(FeatureList features, string typed) =>
         NearWords.Nearest(typed, features.All.Select(feature => feature.Key)) is { } near ? $" (did you mean '{near}'?)" : "";

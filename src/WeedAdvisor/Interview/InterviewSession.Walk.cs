@@ -18,18 +18,21 @@ public sealed partial class InterviewSession
 
     /// <summary>
     /// The question to put next: first those that every area is asked, then the one that settles most, then any other
-    /// that could still change the advice. Null when none is left but those passed over.
+    /// that could still change the advice, then those not known that are being put once more. Null when none is left but
+    /// those passed over.
     /// </summary>
     public Question? Suggested
     {
         get
         {
-            QuestionEntry? basic = null, best = null, other = null;
+            QuestionEntry? basic = null, best = null, other = null, again = null;
             string? wanted = Advice.NextQuestion is { } next
                 ? QuestionList.PutFirst(Knowledge, Area, next.Id)
                 : null;
             foreach (QuestionEntry entry in Questions)
             {
+                if (entry.State == QuestionState.NotKnown && Notes.Again.Contains(entry.Question.Id))
+                    again ??= entry;
                 if (entry.State != QuestionState.Open || !entry.Matters)
                     continue;
                 other ??= entry;
@@ -39,7 +42,7 @@ public sealed partial class InterviewSession
                     best = entry;
             }
 
-            return (basic ?? best ?? other)?.Question;
+            return (basic ?? best ?? other ?? again)?.Question;
         }
     }
 
@@ -67,6 +70,22 @@ public sealed partial class InterviewSession
         bool moved = CurrentTrail.Back(Applies);
         Changed?.Invoke();
         return moved;
+    }
+
+    /// <summary>Puts the questions once more that are not known and whose answers could still change the advice.</summary>
+    /// <returns>False when there is none.</returns>
+    public bool AskAgain()
+    {
+        Notes = Notes with
+        {
+            Again = [.. Questions.Where(entry => entry.IsWorthAgain).Select(entry => entry.Question.Id)],
+        };
+        if (Notes.Again.IsEmpty || Suggested is not { } first)
+            return false;
+        PassOver();
+        CurrentTrail.GoTo(first.Id);
+        Changed?.Invoke();
+        return true;
     }
 
     /// <summary>Passes the current question over for now and goes on.</summary>
@@ -98,55 +117,14 @@ public sealed partial class InterviewSession
         Changed?.Invoke();
     }
 
-    /// <summary>Adds an area and goes there.</summary>
-    /// <param name="name">Its name; when empty, it is numbered.</param>
-    public void AddArea(string? name)
-    {
-        SetVisit(Visit.WithNewArea(name));
-        GoToArea(Visit.Areas.Length - 1);
-    }
-
-    /// <summary>Renames an area, counted from 0. An empty name changes nothing.</summary>
-    public void RenameArea(int index, string name)
-    {
-        if (!string.IsNullOrWhiteSpace(name) && name.Trim() != Visit.Areas[index].Name)
-            SetVisit(Visit.WithAreaNamed(index, name));
-    }
-
-    /// <summary>Removes an area, counted from 0. The last one stays.</summary>
-    /// <returns>False when it is the last one.</returns>
-    public bool RemoveArea(int index)
-    {
-        if (Visit.Areas.Length == 1)
-            return false;
-        string id = Visit.Areas[index].Id;
-        int stay = AreaIndex > index ? AreaIndex - 1 : Math.Min(AreaIndex, Visit.Areas.Length - 2);
-        AreaIndex = 0;
-        SetVisit(Visit.WithoutArea(index));
-        _trails.Remove(id);
-        _notes.Remove(id);
-        GoToArea(stay);
-        return true;
-    }
-
-    /// <summary>Changes the day of the visit, its title and the name of the nursery; empty texts mean that there is none.</summary>
-    public void Describe(DateOnly date, string? title, string? nursery)
-    {
-        Visit described = Visit with
-        {
-            Date = date,
-            Title = string.IsNullOrWhiteSpace(title) ? null : title.Trim(),
-            Nursery = string.IsNullOrWhiteSpace(nursery) ? null : nursery.Trim(),
-        };
-        if (described != Visit)
-            SetVisit(described);
-    }
-
     private bool Applies(string id) => Questions.Any(entry => entry.Question.Id == id);
 
     private void PassOver()
     {
-        if (Current is not { } question || StateOf(question) != QuestionState.Open)
+        if (Current is not { } question)
+            return;
+        Notes = Notes with { Again = Notes.Again.Remove(question.Id) };
+        if (StateOf(question) != QuestionState.Open)
             return;
         Notes = Notes with { Skipped = Notes.Skipped.Add(question.Id) };
         Questions = QuestionList.Of(Knowledge, Area, Advice, Notes);

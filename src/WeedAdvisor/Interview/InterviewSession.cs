@@ -17,7 +17,8 @@ public sealed partial class InterviewSession
     private readonly IAdviceSource _source;
     private readonly IDraftKeeper? _keeper;
     private readonly Dictionary<string, Trail> _trails = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, QuestionNotes> _notes = new(StringComparer.Ordinal);
+    private ImmutableDictionary<string, QuestionNotes> _notes =
+        ImmutableDictionary.Create<string, QuestionNotes>(StringComparer.Ordinal);
 
     /// <summary>Begins, or goes on with, the interview of a visit that has at least one area.</summary>
     /// <param name="knowledge">The knowledge.</param>
@@ -30,6 +31,7 @@ public sealed partial class InterviewSession
         _source = source;
         _keeper = keeper;
         Visit = visit.Areas.IsEmpty ? visit.WithNewArea(null) : visit;
+        _savedText = VisitText.Of(Visit);
         Refresh();
         EnterTrail();
     }
@@ -72,61 +74,18 @@ public sealed partial class InterviewSession
 
     /// <summary>Answers the current area has, against those still wanted.</summary>
     public InterviewProgress Progress => new(
-        Questions.Count(q => q.IsSettled),
+        Questions.Count(q => q.State == QuestionState.Answered),
+        Questions.Count(q => q.State == QuestionState.NotKnown),
         Questions.Count(q => q.IsSettled || q.Matters),
-        Questions.Count(q => q.State == QuestionState.Skipped && q.Matters));
+        Questions.Count(q => q.State == QuestionState.Skipped && q.Matters),
+        Questions.Count(q => q.IsWorthAgain));
 
     private Trail CurrentTrail => _trails[Area.Id];
 
     private QuestionNotes Notes
     {
         get => _notes.GetValueOrDefault(Area.Id, QuestionNotes.Empty);
-        set => _notes[Area.Id] = value;
-    }
-
-    /// <summary>Gives an answer to a question that takes words, a number or a date. <see cref="Answer.NotKnown"/> says that the grower does not know.</summary>
-    public void Say(string question, Answer answer)
-    {
-        Notes = Notes.Without(question);
-        Change(Area.WithAnswer(question, answer));
-    }
-
-    /// <summary>Says that the grower does not know.</summary>
-    public void SayNotKnown(Question question)
-    {
-        Notes = Notes.Without(question.Id);
-        if (question.Kind is QuestionKind.Weeds or QuestionKind.Past)
-        {
-            Notes = Notes with { NotKnown = Notes.NotKnown.Add(question.Id) };
-            Change(Area.WithoutAnswer(question));
-        }
-        else
-        {
-            Change(Area.WithAnswer(question.Id, new Answer.NotKnown()));
-        }
-    }
-
-    /// <summary>Takes an answer back: the question is open again.</summary>
-    public void Clear(Question question)
-    {
-        Notes = Notes.Without(question.Id);
-        Change(Area.WithoutAnswer(question));
-    }
-
-    /// <summary>Changes the area as a whole, such as its list of weeds.</summary>
-    public void Change(VisitArea area)
-    {
-        foreach (Question question in Knowledge.Questions)
-        {
-            if ((question.Kind == QuestionKind.Weeds && area.Weeds is not null)
-                || (question.Kind == QuestionKind.Past && area.Past is not null))
-            {
-                Notes = Notes.Without(question.Id);
-            }
-        }
-
-        (area, Notes) = AnswerParking.Settle(Knowledge, area, Notes);
-        SetVisit(Visit.WithArea(AreaIndex, area));
+        set => _notes = _notes.SetItem(Area.Id, value);
     }
 
     /// <summary>How far a question has got.</summary>
@@ -137,6 +96,7 @@ public sealed partial class InterviewSession
     {
         FilePath = path;
         IsSaved = true;
+        _savedText = VisitText.Of(Visit);
         DraftTrouble = null;
         _keeper?.Discard();
         Changed?.Invoke();
@@ -148,11 +108,14 @@ public sealed partial class InterviewSession
     public void Open(Visit visit, string? path)
     {
         _trails.Clear();
-        _notes.Clear();
+        _notes = _notes.Clear();
+        _history = VisitHistory.Empty;
+        SetAside = [];
         AreaIndex = 0;
         Visit = visit.Areas.IsEmpty ? visit.WithNewArea(null) : visit;
         FilePath = path;
         IsSaved = path is not null;
+        _savedText = IsSaved ? VisitText.Of(Visit) : null;
         Refresh();
         EnterTrail();
         Changed?.Invoke();
@@ -169,17 +132,6 @@ public sealed partial class InterviewSession
         if (trouble is null)
             MarkSaved(path);
         return trouble;
-    }
-
-    private void SetVisit(Visit visit)
-    {
-        if (ReferenceEquals(visit, Visit))
-            return;
-        Visit = visit;
-        IsSaved = false;
-        Refresh();
-        DraftTrouble = _keeper?.Keep(Visit);
-        Changed?.Invoke();
     }
 
     private void Refresh()

@@ -18,8 +18,10 @@ public sealed record NameHit(string Id, string Name, string? Also)
 public static class NameSearch
 {
     /// <summary>
-    /// Weeds by common, other or scientific name, best match first; with nothing typed, all of them, the ones of the
-    /// place first. A misspelt name finds what is near when nothing else fits.
+    /// Weeds by common, other or scientific name, best match first; with nothing typed, all of them by name, the ones of
+    /// the place first. Equally good matches go by how common the weed is: those of the place, then those that come up in
+    /// the most climates, in the most places, in the most months. A misspelt name finds what is near when nothing else
+    /// fits.
     /// </summary>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="text">What was typed.</param>
@@ -28,14 +30,21 @@ public static class NameSearch
         text,
         knowledge.Weeds.Values
             .OrderBy(weed => place is not null && weed.Places.Contains(place) ? 0 : 1)
+            .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Count(months => !months.IsEmpty))
+            .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Places.Count)
+            .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Sum(months => months.Length))
             .ThenBy(weed => weed.Name, StringComparer.Ordinal)
             .Select(weed => new Named(weed.Id, weed.Name, weed.Scientific, [.. weed.AlsoCalled, weed.Id])));
 
-    /// <summary>Treatments by name or active, best match first; with nothing typed, all of them.</summary>
+    /// <summary>
+    /// Treatments by name or active, best match first, those of one active before mixtures; with nothing typed, all of
+    /// them by name.
+    /// </summary>
     public static ImmutableArray<NameHit> Treatments(KnowledgeBase knowledge, string text) => Find(
         text,
         knowledge.Treatments.Values
-            .OrderBy(treatment => treatment.Name, StringComparer.Ordinal)
+            .OrderBy(treatment => text.Length == 0 ? 0 : treatment.Actives.Length)
+            .ThenBy(treatment => treatment.Name, StringComparer.Ordinal)
             .Select(treatment => new Named(
                 treatment.Id,
                 treatment.Name,

@@ -21,6 +21,10 @@ public static class NearWords
         return folded.ToString().TrimEnd('-');
     }
 
+    /// <summary>Whether folded words stand together in a folded name, each of them whole.</summary>
+    public static bool HasWords(string name, string words) =>
+        $"-{name}-".Contains($"-{words}-", StringComparison.Ordinal);
+
     /// <summary>The word nearest to what was typed, as it is written in the list, or null when none is near.</summary>
     public static string? Nearest(string typed, IEnumerable<string> words)
     {

@@ -26,4 +26,7 @@ public sealed record QuestionEntry(Question Question, QuestionState State, bool 
 {
     /// <summary>Whether nothing more is expected of it.</summary>
     public bool IsSettled => State is QuestionState.Answered or QuestionState.NotKnown;
+
+    /// <summary>Whether it is not known and an answer could still change the advice.</summary>
+    public bool IsWorthAgain => State == QuestionState.NotKnown && Matters;
 }

@@ -6,14 +6,17 @@ namespace WeedAdvisor.Interview;
 /// <summary>What an interview remembers of an area beside its answers. It lasts as long as the interview.</summary>
 /// <param name="NotKnown">Questions that the grower could not answer and that leave no mark in the area itself.</param>
 /// <param name="Skipped">Questions passed over for now.</param>
+/// <param name="Again">Questions not known that are being put once more.</param>
 /// <param name="Parked">Answers to questions that have stopped applying, kept in case they apply again.</param>
 public sealed record QuestionNotes(
     ImmutableHashSet<string> NotKnown,
     ImmutableHashSet<string> Skipped,
+    ImmutableHashSet<string> Again,
     ImmutableSortedDictionary<string, Answer> Parked)
 {
     /// <summary>Nothing to remember.</summary>
     public static QuestionNotes Empty { get; } = new(
+        ImmutableHashSet.Create<string>(StringComparer.Ordinal),
         ImmutableHashSet.Create<string>(StringComparer.Ordinal),
         ImmutableHashSet.Create<string>(StringComparer.Ordinal),
         ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal));
@@ -23,6 +26,7 @@ public sealed record QuestionNotes(
     {
         NotKnown = NotKnown.Remove(question),
         Skipped = Skipped.Remove(question),
+        Again = Again.Remove(question),
         Parked = Parked.Remove(question),
     };
 }

@@ -22,6 +22,18 @@ public sealed class Trail
         _at = _steps.Count - 1;
     }
 
+    /// <summary>Goes to a question that lies on the way already gone, which stays as it is; else as <see cref="GoTo"/>.</summary>
+    public void MoveTo(string question)
+    {
+        int at = _at < 0 ? -1 : _steps.LastIndexOf(question, _at);
+        if (at < 0)
+            at = _steps.IndexOf(question);
+        if (at < 0)
+            GoTo(question);
+        else
+            _at = at;
+    }
+
     /// <summary>Goes one step back, past questions that no longer apply.</summary>
     /// <returns>False when there is nothing to go back to.</returns>
     public bool Back(Func<string, bool> applies) => Step(-1, applies);

@@ -52,7 +52,7 @@ public static class TypedAnswer
             return Typed<AnswerChoice>.Wrong("Give the number or the word of an answer.");
         return Single(choices.Where(c => c.Id == folded || NearWords.Fold(c.Text) == folded))
             ?? Single(choices.Where(c => Starts(c.Id, folded) || Starts(NearWords.Fold(c.Text), folded)))
-            ?? Single(choices.Where(c => HasWord(c.Id, folded) || HasWord(NearWords.Fold(c.Text), folded)))
+            ?? Single(choices.Where(c => NearWords.HasWords(c.Id, folded) || NearWords.HasWords(NearWords.Fold(c.Text), folded)))
             ?? Typed<AnswerChoice>.Wrong(NoSuch(choices, typed));
     }
 
@@ -154,7 +154,4 @@ public static class TypedAnswer
     }
 
     private static bool Starts(string word, string start) => word.StartsWith(start, StringComparison.Ordinal);
-
-    private static bool HasWord(string words, string word) =>
-        ("-" + words + "-").Contains("-" + word + "-", StringComparison.Ordinal);
 }

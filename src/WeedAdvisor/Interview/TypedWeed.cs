@@ -41,24 +41,15 @@ public static class TypedWeed
             : Typed<decimal>.Wrong($"\"{text.Trim()}\" is not a cover. Give a percentage from 0 to 100.");
     }
 
-    /// <summary>The one hit that a name means: the only one, or the one whose name is exactly that.</summary>
-    internal static Typed<NameHit> OneOf(ImmutableArray<NameHit> hits, string typed, string what)
+    /// <summary>The one hit that a name means; an error when there is none, or when it may be one of several.</summary>
+    internal static Typed<NameHit> OneOf(ImmutableArray<NameHit> hits, string typed, string what) => hits switch
     {
-        string folded = NearWords.Fold(typed);
-        NameHit? exact = hits.FirstOrDefault(hit =>
-            hit.Id == folded || NearWords.Fold(hit.Name) == folded
-            || (hit.Also is not null && NearWords.Fold(hit.Also) == folded));
-        if (exact is not null)
-            return Typed<NameHit>.As(exact);
-        return hits.Length switch
-        {
-            0 => Typed<NameHit>.Wrong($"No {what} is called \"{typed}\"."),
-            1 => Typed<NameHit>.As(hits[0]),
-            _ => Typed<NameHit>.Wrong(
-                $"\"{typed}\" fits several: " + string.Join(", ", hits.Take(5).Select(hit => hit.Name))
-                + (hits.Length > 5 ? " and more." : ".")),
-        };
-    }
+        [] => Typed<NameHit>.Wrong($"No {what} is called \"{typed}\"."),
+        _ when NameMeaning.Sole(hits, typed) is { } sole => Typed<NameHit>.As(sole),
+        _ => Typed<NameHit>.Wrong(
+            $"\"{typed}\" fits several: " + string.Join(", ", hits.Take(5).Select(hit => hit.Name))
+            + (hits.Length > 5 ? " and more." : ".")),
+    };
 
     private static (WeedSeen? Seen, string? Error) With(KnowledgeBase knowledge, WeedSeen seen, string part)
     {

@@ -12,11 +12,12 @@ public static class VisitEdits
         "visit-" + date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         null, date, null, [VisitArea.Blank("area-1", "Area 1")]);
 
-    /// <summary>The visit with one more area at its end.</summary>
+    /// <summary>The visit with one more area at its end, of which nothing is known but what the head of the visit says.</summary>
     public static Visit WithNewArea(this Visit visit, string? name)
     {
         string title = string.IsNullOrWhiteSpace(name) ? FreeName(visit) : name.Trim();
-        return visit with { Areas = visit.Areas.Add(VisitArea.Blank(FreeId(visit, IdOf(title)), title)) };
+        VisitArea area = VisitArea.Blank(FreeId(visit, IdOf(title)), title) with { Answers = visit.Head };
+        return visit with { Areas = visit.Areas.Add(area) };
     }
 
     /// <summary>The visit with an area renamed; its id stays.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
@@ -6,6 +7,8 @@ namespace WeedAdvisor.Interview;
 /// <summary>A weed being named: looked up by any of its names, with its stage and cover.</summary>
 public sealed class WeedPicker
 {
+    private const int MostToldApart = 4;
+
     private readonly InterviewSession _session;
     private readonly WeedSeen? _before;
     private string _text = "";
@@ -70,9 +73,16 @@ public sealed class WeedPicker
             Weed = Hits[hit].Id;
     }
 
-    /// <summary>How to know one of the weeds found.</summary>
-    public string Identify(int hit) =>
-        hit >= 0 && hit < Hits.Length ? _session.Knowledge.Weeds.GetValueOrDefault(Hits[hit].Id)?.Identify ?? "" : "";
+    /// <summary>How to know one of the weeds found: first what tells it from the others, when they are few.</summary>
+    public string Identify(int hit)
+    {
+        if (hit < 0 || hit >= Hits.Length || !_session.Knowledge.Weeds.TryGetValue(Hits[hit].Id, out Weed? weed))
+            return "";
+        IEnumerable<string> tells = Hits.Length > MostToldApart
+            ? []
+            : weed.LookAlikes.Where(like => Hits.Any(other => other.Id == like.Weed)).Select(like => like.Tell).Distinct();
+        return string.Join(' ', [.. tells, weed.Identify]);
+    }
 
     /// <summary>Puts the weed on the list of the area.</summary>
     /// <returns>What is missing or wrong, in one line, or null when it is done.</returns>

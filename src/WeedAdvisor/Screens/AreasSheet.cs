@@ -1,5 +1,6 @@
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 
@@ -7,18 +8,24 @@ namespace WeedAdvisor.Screens;
 internal sealed class AreasSheet : Sheet
 {
     private readonly InterviewSession _session;
+    private readonly Action<Sheet> _open;
     private readonly ListingView _list;
     private readonly TypeField _name;
     private readonly TextRows _note;
     private readonly PressView[] _presses;
 
-    public AreasSheet(Look look, InterviewSession session)
+    /// <param name="look">The look.</param>
+    /// <param name="session">The interview.</param>
+    /// <param name="open">Lays another sheet over this one.</param>
+    public AreasSheet(Look look, InterviewSession session, Action<Sheet> open)
         : base(look, "Areas of this visit")
     {
         _session = session;
+        _open = open;
         _list = new ListingView(look, width => Row.Of(
-            session.Visit.Areas.Select((area, at) => (at == session.AreaIndex ? "> " : "  ", area.Name)), width))
+            session.Visit.Areas.Select((area, at) => (" ", area.Name + (at == session.AreaIndex ? " (here)" : ""))), width))
         {
+            KeepsCursor = true,
             Y = 2,
             Width = Dim.Fill(),
             Height = Dim.Fill(6),
@@ -45,7 +52,16 @@ internal sealed class AreasSheet : Sheet
 
     public override IReadOnlyList<View> Stops => [_list, _name, .. _presses];
 
-    public override string Keys => "Up and Down   Enter go there   Tab next field   Esc close";
+    public override string Keys => "Up and Down   Enter go there   Tab next field   Ctrl+Z undo   Esc close";
+
+    public override bool TakesUndo => true;
+
+    public override void Renew()
+    {
+        _note.Show(("", LineTone.Plain));
+        _list.Renew();
+        _list.PointAt(_session.AreaIndex);
+    }
 
     private void Go()
     {
@@ -74,10 +90,23 @@ internal sealed class AreasSheet : Sheet
 
     private void Remove()
     {
-        string name = _session.Visit.Areas[_list.At].Name;
-        _note.Show(_session.RemoveArea(_list.At)
-            ? ($"{name} is removed.", LineTone.Plain)
-            : ("The last area stays.", LineTone.Warning));
+        int at = _list.At;
+        VisitArea area = _session.Visit.Areas[at];
+        if (_session.Visit.Areas.Length == 1)
+            _note.Show(("The last area stays.", LineTone.Warning));
+        else if (Losses.OfArea(_session.Visit, area) is { } loss)
+            _open(new ChoiceSheet(
+                Look, $"Remove {area.Name}?", $"{area.Name} holds {loss}.",
+                [("Keep it", () => { }), ("Remove it", () => Remove(at))]));
+        else
+            Remove(at);
+    }
+
+    private void Remove(int at)
+    {
+        string name = _session.Visit.Areas[at].Name;
+        _session.RemoveArea(at);
+        _note.Show(($"{name} is removed. Ctrl+Z brings it back.", LineTone.Plain));
         _list.Renew();
     }
 }

@@ -20,18 +20,26 @@ internal sealed class ChoiceBody : QuestionBody
             Width = Dim.Fill(),
             Height = Dim.Fill(),
         };
-        _list.Ticked += at => ChoicePage.Pick(session, question, ChoicePage.Of(session, question)[at]);
+        _list.Ticked += at => Pick(ChoicePage.Of(session, question)[at]);
         _list.Picked += at =>
         {
             ChoiceEntry entry = ChoicePage.Of(session, question)[at];
             if (_several || !entry.IsMarked)
-                ChoicePage.Pick(session, question, entry);
+                Pick(entry);
             if (!_several)
                 way.Next();
         };
         ChoiceEntry[] entries = [.. ChoicePage.Of(session, question)];
         _list.PointAt(Array.FindIndex(entries, entry => entry.IsMarked));
         Add(_list);
+
+        void Pick(ChoiceEntry entry)
+        {
+            if (entry.Id is null && !Losses.Entries(session.Knowledge, question, session.Area).IsEmpty)
+                way.Drop(() => ChoicePage.Pick(session, question, entry));
+            else
+                ChoicePage.Pick(session, question, entry);
+        }
     }
 
     public override IReadOnlyList<View> Stops => [_list];

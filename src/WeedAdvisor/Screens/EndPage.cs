@@ -34,14 +34,9 @@ internal sealed class EndPage : Pane
 
     public override void Renew()
     {
-        string left = _session.Progress.Skipped switch
-        {
-            0 => "No open answer would change the advice.",
-            1 => "One question was passed over.",
-            int several => $"{several} questions were passed over.",
-        };
         _text.Show(
             ($"{_session.Area.Name}: that was the last question", LineTone.Heading),
-            (left + " The advice stands beside this; F6 goes there, Enter opens the reasons.", LineTone.Plain));
+            (_session.Progress.Left, LineTone.Plain),
+            ("The advice stands beside this; F6 goes there, Enter opens the reasons.", LineTone.Plain));
     }
 }

@@ -40,6 +40,7 @@ internal sealed class IdentifySheet : Sheet
             Y = 4,
             Width = Dim.Fill(),
             Height = Dim.Percent(50) - 4,
+            KeepsCursor = true,
         };
         _about = new TextRows(look)
         {
@@ -73,6 +74,13 @@ internal sealed class IdentifySheet : Sheet
 
     public override bool Hear(Key key)
     {
+        if (key == Key.Z.WithCtrl)
+        {
+            if (_narrowing.Back())
+                RenewLists();
+            return true;
+        }
+
         if (key == Key.CursorDown && _search.HasFocus)
         {
             _features.SetFocus();

@@ -6,7 +6,7 @@ namespace WeedAdvisor.Screens;
 
 /// <summary>
 /// Rows of text that scroll. The arrow keys move from item to item, Enter picks one, Space ticks one. Without focus no
-/// item stands out.
+/// item stands out, unless something outside the list acts on the item under the cursor.
 /// </summary>
 internal sealed class ListingView : View
 {
@@ -25,6 +25,12 @@ internal sealed class ListingView : View
         CanFocus = true;
         SetScheme(look.Scheme);
     }
+
+    /// <summary>
+    /// Whether something outside the list acts on the item under the cursor. It is then marked with a <c>&gt;</c> whether or
+    /// not the keys are here.
+    /// </summary>
+    public bool KeepsCursor { get; init; }
 
     /// <summary>The item under the cursor, from 0.</summary>
     public int At { get; private set; }
@@ -84,10 +90,11 @@ internal sealed class ListingView : View
         {
             int at = _top + y;
             Row? row = at < _rows.Count ? _rows[at] : null;
-            bool cursor = row is not null && HasFocus && row.Item == At;
-            SetAttribute(cursor ? _look.Cursor : row is null ? _look.Normal : _look.Of(row.Tone));
+            bool here = row is not null && row.Item == At && (HasFocus || KeepsCursor);
+            SetAttribute(here ? HasFocus ? _look.Cursor : _look.Rest : row is null ? _look.Normal : _look.Of(row.Tone));
             Move(0, y);
-            AddStr(Fit(" " + (row?.Text ?? ""), width - 1));
+            bool marked = here && KeepsCursor && (at == 0 || _rows[at - 1].Item != At);
+            AddStr(Fit((marked ? ">" : " ") + (row?.Text ?? ""), width - 1));
             SetAttribute(_look.Quiet);
             bool more = (y == 0 && _top > 0) || (y == height - 1 && _top + height < _rows.Count);
             AddStr(!more ? " " : y == 0 ? "↑" : "↓");

@@ -22,6 +22,9 @@ internal sealed record Look
     /// <summary>The line under the cursor, where the keys go.</summary>
     public required Attribute Cursor { get; init; }
 
+    /// <summary>The line under the cursor of a list while the keys go elsewhere.</summary>
+    public required Attribute Rest { get; init; }
+
     /// <summary>The bars at the top and the bottom.</summary>
     public required Attribute Bar { get; init; }
 
@@ -37,6 +40,7 @@ internal sealed record Look
         Quiet = Pair("#9aaba0", "#18211c"),
         Open = Pair("#ff9d8a", "#18211c"),
         Cursor = Pair("#10170f", "#a9d18e"),
+        Rest = Pair("#ffffff", "#3a4a40"),
         Bar = Pair("#dbe2d6", "#2c3a31"),
         Field = Pair("#ffffff", "#3a4a40"),
     };
@@ -50,6 +54,7 @@ internal sealed record Look
         Quiet = Bare(TextStyle.None),
         Open = Bare(TextStyle.Bold),
         Cursor = Bare(TextStyle.Reverse),
+        Rest = Bare(TextStyle.Underline),
         Bar = Bare(TextStyle.Reverse),
         Field = Bare(TextStyle.Underline),
     };

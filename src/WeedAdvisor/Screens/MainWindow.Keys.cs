@@ -8,11 +8,20 @@ internal sealed partial class MainWindow
 {
     private void HearKey(object? sender, Key key)
     {
-        _told = null;
+        if (_told is not null)
+        {
+            _told = null;
+            ShowBars();
+        }
+
         if (key == Key.Q.WithCtrl || key == Key.C.WithCtrl)
             Leave();
         else if (_small.Visible)
             key.Handled = true;
+        else if (key == Key.Z.WithCtrl)
+            UndoHere(key);
+        else if (key == Key.R.WithCtrl)
+            Redo();
         else if (key == Key.Tab)
             Step(+1);
         else if (key == Key.Tab.WithShift)
@@ -39,7 +48,7 @@ internal sealed partial class MainWindow
         else if (key == Key.F1)
             Show(new HelpSheet(_look));
         else if (key == Key.F2)
-            Show(new AreasSheet(_look, _session));
+            Show(new AreasSheet(_look, _session, Show));
         else if (key == Key.F3)
             Show(new QuestionsSheet(_look, _session));
         else if (key == Key.F4)
@@ -65,6 +74,13 @@ internal sealed partial class MainWindow
         else
             return false;
         return true;
+    }
+
+    /// <summary>A sheet that keeps wishes of its own takes them back; else the last edit of the visit is undone.</summary>
+    private void UndoHere(Key key)
+    {
+        if (_sheets.Count == 0 || !_sheets.Peek().Hear(key))
+            Undo();
     }
 
     /// <summary>Tab: through the stops of the page and the advice, or of the sheet.</summary>

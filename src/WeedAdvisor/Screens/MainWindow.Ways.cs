@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
@@ -22,14 +24,63 @@ internal sealed partial class MainWindow
     {
         if (_session.Current is not { } question)
             return;
-        _session.SayNotKnown(question);
-        _session.Next();
+        DropSeveral(question, () =>
+        {
+            _session.SayNotKnown(question);
+            _session.Next();
+        });
     }
 
     private void Clear()
     {
         if (_session.Current is { } question)
-            _session.Clear(question);
+            DropSeveral(question, () => _session.Clear(question));
+    }
+
+    /// <summary>Asks first when the question's list has two entries or more.</summary>
+    private void DropSeveral(Question question, Action drop)
+    {
+        if (Losses.Entries(_session.Knowledge, question, _session.Area).Length > 1)
+            Drop(drop);
+        else
+            drop();
+    }
+
+    private void Drop(Action drop)
+    {
+        ImmutableArray<string> gone = Losses.Entries(_session.Knowledge, _session.Current!, _session.Area);
+        Show(new ChoiceSheet(
+            _look, "Take out what was named?", $"This takes out: {Losses.Named(gone)}.",
+            [("Keep it", () => { }), ("Take it out", drop)]));
+    }
+
+    private void Undo()
+    {
+        if (MayUndo() && !_page.TakeBack())
+            _told = _session.Undo() is { } undone ? $"undone: {undone}" : "nothing to undo";
+        AfterUndo();
+    }
+
+    private void Redo()
+    {
+        if (MayUndo())
+            _told = _session.Redo() is { } redone ? $"done again: {redone}" : "nothing to do again";
+        AfterUndo();
+    }
+
+    private bool MayUndo()
+    {
+        if (_sheets.Count == 0 || _sheets.Peek().TakesUndo)
+            return true;
+        _told = "Esc closes this page first; then Ctrl+Z undoes.";
+        return false;
+    }
+
+    private void AfterUndo()
+    {
+        if (_sheets.Count > 0 && _sheets.Peek().TakesUndo)
+            _sheets.Peek().Renew();
+        ShowBars();
     }
 
     private void PickWeed(WeedSeen? seen) =>

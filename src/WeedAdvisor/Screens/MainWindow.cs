@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using System.Drawing;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
+using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Screens;
 
@@ -39,6 +41,7 @@ internal sealed partial class MainWindow : Window
     private bool _onAdvice;
     private bool _full;
     private string? _told;
+    private ImmutableArray<Question> _aside = [];
 
     /// <param name="app">The application that runs it.</param>
     /// <param name="session">The interview.</param>
@@ -69,6 +72,10 @@ internal sealed partial class MainWindow : Window
         _page = NewPage();
         Add(_head, _page, _rule, _advice, _foot, _small);
         _session.Changed += Render;
+
+        // The library would put the program to sleep in the shell: Ctrl+Z is for undoing, whatever has the focus.
+        foreach (Key suspend in Application.GetDefaultKeys(Command.Suspend))
+            _app.Keyboard.KeyBindings.Remove(suspend);
         _app.Keyboard.KeyDown += HearKey;
         Render();
         _page.Enter();
@@ -108,8 +115,16 @@ internal sealed partial class MainWindow : Window
             TurnPage(key);
         else
             _page.Renew();
+        TellSetAside();
         _advice.Renew(toTop: !_advice.HasFocus);
         ShowBars();
+    }
+
+    private void TellSetAside()
+    {
+        if (_session.SetAside is { IsEmpty: false } aside && aside != _aside)
+            _told = "set aside: " + string.Join(", ", aside.Select(EditNames.Label));
+        _aside = _session.SetAside;
     }
 
     private void TurnPage(string key)
@@ -137,16 +152,19 @@ internal sealed partial class MainWindow : Window
     private Pane NewPage()
     {
         Pane page = _session.Current is { } question
-            ? new QuestionPage(_look, _session, question, new Ways(Back, Next, NotKnown, Clear, PickWeed, PickPast))
+            ? new QuestionPage(_look, _session, question, new Ways(Back, Next, NotKnown, Clear, PickWeed, PickPast, Drop))
             : new EndPage(_look, _session,
                 [
                     .. _session.Progress.Skipped > 0
                         ? [("Go on with what was passed over", Next)]
                         : Array.Empty<(string, Action)>(),
+                    .. _session.Progress.WorthAgain > 0
+                        ? [("Go through what is not known once more", () => _session.AskAgain())]
+                        : Array.Empty<(string, Action)>(),
                     ("Save the visit", Save),
                     ("Plan the year", OpenSeason),
                     ("What it costs", OpenCosts),
-                    ("Another area", () => Show(new AreasSheet(_look, _session))),
+                    ("Another area", () => Show(new AreasSheet(_look, _session, Show))),
                     ("All questions of this area", () => Show(new QuestionsSheet(_look, _session))),
                     ("Leave", Leave),
                 ]);
@@ -199,14 +217,15 @@ internal sealed partial class MainWindow : Window
             : _session.Area.Name;
         string saved = _told ?? (_session.DraftTrouble is { } trouble ? $"NOT KEPT: {trouble}"
             : _session.IsSaved ? "" : "not saved");
-        _head.Show(($"{place}   {_session.Progress}   {Answering.Date(_session.Visit.Date)}   {saved}", LineTone.Plain));
+        string whole = $"{place}   {_session.Progress}   {Answering.Date(_session.Visit.Date)}   {saved}";
+        _head.Show((whole.Length < Frame.Width ? whole : $"{place}   {_session.Progress}   {saved}", LineTone.Plain));
         string keys = Frame.Width >= 118
-            ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+Y Year  Ctrl+E Costs  Ctrl+S Save  Ctrl+Q Leave"
+            ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  E Costs  S Save  Q Leave"
             : Frame.Width >= 80
-            ? "F1 Help  F2 Areas  F6 Advice  F9 Rates  Ctrl+: Y Year  E Costs  S Save  Q Leave"
-            : "F1 Help  F2 Areas  F6 Advice  Ctrl+S Save  Ctrl+Q Leave";
+            ? "F1 Help  F2 Areas  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  S Save  Q Leave"
+            : "F1 Help  F2 Areas  F6 Advice  Ctrl+: Z Undo S Save Q Leave";
         if (_sheets.Count > 0)
-            keys = _sheets.Peek().Keys;
+            keys = _told ?? _sheets.Peek().Keys;
         else if (_advice.HasFocus)
             keys = "Up and Down   Enter reasons   Space more or less   F6 back";
         _foot.Show((keys, LineTone.Plain));

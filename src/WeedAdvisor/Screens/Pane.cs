@@ -25,6 +25,9 @@ internal abstract class Pane : View
     /// <summary>Takes over what is typed but not yet given. False when it is wrong, which the pane then says.</summary>
     public virtual bool Commit() => true;
 
+    /// <summary>Takes back what is typed but not yet given. False when nothing is.</summary>
+    public virtual bool TakeBack() => false;
+
     /// <summary>Puts the keys where this pane begins.</summary>
     public virtual void Enter() => (Stops.Count > 0 ? Stops[0] : this).SetFocus();
 

@@ -21,6 +21,7 @@ internal abstract class PickerSheet : Sheet
             Y = 4,
             Width = Dim.Percent(50) - 1,
             Height = Dim.Fill(8),
+            KeepsCursor = true,
         };
         _about = new TextRows(look) { Y = Pos.AnchorEnd(7), Width = Dim.Percent(50) - 1, Height = 5 };
         _picked = new TextRows(look) { X = Pos.Percent(50), Y = 2, Width = Dim.Fill(), Height = 2 };
@@ -29,10 +30,11 @@ internal abstract class PickerSheet : Sheet
         Search.Typed += () =>
         {
             LookFor(Search.Said);
+            Tell(null);
             Found.Renew(toTop: true);
             Renew();
         };
-        Search.Entered += () => PickAt(0);
+        Search.Entered += PickTyped;
         Found.Picked += PickAt;
         Found.Ticked += PickAt;
         Found.Moved += Renew;
@@ -121,6 +123,23 @@ internal abstract class PickerSheet : Sheet
     }
 
     private IReadOnlyList<Row> Rows(int width) => Row.Of(Hits.Select(hit => ("", hit.ToString())), width);
+
+    /// <summary>Takes what was typed when only one can be meant; else it is for the grower to say which.</summary>
+    private void PickTyped()
+    {
+        if (NameMeaning.Sole(Hits, Search.Said) is { } sole)
+        {
+            PickAt(Hits.TakeWhile(hit => hit != sole).Count());
+            return;
+        }
+
+        if (Hits.Count == 0)
+            return;
+        Found.PointAt(0);
+        Found.SetFocus();
+        Renew();
+        Tell($"{Hits.Count} fit. Up and Down, then Enter takes the one that is meant.");
+    }
 
     private void PickAt(int hit)
     {

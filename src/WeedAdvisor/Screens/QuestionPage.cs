@@ -46,6 +46,8 @@ internal sealed class QuestionPage : Pane
 
     public override bool Commit() => _body.Commit();
 
+    public override bool TakeBack() => _body.TakeBack();
+
     public override void Renew()
     {
         _ask.Show((_question.Ask, LineTone.Heading), (_question.Why, LineTone.Quiet));

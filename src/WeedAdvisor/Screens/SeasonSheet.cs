@@ -106,6 +106,7 @@ internal sealed class SeasonSheet : Sheet
 
     private Action? Wish(Key key) => key == Key.Space
         ? _desk.ToggleWeek
+        : key == Key.Z.WithCtrl ? _desk.Undo
         : (char)Rune.ToLowerInvariant(key.AsRune).Value switch
         {
             'm' => _desk.ToggleMonth,

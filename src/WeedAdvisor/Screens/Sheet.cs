@@ -25,6 +25,12 @@ internal abstract class Sheet : Pane
     /// <summary>The keys, for the line at the bottom.</summary>
     public virtual string Keys => "Tab next field   Enter choose   Esc close";
 
+    /// <summary>
+    /// Whether edits of the visit may be undone while it lies there. A sheet that works on a part of the visit would have
+    /// it taken from under its hands.
+    /// </summary>
+    public virtual bool TakesUndo => false;
+
     protected string Heading
     {
         set => _title.Show((value, LineTone.Plain));

@@ -64,6 +64,14 @@ internal sealed class TypedBody : QuestionBody
         return true;
     }
 
+    public override bool TakeBack()
+    {
+        if (_field.Said.Trim() == _given)
+            return false;
+        _field.Put(_given);
+        return true;
+    }
+
     private string Given() => _session.Area.Answers.GetValueOrDefault(_question.Id) switch
     {
         Answer.Number number => Answering.Number(number.Value),

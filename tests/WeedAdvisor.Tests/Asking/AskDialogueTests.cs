@@ -75,6 +75,7 @@ public sealed class AskDialogueTests
         walkway
         area 1
         area remove 2
+        yes
         area remove 1
         date
         date 2026-05-02

@@ -188,6 +188,23 @@ public sealed class InterviewSessionTests
     }
 
     [Fact]
+    public void A_new_area_has_what_the_head_of_the_visit_says_and_loses_nothing_of_its_own_when_it_goes()
+    {
+        Visit visit = VisitEdits.Begin(s_day);
+        visit = visit with { Head = VisitArea.NoAnswers.Add("region", new Answer.Words(WordSet.Of("warm-south"))) };
+        visit = visit.WithNewArea("Mist house");
+        Assert.Equal("warm-south", visit.Areas[1].WordOf("region"));
+        Assert.Null(Losses.OfArea(visit, visit.Areas[1]));
+        Assert.Equal(
+            "2 answers, 1 weed and 1 earlier application",
+            Losses.OfArea(visit, visit.Areas[1]
+                .WithAnswer("region", new Answer.NotKnown())
+                .WithAnswer("place", new Answer.Words(WordSet.Of("walkway")))
+                .WithWeed(new WeedSeen("liverwort", null, null))
+                .WithPast(new PastApplication("pendimethalin-granules", null, null, WordSet.Empty))));
+    }
+
+    [Fact]
     public void Each_area_keeps_its_own_place_in_the_interview()
     {
         InterviewSession session = Begin();

@@ -48,6 +48,9 @@ internal sealed class Bench : IDisposable
 
     public string Ansi => _app.Driver!.ToAnsi();
 
+    /// <summary>The keys that the terminal library itself would take for a command.</summary>
+    public IEnumerable<Key> KeysOf(Command command) => _app.Keyboard.KeyBindings.GetAllFromCommands(command);
+
     public Bench Press(params Key[] keys)
     {
         foreach (Key key in keys)

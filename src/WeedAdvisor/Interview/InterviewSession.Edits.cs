@@ -1,0 +1,191 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Interview;
+
+/// <content>
+/// The edits. Every one goes through <see cref="Edit"/>, so that every one is kept for recovery and can be undone.
+/// </content>
+public sealed partial class InterviewSession
+{
+    private VisitHistory _history = VisitHistory.Empty;
+    private string? _savedText;
+
+    /// <summary>How many edits can be undone.</summary>
+    public int EditsDone => _history.Done.Count();
+
+    /// <summary>How many edits can be done again.</summary>
+    public int EditsUndone => _history.Undone.Count();
+
+    /// <summary>Questions whose answers the last edit set aside because they no longer apply.</summary>
+    public ImmutableArray<Question> SetAside { get; private set; } = [];
+
+    /// <summary>Gives an answer to a question that takes words, a number or a date. <see cref="Answer.NotKnown"/> says that the grower does not know.</summary>
+    public void Say(string question, Answer answer) =>
+        EditArea(Area.WithAnswer(question, answer), Notes.Without(question), Knowledge.QuestionOf(question));
+
+    /// <summary>Says that the grower does not know.</summary>
+    public void SayNotKnown(Question question)
+    {
+        QuestionNotes notes = Notes.Without(question.Id);
+        if (question.Kind is QuestionKind.Weeds or QuestionKind.Past)
+            EditArea(Area.WithoutAnswer(question), notes with { NotKnown = notes.NotKnown.Add(question.Id) }, question);
+        else
+            EditArea(Area.WithAnswer(question.Id, new Answer.NotKnown()), notes, question);
+    }
+
+    /// <summary>Takes an answer back: the question is open again.</summary>
+    public void Clear(Question question) =>
+        EditArea(Area.WithoutAnswer(question), Notes.Without(question.Id), question);
+
+    /// <summary>Changes the area as a whole, such as its list of weeds.</summary>
+    public void Change(VisitArea area)
+    {
+        QuestionNotes notes = Notes;
+        foreach (Question question in Knowledge.Questions)
+        {
+            if ((question.Kind == QuestionKind.Weeds && area.Weeds is not null)
+                || (question.Kind == QuestionKind.Past && area.Past is not null))
+            {
+                notes = notes.Without(question.Id);
+            }
+        }
+
+        EditArea(area, notes, about: null);
+    }
+
+    /// <summary>Adds an area and goes there.</summary>
+    /// <param name="name">Its name; when empty, it is numbered.</param>
+    public void AddArea(string? name) =>
+        Edit(Visit.WithNewArea(name), _notes, Here(), to: new(Visit.Areas.Length, null));
+
+    /// <summary>Renames an area, counted from 0. An empty name changes nothing.</summary>
+    public void RenameArea(int index, string name)
+    {
+        if (!string.IsNullOrWhiteSpace(name))
+            Edit(Visit.WithAreaNamed(index, name), _notes, Here(), Here());
+    }
+
+    /// <summary>Removes an area, counted from 0. The last one stays.</summary>
+    /// <returns>False when it is the last one.</returns>
+    public bool RemoveArea(int index)
+    {
+        if (Visit.Areas.Length == 1)
+            return false;
+        int stay = AreaIndex > index ? AreaIndex - 1 : Math.Min(AreaIndex, Visit.Areas.Length - 2);
+        Spot gone = index == AreaIndex ? Here() : new(index, null);
+        Edit(Visit.WithoutArea(index), _notes.Remove(Visit.Areas[index].Id), gone, to: new(stay, null));
+        return true;
+    }
+
+    /// <summary>Changes the day of the visit, its title and the name of the nursery; empty texts mean that there is none.</summary>
+    public void Describe(DateOnly date, string? title, string? nursery) => Edit(
+        Visit with
+        {
+            Date = date,
+            Title = string.IsNullOrWhiteSpace(title) ? null : title.Trim(),
+            Nursery = string.IsNullOrWhiteSpace(nursery) ? null : nursery.Trim(),
+        },
+        _notes, Here(), Here());
+
+    /// <summary>Undoes the last edit and goes to where it was made.</summary>
+    /// <returns>The edit's name; null when there is none to undo.</returns>
+    public string? Undo()
+    {
+        if (_history.Undo() is not var (history, edit))
+            return null;
+        _history = history;
+        Return(edit.Before);
+        return edit.Name;
+    }
+
+    /// <summary>Does the edit undone last again and goes to where it was made.</summary>
+    /// <returns>The edit's name; null when there is none to do again.</returns>
+    public string? Redo()
+    {
+        if (_history.Redo() is not var (history, edit))
+            return null;
+        _history = history;
+        Return(edit.After);
+        return edit.Name;
+    }
+
+    private Spot Here() => new(AreaIndex, CurrentTrail.Current);
+
+    private void EditArea(VisitArea area, QuestionNotes notes, Question? about)
+    {
+        (area, notes) = AnswerParking.Settle(Knowledge, area, notes);
+        Spot here = about is null ? Here() : new(AreaIndex, about.Id);
+        Edit(Visit.WithArea(AreaIndex, area), _notes.SetItem(area.Id, notes), here, here, about);
+    }
+
+    /// <summary>The one door through which a visit is edited.</summary>
+    private void Edit(
+        Visit visit, ImmutableDictionary<string, QuestionNotes> notes, Spot from, Spot to, Question? about = null)
+    {
+        var before = new InterviewMoment(Visit, _notes, from.Area, from.Question);
+        var after = new InterviewMoment(visit, notes, to.Area, to.Question);
+
+        // The same answer again is no edit: undoing it would do nothing that can be seen.
+        bool isSame = IsSame(visit, Visit);
+        if (!isSame || SaidNotKnown(notes) != SaidNotKnown(_notes))
+        {
+            string name = about is null ? EditNames.Of(Knowledge, Visit, visit) : EditNames.Of(about, visit.Areas[to.Area]);
+            _history = _history.With(new VisitEdit(name, before, after));
+        }
+
+        SetAside = NewlyParked(before, after);
+        Stand(after, isSame ? null : Keep);
+    }
+
+    /// <summary>Back to a moment, at the question where the edit was made.</summary>
+    private void Return(InterviewMoment moment)
+    {
+        SetAside = [];
+        Stand(moment, Keep, turns: true);
+    }
+
+    private void Stand(InterviewMoment moment, Action? keep, bool turns = false)
+    {
+        Visit = moment.Visit;
+        _notes = moment.Notes;
+        AreaIndex = moment.AreaIndex;
+        foreach (string gone in _trails.Keys.Except(Visit.Areas.Select(area => area.Id)).ToArray())
+            _trails.Remove(gone);
+        Refresh();
+        EnterTrail();
+        if (turns && moment.Question is { } question && Applies(question))
+            CurrentTrail.MoveTo(question);
+        keep?.Invoke();
+        Changed?.Invoke();
+    }
+
+    private void Keep()
+    {
+        IsSaved = VisitText.Of(Visit) == _savedText;
+        if (IsSaved)
+            _keeper?.Discard();
+        DraftTrouble = IsSaved ? null : _keeper?.Keep(Visit);
+    }
+
+    private ImmutableArray<Question> NewlyParked(InterviewMoment before, InterviewMoment after)
+    {
+        string area = after.Visit.Areas[after.AreaIndex].Id;
+        var old = before.Notes.GetValueOrDefault(area, QuestionNotes.Empty).Parked;
+        var parked = after.Notes.GetValueOrDefault(area, QuestionNotes.Empty).Parked;
+        return [.. Knowledge.Questions.Where(q => parked.ContainsKey(q.Id) && !old.ContainsKey(q.Id))];
+    }
+
+    // The text alone does not tell an answer that was taken back from one not known where the head of the visit has it.
+    private static bool IsSame(Visit visit, Visit other) =>
+        VisitText.Of(visit) == VisitText.Of(other)
+        && visit.Areas.Zip(other.Areas).All(pair => pair.First.Answers.SequenceEqual(pair.Second.Answers));
+
+    // Weeds and earlier applications that are not known leave no mark in the visit itself.
+    private static string SaidNotKnown(ImmutableDictionary<string, QuestionNotes> notes) => string.Join(
+        ' ', notes.SelectMany(area => area.Value.NotKnown.Select(question => area.Key + "/" + question)).Order(StringComparer.Ordinal));
+
+    /// <summary>A page of the interview; without a question, the one at which the area's interview stands.</summary>
+    private readonly record struct Spot(int Area, string? Question);
+}
