@@ -32,7 +32,7 @@ internal static class TreatmentReader
         Places = map.WordSet("places", "answers:place"),
         AllowedUnder = map.WordSet("allowed-under", "answers:cover"),
         EnclosedUse = map.Word("enclosed-use", "list:enclosed-use"),
-        StockStages = map.WordSet("stock-stages", "answers:stock"),
+        StockStages = ActionParts.StockStages(map),
         CropsTolerant = map.WordSet("crops-tolerant", "crops"),
         CropsHurt = map.WordSet("crops-hurt", "crops"),
         EdibleOk = map.Flag("edible-ok"),
