@@ -45,6 +45,11 @@ public class BarsThatEndTests
             "spaced-trees-and-only-a-spreader", "trees", "oxadiazon-granule", ActionStatus.NotThisWay,
             "dosed pot by pot with a measured spoon, once there is one"
         },
+        // pnw-containers, nc-prodiamine: open mix lets whatever is put on it down to the roots, however short its own wait.
+        {
+            "potted-this-morning", "dry-cracks", "oxadiazon-granule", ActionStatus.NotYet,
+            "when the mix has settled: watered in twice, firm, no cracks"
+        },
         // kent-de: an edible crop under the same roof bars it for good.
         { "herbs-under-film", "herbs", "oxadiazon-granule", ActionStatus.Never, "" },
     };
@@ -73,6 +78,25 @@ public class BarsThatEndTests
         BarredAction barred = Assert.Single(
             Advise(read, IndexOf(read, area), read.Date).Barred, one => one.Action == action);
         Assert.Equal(DateOnly.ParseExact(day, "yyyy-MM-dd", null), barred.Until!.Day);
+    }
+
+    // The same sources. Its own wait is none, so only the state of the mix stands between it and the day of potting.
+    [Fact]
+    public void On_the_day_of_potting_only_a_settled_mix_clears_what_stops_seed_in_the_pot()
+    {
+        Visit read = Read("potted-this-morning");
+        Assert.Equal(
+            ["settled"],
+            read.Areas.Where((area, i) => area.Id != "loose-for-weeks"
+                && Advise(read, i, read.Date).Clear.Any(one => one.Action == "oxadiazon-granule")).Select(area => area.Id));
+        foreach (string area in new[] { "dry-cracks", "potted-on" })
+        {
+            AreaAdvice advice = Advise(read, IndexOf(read, area), read.Date);
+            HashSet<string> barred = [.. advice.Barred.Select(one => one.Action)];
+            Assert.All(
+                s_knowledge.Treatments.Values.Where(one => one.ReachesCrop && one.ActsOn.Contains("germinating")),
+                one => Assert.Contains(one.Id, barred));
+        }
     }
 
     [Fact]
