@@ -54,6 +54,7 @@ public sealed class BadRecordTests
     [InlineData(Treatment, "product-per-area: 100, unit: lb/acre, ai-lb-per-acre: [1, 2], ", "", "found a rate without a figure")]
     [InlineData(Treatment, "weed: bryophytes", "weed: mosses", "found 'mosses'; expected a weed, a weed kind, or an id under which weeds are rated")]
     [InlineData(Treatment, "grade: none", "grade: nine", "found 'nine'; expected a grade: good, none; did you mean 'none'?")]
+    [InlineData(Treatment, "stock-stages: [established]", "stock-stages: []", "found no word under 'stock-stages'; expected at least one answer to 'stock'")]
     [InlineData(Treatment, "crops-hurt: [hollies]", "crops-hurt: [holies]", "did you mean 'hollies'?")]
     [InlineData(Treatment, "name: Oxadine granules", "name: Oxadine granules that are spread by hand over everything there is", "found a name of 65 letters; expected at most 60 letters")]
     [InlineData(Practice, "reduction-percent: 5", "reduction-percent: 105", "found 105; expected a number from 0 to 100")]

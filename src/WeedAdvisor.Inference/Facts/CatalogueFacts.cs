@@ -47,6 +47,7 @@ internal static class CatalogueFacts
         readings["water-hazard"] = Reading.Of(treatment.WaterHazard);
         readings["drift-hazard"] = Reading.Of(treatment.DriftHazard);
         readings["restricted-use"] = Reading.Of(treatment.RestrictedUse);
+        readings["wants"] = Reading.Of(treatment.Wants);
         readings["status"] = Reading.Of(treatment.Status);
         readings["groups"] = Reading.Of(PastProduct.SitesOf(treatment));
         readings["sole-site"] = SoleSite(treatment);

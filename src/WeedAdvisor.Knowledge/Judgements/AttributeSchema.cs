@@ -128,6 +128,7 @@ public static class AttributeSchema
         new("uses-per-year", AttributeShape.Number),
         new("status", AttributeShape.Word, "list:status"),
         new("signal-word", AttributeShape.Word, "list:signal-word"),
+        new("wants", AttributeShape.WordSet, "words:warmth|light"),
         new("controls-well", AttributeShape.WordSet, "weeds"),
         new("controls-partly", AttributeShape.WordSet, "weeds"),
         new("misses", AttributeShape.WordSet, "weeds"),

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Schema;
 
@@ -17,6 +18,15 @@ internal static class ActionParts
         if (name.Length > LongestName)
             map.Context.Report(map.Node, $"a name of {name.Length} letters", $"at most {LongestName} letters");
         return name;
+    }
+
+    /// <summary>The stock with which it can be done; a record that leaves it empty would be barred by no rule on stock.</summary>
+    public static WordSet StockStages(MappingReader map)
+    {
+        WordSet stages = map.WordSet("stock-stages", "answers:stock");
+        if (stages.Count == 0 && map.Has("stock-stages"))
+            map.Context.Report(map.Node, "no word under 'stock-stages'", "at least one answer to 'stock'");
+        return stages;
     }
 
     /// <summary>What the action costs, or null.</summary>

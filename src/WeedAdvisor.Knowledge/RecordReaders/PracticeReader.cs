@@ -15,7 +15,7 @@ internal static class PracticeReader
         When = map.Word("when", "list:when"),
         Kind = map.Word("kind", "list:practice-kind"),
         Places = map.WordSet("places", "answers:place"),
-        StockStages = map.WordSet("stock-stages", "answers:stock"),
+        StockStages = ActionParts.StockStages(map),
         NeedsEquipment = map.WordSet("needs-equipment", "answers:equipment"),
         WorksOn = map.Word("works-on", "list:works-on"),
         EnclosedOk = map.Flag("enclosed-ok"),

@@ -61,6 +61,21 @@ public sealed record Treatment : CatalogueAction
     /// <summary>Days within which that water must come; null when not known.</summary>
     public decimal? WaterInWithinDays { get; init; }
 
+    /// <summary>Hours without rain or sprinkling after it; null when it needs none or none is known.</summary>
+    public Span? RainFreeHours { get; init; }
+
+    /// <summary>The warmest air in which it goes on, degrees Celsius; null when no limit is known.</summary>
+    public decimal? NotAboveC { get; init; }
+
+    /// <summary>The coldest air in which it goes on, degrees Celsius; null when no limit is known.</summary>
+    public decimal? NotBelowC { get; init; }
+
+    /// <summary>What it wants of the day to work, <c>warmth</c> or <c>light</c>.</summary>
+    public WordSet Wants { get; init; } = WordSet.Empty;
+
+    /// <summary>Whether it goes on dry leaves only.</summary>
+    public bool DryLeaves { get; init; }
+
     /// <summary>Weeks of control; null when it has none or none is known.</summary>
     public Span? ResidualWeeks { get; init; }
 

@@ -7,6 +7,8 @@ namespace WeedAdvisor.Planning.Dates;
 /// <summary>
 /// Dates of a weeding: before the first of the weeds that are up drops seed. A seedling is taken to have just come up;
 /// a young weed to have used half its time; a grown one is due at once. These are the cautious ends of what is seen.
+/// What has no seed has no such day: algae, and horsetail that comes from below. Mosses, liverworts and ferns press only
+/// once their cups or spores are there to be seen.
 /// </summary>
 internal static class WeedingDates
 {
@@ -15,27 +17,33 @@ internal static class WeedingDates
     /// <summary>The dates of a weeding in an area.</summary>
     public static ActionDates Of(VisitArea area, DateOnly visit, KnowledgeBase knowledge)
     {
-        (DateOnly Day, string Weed)[] due =
+        (DateOnly Day, Weed Weed)[] due =
         [
             .. (area.Weeds ?? [])
-                .Select(seen => (Day: DueDay(seen, knowledge.Weeds[seen.Weed], visit), Weed: knowledge.Weeds[seen.Weed].Name))
+                .Select(seen => (Day: DueDay(seen, knowledge.Weeds[seen.Weed], visit), Weed: knowledge.Weeds[seen.Weed]))
                 .Where(one => one.Day is not null)
                 .Select(one => (one.Day!.Value, one.Weed))
                 .OrderBy(one => one.Item1)
-                .ThenBy(one => one.Weed, StringComparer.Ordinal),
+                .ThenBy(one => one.Weed.Name, StringComparer.Ordinal),
         ];
         return due.Length == 0
             ? ActionDates.Open(visit)
             : new ActionDates(visit, due[0].Day, Because(due[0].Day, due[0].Weed, visit), null);
     }
 
-    private static string Because(DateOnly day, string weed, DateOnly visit) => day == visit
-        ? $"{weed} is about to seed, or already does"
-        : $"{weed} can have ripe seed by then";
+    private static string Because(DateOnly day, Weed weed, DateOnly visit) =>
+        IsOfSpores(weed) ? $"{weed.Name} is about to shed spores or splash cups, or already does"
+        : day == visit ? $"{weed.Name} is about to seed, or already does"
+        : $"{weed.Name} can have ripe seed by then";
+
+    private static bool IsOfSpores(Weed weed) => weed.Kind is "bryophyte" or "fern";
 
     private static DateOnly? DueDay(WeedSeen seen, Weed weed, DateOnly visit) => seen.Stage switch
     {
-        "mature" or "flowering" or "seeding" => visit,
+        _ when weed.Kind is "alga" or "horsetail" => null,
+        "flowering" or "seeding" => visit,
+        _ when IsOfSpores(weed) => null,
+        "mature" => visit,
         "seedling" => After(weed, visit, 1m),
         "young" => After(weed, visit, 0.5m),
         _ => null,

@@ -37,6 +37,26 @@ public class ActionDatesTests
         Assert.StartsWith("cress", dates.LatestBecause, StringComparison.Ordinal);
     }
 
+    // Common practice: algae have no seed and horsetail comes from below; mosses and ferns press once spores are there.
+    [Theory]
+    [InlineData("alga", "mature", null)]
+    [InlineData("alga", "seedling", null)]
+    [InlineData("horsetail", "young", null)]
+    [InlineData("horsetail", "seeding", null)]
+    [InlineData("bryophyte", "mature", null)]
+    [InlineData("bryophyte", "young", null)]
+    [InlineData("bryophyte", "seeding", 0)]
+    [InlineData("fern", "seedling", null)]
+    [InlineData("broadleaf", "mature", 0)]
+    public void What_has_no_seed_has_no_day_by_which_it_seeds(string kind, string stage, int? days)
+    {
+        VisitArea area = AreaWith() with { Weeds = [new WeedSeen("spurge", stage, 5)] };
+        ActionDates dates = ActionDates.Of(Pulling(), area, s_visit, Knowledge(kind));
+        Assert.Equal(days is { } given ? s_visit.AddDays(given) : null, dates.Latest);
+        if (kind == "bryophyte")
+            Assert.DoesNotContain("seed", dates.LatestBecause ?? "", StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Nothing_up_presses_nothing()
     {
@@ -103,12 +123,12 @@ public class ActionDatesTests
         Where = s_nowhere,
     };
 
-    private static Weed WeedOf(string id, decimal weeks) => new()
+    private static Weed WeedOf(string id, decimal weeks, string kind) => new()
     {
         Id = id,
         Name = id,
         Scientific = id,
-        Kind = "broadleaf",
+        Kind = kind,
         LifeCycle = "summer-annual",
         NeedsLight = "yes",
         Underground = false,
@@ -122,12 +142,13 @@ public class ActionDatesTests
         Where = s_nowhere,
     };
 
-    private static KnowledgeBase Knowledge() => new()
+    private static KnowledgeBase Knowledge(string kind = "broadleaf") => new()
     {
         Stamp = new KnowledgeStamp("0", new string('0', 64)),
         Vocabulary = ImmutableSortedDictionary<string, WordList>.Empty,
         Questions = [],
-        Weeds = new[] { WeedOf("spurge", 4), WeedOf("cress", 3) }.ToImmutableSortedDictionary(weed => weed.Id, weed => weed),
+        Weeds = new[] { WeedOf("spurge", 4, kind), WeedOf("cress", 3, kind) }
+            .ToImmutableSortedDictionary(weed => weed.Id, weed => weed),
         Crops = ImmutableSortedDictionary<string, Crop>.Empty,
         Practices = ImmutableSortedDictionary<string, Practice>.Empty,
         Treatments = ImmutableSortedDictionary<string, Treatment>.Empty.Add("grain", Grain()),
