@@ -23,7 +23,10 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
         switch (Next(12))
         {
             case 0:
-                session.SayNotKnown(question);
+                // Of these two nothing but a note is left.
+                session.SayNotKnown(Next(2) == 0
+                    ? question
+                    : One(session.Knowledge.Questions.Where(one => one.Kind is QuestionKind.Weeds or QuestionKind.Past)));
                 break;
             case 1:
                 session.Clear(question);

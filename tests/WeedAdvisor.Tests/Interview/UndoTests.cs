@@ -214,11 +214,12 @@ public sealed class UndoTests
     private static void Say(InterviewSession session, string question, string word) =>
         session.Say(question, new Answer.Words(WordSet.Of(word)));
 
-    /// <summary>The visit with what all its areas say said at its head.</summary>
+    /// <summary>The visit with what all its areas say said at its head, and an area of whose weeds and past nothing was said.</summary>
     private static Visit WithHead(Visit visit)
     {
         Visit told = visit with
         {
+            Areas = visit.Areas.SetItem(0, visit.Areas[0] with { Weeds = null, Past = null }),
             Head = visit.Areas[0].Answers.RemoveRange(visit.Areas[0].Answers
                 .Where(said => visit.Areas.Any(area => area.Answers.GetValueOrDefault(said.Key)?.Equals(said.Value) != true))
                 .Select(said => said.Key)),
