@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Tests.Samples;
@@ -97,8 +98,13 @@ public sealed class TextReportTests
     [Fact]
     public void What_is_due_at_once_is_due_today()
     {
-        string text = Text(SampleAdvice.FullArea with { Clear = [SampleAdvice.Pull] });
-        Assert.Contains("today: Liverwort is about to seed, or already does", text, StringComparison.Ordinal);
+        AreaAdvice full = SampleAdvice.FullArea;
+        string text = Text(full with
+        {
+            Area = full.Area with { Weeds = [new WeedSeen("bittercress", "flowering", 5)] },
+            Clear = [SampleAdvice.Pull],
+        });
+        Assert.Contains("today: Bittercress is about to seed, or already does", text, StringComparison.Ordinal);
     }
 
     [Fact]

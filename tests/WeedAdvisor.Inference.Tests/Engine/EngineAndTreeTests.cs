@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Engine;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Inference.Tests.Fixtures;
@@ -24,7 +25,7 @@ public class EngineAndTreeTests
             foreach (VisitArea area in one.Areas)
                 Assert.Equal(ByTree(knowledge, area), Told.By(engine.Open().Change(FactsOf(knowledge, area))));
         },
-        iter: 1000,
+        iter: Sizes.Of(300, 2000),
         print: Describe.Case);
 
     [Fact]
@@ -36,7 +37,7 @@ public class EngineAndTreeTests
             foreach (VisitArea area in (VisitArea[])[.. one.Areas, one.Areas[0]])
                 Assert.Equal(ByTree(knowledge, area), Told.By(session.Change(FactsOf(knowledge, area))));
         },
-        iter: 700,
+        iter: Sizes.Of(200, 2000),
         print: Describe.Case);
 
     [Fact]
@@ -50,7 +51,7 @@ public class EngineAndTreeTests
                 Assert.Equal(
                     ByTree(knowledge, area), Told.By(backwards.Open().Change([.. FactsOf(knowledge, area).Reverse()])));
         },
-        iter: 300,
+        iter: Sizes.Of(100, 1000),
         print: Describe.Case);
 
     private static string ByTree(KnowledgeBase knowledge, VisitArea area) =>

@@ -1,4 +1,5 @@
 using CsCheck;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Tests.Season.Support;
 
@@ -33,7 +34,7 @@ public class FullYearTests
             Assert.Equal(plan.Total, SeasonRules.Cost(problem, SeasonRules.Steps(plan)));
             Assert.True(plan.Bound <= plan.Total);
         },
-        iter: 2000);
+        iter: Sizes.Of(600, 2000));
 
     [Fact]
     public void A_search_that_is_stopped_bounds_the_optimum_and_says_how_far_off_it_may_be()

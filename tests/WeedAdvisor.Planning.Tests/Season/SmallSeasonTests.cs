@@ -1,5 +1,6 @@
 using System.Numerics;
 using CsCheck;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Tests.Season.Support;
 
@@ -30,7 +31,7 @@ public class SmallSeasonTests
             Assert.Empty(SeasonRules.Missed(problem, SeasonRules.Steps(plan)));
             Assert.Equal(plan.Total, SeasonRules.Cost(problem, SeasonRules.Steps(plan)));
         },
-        iter: 2500);
+        iter: Sizes.Of(800, 5000));
 
     [Fact]
     public void A_narrow_search_bounds_the_optimum_from_below() => s_seed.Sample(

@@ -1,4 +1,5 @@
 using CsCheck;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
@@ -41,7 +42,7 @@ public sealed class SeasonPlannerTests
                 AssertIntervals(plan);
                 AssertUses(season, plan);
             },
-            iter: 150,
+            iter: Sizes.Of(40, 500),
             threads: 1);
 
     [Fact]
