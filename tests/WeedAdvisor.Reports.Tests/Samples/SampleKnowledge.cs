@@ -26,7 +26,7 @@ internal static class SampleKnowledge
             Question(2, "heated", "Is the house heated?"),
             Question(3, "covering-date", "When does film go on?") with { Kind = QuestionKind.Date, Choices = [] },
         ],
-        Weeds = Sorted(weed => weed.Id, Weed("liverwort", "Liverwort"), Weed("bittercress", "Bittercress")),
+        Weeds = Sorted(weed => weed.Id, Weed("liverwort", "Liverwort"), Weed("bittercress", "Bittercress") with { Kind = "broadleaf" }),
         Crops = Sorted<Crop>(crop => crop.Id),
         Practices = Sorted(
             practice => practice.Id,
