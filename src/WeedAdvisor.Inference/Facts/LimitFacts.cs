@@ -3,6 +3,7 @@ using System.Globalization;
 using WeedAdvisor.Inference.Limits;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Facts;
@@ -16,17 +17,16 @@ internal static class LimitFacts
     {
         if (past is { IsEmpty: true })
             return [];
-        return knowledge.Treatments.Values
-            .SelectMany(
-                treatment => past is null
-                    ? LimitCheck.Of(treatment, day, past, knowledge)
-                    : LimitCheck.All(treatment, day, past, knowledge).Where(verdict => verdict.Holds != Truth.No || verdict.IsTight),
-                (treatment, verdict) => (Treatment: treatment.Id, Verdict: verdict))
+        IEnumerable<(Treatment Treatment, LimitVerdict Verdict)> found = past is { } uses
+            ? LimitCheck.OfAll(day, uses, knowledge)
+            : knowledge.Treatments.Values.SelectMany(
+                treatment => LimitCheck.Of(treatment, day, null, knowledge), (treatment, verdict) => (treatment, verdict));
+        return found
             .GroupBy(one => new Said(one.Verdict))
             .OrderBy(group => group.Key.Text, StringComparer.Ordinal)
             .Select((group, index) => Of(
                 group.First().Verdict,
-                WordSet.Of(group.Select(one => one.Treatment)),
+                WordSet.Of(group.Select(one => one.Treatment.Id)),
                 day,
                 index.ToString("000", CultureInfo.InvariantCulture)));
     }

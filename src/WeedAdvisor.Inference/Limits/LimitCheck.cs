@@ -48,23 +48,23 @@ public static class LimitCheck
         DateOnly day,
         ImmutableArray<PastApplication>? past,
         KnowledgeBase knowledge,
-        decimal? now = null)
+        decimal? now = null) =>
+        All(treatment, day, EarlierUses.Of(past ?? [], day, knowledge), past is not null, LimitTable.Of(knowledge), now);
+
+    /// <summary>
+    /// What holds, may hold or leaves room for the low rate alone, for every treatment that an earlier use can touch.
+    /// </summary>
+    internal static IEnumerable<(Treatment Treatment, LimitVerdict Verdict)> OfAll(
+        DateOnly day, ImmutableArray<PastApplication> past, KnowledgeBase knowledge)
     {
         LimitTable table = LimitTable.Of(knowledge);
-        ImmutableArray<EarlierUse> uses = EarlierUses.Of(past ?? [], day, knowledge);
-        ActiveAmount? brings = now is { } kg ? new ActiveAmount(kg, kg) : ActiveAmounts.Published(treatment);
-        var verdicts = ImmutableArray.CreateBuilder<LimitVerdict>();
-        foreach (YearlyLimit limit in table.YearlyOf(treatment))
-        {
-            ImmutableArray<CountedUse> counted = uses.Counting(limit, treatment, day);
-            verdicts.Add(limit.Kind == LimitKind.Uses
-                ? UsesLimit.Of(limit, treatment, counted, past is not null)
-                : AmountLimit.Of(limit, treatment, counted, Part(brings, limit, treatment), now is not null, past is not null));
-        }
-
-        if (IntervalLimit.Of(treatment, uses, day, table, past is not null) is { } interval)
-            verdicts.Add(interval);
-        return verdicts.ToImmutable();
+        ImmutableArray<EarlierUse> uses = EarlierUses.Of(past, day, knowledge);
+        return knowledge.Treatments.Values
+            .Where(treatment => uses.Any(use => treatment.Actives.Any(active => use.Holds(active.Name) != Truth.No)))
+            .SelectMany(
+                treatment => All(treatment, day, uses, isPastTold: true, table, now: null)
+                    .Where(verdict => verdict.Holds != Truth.No || verdict.IsTight),
+                (treatment, verdict) => (treatment, verdict));
     }
 
     /// <summary>The longest interval that actives and record ask for between two uses of a treatment, days; null when none is known.</summary>
@@ -80,6 +80,29 @@ public static class LimitCheck
         return limit.Kind == LimitKind.Uses
             ? counted.Select(use => use.Date).OfType<DateOnly>().Distinct().Count() + counted.Count(use => use.Date is null)
             : counted.Any(use => use.Amount.Most is null) ? null : counted.Sum(use => use.Amount.Most!.Value);
+    }
+
+    private static ImmutableArray<LimitVerdict> All(
+        Treatment treatment,
+        DateOnly day,
+        ImmutableArray<EarlierUse> uses,
+        bool isPastTold,
+        LimitTable table,
+        decimal? now)
+    {
+        ActiveAmount? brings = now is { } kg ? new ActiveAmount(kg, kg) : ActiveAmounts.Published(treatment);
+        var verdicts = ImmutableArray.CreateBuilder<LimitVerdict>();
+        foreach (YearlyLimit limit in table.YearlyOf(treatment))
+        {
+            ImmutableArray<CountedUse> counted = uses.Counting(limit, treatment, day);
+            verdicts.Add(limit.Kind == LimitKind.Uses
+                ? UsesLimit.Of(limit, treatment, counted, isPastTold)
+                : AmountLimit.Of(limit, treatment, counted, Part(brings, limit, treatment), now is not null, isPastTold));
+        }
+
+        if (IntervalLimit.Of(treatment, uses, day, table, isPastTold) is { } interval)
+            verdicts.Add(interval);
+        return verdicts.ToImmutable();
     }
 
     private static ActiveAmount? Part(ActiveAmount? all, YearlyLimit limit, Treatment treatment)
