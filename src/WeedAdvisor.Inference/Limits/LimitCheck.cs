@@ -7,112 +7,109 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Limits;
 
 /// <summary>
-/// Holds one more use of a treatment against the limits of its actives, over all products that hold them: the one place where
-/// that is decided, for the advice, the season plan and the rates.
+/// What limits say of one more use of a treatment: the one place where that is worked out. Limits belong to the active, over
+/// all products that hold it; a product's own count beside them, and the stricter counts.
 /// </summary>
 public static class LimitCheck
 {
+    private const string Untold = "What was used here before is not told, and counts against the limits of its actives";
+
     /// <summary>
     /// Days for which an interval that nobody knows still holds a second use back, because only the label can tell: usual
     /// repeats are 8 to 10 weeks apart (altland-2019 of rules/sources.yaml, and common practice).
     /// </summary>
     public const int DaysOfUnknownInterval = 56;
 
-    private const decimal Rounding = ActiveDoses.RoundingKgPerHa;
-
-    /// <summary>Every limit that keeps the use out, or may do so.</summary>
+    /// <summary>Every limit that keeps one more use out, or may do so.</summary>
     /// <param name="treatment">The treatment.</param>
-    /// <param name="day">The day of the use.</param>
-    /// <param name="past">Earlier uses; null when they are not known.</param>
+    /// <param name="day">The day of the use. An earlier use on that day counts as before it.</param>
+    /// <param name="past">Earlier uses in the area; null when they are not told.</param>
     /// <param name="knowledge">The knowledge.</param>
     public static ImmutableArray<LimitVerdict> Of(
         Treatment treatment, DateOnly day, ImmutableArray<PastApplication>? past, KnowledgeBase knowledge)
     {
-        string[] limited = [.. treatment.Actives.Select(active => active.Name).Where(name => !IsUnlimited(name, knowledge))];
-        if (limited.Length == 0)
-            return [];
-        if (past is null)
-        {
-            return
-            [
-                new LimitVerdict(
-                    LimitKind.Uses, null, Truth.NotKnown, [Need.Question("past")], null, "What was used here before counts against the limits of its actives"),
-            ];
-        }
-
-        return [.. limited.SelectMany(name => OfActive(treatment, new UsesOfActive(name, day, past.Value, knowledge), knowledge))];
+        if (past is not null)
+            return [.. All(treatment, day, past, knowledge).Where(verdict => verdict.Holds != Truth.No)];
+        return LimitTable.Of(knowledge).IsLimited(treatment)
+            ? [new LimitVerdict(LimitKind.Uses, null, Truth.NotKnown, [Need.Question("past")], null, Untold)]
+            : [];
     }
 
-    private static IEnumerable<LimitVerdict> OfActive(Treatment treatment, UsesOfActive uses, KnowledgeBase knowledge)
-    {
-        ActiveLimit[] limits = [.. knowledge.ActiveLimits.Values.Where(limit => limit.Active == uses.Active && limit.IsOn(treatment))];
-        UsesOfActive own = uses.Of(treatment);
-        foreach (ActiveLimit limit in limits)
-        {
-            if (limit.UsesPerYear is { } most && CountCheck.Of(uses.InYear(limit.IsCalendarYear), most, uses.Active) is { } count)
-                yield return count;
-            if (limit.KgAiHaPerYear is { } kg
-                && AmountCheck.Of(treatment, uses.InYear(limit.IsCalendarYear).InForm(limit), kg + Rounding, uses.Active) is { } amount)
-            {
-                yield return amount;
-            }
-        }
-
-        if (treatment.UsesPerYear is { } ownMost && CountCheck.Of(own.InYear(false), ownMost, null) is { } ownCount)
-            yield return ownCount;
-        if (treatment is { YearlyLimitKgAiHa: { } ownKg, Actives.Length: 1 }
-            && AmountCheck.Of(treatment, own.InYear(false), ownKg + Rounding, null) is { } ownAmount)
-        {
-            yield return ownAmount;
-        }
-
-        bool isCounted = treatment.UsesPerYear is not null || treatment.YearlyLimitKgAiHa is not null
-            || limits.Any(limit => limit.UsesPerYear is not null || limit.KgAiHaPerYear is not null);
-        if (!isCounted && uses.InYear(false) is { IsEmpty: false } before)
-            yield return AskTheLabel(treatment, before, "uses-per-year", LimitKind.Uses, $"No yearly limit of {uses.Active} is known here, and one full use was made");
-        foreach (LimitVerdict interval in IntervalCheck.Of(treatment, limits, uses, knowledge))
-            yield return interval;
-    }
-
-    /// <summary>What the year before a day has had that counts against a limit, reckoned as the most it may have been.</summary>
-    /// <param name="limit">The limit.</param>
-    /// <param name="day">The day.</param>
-    /// <param name="past">Earlier uses.</param>
+    /// <summary>What every limit says of one more use, also those that it keeps: of the actives, of the product, the interval.</summary>
+    /// <param name="treatment">The treatment.</param>
+    /// <param name="day">The day of the use.</param>
+    /// <param name="past">Earlier uses in the area; null when they are not told.</param>
     /// <param name="knowledge">The knowledge.</param>
-    /// <returns>Uses, and kilograms of active a hectare.</returns>
-    public static (int Uses, decimal Kg) Before(
-        ActiveLimit limit, DateOnly day, ImmutableArray<PastApplication> past, KnowledgeBase knowledge)
+    /// <param name="now">
+    /// All active ingredient of this use, kilograms per hectare; null for the published range, of which the low end has to fit.
+    /// </param>
+    public static ImmutableArray<LimitVerdict> All(
+        Treatment treatment,
+        DateOnly day,
+        ImmutableArray<PastApplication>? past,
+        KnowledgeBase knowledge,
+        decimal? now = null) =>
+        All(treatment, day, EarlierUses.Of(past ?? [], day, knowledge), past is not null, LimitTable.Of(knowledge), now);
+
+    /// <summary>
+    /// What holds, may hold or leaves room for the low rate alone, for every treatment that an earlier use can touch.
+    /// </summary>
+    internal static IEnumerable<(Treatment Treatment, LimitVerdict Verdict)> OfAll(
+        DateOnly day, ImmutableArray<PastApplication> past, KnowledgeBase knowledge)
     {
-        UsesOfActive uses = new UsesOfActive(limit.Active, day, past, knowledge).InYear(limit.IsCalendarYear);
-        decimal kg = uses.InForm(limit).Uses.Sum(use =>
-            use.Product.Record is { } record ? ActiveDoses.Of(use.Told, record, limit.Active).Most ?? 0 : 0);
-        return (uses.MostDays, kg);
+        LimitTable table = LimitTable.Of(knowledge);
+        ImmutableArray<EarlierUse> uses = EarlierUses.Of(past, day, knowledge);
+        return knowledge.Treatments.Values
+            .Where(treatment => uses.Any(use => treatment.Actives.Any(active => use.Holds(active.Name) != Truth.No)))
+            .SelectMany(
+                treatment => All(treatment, day, uses, isPastTold: true, table, now: null)
+                    .Where(verdict => verdict.Holds != Truth.No || verdict.IsTight),
+                (treatment, verdict) => (treatment, verdict));
     }
 
-    /// <summary>The longest interval that limits and record ask for between two uses of a treatment, days; null when none is known.</summary>
-    public static decimal? IntervalDays(Treatment treatment, KnowledgeBase knowledge) => knowledge.ActiveLimits.Values
-        .Where(limit => limit.IsOn(treatment))
-        .Select(limit => limit.IntervalDays)
-        .Append(treatment.RepeatAfterDays)
-        .Max();
+    /// <summary>The longest interval that actives and record ask for between two uses of a treatment, days; null when none is known.</summary>
+    public static decimal? IntervalDays(Treatment treatment, KnowledgeBase knowledge) =>
+        LimitTable.Of(knowledge).LongestIntervalOf(treatment)?.Days;
 
-    /// <summary>Whether a figure is known for how often, or how much, a year may see of a treatment.</summary>
-    public static bool IsLimitKnown(Treatment treatment, KnowledgeBase knowledge) =>
-        treatment.UsesPerYear is not null
-        || treatment.YearlyLimitKgAiHa is not null
-        || knowledge.ActiveLimits.Values.Any(limit =>
-            limit.IsOn(treatment) && (limit.IsUnlimited || limit.UsesPerYear is not null || limit.KgAiHaPerYear is not null));
+    /// <summary>The most that the year before a day may have seen of what a limit of an active counts; null when that cannot be told.</summary>
+    public static decimal? MostBefore(
+        YearlyLimit limit, ImmutableArray<PastApplication> past, DateOnly day, KnowledgeBase knowledge)
+    {
+        ImmutableArray<CountedUse> counted =
+            EarlierUses.Of(past, day, knowledge).Counting(limit with { ByCalendarYear = false }, day);
+        return limit.Kind == LimitKind.Uses
+            ? counted.Select(use => use.Date).OfType<DateOnly>().Distinct().Count() + counted.Count(use => use.Date is null)
+            : counted.Any(use => use.Amount.Most is null) ? null : counted.Sum(use => use.Amount.Most!.Value);
+    }
 
-    /// <summary>A use that only the label can allow.</summary>
-    internal static LimitVerdict AskTheLabel(
-        Treatment treatment, UsesOfActive uses, string field, LimitKind kind, string text) => new(
-        kind,
-        uses.Active,
-        Truth.NotKnown,
-        uses.AreAllSure ? [Need.Record(treatment.Id, field)] : [Need.Question("past"), Need.Record(treatment.Id, field)],
-        null,
-        text);
+    private static ImmutableArray<LimitVerdict> All(
+        Treatment treatment,
+        DateOnly day,
+        ImmutableArray<EarlierUse> uses,
+        bool isPastTold,
+        LimitTable table,
+        decimal? now)
+    {
+        ActiveAmount? brings = now is { } kg ? new ActiveAmount(kg, kg) : ActiveAmounts.Published(treatment);
+        var verdicts = ImmutableArray.CreateBuilder<LimitVerdict>();
+        foreach (YearlyLimit limit in table.YearlyOf(treatment))
+        {
+            ImmutableArray<CountedUse> counted = uses.Counting(limit, treatment, day);
+            verdicts.Add(limit.Kind == LimitKind.Uses
+                ? UsesLimit.Of(limit, treatment, counted, isPastTold)
+                : AmountLimit.Of(limit, treatment, counted, Part(brings, limit, treatment), now is not null, isPastTold));
+        }
 
-    private static bool IsUnlimited(string active, KnowledgeBase knowledge) =>
-        knowledge.ActiveLimits.Values.Any(limit => limit.Active == active && limit.IsUnlimited);
+        if (IntervalLimit.Of(treatment, uses, day, table, isPastTold) is { } interval)
+            verdicts.Add(interval);
+        return verdicts.ToImmutable();
+    }
+
+    private static ActiveAmount? Part(ActiveAmount? all, YearlyLimit limit, Treatment treatment)
+    {
+        if (all is not { } amount || limit.Active is not { } active)
+            return all;
+        decimal share = ActiveAmounts.Share(treatment, active);
+        return new ActiveAmount(amount.Least * share, amount.Most * share);
+    }
 }

@@ -73,7 +73,10 @@ public sealed record ActiveLimit : Record
     /// <summary>Whether the year is the calendar year; else it is any twelve months.</summary>
     public bool IsCalendarYear { get; init; }
 
-    /// <summary><c>spray</c> or <c>granule</c> when only that form is limited; null for all forms together.</summary>
+    /// <summary>
+    /// <c>spray</c> or <c>granule</c> when only that form is limited, whose amount is then counted by itself; null for all
+    /// forms together. Uses are shared by all forms.
+    /// </summary>
     public string? Form { get; init; }
 
     /// <summary>Whether it is known that nothing limits it: it may be repeated as weeds come back.</summary>
@@ -82,14 +85,7 @@ public sealed record ActiveLimit : Record
     /// <summary>Whether the limit speaks of a treatment.</summary>
     public bool IsOn(Treatment treatment) =>
         treatment.Actives.Any(active => active.Name == Active)
-        && Form switch
-        {
-            "granule" => treatment.Formulation == Granule,
-            "spray" => treatment.Formulation != Granule,
-            _ => true,
-        };
-
-    private const string Granule = "GR";
+        && (Form is null || Form == treatment.Form);
 }
 
 /// <summary>Resistance of a weed that is on record somewhere: a reason to look twice, not a finding about this place.</summary>

@@ -13,6 +13,9 @@ public sealed record Treatment : CatalogueAction
     /// <summary>Word of list <c>formulation</c> (international two-letter formulation codes).</summary>
     public required string Formulation { get; init; }
 
+    /// <summary><c>granule</c> or <c>spray</c>, as limits tell forms apart.</summary>
+    public string Form => Formulation == "GR" ? "granule" : "spray";
+
     /// <summary>Word of list <c>role</c>.</summary>
     public required string Role { get; init; }
 

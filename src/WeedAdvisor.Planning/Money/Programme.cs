@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Limits;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Weeding;
 
@@ -9,8 +10,6 @@ namespace WeedAdvisor.Planning.Money;
 /// <param name="IsCapped">Whether a limit of the record ends it before the weeds do.</param>
 public sealed record Programme(ImmutableArray<int> Weeks, bool IsCapped)
 {
-    // NIST SP 811: 1 lb = 0.45359237 kg, 1 acre = 4046.8564224 m².
-    private const decimal KgPerHaOfLbPerAcre = 0.45359237m / 0.40468564224m;
     private const decimal DaysInWeek = 7;
 
     /// <summary>Uses a year when the record gives neither a number nor an amount; three were usual (gilliam-1990).</summary>
@@ -52,7 +51,7 @@ public sealed record Programme(ImmutableArray<int> Weeks, bool IsCapped)
         decimal? uses = treatment.UsesPerYear;
         decimal[] rates = [.. treatment.Rates.Select(rate => rate.AiLbPerAcre?.Middle).OfType<decimal>()];
         if (treatment.YearlyLimitKgAiHa is { } limit && rates.Length > 0 && rates.Average() is > 0 and { } rate)
-            uses = Math.Min(uses ?? decimal.MaxValue, limit / (rate * KgPerHaOfLbPerAcre));
+            uses = Math.Min(uses ?? decimal.MaxValue, limit / (rate * ActiveAmounts.KgPerHaInLbPerAcre));
         return (int)Math.Clamp(Math.Floor(uses ?? UsesWhenNotKnown), 1, WeedTraits.WeeksInYear);
     }
 }

@@ -14,7 +14,7 @@ public sealed class SeasonNumbers
     /// <summary>The ids that the plan needs.</summary>
     public static ImmutableArray<string> Needed { get; } =
     [
-        StatedHolds, FlushStarts, FlushEnds, RestStarts, Established, Rounds, UnknownInterval, UnknownUses, BetweenAny,
+        StatedHolds, FlushStarts, FlushEnds, RestStarts, Established, Rounds, UnknownInterval, BetweenAny,
         MostApplications, ControlLeft, PlantsHurt, Seen, Seeding, BlownIn,
     ];
 
@@ -25,7 +25,6 @@ public sealed class SeasonNumbers
     internal const string Established = "established-weeks-after-potting";
     internal const string Rounds = "rounds-weeks";
     internal const string UnknownInterval = "interval-weeks-when-unknown";
-    internal const string UnknownUses = "uses-a-year-when-unknown";
     internal const string BetweenAny = "weeks-between-any-two";
     internal const string MostApplications = "applications-a-year-at-most";
     internal const string ControlLeft = "control-left-percent-at-end-of-residual";

@@ -27,6 +27,9 @@ internal sealed class CandidateList(
     private const string FinishedPot = "finished-pot";
     private const decimal Pots = 1000;
 
+    // Limits are printed in kilograms to two places, turned from pounds.
+    private const decimal RoundingKgPerHa = 0.005m;
+
     private SeasonNumbers Numbers => basis.Numbers;
 
     /// <summary>The candidate of a treatment; null when it has no cost or helps against no weed of the plan.</summary>
@@ -70,16 +73,16 @@ internal sealed class CandidateList(
         MaxUsesPerYear = UsesPerYear(treatment),
     };
 
-    /// <summary>Uses a year that the record allows; the assumption where neither it nor a limit on its actives says so.</summary>
-    public int? UsesPerYear(Treatment treatment)
+    // The product's own limits; those of its actives are rows of the problem.
+    private static int? UsesPerYear(Treatment treatment)
     {
-        if (treatment.UsesPerYear is { } uses)
-            return (int)decimal.Floor(uses);
-        if (treatment.YearlyLimitKgAiHa is { } limit && TotalKgPerHa(treatment) is { } dose and > 0)
-            return (int)decimal.Floor((limit + ActiveDoses.RoundingKgPerHa) / dose);
-        return LimitCheck.IsLimitKnown(treatment, knowledge) ? null : Numbers.Whole(SeasonNumbers.UnknownUses);
+        int? uses = treatment.UsesPerYear is { } times ? (int)decimal.Floor(times) : null;
+        return treatment.YearlyLimitKgAiHa is { } limit && ActiveAmounts.Published(treatment)?.Most is { } dose and > 0
+            ? Math.Min(uses ?? int.MaxValue, (int)decimal.Floor((limit + RoundingKgPerHa) / dose))
+            : uses;
     }
 
+    // The longest interval of the product and its actives holds between it and every other product that shares one.
     private int WeeksBetween(Treatment treatment) => LimitCheck.IntervalDays(treatment, knowledge) is { } days
         ? (int)decimal.Ceiling(days / DaysInWeek)
         : Numbers.Whole(SeasonNumbers.UnknownInterval);
@@ -98,13 +101,7 @@ internal sealed class CandidateList(
     private double FullControl(Treatment treatment, Weed weed) =>
         TreatmentControl.PercentOf(treatment, weed, knowledge, escapes) is { } percent ? (double)percent.Middle / 100 : 0;
 
-    private ImmutableArray<ActiveDose> Doses(Treatment treatment) =>
-    [
-        .. treatment.Actives.Select(active => new ActiveDose(active.Name, ActiveDoses.KgPerHa(treatment, active) ?? 0)),
-        .. ProblemLimits.Counted(treatment, knowledge),
-    ];
-
-    private static decimal? TotalKgPerHa(Treatment treatment) => ActiveDoses.TotalKgPerHa(treatment);
+    private ImmutableArray<ActiveDose> Doses(Treatment treatment) => ProblemLimits.DosesOf(treatment, knowledge);
 
     // Where the scheme gives no group, or says only that it does not know one, the active itself stands for its site of action.
     private static ImmutableArray<string> Sites(Treatment treatment) =>

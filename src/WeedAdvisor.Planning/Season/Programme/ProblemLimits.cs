@@ -11,9 +11,6 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <summary>The limits of a problem: rotation, distance, and what a year may see of an active over all products.</summary>
 internal static class ProblemLimits
 {
-    // The search counts kilograms; a limit on uses is a limit on a made-up active of which each use brings one.
-    private const string Uses = " (uses)";
-
     /// <summary>The limits.</summary>
     public static SeasonLimits Of(
         VisitArea area,
@@ -21,45 +18,60 @@ internal static class ProblemLimits
         SeasonYear year,
         ImmutableArray<Treatment> treatments,
         SeasonNumbers numbers,
-        KnowledgeBase knowledge)
-    {
-        HashSet<string> held = [.. treatments.SelectMany(treatment => treatment.Actives).Select(active => active.Name)];
-        return new SeasonLimits
+        KnowledgeBase knowledge) => new()
         {
-            Yearly = [.. knowledge.ActiveLimits.Values.Where(limit => held.Contains(limit.Active)).SelectMany(Figures)],
+            Yearly =
+            [
+                .. treatments.SelectMany(treatment => LimitsOf(treatment, knowledge))
+                    .GroupBy(RowOf, StringComparer.Ordinal)
+                    .Select(row => row.MinBy(limit => limit.Most)!)
+                    .Select(limit => new Search.ActiveLimit(RowOf(limit), limit.Allowed, Before(limit, area, year, knowledge))),
+            ],
             MaxRunOfSite = request.RunOfSite,
             MaxShareOfSite = request.ShareOfSite,
             MinWeeksBetweenAny = Math.Max(1, numbers.Whole(SeasonNumbers.BetweenAny)),
         };
 
-        IEnumerable<Search.ActiveLimit> Figures(Knowledge.Records.ActiveLimit limit)
-        {
-            (int usesBefore, decimal kgBefore) = LimitCheck.Before(limit, year.From.AddDays(-1), area.Past ?? [], knowledge);
-            if (limit.KgAiHaPerYear is { } kg)
-                yield return new(NameOf(limit), kg + ActiveDoses.RoundingKgPerHa, kgBefore);
-            if (limit.UsesPerYear is { } uses)
-                yield return new(limit.Active + Uses, uses, usesBefore);
-        }
-    }
+    /// <summary>
+    /// What one use of a treatment counts against each limit of its actives: the highest published rate, or one use. A use
+    /// that nobody can count fills the year. An active without a limit counts nothing and still holds intervals.
+    /// </summary>
+    public static ImmutableArray<ActiveDose> DosesOf(Treatment treatment, KnowledgeBase knowledge) =>
+    [
+        .. OfActives(treatment, knowledge)
+            .Select(limit => new ActiveDose(RowOf(limit), DoseOf(limit, treatment)))
+            .Concat(treatment.Actives.Select(active => new ActiveDose(active.Name, 0)))
+            .DistinctBy(dose => dose.Active, StringComparer.Ordinal),
+    ];
 
-    /// <summary>The doses of a treatment that count against limits on uses, and on the amount in one form.</summary>
-    public static IEnumerable<ActiveDose> Counted(Treatment treatment, KnowledgeBase knowledge)
-    {
-        foreach (Active active in treatment.Actives)
-        {
-            Knowledge.Records.ActiveLimit[] limits =
-                [.. knowledge.ActiveLimits.Values.Where(limit => limit.Active == active.Name)];
-            if (limits.Any(limit => limit.UsesPerYear is not null))
-                yield return new ActiveDose(active.Name + Uses, 1);
-            foreach (Knowledge.Records.ActiveLimit limit in limits.Where(limit => limit is { Form: not null, KgAiHaPerYear: not null }))
-            {
-                if (limit.IsOn(treatment))
-                    yield return new ActiveDose(NameOf(limit), ActiveDoses.KgPerHa(treatment, active) ?? 0);
-            }
-        }
-    }
+    // All limits of an active count all products that hold it, also those that its own label frees.
+    private static IEnumerable<YearlyLimit> OfActives(Treatment treatment, KnowledgeBase knowledge) =>
+        knowledge.Treatments.Values
+            .Where(other => other.Actives.Any(active => treatment.Actives.Any(own => own.Name == active.Name)))
+            .SelectMany(other => LimitsOf(other, knowledge))
+            .Where(limit => treatment.Actives.Any(active => active.Name == limit.Active))
+            .Where(limit => limit.Form is null || limit.Form == treatment.Form)
+            .GroupBy(RowOf, StringComparer.Ordinal)
+            .Select(row => row.MaxBy(limit => limit.Most)!);
 
-    // A limit on one form is one of a made-up active that only that form brings.
-    private static string NameOf(Knowledge.Records.ActiveLimit limit) =>
-        limit.Form is { } form ? $"{limit.Active} ({form})" : limit.Active;
+    private static IEnumerable<YearlyLimit> LimitsOf(Treatment treatment, KnowledgeBase knowledge) =>
+        LimitTable.Of(knowledge).YearlyOf(treatment).Where(limit => limit.Active is not null);
+
+    private static decimal DoseOf(YearlyLimit limit, Treatment treatment) => limit.Kind == LimitKind.Uses
+        ? 1
+        : ActiveAmounts.Published(treatment, limit.Active!)?.Most ?? limit.Allowed;
+
+    private static decimal Before(YearlyLimit limit, VisitArea area, SeasonYear year, KnowledgeBase knowledge) =>
+        LimitCheck.MostBefore(limit, area.Past ?? [], year.From, knowledge) ?? limit.Allowed;
+
+    // The search counts kilograms of a name: a limit on uses is one on a made-up active of which each use brings one.
+    private static string RowOf(YearlyLimit limit) => string.Join(
+        ' ',
+        new[]
+        {
+            limit.Active,
+            limit.Form,
+            limit.Kind == LimitKind.Uses ? "(uses)" : "",
+            limit.IsStandIn ? "(one full use)" : "",
+        }.Where(part => !string.IsNullOrEmpty(part)));
 }

@@ -34,7 +34,7 @@ internal static class SeasonAssumptions
                 $"The rules keep {gaps.Key} away for a time: {string.Join("; ", gaps.Select(gap => Text($"{gap.Weeks} weeks after {knowledge.Treatments[gap.Before].Name}")))}.");
         }
 
-        yield return "All that went on in the year before counts against yearly limits to the end of the plan, at the highest published rate.";
+        yield return "All that went on in the year before counts against yearly limits to the end of the plan, at the rate told or else the highest published.";
         DateOnly before = season.Year.From.AddDays(-1);
         if (season.Through.CoveringAfter(before) is { } on)
             yield return Text($"Film goes on on {on:yyyy-MM-dd}, and on the same day every year.");
@@ -47,12 +47,16 @@ internal static class SeasonAssumptions
                 $"No interval is known for {string.Join("; ", unknown)}: {numbers[SeasonNumbers.UnknownInterval]:0} weeks were taken.");
         }
 
-        string[] unlimited = [.. season.Treatments.Where(treatment => !LimitCheck.IsLimitKnown(treatment, knowledge)).Select(treatment => treatment.Name)];
+        string[] unlimited =
+        [
+            .. season.Treatments.SelectMany(treatment => LimitTable.Of(knowledge).YearlyOf(treatment))
+                .Where(limit => limit.IsStandIn)
+                .Select(limit => limit.Active!)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
+        ];
         if (unlimited.Length > 0)
-        {
-            yield return Text(
-                $"No yearly limit is known for {string.Join("; ", unlimited)}: {numbers[SeasonNumbers.UnknownUses]:0} uses were taken.");
-        }
+            yield return $"No yearly limit is known for {string.Join("; ", unlimited)}: one full use was taken. Ask the label.";
 
         yield return Text(
             $"Hands cost {season.Labour.WageUsdPerHour:0.##} US dollars an hour and weed every {season.Labour.RoundsWeeks} weeks; how many weeds come up is a working value (docs/weeding-model.md).");

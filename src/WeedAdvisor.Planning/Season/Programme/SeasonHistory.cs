@@ -18,7 +18,7 @@ internal sealed class SeasonHistory(VisitArea area, SeasonYear year, CandidateLi
     private ImmutableArray<(DateOnly Day, Treatment Treatment)> Within { get; } =
     [
         .. (area.Past ?? [])
-            .Where(past => past.Date is { } day && day < year.From && day >= year.From.AddDays(-DaysInYear))
+            .Where(past => past.Date is { } day && day <= year.From && day >= year.From.AddDays(-DaysInYear))
             .Where(past => knowledge.RecordOf(past) is not null)
             .Select(past => (past.Date!.Value, knowledge.RecordOf(past)!))
             .OrderBy(past => past.Value)

@@ -161,8 +161,13 @@ public sealed class SeasonPlannerTests
             foreach (SeasonApplication late in plan.Applications.Skip(i + 1))
             {
                 Treatment first = Years.Knowledge.Treatments[early.Name], second = Years.Knowledge.Treatments[late.Name];
-                if (first.Actives.Select(active => active.Name).Intersect(second.Actives.Select(active => active.Name)).Any())
-                    Assert.True((late.Week - early.Week) * 7 >= Math.Max(first.RepeatAfterDays ?? 0, second.RepeatAfterDays ?? 0));
+                string[] shared = [.. first.Actives.Select(active => active.Name).Intersect(second.Actives.Select(active => active.Name))];
+                if (shared.Length == 0)
+                    continue;
+                decimal ofActives = Years.Knowledge.ActiveLimits.Values
+                    .Where(limit => shared.Contains(limit.Active)).Max(limit => limit.IntervalDays) ?? 0;
+                decimal days = Math.Max(ofActives, Math.Max(first.RepeatAfterDays ?? 0, second.RepeatAfterDays ?? 0));
+                Assert.True((late.Week - early.Week) * 7 >= days, $"{early.Name}, {late.Name}");
             }
         }
     }

@@ -77,7 +77,7 @@ internal static class TreatmentRate
                 .. End(inputs),
                 "The published rate stands in for the label; the label may say less or nothing of this use.",
                 "Where strength and published figures differ, active ingredient is counted by the larger.",
-                "Earlier uses count at the highest published rate, because no rate is written down with them.",
+                "Earlier uses count at the rate told with them, and at the highest published one where none is.",
             ],
             Cautions = [.. Cautions(inputs.Site, treatment, active), .. year.Cautions, .. ProductCautions.All],
             Sources = [.. published.Sources.Concat(year.Sources).Distinct(StringComparer.Ordinal)],

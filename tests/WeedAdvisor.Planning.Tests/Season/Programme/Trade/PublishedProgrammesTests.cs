@@ -62,17 +62,62 @@ public sealed class PublishedProgrammesTests
 
     /// <summary>
     /// What a year may see of an active: prodiamine 1.5, oxadiazon 8 and S-metolachlor 4 lb ai/acre (NC State factsheets),
-    /// flumioxazin 0.75 (NC State factsheet of the granule), isoxaben 4 lb of product of 75 % (NC State factsheet).
+    /// flumioxazin 0.75 (NC State factsheet of the granule), isoxaben 4 lb of product of 75 % (NC State factsheet), simazine
+    /// 4 (Colorado State), oxyfluorfen sprays 2 (PNW handbook, field-grown stock), bentazon 2 and clethodim 68 fl oz of 0.97
+    /// lb/gal (PNW handbook, landscapes), glyphosate 10.6 as salt (PNW handbook, greenhouse floors), halosulfuron 2 oz of 75 %
+    /// (PNW handbook, cucurbits). From memory: dimethenamid-P 3, dithiopyr 1.5, trifluralin 12, glufosinate 4.5, indaziflam
+    /// two uses of 0.045; oryzalin and benfluralin 4 (400 lb of the granule a year, Colorado State; 1 % of each from memory).
     /// </summary>
     [Theory]
-    [InlineData("prodiamine", 1.5)]
-    [InlineData("oxadiazon", 8)]
-    [InlineData("S-metolachlor", 4)]
-    [InlineData("flumioxazin", 0.75)]
-    [InlineData("isoxaben", 3)]
-    public void Yearly_limits_are_the_published_ones(string active, decimal lbPerAcre) => Assert.Equal(
-        Math.Round(lbPerAcre * KgHaInLbAcre, 2),
-        Years.Knowledge.ActiveLimits.Values.Single(limit => limit.Active == active).KgAiHaPerYear);
+    [InlineData("prodiamine", 1.5, false)]
+    [InlineData("oxadiazon", 8, false)]
+    [InlineData("S-metolachlor", 4, false)]
+    [InlineData("flumioxazin", 0.75, false)]
+    [InlineData("isoxaben", 3, false)]
+    [InlineData("simazine", 4, false)]
+    [InlineData("oxyfluorfen", 2, false)]
+    [InlineData("bentazon", 2, false)]
+    [InlineData("clethodim", 68.0 / 128 * 0.97, false)]
+    [InlineData("glyphosate", 10.6, false)]
+    [InlineData("halosulfuron-methyl", 2.0 / 16 * 0.75, false)]
+    [InlineData("dimethenamid-P", 3, true)]
+    [InlineData("dithiopyr", 1.5, true)]
+    [InlineData("trifluralin", 12, true)]
+    [InlineData("glufosinate-ammonium", 4.5, true)]
+    [InlineData("indaziflam", 0.09, true)]
+    [InlineData("oryzalin", 4, true)]
+    [InlineData("benfluralin", 4, true)]
+    public void Yearly_limits_are_the_published_ones(string active, decimal lbPerAcre, bool isFromMemory)
+    {
+        Knowledge.Records.ActiveLimit limit = Assert.Single(
+            Years.Knowledge.ActiveLimits.Values, limit => limit.Active == active && limit.KgAiHaPerYear is not null);
+        Assert.Equal(Math.Round(lbPerAcre * KgHaInLbAcre, limit.KgAiHaPerYear!.Value.Scale), limit.KgAiHaPerYear);
+        Assert.Equal(isFromMemory, limit.Memory.Contains("yearly-limit-kg-ai-ha"));
+    }
+
+    /// <summary>
+    /// Uses: oxyfluorfen three (Neal 2005), simazine one (Colorado State), flumioxazin two (NC State), clethodim four (PNW
+    /// handbook, cucurbits). Days between two: isoxaben 60, oryzalin 90 (NC State), prodiamine 60 (US label of prodiamine on
+    /// fertiliser), bentazon 7 (PNW handbook), dimethenamid-P 35 (memory).
+    /// </summary>
+    [Fact]
+    public void Uses_and_intervals_of_actives_are_the_published_ones()
+    {
+        Assert.Equal(
+            ["clethodim 4", "flumioxazin 2", "oxyfluorfen 3", "simazine 1"],
+            Figures(limit => limit.UsesPerYear));
+        Assert.Equal(
+            ["bentazon 7", "dimethenamid-P 35", "isoxaben 60", "oryzalin 90", "prodiamine 60"],
+            Figures(limit => limit.IntervalDays));
+
+        static string[] Figures(Func<Knowledge.Records.ActiveLimit, decimal?> figure) =>
+        [
+            .. Years.Knowledge.ActiveLimits.Values
+                .Where(limit => figure(limit) is not null)
+                .Select(limit => FormattableString.Invariant($"{limit.Active} {figure(limit)}"))
+                .Order(StringComparer.Ordinal),
+        ];
+    }
 
     /// <summary>
     /// NC State factsheet of flumioxazin granules: 150 lb of product (0.375 lb ai) at once, 300 lb (0.75 lb ai) a year: two
