@@ -23,7 +23,10 @@ public sealed record AreaAdvice
     /// <summary>What was concluded about the area, certain ones first, then by certainty and id.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
-    /// <summary>Clear actions, best first; those that are clear unless a doubt holds come after those that are clear.</summary>
+    /// <summary>
+    /// Clear actions, best first; those that are clear unless a doubt holds come after those that are clear, and what does
+    /// not go on in today's weather comes last.
+    /// </summary>
     public required ImmutableArray<ClearAction> Clear { get; init; }
 
     /// <summary>Actions that something speaks for but that wait for an answer, in ordinal order of id.</summary>
@@ -83,6 +86,12 @@ public sealed record ClearAction
 
     /// <summary>The doubts that could still outweigh it; empty when it is clear.</summary>
     public ImmutableArray<Reason> Doubts { get; init; } = [];
+
+    /// <summary>Why it does not go on today, such as <c>wind</c>; empty when nothing is against it or nobody told the weather.</summary>
+    public ImmutableArray<string> NotToday { get; init; } = [];
+
+    /// <summary>What the day must be like, such as <c>below 29 C</c>; empty when the weather was told.</summary>
+    public ImmutableArray<string> Conditions { get; init; } = [];
 
     /// <summary>Its rank, from 1.</summary>
     public required int Rank { get; init; }

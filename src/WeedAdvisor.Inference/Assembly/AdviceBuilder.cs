@@ -63,6 +63,7 @@ internal sealed class AdviceBuilder
     private ClearAction ClearOf(ActionCase one, VisitArea area, DateOnly date)
     {
         CatalogueAction action = _knowledge.ActionOf(one.Action)!;
+        DayWeather day = DayWeather.Of(action, area, _knowledge);
         Effect effect = ExpectedEffect.Of(action, area.Weeds, _knowledge, EscapesOfArea.Of(area.Past, _knowledge));
         ImmutableArray<Reason> because =
         [
@@ -78,6 +79,8 @@ internal sealed class AdviceBuilder
             Status = one.Status,
             Unless = Unless(one),
             Doubts = one.Status == ActionStatus.Clear ? [] : [.. one.OpenDoubts.Order().Select(_reasons.Of)],
+            NotToday = day.NotToday,
+            Conditions = day.Conditions,
             Rank = 0,
             Certainty = one.Certainty,
             Effect = effect,

@@ -18,6 +18,8 @@ internal static class ClearJson
         json.WriteFigure("certainty", action.Certainty);
         WriteEffect(json, action.Effect);
         json.WriteString("when", action.When);
+        json.WriteTexts("notToday", action.NotToday);
+        json.WriteTexts("conditions", action.Conditions);
         WriteDates(json, dates);
         json.WriteFigure("costUsdPer1000Pots", action.CostUsd);
         json.WriteFigure("hoursPer1000Pots", action.Hours);

@@ -27,6 +27,7 @@ internal static class ActionBlock
         if (Costs.Text(action, basis) is { } cost)
             page.Write(Left, $"Cost: {cost}{(Costs.IsInvented(record) ? " (invented figures)" : "")}");
         DateLines.Write(page, Left, dates, day);
+        DayLine.Write(page, Left, action);
         WriteReasons(page, names, action);
         WriteCautions(page, names, day, action, record);
     }

@@ -13,6 +13,8 @@ public static class QuestionList
     /// <summary>Ids of the questions that every area is asked: without them no advice has a footing.</summary>
     public static ImmutableArray<string> Always { get; } = ["place", "cover", "stock", "weeds", "region"];
 
+    private const string WeatherToday = "weather-today";
+
     /// <summary>
     /// The questions that apply or may apply. One whose condition waits for a question not asked yet stays out until
     /// that one has been put.
@@ -76,6 +78,9 @@ public static class QuestionList
             AddQuestions(wanted, waiting.Needs);
         if (advice.NextQuestion is { } next)
             wanted.Add(next.Id);
+        // No rule asks for the weather, but it says which of the sprays that are clear go on today.
+        if (advice.Clear.Any(action => !action.Conditions.IsEmpty))
+            wanted.Add(WeatherToday);
 
         // A question that waits for another makes that one matter too; questions.yaml puts the other one first.
         foreach (Question question in knowledge.Questions.Reverse().Where(q => wanted.Contains(q.Id)))

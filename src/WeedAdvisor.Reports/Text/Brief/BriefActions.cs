@@ -67,6 +67,7 @@ internal static class BriefActions
         string?[] figures = [EffectText(style.Names, action.Effect, record), Costs.Text(action, basis)];
         page.Write(Left, Figures.Sentence(string.Join("; ", figures.Where(figure => figure is not null))));
         WriteDates(page, style, action);
+        DayLine.Write(page, Left, action);
     }
 
     private static void WriteDates(Page page, BriefStyle style, ClearAction action) =>
