@@ -8,7 +8,7 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Reports.Tests.Samples;
 
 /// <summary>An advice made by hand that holds every part a report can show.</summary>
-internal static class SampleAdvice
+internal static partial class SampleAdvice
 {
     public static DateOnly Day { get; } = new(2026, 4, 14);
 
