@@ -1,5 +1,6 @@
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Text.Brief;
 
 namespace WeedAdvisor.Reports.Text;
 
@@ -14,7 +15,7 @@ public static class UntilWords
     /// <param name="today">The day of the visit, whose year need not be said; null to say every year.</param>
     public static string From(Until until, DateOnly? today = null)
     {
-        string states = string.Join(" and ", until.States);
+        string states = Listing.And(until.States);
         if (until.From is not { } from)
             return states.Length == 0 ? "nobody can say yet from when" : states;
         string moment = $"from {(until.HasHour ? Hour(from, today) : Day(DateOnly.FromDateTime(from), today))}";

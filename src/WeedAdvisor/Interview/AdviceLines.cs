@@ -222,23 +222,30 @@ public sealed class AdviceLines
                 action.Status,
                 Severity: action.Deciding.IsEmpty ? action.Severity : BarGroups.SeverityOf(action.Deciding[0]),
                 Rule: action.Deciding.IsEmpty ? "" : action.Deciding[0].Judgement,
-                How: StatusWords.Of(action)))
+                End: StatusWords.EndOf(action)))
             .OrderByDescending(group => group.Key.Status)
             .ThenByDescending(group => group.Key.Severity)
             .ThenBy(group => group.Key.Rule, StringComparer.Ordinal);
+        bool isCounted = false;
         foreach (var group in groups)
         {
             bool prohibited = group.Key.Severity == Severity.Prohibited;
             string severity = StatusWords.Of(group.Key.Severity);
             // What is not yet and wanted stands above, with its day.
             bool named = _full || (prohibited && group.Key.Status != ActionStatus.NotYet);
-            string how = $"{group.Key.How}, {(named ? severity : $"{severity}: {group.Count()}")}";
-            Wrapped($"{Sentence(group.Key.Rule)} ({how})", "x ", prohibited ? LineTone.Warning : LineTone.Plain);
+            isCounted |= !named;
+            string?[] how =
+            [
+                ActionStatuses.Text(group.Key.Status),
+                group.Key.End.Length > 0 ? group.Key.End : null,
+                named ? severity : $"{severity}: {group.Count()}",
+            ];
+            Wrapped($"{Sentence(group.Key.Rule)} ({string.Join(", ", how.OfType<string>())})", "x ", prohibited ? LineTone.Warning : LineTone.Plain);
             foreach (BarredAction action in group.Where(_ => named))
                 Action(action.Action, "    ", "    ");
         }
 
-        if (!_full)
+        if (isCounted)
             Wrapped("What does not suit, or not yet, is only counted; Space names it.", "  ", LineTone.Quiet);
     }
 
