@@ -97,8 +97,8 @@ public sealed class TextReportTests
     [Fact]
     public void What_is_due_at_once_is_due_today()
     {
-        string text = Text(SampleAdvice.FullArea with { Clear = [SampleAdvice.Pull] });
-        Assert.Contains("today: Liverwort is about to seed, or already does", text, StringComparison.Ordinal);
+        string text = Text(SampleAdvice.Seeding(SampleAdvice.FullArea) with { Clear = [SampleAdvice.Pull] });
+        Assert.Contains("today: Liverwort is about to shed spores or splash cups, or already does", text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -40,7 +40,8 @@ public static class ActiveDoses
             return (LeastKgPerHa(record, active), most);
         decimal? told = record.Rates
             .Where(published => published.Unit == use.RateUnit && published.Product is { High: > 0 } && published.AiLbPerAcre is not null)
-            .Max(published => rate * published.AiLbPerAcre!.Value.High / published.Product!.Value.High * KgPerHaInLbPerAcre);
+            .Select(published => rate * published.AiLbPerAcre!.Value.High / published.Product!.Value.High * KgPerHaInLbPerAcre)
+            .Max(kgPerHa => (decimal?)kgPerHa);
         return told is { } kg
             ? (kg * LeastShare(record, active), kg * Share(record, active))
             : (LeastKgPerHa(record, active), most);

@@ -154,6 +154,10 @@ internal static partial class SampleAdvice
     private static string ManyWeeds =>
         string.Join(", ", Enumerable.Range(1, 9).Select(n => $"a-weed-{n}").Append("liverwort"));
 
+    /// <summary>The same with the liverwort shedding its spores.</summary>
+    public static AreaAdvice Seeding(AreaAdvice advice) =>
+        advice with { Area = advice.Area with { Weeds = [new WeedSeen("liverwort", "seeding", 20m)] } };
+
     /// <summary>A weeding that is clear.</summary>
     public static ClearAction Pull => Mulch with { Action = "pull-by-hand", When = "now" };
 
