@@ -49,6 +49,7 @@ public static class TextReport
         foreach (AreaAdvice area in advice.Areas)
         {
             AreaHead.Write(page, names, area.Area);
+            KeepOutSection.Write(page, names, area, advice.Visit.Date);
             QuestionSection.Write(page, area);
             ActionSection.Write(page, names, advice.Visit.Date, area);
             if (Safety.NamesTreatment(area, knowledge))
@@ -56,7 +57,9 @@ public static class TextReport
             FindingSection.Write(page, area);
             FindingSection.WriteCautions(page, area);
             WaitingSection.Write(page, names, area);
-            BarredSection.Write(page, names, area);
+            PossibleSection.Write(page, names, area, advice.Visit.Date);
+            BarredSection.Write(page, names, area, advice.Visit.Date);
+            NotAdvisedSection.Write(page, names, area);
             FindingSection.WriteConflicts(page, names, area);
             FindingSection.WriteGaps(page, area);
         }

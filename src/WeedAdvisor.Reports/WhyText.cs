@@ -23,7 +23,7 @@ public static class WhyText
         page.Gap();
         page.Write(0, action.What);
         page.Gap();
-        page.Write(0, $"Here it is {Standing(area, action.Id)}");
+        page.Write(0, $"Here: {Standing(names, area, action.Id, advice.Visit.Date)}");
         if (area.Clear.Any(clear => clear.Action == action.Id))
             DateLines.Write(page, 0, names.Dates(action.Id, area.Area, advice.Visit.Date), advice.Visit.Date);
         WriteNeeds(page, names, area, action.Id);
@@ -35,25 +35,28 @@ public static class WhyText
         return page.ToString();
     }
 
-    private static string Standing(AreaAdvice area, string action)
+    private static string Standing(Names names, AreaAdvice area, string action, DateOnly day)
     {
+        string status = StatusWords.Of(area, action, names.NeedInShort, day);
         if (area.Clear.FirstOrDefault(clear => clear.Action == action) is { } clear)
-            return $"clear, rank {clear.Rank}. {Figures.Merit(clear)}.";
-        if (area.Barred.FirstOrDefault(barred => barred.Action == action) is { } barred)
-            return barred.Severity == Severity.Prohibited ? "barred: prohibited." : "barred: unsuitable.";
-        if (area.Waiting.Any(waiting => waiting.Action == action))
-            return "waiting for an answer.";
-        return area.Conclusions.Any(reason => reason.Action == action && IsSupport(reason))
-            ? "not advised: what speaks against it weighs more."
-            : "not advised: no rule speaks for it.";
+            return $"{status}, rank {clear.Rank}. {Figures.Merit(clear)}.";
+        return area.Barred.FirstOrDefault(barred => barred.Action == action) is { } barred
+            ? $"{status}, {StatusWords.Of(barred.Severity)}."
+            : $"{status}.";
     }
 
     private static void WriteNeeds(Page page, Names names, AreaAdvice area, string action)
     {
-        if (area.Waiting.FirstOrDefault(waiting => waiting.Action == action) is not { } waiting)
-            return;
-        page.Heading("It becomes clear, or barred, once this is known");
-        foreach (Need need in waiting.Needs)
+        if (area.Waiting.FirstOrDefault(waiting => waiting.Action == action) is { } waiting)
+            WriteNeeds(page, names, "It becomes clear, or barred, once this is known", waiting.Needs);
+        if (area.Clear.FirstOrDefault(clear => clear.Action == action) is { Unless.IsEmpty: false } clear)
+            WriteNeeds(page, names, "Clear unless this tells otherwise", clear.Unless);
+    }
+
+    private static void WriteNeeds(Page page, Names names, string title, ImmutableArray<Need> needs)
+    {
+        page.Heading(title);
+        foreach (Need need in needs)
             page.Write(2, "- ", names.Need(need));
     }
 

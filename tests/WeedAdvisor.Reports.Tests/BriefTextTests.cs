@@ -1,4 +1,3 @@
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Tests.Samples;
@@ -62,17 +61,12 @@ public sealed class BriefTextTests
     [Fact]
     public void A_practice_is_explained_once_in_a_report()
     {
-        AreaAdvice full = SampleAdvice.FullArea;
-        AreaAdvice first = full with
-        {
-            Area = full.Area with { Weeds = [new WeedSeen("bittercress", "flowering", 5)] },
-            Clear = [SampleAdvice.Pull],
-        };
+        AreaAdvice first = SampleAdvice.Seeding(SampleAdvice.FullArea) with { Clear = [SampleAdvice.Pull] };
         AreaAdvice second = first with { Area = first.Area with { Id = "yard", Name = "Yard" } };
         string text = Text(SampleAdvice.Of(first, second));
         Assert.Equal(1, Count(text, "Do it with care"));
         Assert.Equal(1, Count(text, "Pull the weeds by hand (0.35): see Mist house\n"));
-        Assert.Equal(2, Count(text, "today: Bittercress is about to seed"));
+        Assert.Equal(2, Count(text, "today: Liverwort is about to shed spores"));
     }
 
     [Fact]

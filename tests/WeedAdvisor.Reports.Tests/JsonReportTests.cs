@@ -27,19 +27,20 @@ public sealed class JsonReportTests
         HasKeys(root.GetProperty("visit"), "id", "date", "title", "nursery");
         JsonElement area = root.GetProperty("areas")[0];
         HasKeys(
-            area, "id", "name", "findings", "clear", "waiting", "barred", "conflicts", "cautions", "gaps", "nextQuestion");
+            area, "id", "name", "keepOut", "findings", "clear", "waiting", "barred", "notAdvised", "becomesPossible",
+            "conflicts", "cautions", "gaps", "nextQuestion");
         HasKeys(First(area, "findings"), "id", "text", "certainty", "certain", "because");
         HasKeys(
             First(area, "clear"),
-            "action", "name", "kind", "rank", "merit", "certainty", "effect", "when", "dates", "costUsdPer1000Pots",
+            "action", "name", "kind", "status", "unless", "rank", "merit", "certainty", "effect", "when", "dates", "costUsdPer1000Pots",
             "hoursPer1000Pots", "because", "cautions", "fromMemory", "sources");
         HasKeys(First(area, "clear").GetProperty("effect"), "reduction", "counted", "parts");
         HasKeys(
             First(area, "clear").GetProperty("dates"),
             "earliest", "earliestBecause", "latest", "latestBecause", "lookAgain");
         HasKeys(First(First(area, "clear"), "because"), "judgement", "text", "certainty", "certain", "sources");
-        HasKeys(First(area, "waiting"), "action", "needs", "because");
-        HasKeys(First(area, "barred"), "action", "severity", "because", "sources");
+        HasKeys(First(area, "waiting"), "action", "status", "needs", "because");
+        HasKeys(First(area, "barred"), "action", "status", "severity", "until", "otherWays", "because", "sources");
         HasKeys(First(area, "conflicts"), "action", "for", "against");
         HasKeys(First(area, "cautions"), "text", "certain", "because");
         HasKeys(First(area, "gaps"), "kind", "subject", "text");

@@ -1,4 +1,3 @@
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Tests.Samples;
@@ -62,8 +61,8 @@ public sealed class TextReportTests
 
     [Fact]
     public void Prohibited_stands_before_unsuitable() => Assert.True(
-        Text(SampleAdvice.FullArea).IndexOf("Prohibited:", StringComparison.Ordinal)
-        < Text(SampleAdvice.FullArea).IndexOf("Unsuitable:", StringComparison.Ordinal));
+        Text(SampleAdvice.FullArea).IndexOf("Never, prohibited:", StringComparison.Ordinal)
+        < Text(SampleAdvice.FullArea).IndexOf("Never, unsuitable:", StringComparison.Ordinal));
 
     [Fact]
     public void Values_older_than_a_year_are_called_out()
@@ -98,13 +97,8 @@ public sealed class TextReportTests
     [Fact]
     public void What_is_due_at_once_is_due_today()
     {
-        AreaAdvice full = SampleAdvice.FullArea;
-        string text = Text(full with
-        {
-            Area = full.Area with { Weeds = [new WeedSeen("bittercress", "flowering", 5)] },
-            Clear = [SampleAdvice.Pull],
-        });
-        Assert.Contains("today: Bittercress is about to seed, or already does", text, StringComparison.Ordinal);
+        string text = Text(SampleAdvice.Seeding(SampleAdvice.FullArea) with { Clear = [SampleAdvice.Pull] });
+        Assert.Contains("today: Liverwort is about to shed spores or splash cups, or already does", text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -23,6 +23,9 @@ public sealed record AreaAdvice
     /// <summary>What was concluded about the area, certain ones first, then by certainty and id.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
+    /// <summary>What keeps people out, or may do so; null when nothing does.</summary>
+    public KeepOut? KeepOut { get; init; }
+
     /// <summary>
     /// Clear actions, best first; those that are clear unless a doubt holds come after those that are clear, and what does
     /// not go on in today's weather comes last.
@@ -49,6 +52,13 @@ public sealed record AreaAdvice
 
     /// <summary>The question to ask next; null when no answer could change the advice.</summary>
     public required NextQuestion? NextQuestion { get; init; }
+
+    /// <summary>How an action stands here.</summary>
+    public ActionStatus StatusOf(string action) =>
+        Clear.FirstOrDefault(one => one.Action == action) is { } clear ? clear.Status
+        : Barred.FirstOrDefault(one => one.Action == action) is { } barred ? barred.Status
+        : Waiting.Any(one => one.Action == action) ? ActionStatus.Waits
+        : ActionStatus.NotAdvised;
 
     /// <summary>Everything that was concluded, certain or possible, in ordinal order of judgement and match.</summary>
     public ImmutableArray<Reason> Conclusions
@@ -174,14 +184,23 @@ public sealed record BarredAction(
     /// <summary><see cref="ActionStatus.Never"/>, <see cref="ActionStatus.NotYet"/> or <see cref="ActionStatus.NotThisWay"/>.</summary>
     public ActionStatus Status { get; init; } = ActionStatus.Never;
 
+    /// <summary>
+    /// The bars that make its status, the one that counts most first: those that never end for never, the wrong way for not
+    /// this way, the last to end for not yet.
+    /// </summary>
+    public ImmutableArray<Reason> Deciding { get; init; } = Because;
+
     /// <summary>What ends it; null unless it is not yet.</summary>
     public Until? Until { get; init; }
 
     /// <summary>Other ways in which the product may be put on, in plain words; empty unless it is not this way.</summary>
     public ImmutableArray<string> OtherWays { get; init; } = [];
 
-    /// <summary>Whether something speaks for it, or may: only then is it worth waiting for.</summary>
-    public bool IsWanted { get; init; } = true;
+    /// <summary>How it will stand once its bars have ended, as far as is known today: clear, clear unless, waits or not advised.</summary>
+    public ActionStatus After { get; init; } = ActionStatus.NotAdvised;
+
+    /// <summary>Whether more speaks for it than against it, or may: only then is it worth waiting for.</summary>
+    public bool IsWanted => After != ActionStatus.NotAdvised;
 }
 
 /// <summary>An action that is neither barred nor waiting nor clear.</summary>

@@ -55,13 +55,10 @@ internal sealed class ActionCase
     public List<Conclusion> Cautions { get; } = [];
 
     /// <summary>How it stands.</summary>
-    public ActionStatus Status =>
-        CertainBars.Any() ? StatusOfBars()
-        : Bars.Count > 0 && Supports.Count > 0 ? ActionStatus.Waits
-        : !Supports.Exists(IsSure) ? Supports.Count > 0 ? ActionStatus.Waits : ActionStatus.NotAdvised
-        : Certainty <= Nothing ? ActionStatus.NotAdvised
-        : LeastCertainty <= Nothing ? ActionStatus.ClearUnless
-        : ActionStatus.Clear;
+    public ActionStatus Status => CertainBars.Any() ? StatusOfBars() : StatusOf(Bars);
+
+    /// <summary>How it will stand once every bar that ends has ended: only bars that may still come up count.</summary>
+    public ActionStatus After => StatusOf([.. Bars.Where(bar => !bar.IsCertain)]);
 
     /// <summary>A bar holds.</summary>
     public bool IsBarred => CertainBars.Any();
@@ -88,12 +85,17 @@ internal sealed class ActionCase
 
     private static bool IsSure(Conclusion conclusion) => conclusion.IsCertain;
 
-    private static Lift LiftOf(Conclusion bar) => ((Consequence.Bar)bar.Judgement.Then).Lift;
+    private ActionStatus StatusOf(List<Conclusion> possibleBars) =>
+        possibleBars.Count > 0 && Supports.Count > 0 ? ActionStatus.Waits
+        : !Supports.Exists(IsSure) ? Supports.Count > 0 ? ActionStatus.Waits : ActionStatus.NotAdvised
+        : Certainty <= Nothing ? ActionStatus.NotAdvised
+        : LeastCertainty <= Nothing ? ActionStatus.ClearUnless
+        : ActionStatus.Clear;
 
     // One bar that never ends is enough; another way helps only where nothing but the way is wrong.
     private ActionStatus StatusOfBars()
     {
-        Lift[] lifts = [.. CertainBars.Select(LiftOf)];
+        Lift[] lifts = [.. CertainBars.Select(Lifts.Of)];
         return lifts.Any(lift => lift is Lift.Never) ? ActionStatus.Never
             : lifts.Any(lift => lift is Lift.OtherWay) ? ActionStatus.NotThisWay
             : ActionStatus.NotYet;

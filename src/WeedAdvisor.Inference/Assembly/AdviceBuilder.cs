@@ -16,6 +16,7 @@ internal sealed class AdviceBuilder
 {
     private readonly Reasons _reasons;
     private readonly Lifts _lifts;
+    private readonly KeepOuts _keepOuts;
     private readonly QuestionChoice _questions;
     private readonly KnowledgeBase _knowledge;
 
@@ -25,6 +26,7 @@ internal sealed class AdviceBuilder
         _knowledge = knowledge;
         _reasons = new Reasons(knowledge);
         _lifts = new Lifts(_reasons);
+        _keepOuts = new KeepOuts(_reasons, _lifts, knowledge);
         _questions = new QuestionChoice(knowledge);
     }
 
@@ -47,6 +49,7 @@ internal sealed class AdviceBuilder
         return new AreaAdvice
         {
             Area = area,
+            KeepOut = _keepOuts.Of(cases, area, date),
             Findings = FindingsIn(conclusions),
             Clear = clear,
             Waiting = [.. cases.Where(one => one.Status == ActionStatus.Waits).Select(WaitingOf)],
@@ -148,11 +151,19 @@ internal sealed class AdviceBuilder
             Keys(bars.SelectMany(bar => bar.Judgement.Sources).Concat(_knowledge.ActionOf(one.Action)!.Sources)))
         {
             Status = one.Status,
+            Deciding = [.. Deciding(one.Status, bars, date).Select(_reasons.Of)],
             Until = one.Status == ActionStatus.NotYet ? _lifts.UntilOf(bars, date) : null,
             OtherWays = one.Status == ActionStatus.NotThisWay ? _lifts.OtherWaysOf(bars) : [],
-            IsWanted = one.Supports.Count > 0,
+            After = one.After,
         };
     }
+
+    private static IEnumerable<Conclusion> Deciding(ActionStatus status, Conclusion[] bars, DateOnly date) => status switch
+    {
+        ActionStatus.Never => bars.Where(bar => Lifts.Of(bar) is Lift.Never),
+        ActionStatus.NotThisWay => bars.Where(bar => Lifts.Of(bar) is Lift.OtherWay),
+        _ => Lifts.LastFirst(bars, date),
+    };
 
     private static Severity SeverityOf(Conclusion bar) => ((Consequence.Bar)bar.Judgement.Then).Severity;
 

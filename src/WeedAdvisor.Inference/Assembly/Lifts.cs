@@ -30,17 +30,22 @@ internal sealed class Lifts(Reasons reasons)
     /// <summary>The other ways that bars leave, each once.</summary>
     public ImmutableArray<string> OtherWaysOf(IEnumerable<Conclusion> bars) =>
     [
-        .. bars.Select(bar => LiftOf(bar) is Lift.OtherWay way ? reasons.Fill(way.Text, bar) : null)
+        .. bars.Select(bar => Of(bar) is Lift.OtherWay way ? reasons.Fill(way.Text, bar) : null)
             .OfType<string>()
             .Distinct(StringComparer.Ordinal),
     ];
 
-    private static Lift LiftOf(Conclusion bar) => ((Consequence.Bar)bar.Judgement.Then).Lift;
+    /// <summary>Bars that all end, the last to end first; those that wait for a state come last.</summary>
+    public static IEnumerable<Conclusion> LastFirst(IEnumerable<Conclusion> bars, DateOnly date) =>
+        bars.OrderByDescending(bar => MomentOf(bar, date) ?? DateTime.MinValue);
+
+    /// <summary>What ends a bar.</summary>
+    public static Lift Of(Conclusion bar) => ((Consequence.Bar)bar.Judgement.Then).Lift;
 
     private static DateTime? MomentOf(Conclusion bar, DateOnly date)
     {
         DateTime start = date.ToDateTime(TimeOnly.MinValue);
-        return LiftOf(bar) switch
+        return Of(bar) switch
         {
             Lift.Hours hours when Number(bar, hours.Left) is { } left => start.AddHours((double)left),
             Lift.Days days when (days.Number ?? Number(bar, days.To)) is { } to && Number(bar, days.From) is { } now =>
@@ -49,7 +54,7 @@ internal sealed class Lifts(Reasons reasons)
         };
     }
 
-    private string? StateOf(Conclusion bar) => LiftOf(bar) is Lift.State state ? reasons.Fill(state.Text, bar) : null;
+    private string? StateOf(Conclusion bar) => Of(bar) is Lift.State state ? reasons.Fill(state.Text, bar) : null;
 
     // Without a name it is counted from nought.
     private static decimal? Number(Conclusion bar, string? variable) =>

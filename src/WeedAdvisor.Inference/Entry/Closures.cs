@@ -19,16 +19,16 @@ public static class Closures
     [
         .. OfArea(area, area.Area, null, knowledge)
             .Concat(area.Others.SelectMany(other => OfArea(area, other, Roof.Of(area.Area, other, knowledge), knowledge)))
-            .Concat(Untold(area))
+            .Concat(Untold(area, area.Area, null))
+            .Concat(area.Others.SelectMany(other => Untold(area, other, Roof.Of(area.Area, other, knowledge))))
             .OrderByDescending(closure => closure.HoursLeft ?? decimal.MaxValue)
             .ThenByDescending(closure => closure.IsHere)
             .ThenBy(closure => closure.Name, StringComparer.Ordinal),
     ];
 
-    /// <summary>Whether something that was put on lately, and is not among the earlier uses, may keep people out.</summary>
-    public static bool IsUntold(AreaCase area) =>
-        LatelyOf(area.Area) == "yes"
-        && !(area.Area.Past ?? []).Any(use => use.Date is null || use.Date >= area.Date.AddDays(-DaysLately));
+    // Something was put on lately, and it is not among the earlier uses.
+    private static bool IsUntold(VisitArea area, DateOnly date) =>
+        LatelyOf(area) == "yes" && !(area.Past ?? []).Any(use => use.Date is null || use.Date >= date.AddDays(-DaysLately));
 
     private static IEnumerable<Closure> OfArea(AreaCase area, VisitArea treated, Roof? roof, KnowledgeBase knowledge)
     {
@@ -75,13 +75,20 @@ public static class Closures
         .Select(other => EntryInterval.Of(other, knowledge))
         .Aggregate(EntryInterval.Of(use, knowledge), (longest, next) => longest.Together(next));
 
-    private static IEnumerable<Closure> Untold(AreaCase area)
+    private static IEnumerable<Closure> Untold(AreaCase area, VisitArea treated, Roof? roof)
     {
-        if (!IsUntold(area))
+        if (!IsUntold(treated, area.Date) || roof is { Shared: Truth.No })
             yield break;
         var unnamed = new PastApplication(null, null, null, WordSet.Empty);
+        string where = roof is null ? "here or in this house" : $"under the same roof ({treated.Name})";
         yield return new Closure(
-            unnamed, "Something was put on here or in this house lately", true, Truth.NotKnown, [Need.Question("past")], null, false);
+            unnamed,
+            $"Something was put on {where} lately",
+            roof is null,
+            Truth.NotKnown,
+            [Need.Question("past"), .. roof?.Needs ?? []],
+            null,
+            false);
     }
 
     private static decimal HoursFrom(DateOnly day, DateTime end) =>

@@ -9,8 +9,6 @@ namespace WeedAdvisor.Inference.Facts;
 /// <summary>Turns the answers of an area into readings, question by question, and adds what follows from them.</summary>
 internal static class SiteReadings
 {
-    private const string PutOnLately = "put-on-lately";
-
     /// <summary>The readings of the site; questions about weeds, past and crops are read here only for whether they apply.</summary>
     public static Dictionary<string, Reading> Of(KnowledgeBase knowledge, AreaCase looked)
     {
@@ -24,7 +22,8 @@ internal static class SiteReadings
         readings["days-since-potting"] = Days(readings, "potted-on", -1);
         readings["days-to-covering"] = Days(readings, "covering-date", +1);
         readings["enclosed"] = Enclosed(knowledge, readings);
-        readings["untold-use"] = UntoldUse(knowledge, readings);
+        readings["country"] = Country(knowledge, readings);
+        readings["untold-use"] = UntoldUse.Of(knowledge, looked, readings);
         readings["weeds-seen"] = area.Weeds is { } seen ? Reading.Of(seen.Length) : Reading.NotKnown(Need.Question("weeds"));
         readings["total-cover-percent"] = TotalCover(area);
         return readings;
@@ -89,11 +88,15 @@ internal static class SiteReadings
         };
     }
 
-    // Once somebody has said yes or no, what was used is told among the earlier applications or is waited for there.
-    private static Reading UntoldUse(KnowledgeBase knowledge, Dictionary<string, Reading> readings) =>
-        knowledge.QuestionOf(PutOnLately) is not null && readings[PutOnLately] is Reading.Open open
-            ? new Reading.Open(open.Needs, WordSet.Of(["true", "false"]))
-            : Reading.Of(false);
+    // Without the place it may be any country, also one of which the records do not speak: so no domain.
+    private static Reading Country(KnowledgeBase knowledge, Dictionary<string, Reading> readings) =>
+        readings.GetValueOrDefault("region", Reading.Absent) switch
+        {
+            Reading.Words words when knowledge.Regions.TryGetValue(words.Value.First(), out Region? region) =>
+                Reading.Of(region.Country),
+            Reading.Open open => new Reading.Open(open.Needs, null),
+            _ => Reading.NotKnown(Need.Question("region")),
+        };
 
     private static Reading TotalCover(VisitArea area) =>
         area.Weeds is { } seen && seen.All(weed => weed.CoverPercent is not null)

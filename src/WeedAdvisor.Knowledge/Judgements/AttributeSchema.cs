@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Knowledge.Judgements;
@@ -43,6 +44,7 @@ public static class AttributeSchema
         new("days-to-covering", AttributeShape.Number),
         new("enclosed", AttributeShape.Word, "words:yes|no"),
         new("untold-use", AttributeShape.Flag),
+        new("country", AttributeShape.Word, Region.Countries),
         new("weeds-seen", AttributeShape.Number),
         new("total-cover-percent", AttributeShape.Number),
     ];

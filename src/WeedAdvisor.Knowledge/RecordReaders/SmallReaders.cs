@@ -12,6 +12,7 @@ internal static class SmallReaders
     {
         Id = map.Id(),
         Name = map.Text("name"),
+        Country = map.Word("country", Records.Region.Countries),
         EmergenceZone = map.Word("emergence-zone", "list:emergence-zone"),
         MeanTemperatureC = TwelveMonths(map),
         TimeZone = map.OptionalText("time-zone"),

@@ -9,6 +9,12 @@ public sealed record Region : Record
     /// <summary>Name for the grower.</summary>
     public required string Name { get; init; }
 
+    /// <summary>The countries whose registers the records of treatments speak of.</summary>
+    public const string Countries = "words:us";
+
+    /// <summary>The country whose register and law hold there: a word of <see cref="Countries"/>.</summary>
+    public required string Country { get; init; }
+
     /// <summary>The zone under which weeds list their months of emergence.</summary>
     public required string EmergenceZone { get; init; }
 

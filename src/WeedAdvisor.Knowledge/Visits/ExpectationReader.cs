@@ -24,6 +24,9 @@ internal static class ExpectationReader
             NotClear = Ids(map, "not-clear", "actions"),
             Barred = map.Each("barred", "a bar", Bar),
             Waiting = map.Each("waiting", "a wait", Wait),
+            Status = map.Each("status", "a status", Status),
+            Until = map.Each("until", "an end", Until),
+            Unless = map.Each("unless", "a doubt", Wait),
             Findings = Ids(map, "findings", "findings"),
             Cautions = Ids(map, "cautions", "judgements"),
             NoClear = map.OptionalWord("no-clear", "words:treatment|practice"),
@@ -54,5 +57,21 @@ internal static class ExpectationReader
         var wait = new ExpectedWait(map.Word("action", "actions"), map.Word("needs", "questions"));
         map.Finish();
         return wait;
+    }
+
+    private static ExpectedStatus Status(MappingReader map)
+    {
+        var status = new ExpectedStatus(map.Word("action", "actions"), map.Word("is", ExpectedStatus.Words));
+        map.Finish();
+        return status;
+    }
+
+    private static ExpectedUntil Until(MappingReader map)
+    {
+        var until = new ExpectedUntil(map.Word("action", "actions"), map.OptionalDate("day"), map.OptionalText("state"));
+        if (until is { Day: null, State: null })
+            map.Context.Report(map.Node, "an end without a day or a state", "'day' or 'state'");
+        map.Finish();
+        return until;
     }
 }

@@ -18,13 +18,13 @@ public sealed record Expectation
     /// <summary>Where the expectation stands.</summary>
     public required Place Where { get; init; }
 
-    /// <summary>Actions that must be clear.</summary>
+    /// <summary>Actions that must be clear: whatever the missing answers turn out to be.</summary>
     public ImmutableArray<string> Clear { get; init; } = [];
 
     /// <summary>The clear actions that must lead the ranking, in this order.</summary>
     public ImmutableArray<string> First { get; init; } = [];
 
-    /// <summary>Actions that must not be clear.</summary>
+    /// <summary>Actions that must be neither clear nor clear unless a doubt holds.</summary>
     public ImmutableArray<string> NotClear { get; init; } = [];
 
     /// <summary>Actions that must be barred, and by which judgement.</summary>
@@ -32,6 +32,15 @@ public sealed record Expectation
 
     /// <summary>Actions that must wait, and for which question.</summary>
     public ImmutableArray<ExpectedWait> Waiting { get; init; } = [];
+
+    /// <summary>How actions must stand: one of the seven statuses each.</summary>
+    public ImmutableArray<ExpectedStatus> Status { get; init; } = [];
+
+    /// <summary>Actions that must be not yet, and until when.</summary>
+    public ImmutableArray<ExpectedUntil> Until { get; init; } = [];
+
+    /// <summary>Actions that must be clear unless a doubt holds, and the question that settles it.</summary>
+    public ImmutableArray<ExpectedWait> Unless { get; init; } = [];
 
     /// <summary>Findings that must be certain.</summary>
     public ImmutableArray<string> Findings { get; init; } = [];
@@ -64,3 +73,18 @@ public sealed record ExpectedBar(string Action, string Because);
 /// <param name="Action">The action's id.</param>
 /// <param name="Needs">The question's id.</param>
 public sealed record ExpectedWait(string Action, string Needs);
+
+/// <summary>A status that must come out.</summary>
+/// <param name="Action">The action's id.</param>
+/// <param name="Is">The word of the status, such as <c>not-yet</c>.</param>
+public sealed record ExpectedStatus(string Action, string Is)
+{
+    /// <summary>The words of the seven statuses.</summary>
+    public const string Words = "words:clear|clear-unless|waits|not-advised|not-yet|not-this-way|never";
+}
+
+/// <summary>What must end the bars of an action. One of the two at least is given.</summary>
+/// <param name="Action">The action's id.</param>
+/// <param name="Day">The first day on which no day or hour stands against it; null when not tested.</param>
+/// <param name="State">Words that one of the states it waits for must hold; null when not tested.</param>
+public sealed record ExpectedUntil(string Action, DateOnly? Day, string? State);

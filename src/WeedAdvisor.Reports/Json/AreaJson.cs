@@ -1,6 +1,5 @@
 using System.Text.Json;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Json;
@@ -12,6 +11,7 @@ internal static class AreaJson
     {
         json.WriteString("id", area.Area.Id);
         json.WriteString("name", area.Area.Name);
+        KeepOutJson.Write(json, area.KeepOut, names);
         json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
         json.WriteList(
             "clear",
@@ -20,15 +20,32 @@ internal static class AreaJson
         json.WriteList("waiting", area.Waiting, action =>
         {
             json.WriteString("action", action.Action);
+            json.WriteString("status", ActionStatuses.Word(ActionStatus.Waits));
             json.WriteNeeds(action.Needs, names);
             json.WriteBecause(action.Because);
         });
         json.WriteList("barred", area.Barred, action =>
         {
             json.WriteString("action", action.Action);
-            json.WriteString("severity", action.Severity == Severity.Prohibited ? "prohibited" : "unsuitable");
+            json.WriteString("status", ActionStatuses.Word(action.Status));
+            json.WriteString("severity", StatusWords.Of(action.Severity));
+            UntilJson.Write(json, action.Until);
+            json.WriteTexts("otherWays", action.OtherWays);
             json.WriteBecause(action.Because);
             json.WriteTexts("sources", action.Sources);
+        });
+        json.WriteList("notAdvised", area.NotAdvised, action =>
+        {
+            json.WriteString("action", action.Action);
+            json.WriteString("status", ActionStatuses.Word(ActionStatus.NotAdvised));
+            json.WriteBecause(action.For, "for");
+            json.WriteBecause(action.Against, "against");
+        });
+        json.WriteList("becomesPossible", BecomingPossible.Of(area), action =>
+        {
+            json.WriteString("action", action.Action);
+            UntilJson.Write(json, action.Until);
+            json.WriteString("then", ActionStatuses.Word(action.After));
         });
         json.WriteList("conflicts", area.Conflicts, conflict =>
         {
@@ -77,6 +94,7 @@ internal static class AreaJson
 
     private static string KindOf(GapKind kind) => kind switch
     {
+        GapKind.Contradiction => "contradiction",
         GapKind.WeedWithoutAnswer => "weed-without-answer",
         GapKind.WeedWithoutRating => "weed-without-rating",
         GapKind.NoTreatment => "no-treatment",

@@ -13,6 +13,8 @@ internal static class ClearJson
         json.WriteString("action", action.Action);
         json.WriteString("name", names.Action(action.Action));
         json.WriteString("kind", names.Kind(action.Action));
+        json.WriteString("status", ActionStatuses.Word(action.Status));
+        json.WriteNeeds(action.Unless, names, "unless");
         json.WriteNumber("rank", action.Rank);
         json.WriteFigure("merit", action.Merit);
         json.WriteFigure("certainty", action.Certainty);

@@ -68,8 +68,9 @@ internal static class JsonParts
             json.WriteTexts("sources", reason.Sources);
         });
 
-    public static void WriteNeeds(this Utf8JsonWriter json, ImmutableArray<Need> needs, Names names) =>
-        json.WriteList("needs", needs, need =>
+    public static void WriteNeeds(
+        this Utf8JsonWriter json, ImmutableArray<Need> needs, Names names, string name = "needs") =>
+        json.WriteList(name, needs, need =>
         {
             json.WriteString("kind", need.Kind == NeedKind.Question ? "question" : "record");
             json.WriteString("id", need.Id);

@@ -18,11 +18,14 @@ internal static class ActionBlock
     {
         page.Gap();
         string rank = action.Rank.ToString(CultureInfo.InvariantCulture).PadLeft(3);
-        page.Write(0, $" {rank}. ", $"{names.Action(action.Action)} ({action.Action})");
+        string status = action.Status == ActionStatus.Clear ? "" : $", {StatusWords.Of(action, names.NeedInShort)}";
+        page.Write(0, $" {rank}. ", $"{names.Action(action.Action)} ({action.Action}){status}");
         CatalogueAction? record = names.Record(action.Action);
         if (record is not null)
             page.Write(Left, record.What);
         page.Write(Left, Figures.Merit(action));
+        if (StatusWords.Unless(action, names.NeedInShort) is { } unless)
+            page.Write(Left, "clear unless: ", unless);
         page.Write(Left, EffectText(names, action.Effect));
         if (Costs.Text(action, basis) is { } cost)
             page.Write(Left, $"Cost: {cost}{(Costs.IsInvented(record) ? " (invented figures)" : "")}");

@@ -4,20 +4,20 @@ using WeedAdvisor.Knowledge.Judgements;
 
 namespace WeedAdvisor.Reports.Text;
 
-/// <summary>What must not be used in an area, grouped by reason: prohibited before unsuitable.</summary>
+/// <summary>What must not be used in an area, never before not this way before not yet, grouped by reason.</summary>
 internal static class BarredSection
 {
-    public static void Write(Page page, Names names, AreaAdvice area)
+    public static void Write(Page page, Names names, AreaAdvice area, DateOnly day)
     {
         if (area.Barred.IsEmpty)
             return;
         page.Heading($"What must not be used here: {names.CountActions([.. area.Barred.Select(b => b.Action)])}");
-        Severity? last = null;
-        foreach (BarGroup group in BarGroups.Of(names, area.Barred))
+        (ActionStatus, Severity)? last = null;
+        foreach (BarGroup group in BarGroups.Of(names, area.Barred, day))
         {
-            if (group.Severity != last)
-                page.Write(2, Title(group.Severity));
-            last = group.Severity;
+            if ((group.Status, group.Severity) != last)
+                page.Write(2, Title(group));
+            last = (group.Status, group.Severity);
             WriteGroup(page, names, group);
         }
 
@@ -28,6 +28,8 @@ internal static class BarredSection
     private static void WriteGroup(Page page, Names names, BarGroup group)
     {
         page.Write(2, "- ", $"{group.Text}{Figures.Keys(group.Sources)}");
+        if (group.End.Length > 0)
+            page.Write(6, $"{ActionStatuses.Text(group.Status)}: ", group.End);
         page.Write(6, "why: ", group.Judgement);
         var actions = group.Actions
             .OrderBy(action => names.Action(action.Action), StringComparer.Ordinal)
@@ -43,9 +45,11 @@ internal static class BarredSection
     private static int MoreBars(BarredAction action) =>
         action.Because.Select(reason => reason.Judgement).Distinct(StringComparer.Ordinal).Count() - 1;
 
-    private static string Title(Severity severity) => severity switch
+    private static string Title(BarGroup group)
     {
-        Severity.Prohibited => "Prohibited: law, label or certain injury stand against it",
-        _ => "Unsuitable: it would not work here, or not be worth it",
-    };
+        string why = group.Severity == Severity.Prohibited
+            ? "law, label or certain injury stand against it"
+            : "it would not work here, or not be worth it";
+        return $"{Figures.Sentence(ActionStatuses.Text(group.Status))}, {StatusWords.Of(group.Severity)}: {why}";
+    }
 }

@@ -12,7 +12,13 @@ internal static class FirstThings
         {
             page.Write(2, "- ", area.Area.Name);
             page.Write(6, "ask: ", area.NextQuestion?.Text ?? "nothing more");
-            page.Write(6, "do:  ", area.Clear is [var first, ..] ? names.Action(first.Action) : "nothing is clear yet");
+            page.Write(6, "do:  ", ToDo(names, area, advice.Visit.Date));
         }
     }
+
+    // Who is not to go in is told that, and no work that is done elsewhere.
+    private static string ToDo(Names names, AreaAdvice area, DateOnly day) =>
+        area.KeepOut is { } keepOut ? $"keep out {UntilWords.KeepOut(keepOut, day)}"
+        : area.Clear is [var first, ..] ? names.Action(first.Action)
+        : "nothing is clear yet";
 }

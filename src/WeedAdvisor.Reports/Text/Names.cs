@@ -42,6 +42,9 @@ public sealed class Names(KnowledgeBase knowledge)
         return $"Only the label can tell: {field} of {Action(record)}";
     }
 
+    /// <summary>What has to be known in a word or two: the question's id, or the field that stands on the label.</summary>
+    public string NeedInShort(Need need) => NeedOfAny(need).Short;
+
     /// <summary>What has to be known, in words that do not name the record.</summary>
     internal NeedWords NeedOfAny(Need need) => need.Kind == NeedKind.Question
         ? new NeedWords(need.Id, $"{need.Id}: {knowledge.QuestionOf(need.Id)?.Ask ?? need.Id}")

@@ -1,6 +1,7 @@
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Worked;
 
@@ -14,6 +15,9 @@ internal static class AreaChecks
         .. expectation.NotClear.Select(id => NotClear(area, id)),
         .. expectation.Barred.Select(bar => Barred(area, bar)),
         .. expectation.Waiting.Select(wait => Waiting(area, wait)),
+        .. expectation.Status.Select(status => Status(area, status)),
+        .. expectation.Until.Select(until => Until(area, until)),
+        .. expectation.Unless.Select(doubt => Unless(area, doubt)),
         .. expectation.Findings.Select(id => Finding(area, id)),
         .. expectation.Cautions.Select(id => Caution(area, id)),
         .. NoClear(area, expectation.NoClear, knowledge),
@@ -24,7 +28,10 @@ internal static class AreaChecks
     ];
 
     private static Check Clear(AreaAdvice area, string id) =>
-        Met(IsClear(area, id), $"{id} to be clear", () => Standing.Of(area, id));
+        Met(
+            area.StatusOf(id) == ActionStatus.Clear,
+            $"{id} to be clear",
+            () => Standing.Of(area, id));
 
     private static Check NotClear(AreaAdvice area, string id) =>
         Met(!IsClear(area, id), $"{id} not to be clear", () => Standing.Of(area, id));
@@ -48,6 +55,34 @@ internal static class AreaChecks
     {
         bool met = area.Waiting.Any(w => w.Action == wait.Action && w.Needs.Any(need => need.Id == wait.Needs));
         return Met(met, $"{wait.Action} to wait for {wait.Needs}", () => Standing.Of(area, wait.Action));
+    }
+
+    private static Check Status(AreaAdvice area, ExpectedStatus expected)
+    {
+        ActionStatus came = area.StatusOf(expected.Action);
+        return Met(
+            ActionStatuses.Word(came) == expected.Is,
+            $"{expected.Action} to be {expected.Is}",
+            () => Standing.Of(area, expected.Action));
+    }
+
+    private static Check Until(AreaAdvice area, ExpectedUntil expected)
+    {
+        Until? came = area.Barred.FirstOrDefault(barred => barred.Action == expected.Action)?.Until;
+        bool met = came is not null
+            && (expected.Day is not { } day || came.Day == day)
+            && (expected.State is not { } state
+                || came.States.Any(one => one.Contains(state, StringComparison.OrdinalIgnoreCase)));
+        string end = string.Join(" and ", new[] { expected.Day is { } on ? Figures.Day(on) : null, expected.State }.OfType<string>());
+        return Met(met, $"{expected.Action} to be not yet until {end}", () => Standing.Of(area, expected.Action));
+    }
+
+    private static Check Unless(AreaAdvice area, ExpectedWait expected)
+    {
+        bool met = area.Clear.Any(
+            clear => clear.Action == expected.Action && clear.Unless.Any(need => need.Id == expected.Needs));
+        return Met(
+            met, $"{expected.Action} to be clear unless {expected.Needs} tells otherwise", () => Standing.Of(area, expected.Action));
     }
 
     private static Check Finding(AreaAdvice area, string id)

@@ -14,7 +14,12 @@ internal sealed class ShownByVisit
         _firesByArea = [.. advice.Areas.Select(FiresIn)];
         Fires = Union(_firesByArea);
         Expected = Union(worked.Expectations.Select(ExpectedOf));
-        ExpectedClear = Union(worked.Expectations.Select(one => one.Clear.Concat(one.First)));
+        ExpectedClear = Union(worked.Expectations.Select(one => one.Clear
+            .Concat(one.First)
+            .Concat(one.Unless.Select(doubt => doubt.Action))
+            .Concat(one.Status
+                .Where(status => status.Is == ActionStatuses.Word(ActionStatus.Clear))
+                .Select(status => status.Action))));
         ExpectedBarred = Union(worked.Expectations.Select(one => one.Barred.Select(bar => bar.Action)));
         Clear = Union(advice.Areas.Select(area => area.Clear.Select(one => one.Action)));
         Barred = Union(advice.Areas.Select(area => area.Barred.Select(one => one.Action)));

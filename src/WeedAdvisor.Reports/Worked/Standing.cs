@@ -1,5 +1,5 @@
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Worked;
 
@@ -10,18 +10,15 @@ public static class Standing
     public static string Of(AreaAdvice area, string action)
     {
         if (area.Clear.FirstOrDefault(clear => clear.Action == action) is { } clear)
-            return $"it is clear with rank {clear.Rank}";
+            return $"it is {StatusWords.Of(clear, need => need.Id)} with rank {clear.Rank}";
         if (area.Barred.FirstOrDefault(barred => barred.Action == action) is { } barred)
-            return $"it is {Word(barred.Severity)} by {Judgements(barred)}";
+            return $"it is {StatusWords.Of(barred)}, {StatusWords.Of(barred.Severity)}, by {Judgements(barred)}";
         if (area.Waiting.FirstOrDefault(waiting => waiting.Action == action) is { } waiting)
             return $"it waits for {string.Join(", ", waiting.Needs.Select(need => need.Id))}";
         return area.Conclusions.Any(reason => reason.Action == action)
             ? "it is not advised: too little speaks for it"
             : "it is not advised: no rule speaks of it";
     }
-
-    private static string Word(Severity severity) =>
-        severity == Severity.Prohibited ? "barred (prohibited)" : "barred (unsuitable)";
 
     private static string Judgements(BarredAction barred) =>
         string.Join(", ", barred.Because.Select(reason => reason.Judgement).Distinct(StringComparer.Ordinal));

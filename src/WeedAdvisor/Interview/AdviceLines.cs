@@ -6,6 +6,7 @@ using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Interview;
 
@@ -35,6 +36,7 @@ public sealed class AdviceLines
         KnowledgeBase knowledge, AreaAdvice advice, Question? next, int width, bool full, Question? current = null)
     {
         var lines = new AdviceLines(knowledge, width, full);
+        lines.KeepOut(advice);
         lines.Next(advice, next, current);
         lines.Clear(advice, "now", "Do now");
         lines.Clear(advice, "season", "This season");
@@ -42,10 +44,28 @@ public sealed class AdviceLines
         lines.Findings(advice);
         lines.Cautions(advice);
         lines.Waiting(advice);
+        lines.Possible(advice);
         lines.Barred(advice);
+        lines.NotAdvised(advice);
         lines.Gaps(advice);
         lines.Chemicals(advice);
         return [.. lines._lines];
+    }
+
+    // Whoever reads only the first lines must read this.
+    private void KeepOut(AreaAdvice advice)
+    {
+        if (advice.KeepOut is not { } keepOut)
+            return;
+        Heading($"Keep out {UntilWords.KeepOut(keepOut)}");
+        foreach (string reason in keepOut.Because)
+            Wrapped(reason, "! ", LineTone.Warning);
+        foreach (Need need in keepOut.Needs)
+            Wrapped(NeedText(_knowledge, need), "? ");
+        if (!keepOut.Then.IsEmpty)
+            Wrapped("From then, best first:", "  ");
+        foreach (string action in keepOut.Then)
+            Action(action, "  - ", "    ");
     }
 
     private void Next(AreaAdvice advice, Question? next, Question? current)
@@ -77,6 +97,8 @@ public sealed class AdviceLines
             string rank = action.Rank.ToString(CultureInfo.InvariantCulture).PadLeft(2) + " ";
             Action(action.Action, rank, "   ");
             Wrapped(Figures(action), "   ", LineTone.Quiet, action.Action);
+            if (StatusWords.Unless(action, need => NeedText(_knowledge, need)) is { } unless)
+                Wrapped($"clear unless: {unless}", "   ", LineTone.Warning, action.Action);
             if (_knowledge.Treatments.ContainsKey(action.Action))
                 Wrapped("chemical: the label comes first", "   ", LineTone.Warning, action.Action);
         }
@@ -166,26 +188,65 @@ public sealed class AdviceLines
         }
     }
 
+    private void Possible(AreaAdvice advice)
+    {
+        BarredAction[] actions =
+            [.. BecomingPossible.Of(advice).Where(action => advice.KeepOut?.Then.Contains(action.Action) != true)];
+        if (actions.Length == 0)
+            return;
+        Heading($"What becomes possible, and when ({actions.Length})");
+        foreach (BarredAction action in actions)
+        {
+            Action(action.Action, "  ", "  ");
+            Wrapped(UntilWords.From(action.Until!), "    ", LineTone.Quiet, action.Action);
+        }
+    }
+
+    private void NotAdvised(AreaAdvice advice)
+    {
+        NotAdvisedAction[] outweighed = [.. advice.NotAdvised.Where(action => !action.For.IsEmpty)];
+        if (outweighed.Length == 0)
+            return;
+        Heading($"Not advised: more speaks against ({outweighed.Length})");
+        foreach (NotAdvisedAction action in outweighed)
+            Action(action.Action, "- ", "  ");
+    }
+
     private void Barred(AreaAdvice advice)
     {
         if (advice.Barred.IsEmpty)
             return;
         Heading($"Barred here ({advice.Barred.Length})");
         var groups = advice.Barred
-            .GroupBy(action => (action.Severity, Rule: action.Because.IsEmpty ? "" : action.Because[0].Judgement))
-            .OrderByDescending(group => group.Key.Severity)
+            .GroupBy(action => (
+                action.Status,
+                Severity: action.Deciding.IsEmpty ? action.Severity : BarGroups.SeverityOf(action.Deciding[0]),
+                Rule: action.Deciding.IsEmpty ? "" : action.Deciding[0].Judgement,
+                End: StatusWords.EndOf(action)))
+            .OrderByDescending(group => group.Key.Status)
+            .ThenByDescending(group => group.Key.Severity)
             .ThenBy(group => group.Key.Rule, StringComparer.Ordinal);
+        bool isCounted = false;
         foreach (var group in groups)
         {
             bool prohibited = group.Key.Severity == Severity.Prohibited;
-            string how = prohibited ? "prohibited" : _full ? "unsuitable" : $"unsuitable: {group.Count()}";
-            Wrapped($"{Sentence(group.Key.Rule)} ({how})", "x ", prohibited ? LineTone.Warning : LineTone.Plain);
-            foreach (BarredAction action in group.Where(_ => prohibited || _full))
+            string severity = StatusWords.Of(group.Key.Severity);
+            // What is not yet and wanted stands above, with its day.
+            bool named = _full || (prohibited && group.Key.Status != ActionStatus.NotYet);
+            isCounted |= !named;
+            string?[] how =
+            [
+                ActionStatuses.Text(group.Key.Status),
+                group.Key.End.Length > 0 ? group.Key.End : null,
+                named ? severity : $"{severity}: {group.Count()}",
+            ];
+            Wrapped($"{Sentence(group.Key.Rule)} ({string.Join(", ", how.OfType<string>())})", "x ", prohibited ? LineTone.Warning : LineTone.Plain);
+            foreach (BarredAction action in group.Where(_ => named))
                 Action(action.Action, "    ", "    ");
         }
 
-        if (!_full && advice.Barred.Any(action => action.Severity == Severity.Unsuitable))
-            Wrapped("What does not suit is only counted; Space names it.", "  ", LineTone.Quiet);
+        if (isCounted)
+            Wrapped("What does not suit, or not yet, is only counted; Space names it.", "  ", LineTone.Quiet);
     }
 
     private void Gaps(AreaAdvice advice)

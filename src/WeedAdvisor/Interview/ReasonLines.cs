@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Interview;
 
@@ -38,6 +39,8 @@ public sealed class ReasonLines
             lines.Waiting(waiting, full);
         if (advice.Barred.FirstOrDefault(a => a.Action == action) is { } barred)
             lines.Barred(barred, full);
+        if (advice.NotAdvised.FirstOrDefault(a => a.Action == action) is { } notAdvised)
+            lines.NotAdvised(notAdvised, full);
         lines.Conflict(advice.Conflicts.FirstOrDefault(c => c.Action == action));
         lines.RecordCautions(knowledge.ActionOf(action), advice, action);
         return [.. lines._lines];
@@ -53,7 +56,7 @@ public sealed class ReasonLines
 
     private void Clear(ClearAction action, bool full)
     {
-        Heading($"Why: clear here, number {action.Rank}");
+        Heading($"Why: {ActionStatuses.Text(action.Status)} here, number {action.Rank}");
         Text(AdviceLines.Figures(action));
         foreach (EffectPart part in action.Effect.Parts)
         {
@@ -63,6 +66,9 @@ public sealed class ReasonLines
             Text($"{Answering.WeedName(_knowledge, part.Weed)}: {figure}", LineTone.Quiet, "    ");
         }
 
+        foreach (Need need in action.Unless)
+            Text(AdviceLines.NeedText(_knowledge, need), LineTone.Plain, "? ");
+        Reasons(action.Doubts.Where(doubt => !doubt.IsCertain), full);
         Reasons(action.Because, full);
         Sources(action.Sources);
     }
@@ -77,9 +83,16 @@ public sealed class ReasonLines
 
     private void Barred(BarredAction action, bool full)
     {
-        Heading(action.Severity == Severity.Prohibited ? "Why not: prohibited here" : "Why not: unsuitable here");
+        Heading($"Why not: {StatusWords.Of(action)}, {StatusWords.Of(action.Severity)} here");
         Reasons(action.Because, full);
         Sources(action.Sources);
+    }
+
+    private void NotAdvised(NotAdvisedAction action, bool full)
+    {
+        Heading("Why not advised");
+        Text(action.For.IsEmpty ? "Nothing speaks for it here." : "What speaks against it weighs more.");
+        Reasons(action.Against.Concat(action.For), full);
     }
 
     private void Conflict(Conflict? conflict)
@@ -108,7 +121,7 @@ public sealed class ReasonLines
             Text(line, LineTone.Warning, "! ");
     }
 
-    private void Reasons(ImmutableArray<Reason> reasons, bool full)
+    private void Reasons(IEnumerable<Reason> reasons, bool full)
     {
         foreach (Reason reason in reasons)
             Tree(reason, full, "");
@@ -159,6 +172,7 @@ public sealed class ReasonLines
 
     private static string Mark(Reason reason) => reason.Then switch
     {
+        Consequence.Argument when !reason.IsCertain => "? ",
         Consequence.Argument { IsDoubt: true } => "- ",
         Consequence.Argument => "+ ",
         Consequence.Bar => reason.IsCertain ? "x " : "? ",

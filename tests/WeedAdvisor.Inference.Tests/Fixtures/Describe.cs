@@ -10,6 +10,8 @@ internal static class Describe
     public static string Case((ImmutableArray<Judgement> Rules, VisitArea[] Areas) one) =>
         string.Join('\n', one.Rules.Select(Rule).Concat(one.Areas.Select(Area)));
 
+    public static string Of(AreaCase one) => string.Join(" || ", one.Others.Prepend(one.Area).Select(Area));
+
     private static string Rule(Judgement rule) =>
         $"{rule.Id}: {string.Join(" & ", rule.When.Select(Pattern))} -> {rule.Then}";
 

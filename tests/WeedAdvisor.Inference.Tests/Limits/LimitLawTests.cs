@@ -47,6 +47,26 @@ public sealed class LimitLawTests
         limit => limit is { Kind: LimitKind.Uses, Active: "oxyfluorfen", Holds: Truth.Yes } && limit.Until == s_day.AddDays(-300).AddYears(1));
 
     [Fact]
+    public void A_rate_in_a_unit_for_which_no_active_is_published_counts_as_the_published_range()
+    {
+        var silent = s_knowledge.Treatments.Values
+            .SelectMany(record => record.Rates
+                .Where(rate => rate.Product is not null)
+                .GroupBy(rate => rate.Unit)
+                .Where(unit => unit.All(rate => rate.AiLbPerAcre is null))
+                .Select(unit => (Record: record, unit.First().Product!.Value.High, Unit: unit.Key!)))
+            .ToArray();
+        Assert.NotEmpty(silent);
+        foreach ((Treatment record, decimal rate, string unit) in silent)
+        {
+            PastApplication use = Use(record.Id, s_day);
+            string active = record.Actives[0].Name;
+            Assert.Equal(
+                ActiveAmounts.Brought(record, use, active), ActiveAmounts.Brought(record, use with { Rate = rate, RateUnit = unit }, active));
+        }
+    }
+
+    [Fact]
     public void An_interval_counts_over_all_products_of_the_active() => Assert.Contains(
         Of("isoxaben-dithiopyr-granule", Use("isoxaben-spray", s_day.AddDays(-6))),
         limit => limit is { Kind: LimitKind.Interval, Holds: Truth.Yes } && limit.Until == s_day.AddDays(54));

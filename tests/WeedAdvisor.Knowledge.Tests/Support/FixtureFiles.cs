@@ -127,6 +127,7 @@ internal static class FixtureFiles
         ["regions.yaml"] = """
             - id: warm-coast
               name: The warm coast
+              country: us
               emergence-zone: south
               mean-temperature-c: [8, 9, 12, 16, 20, 24, 26, 26, 23, 17, 12, -0.5]
               last-frost: 04-05

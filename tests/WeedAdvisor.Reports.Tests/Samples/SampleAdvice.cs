@@ -8,7 +8,7 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Reports.Tests.Samples;
 
 /// <summary>An advice made by hand that holds every part a report can show.</summary>
-internal static class SampleAdvice
+internal static partial class SampleAdvice
 {
     public static DateOnly Day { get; } = new(2026, 4, 14);
 
@@ -153,6 +153,10 @@ internal static class SampleAdvice
 
     private static string ManyWeeds =>
         string.Join(", ", Enumerable.Range(1, 9).Select(n => $"a-weed-{n}").Append("liverwort"));
+
+    /// <summary>The same with the liverwort shedding its spores.</summary>
+    public static AreaAdvice Seeding(AreaAdvice advice) =>
+        advice with { Area = advice.Area with { Weeds = [new WeedSeen("liverwort", "seeding", 20m)] } };
 
     /// <summary>A weeding that is clear.</summary>
     public static ClearAction Pull => Mulch with { Action = "pull-by-hand", When = "now" };

@@ -40,6 +40,7 @@ internal static class SampleKnowledge
         {
             Id = "mild-coast",
             Name = "Mild coast",
+            Country = "us",
             EmergenceZone = "pacific-northwest",
             MeanTemperatureC = [4m, 5m, 7.5m, 10m, 13m, 16m, 19m, 19m, 16m, 12m, 7m, 4m],
             LastFrost = "04-10",

@@ -175,6 +175,7 @@ internal static class SmallTrade
     {
         Id = id,
         Name = name,
+        Country = "us",
         EmergenceZone = "us-southeast",
         MeanTemperatureC = [.. Enumerable.Repeat(10m, 12)],
         Sources = ["common-practice"],

@@ -76,7 +76,9 @@ internal static class BriefActions
     private static void WriteHead(Page page, Names names, ClearAction action, string after = "")
     {
         string rank = action.Rank.ToString(CultureInfo.InvariantCulture).PadLeft(3);
-        page.Write(0, $" {rank}. ", $"{names.Action(action.Action)} ({Figures.Share(action.Merit)}){after}");
+        // Who reads no more than the name must see that something could still stand against it.
+        string unless = action.Status == ActionStatus.Clear ? "" : $", {StatusWords.Of(action, names.NeedInShort)}";
+        page.Write(0, $" {rank}. ", $"{names.Action(action.Action)} ({Figures.Share(action.Merit)}){unless}{after}");
     }
 
     private static void WritePoints(

@@ -1,5 +1,4 @@
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge.Judgements;
 
 namespace WeedAdvisor.Reports.Text.Brief;
 
@@ -15,22 +14,29 @@ internal static class BriefBarred
             return;
         Names names = style.Names;
         page.Heading($"What must not be used here: {names.CountActions([.. area.Barred.Select(b => b.Action)])}");
-        BarGroup[] groups = [.. BarGroups.Of(names, area.Barred)];
+        foreach (var status in BarGroups.Of(names, area.Barred, style.Day).GroupBy(group => group.Status))
+            WriteStatus(page, style, status.Key, [.. status]);
+    }
+
+    private static void WriteStatus(Page page, BriefStyle style, ActionStatus status, BarGroup[] groups)
+    {
+        page.Write(2, Figures.Sentence(ActionStatuses.Text(status)));
         int shown = groups.Length <= MostGroups + 1 ? groups.Length : MostGroups;
         foreach (BarGroup group in groups.Take(shown))
             WriteGroup(page, style, group);
         if (groups.Length > shown)
         {
             string[] rest = [.. groups.Skip(shown).SelectMany(group => group.Actions).Select(action => action.Action)];
-            page.Write(2, "- ", $"{names.CountActions(rest)} for other reasons");
+            page.Write(2, "- ", $"{style.Names.CountActions(rest)} for other reasons");
         }
     }
 
     private static void WriteGroup(Page page, BriefStyle style, BarGroup group)
     {
         string[] actions = [.. group.Actions.Select(action => action.Action)];
-        string severity = group.Severity == Severity.Prohibited ? "prohibited" : "unsuitable";
-        page.Write(2, "- ", $"{style.Names.CountActions(actions)}, {severity}: {group.Text}{style.Keys(group.Sources)}");
+        string end = group.End.Length > 0 ? $", {group.End}" : "";
+        string head = $"{style.Names.CountActions(actions)}, {StatusWords.Of(group.Severity)}{end}";
+        page.Write(2, "- ", $"{head}: {group.Text}{style.Keys(group.Sources)}");
         if (actions.Length <= FewNames)
             page.Write(6, string.Join("; ", style.Names.ActionsInOrder(actions)));
     }

@@ -11,6 +11,8 @@ namespace WeedAdvisor.Reports.Text.Brief;
 /// </summary>
 internal static class BriefReport
 {
+    private const int MostNames = 4;
+
     public static void Write(Page page, Names names, KnowledgeBase knowledge, VisitAdvice advice, bool cite)
     {
         if (advice.Areas.Any(area => Safety.NamesTreatment(area, knowledge)))
@@ -20,12 +22,15 @@ internal static class BriefReport
         {
             var style = new BriefStyle(names, advice.Visit.Date, area.Area, cite);
             AreaHead.Write(page, names, area.Area);
+            KeepOutSection.Write(page, names, area, advice.Visit.Date);
             QuestionSection.Write(page, area);
             BriefActions.Write(page, style, area, told);
             BriefFindings.WriteCautions(page, style, area);
             BriefFindings.Write(page, area);
             BriefWaiting.Write(page, names, area);
+            PossibleSection.Write(page, names, area, advice.Visit.Date, MostNames);
             BriefBarred.Write(page, style, area);
+            NotAdvisedSection.Write(page, names, area, MostNames);
             BriefFindings.WriteConflicts(page, style, area);
             FindingSection.WriteGaps(page, area);
         }

@@ -12,6 +12,7 @@ internal sealed record Point(string Mark, string Own, string Shared)
 {
     public const string For = "for: ";
     public const string Mind = "mind: ";
+    public const string Unless = "clear unless: ";
 
     private const int MostReasons = 2;
 
@@ -19,11 +20,14 @@ internal sealed record Point(string Mark, string Own, string Shared)
     public bool IsCaution => Mark.StartsWith("mind", StringComparison.Ordinal);
 
     /// <summary>
-    /// What there is to say of an action: the strongest rules for and against it; then what to mind, what holds in this
+    /// What there is to say of an action: the doubt that could still outweigh it; the strongest rules for and against it; then what to mind, what holds in this
     /// case before what its record always says.
     /// </summary>
     public static ImmutableArray<Point> Of(BriefStyle style, ClearAction action) =>
     [
+        .. StatusWords.Unless(action, style.Names.NeedInShort) is { } unless
+            ? [OfText(style, action.Action, Unless, unless)]
+            : (Point[])[],
         .. Strongest(style, action, For, isDoubt: false),
         .. Strongest(style, action, "against: ", isDoubt: true),
         .. action.Cautions

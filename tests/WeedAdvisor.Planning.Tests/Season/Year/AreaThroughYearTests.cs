@@ -16,6 +16,7 @@ public sealed class AreaThroughYearTests
     {
         Id = "here",
         Name = "Here (invented)",
+        Country = "us",
         EmergenceZone = "us-southeast",
         MeanTemperatureC = [.. Enumerable.Repeat(12m, 12)],
         LastFrost = "04-10",

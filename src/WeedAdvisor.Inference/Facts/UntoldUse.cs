@@ -1,0 +1,48 @@
+using WeedAdvisor.Inference.Entry;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Facts;
+
+/// <summary>
+/// Whether something may have been put on lately of which nobody has told yet, here or under the same roof. Once somebody
+/// has said yes or no, what was used is told among the earlier applications or is waited for there.
+/// </summary>
+internal static class UntoldUse
+{
+    private const string PutOnLately = "put-on-lately";
+    private const string Past = "past";
+    private const string Yes = "yes";
+    private static readonly WordSet s_flags = WordSet.Of(["true", "false"]);
+
+    /// <summary>The reading: false, or not known with the questions that settle it.</summary>
+    public static Reading Of(KnowledgeBase knowledge, AreaCase looked, Dictionary<string, Reading> readings)
+    {
+        if (knowledge.QuestionOf(PutOnLately) is null)
+            return Reading.Of(false);
+        bool isOpenHere = readings[PutOnLately] is Reading.Open;
+        // Who says no speaks for the whole house; who says yes tells of this area, and another may have had its own use.
+        VisitArea[] open =
+        [
+            .. isOpenHere ? [looked.Area] : (VisitArea[])[],
+            .. isOpenHere || Says(looked.Area, Yes)
+                ? looked.Others.Where(other => !IsAnswered(other) && Roof.Of(looked.Area, other, knowledge).Shared != Truth.No)
+                : [],
+        ];
+        if (open.Length == 0)
+            return Reading.Of(false);
+        // While the earlier applications are not listed either, the list may be what tells.
+        Need[] needs =
+        [
+            .. open.Any(area => area.Past is null) ? [Need.Question(Past)] : (Need[])[],
+            Need.Question(PutOnLately),
+        ];
+        return new Reading.Open([.. needs.Order()], s_flags);
+    }
+
+    private static bool IsAnswered(VisitArea area) => area.Answers.GetValueOrDefault(PutOnLately) is Answer.Words;
+
+    private static bool Says(VisitArea area, string word) =>
+        area.Answers.GetValueOrDefault(PutOnLately) is Answer.Words words && words.Value.Contains(word);
+}

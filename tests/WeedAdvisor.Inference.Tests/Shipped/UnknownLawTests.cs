@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using CsCheck;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Tests.Fixtures;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Tests.Shipped;
+
+/// <summary>Not known means not known everywhere: who tells less is never told that more is clear.</summary>
+public sealed class UnknownLawTests
+{
+    private const int TakenEach = 6;
+    private const int DaysLately = 7;
+
+    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+
+    [Fact]
+    public void Taking_anything_away_never_makes_clear_what_was_not() => Gen
+        .Select(new RandomVisits(s_knowledge).Case, Gen.Int[0, 10_000].Array[TakenEach])
+        .Sample(
+            (all, picks) =>
+            {
+                LiveAdvice live = ShippedKnowledge.Advisor.Open(all);
+                AreaAdvice full = live.Advice;
+                ImmutableArray<Taken> taken = [.. Taken.From(all).Where(one => !SettlesAContradiction(all, one))];
+                if (taken.IsEmpty)
+                    return;
+                foreach (int pick in picks)
+                {
+                    Taken one = taken[pick % taken.Length];
+                    string[] broken = [.. Broken(full, live.Change(one.Less), one)];
+                    Assert.True(broken.Length == 0, string.Join('\n', broken.Append(Describe.Of(all))));
+                }
+            },
+            iter: Sizes.Of(40, 2000));
+
+    private static IEnumerable<string> Broken(AreaAdvice full, AreaAdvice less, Taken taken) => less.Clear
+        .Where(clear => full.StatusOf(clear.Action) == ActionStatus.ClearUnless
+            ? clear.Status == ActionStatus.Clear
+            : WasHeldBack(full, clear.Action) && !Waits(clear, taken))
+        .Select(clear =>
+            $"{clear.Action} was {full.StatusOf(clear.Action)}; without {taken.What} it is {clear.Status} "
+            + $"[{string.Join(' ', clear.Unless.Select(need => need.Id))}]");
+
+    // What nothing spoke for may become clear by what is taken for usual; all else may not.
+    private static bool WasHeldBack(AreaAdvice full, string action) => full.StatusOf(action) switch
+    {
+        ActionStatus.Clear => false,
+        ActionStatus.NotAdvised => full.NotAdvised.Any(one => one.Action == action && !one.For.IsEmpty),
+        _ => true,
+    };
+
+    private static bool Waits(ClearAction clear, Taken taken) =>
+        clear.Status == ActionStatus.ClearUnless && clear.Unless.Any(need => need.Id == taken.Question);
+
+    // Of two answers that contradict each other one is wrong; who takes it back has settled that, and told more: crops where
+    // no stock stands, what was put on this week where it is said that nothing was, here or in this house.
+    private static bool SettlesAContradiction(AreaCase all, Taken taken) =>
+        (taken is { What: "crops" } && Says(all.Area, "stock", "none-present"))
+        || (taken.Question == "put-on-lately"
+            && taken.Owner != all.Area
+            && Says(all.Area, "put-on-lately", "no")
+            && Says(taken.Owner, "put-on-lately", "yes"))
+        || (taken.What.EndsWith("past", StringComparison.Ordinal)
+            && WasUsedLately(taken.Owner)
+            && (Says(all.Area, "put-on-lately", "no") || Says(taken.Owner, "put-on-lately", "no")));
+
+    private static bool WasUsedLately(VisitArea area) => (area.Past ?? []).Any(
+        use => use.Date is null || use.Date >= RandomVisits.Day.AddDays(-DaysLately));
+
+    private static bool Says(VisitArea area, string question, string word) =>
+        area.Answers.GetValueOrDefault(question) is Answer.Words words && words.Value.Contains(word);
+}
