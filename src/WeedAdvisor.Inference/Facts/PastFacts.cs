@@ -34,6 +34,13 @@ internal static class PastFacts
             ? Reading.Of(uses.Count(use => use.Product.Groups!.Overlaps(sites)))
             : NotTold();
 
+    // A rate that is not told counts as the highest that is published; only one that is told can lie above it.
+    private static bool IsAbovePublished(PastApplication entry, PastProduct product) =>
+        entry.Rate is { } rate
+        && product.Record?.Rates.Where(published => published.Unit == entry.RateUnit && published.Product is not null).ToArray()
+            is { Length: > 0 } same
+        && same.All(published => rate > published.Product!.Value.High);
+
     // What is published as the shortest time holds for sure; a product without a record may stop seed or not.
     private static Reading ControlLeft(PastApplication entry, PastProduct product, DateOnly date)
     {
@@ -56,6 +63,7 @@ internal static class PastFacts
             ["escaped"] = Escaped(entry),
             ["control-days-left"] = ControlLeft(entry, product, date),
             ["uses-of-its-site"] = usesOfSite,
+            ["above-published-rate"] = Reading.Of(IsAbovePublished(entry, product)),
             ["method"] = Word(entry.Method, s_methods),
             ["part-only"] = Flag(entry.PartOnly),
             ["watered-in"] = Flag(entry.WateredIn),

@@ -149,6 +149,7 @@ public static class AttributeSchema
         new("escaped", AttributeShape.WordSet, "weeds"),
         new("control-days-left", AttributeShape.Number),
         new("uses-of-its-site", AttributeShape.Number),
+        new("above-published-rate", AttributeShape.Flag),
         new("method", AttributeShape.Word, PastWords.Methods),
         new("part-only", AttributeShape.Flag),
         new("watered-in", AttributeShape.Flag),
