@@ -32,8 +32,8 @@ public sealed class JsonReportTests
         HasKeys(First(area, "findings"), "id", "text", "certainty", "certain", "because");
         HasKeys(
             First(area, "clear"),
-            "action", "name", "kind", "status", "unless", "rank", "merit", "certainty", "effect", "when", "dates", "costUsdPer1000Pots",
-            "hoursPer1000Pots", "because", "cautions", "fromMemory", "sources");
+            "action", "name", "kind", "status", "unless", "rank", "merit", "certainty", "effect", "when", "notToday", "conditions",
+            "dates", "costUsdPer1000Pots", "hoursPer1000Pots", "because", "cautions", "fromMemory", "sources");
         HasKeys(First(area, "clear").GetProperty("effect"), "reduction", "counted", "parts");
         HasKeys(
             First(area, "clear").GetProperty("dates"),
