@@ -257,7 +257,21 @@ public sealed partial class SeasonDesk
         Strip = Strip.Of(plan);
     }
 
-    // Always from the year as it was read, and never near an earlier search: the same wishes give the same plan.
-    private YearPlan Planned(SeasonCase season) =>
-        SeasonPlanner.Quick(season, _session.Knowledge, SeasonSearch.Prepare(season.Problem));
+    // Always from the year as it was read, and never near an earlier search: the same wishes give the same plan. Where the
+    // first plan still serves and is no dearer, it stays.
+    private YearPlan Planned(SeasonCase season)
+    {
+        YearPlan plan = SeasonPlanner.Quick(season, _session.Knowledge, SeasonSearch.Prepare(season.Problem));
+        if (_first is not { Plan: { } first } || first.Total >= plan.Plan?.Total || !SeasonSearch.Allows(season.Problem, first))
+            return plan;
+        return plan with
+        {
+            Plan = first,
+            MoreToSaveUsd = plan.Plan is { } other ? Math.Max(0, plan.MoreToSaveUsd - (other.Total - first.Total)) : _first.MoreToSaveUsd,
+            Uses = _first.Uses,
+            Work = _first.Work,
+            Escapes = _first.Escapes,
+            Clash = [],
+        };
+    }
 }

@@ -29,6 +29,7 @@ public static class SeasonPlanner
         SeasonCase season, KnowledgeBase knowledge, SeasonSearch search, bool isFull, CancellationToken stop)
     {
         Func<AreaCase, AreaAdvice> ask = season.Rules.Open();
+        SeasonPlan? proposed = search.Solve(stop: stop).Plan;
         AllowedPlans<SeasonPlan?> bests = AllowedPlans<SeasonPlan?>.Of(
             season, search, ask, knowledge, one => one.Solve(stop: stop).Plan, plan => plan is null ? [] : [plan]);
         (season, search, SeasonPlan? best, _) = bests;
@@ -40,6 +41,7 @@ public static class SeasonPlanner
         {
             Case = season,
             Plan = best,
+            MoreToSaveUsd = best is null || proposed is null ? 0 : Math.Max(0, best.Total - proposed.Total),
             Uses = best is null ? [] : bests.Uses[0],
             NextBest = next?.Found.Plans ?? [],
             UsesOfNextBest = next?.Uses ?? [],
@@ -51,7 +53,7 @@ public static class SeasonPlanner
                 : [],
             Work = best is null ? [] : WorkList.Of(season, bests.Uses[0], ask, knowledge),
             Escapes = best is null ? [] : EscapeSpans.Of(season, best),
-            Closed = ClosedSpans.Of(season, knowledge),
+            Closed = ClosedSpans.Of(season, ask, knowledge),
             Assumed = SeasonAssumptions.Of(season, knowledge),
         };
     }
