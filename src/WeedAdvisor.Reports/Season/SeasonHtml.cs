@@ -75,9 +75,7 @@ public static class SeasonHtml
         Row(html, "together", Figures.Dollars(best.Total));
         Row(html, "hands alone, nothing put on", Figures.Dollars(plan.HandsOnlyUsd));
         html.Append("</table>\n");
-        html.Append(best.Proven
-            ? "<p>Proven: no plan under these rules and wishes costs less.</p>\n"
-            : $"<p>Stopped early: a better plan could save {Figures.Dollars(best.Gap)} at most.</p>\n");
+        html.Append($"<p>{Text(SeasonWords.Proof(plan, best))}</p>\n");
         List(html, "What the rules cost", plan.RulePrices.Select(price => $"{price.Rule.In(plan.Case.Problem)}: {Figures.Dollars(price.Price)}"));
         List(html, "What gets through", plan.Escapes
             .OrderByDescending(span => span.Usd)

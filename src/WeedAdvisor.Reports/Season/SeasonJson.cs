@@ -44,6 +44,7 @@ public static class SeasonJson
         json.WriteTexts("clash", plan.Clash);
         if (plan.Plan is { } best)
             Plan(json, "plan", best, plan.Uses);
+        json.WriteNumber("moreToSaveUsd", Rounded(plan.MoreToSaveUsd));
         json.WriteNumber("handsOnlyUsd", Rounded(plan.HandsOnlyUsd));
         json.WriteBoolean("nextBestProven", plan.NextBestIsProven);
         json.WriteList("nextBest", plan.NextBest.Zip(plan.UsesOfNextBest), next => Inside(json, next.First, next.Second));

@@ -131,9 +131,7 @@ public static class SeasonText
             Cost("hands for what gets through", best.EscapeCost);
             Cost("together", best.Total);
             Cost("hands alone, nothing put on", plan.HandsOnlyUsd);
-            page.Write(2, best.Proven
-                ? "Proven: no plan under these rules and wishes costs less."
-                : $"Stopped early: a better plan could save {Figures.Dollars(best.Gap)} at most.");
+            page.Write(2, SeasonWords.Proof(plan, best));
             foreach (RulePrice price in plan.RulePrices)
                 page.Write(2, "- ", $"{price.Rule.In(plan.Case.Problem)}: {Price(price.Price, price.Percent)}");
             foreach (MonthPrice month in plan.MonthPrices)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.Season.Programme;
+using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Season;
@@ -32,6 +33,14 @@ public static class SeasonWords
     public static string Brief(ImmutableArray<PlannedUse> uses, Func<string, string> nameOf) => uses.IsEmpty
         ? "nothing goes on"
         : string.Join("; ", uses.Select(use => $"{nameOf(use.Treatment)} {Figures.Day(use.Days.First)[5..]}"));
+
+    /// <summary>How sure it is that no plan is cheaper.</summary>
+    public static string Proof(YearPlan plan, SeasonPlan best) =>
+        !best.Proven ? $"Stopped early: a better plan could save {Figures.Dollars(best.Gap + plan.MoreToSaveUsd)} at most."
+        : plan.MoreToSaveUsd > 0
+            ? "Proven: no plan costs less that keeps these wishes and the distances the rules ask for between its uses."
+                + $" Keeping the rules in another way could save {Figures.Dollars(plan.MoreToSaveUsd)} at most."
+        : "Proven: no plan under these rules and wishes costs less.";
 
     /// <summary>Why a plan has no application.</summary>
     public static string Nothing(YearPlan plan) => plan.Case.Treatments.IsEmpty

@@ -24,8 +24,8 @@ public sealed partial class SeasonDesk
     private readonly InterviewSession _session;
     private readonly SeasonRequest _wanted;
     private readonly Stack<SeasonRequest> _before = new();
+    private SeasonCase? _case;
     private YearPlan? _first;
-    private SeasonSearch? _search;
 
     /// <summary>Begins with a year that is not read yet.</summary>
     /// <param name="session">The interview; the plan is for its area and day.</param>
@@ -79,7 +79,8 @@ public sealed partial class SeasonDesk
         Refusals = season.Refusals;
         if (!season.IsGood)
             return;
-        _first = Planned(season.Value);
+        _case = season.Value;
+        _first = Planned(_case);
         Show(_first);
         Week = _first.Plan?.Applications.FirstOrDefault()?.Week ?? 0;
 
@@ -248,7 +249,7 @@ public sealed partial class SeasonDesk
     }
 
     private void Ask(SeasonRequest wishes) =>
-        Show(IsFree(wishes) ? _first! : Planned(_first!.Case.With(wishes, _session.Knowledge)));
+        Show(IsFree(wishes) ? _first! : Planned(_case!.With(wishes, _session.Knowledge)));
 
     private void Show(YearPlan plan)
     {
@@ -256,14 +257,21 @@ public sealed partial class SeasonDesk
         Strip = Strip.Of(plan);
     }
 
+    // Always from the year as it was read, and never near an earlier search: the same wishes give the same plan. Where the
+    // first plan still serves and is no dearer, it stays.
     private YearPlan Planned(SeasonCase season)
     {
-        var search = SeasonSearch.Prepare(season.Problem, _search);
-        YearPlan plan = SeasonPlanner.Quick(season, _session.Knowledge, search);
-
-        // A search that found no plan has learned nothing that the next one could use.
-        if (plan.Plan is not null)
-            _search = search;
-        return plan;
+        YearPlan plan = SeasonPlanner.Quick(season, _session.Knowledge, SeasonSearch.Prepare(season.Problem));
+        if (_first is not { Plan: { } first } || first.Total >= plan.Plan?.Total || !SeasonSearch.Allows(season.Problem, first))
+            return plan;
+        return plan with
+        {
+            Plan = first,
+            MoreToSaveUsd = plan.Plan is { } other ? Math.Max(0, plan.MoreToSaveUsd - (other.Total - first.Total)) : _first.MoreToSaveUsd,
+            Uses = _first.Uses,
+            Work = _first.Work,
+            Escapes = _first.Escapes,
+            Clash = [],
+        };
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Planning.Season.Year;
@@ -13,28 +14,31 @@ internal static class ClosedSpans
     private const string Nothing = "none is clear";
 
     /// <summary>Runs of weeks with the same reason. The words are those of the first week.</summary>
-    public static ImmutableArray<ClosedSpan> Of(SeasonCase season, KnowledgeBase knowledge)
+    /// <param name="season">The case.</param>
+    /// <param name="ask">A line to the rules: words that count days are those of the span's first day.</param>
+    /// <param name="knowledge">The knowledge.</param>
+    public static ImmutableArray<ClosedSpan> Of(SeasonCase season, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
     {
         var spans = ImmutableArray.CreateBuilder<ClosedSpan>();
         HashSet<string> preventives = Preventives(season, knowledge);
         string? before = null;
         for (int week = 0; week < SeasonYear.Weeks; week++)
         {
-            (string Key, string Words)? reason = Reason(season, week, preventives);
-            if (reason is { } same && same.Key == before)
+            string? reason = Reason(season, week, preventives);
+            if (reason is not null && reason == before)
                 spans[^1] = spans[^1] with { ToWeek = week };
-            else if (reason is { } other)
-                spans.Add(new ClosedSpan(week, week, other.Words));
-            before = reason?.Key;
+            else if (reason is not null)
+                spans.Add(new ClosedSpan(week, week, WordsOf(reason, ask(season.Through.On(season.Year.DayOf(week))), preventives)));
+            before = reason;
         }
 
         return spans.ToImmutable();
     }
 
-    private static (string Key, string Words)? Reason(SeasonCase season, int week, HashSet<string> preventives)
+    private static string? Reason(SeasonCase season, int week, HashSet<string> preventives)
     {
         if (season.Request.Closed.Contains(week))
-            return (Asked, Asked);
+            return Asked;
         if (season.Treatments.Any(treatment => season.Weekly.IsClear(treatment.Id, week)))
             return null;
         AreaAdvice advice = season.Weekly.On(season.Year.DayOf(week));
@@ -45,10 +49,7 @@ internal static class ClosedSpans
             .OrderByDescending(group => group.Count())
             .ThenBy(group => group.Key, StringComparer.Ordinal)
             .FirstOrDefault()?.Key;
-        if (common is not null)
-            return (common, $"for most of them: {Words(advice, preventives, common)}");
-        string plain = advice.Waiting.Any(waiting => preventives.Contains(waiting.Action)) ? Unanswered : Nothing;
-        return (plain, plain);
+        return common ?? (advice.Waiting.Any(waiting => preventives.Contains(waiting.Action)) ? Unanswered : Nothing);
     }
 
     // Where not one is ever clear the reason is looked for among all that stop seed.
@@ -56,9 +57,11 @@ internal static class ClosedSpans
         ? [.. knowledge.Treatments.Values.Where(treatment => treatment.Role == "preemergence").Select(treatment => treatment.Id)]
         : [.. season.Treatments.Select(treatment => treatment.Id)];
 
-    private static string Words(AreaAdvice advice, HashSet<string> preventives, string judgement) => advice.Barred
+    // A reason is a judgement, or stands for itself.
+    private static string WordsOf(string reason, AreaAdvice advice, HashSet<string> preventives) => advice.Barred
         .Where(barred => preventives.Contains(barred.Action))
         .SelectMany(barred => barred.Because)
-        .First(reason => reason.Judgement == judgement)
-        .Text;
+        .FirstOrDefault(one => one.Judgement == reason) is { } found
+            ? $"for most of them: {found.Text}"
+            : reason;
 }

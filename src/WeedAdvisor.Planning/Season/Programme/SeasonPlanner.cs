@@ -25,55 +25,38 @@ public static class SeasonPlanner
     public static YearPlan Full(SeasonCase season, KnowledgeBase knowledge, CancellationToken stop = default) =>
         Planned(season, knowledge, SeasonSearch.Prepare(season.Problem), isFull: true, stop);
 
-    // The rules are asked about every plan that is shown, with what it puts on as past; where they allow less than the
-    // problem said, that is put into the problem and all is planned anew.
     private static YearPlan Planned(
         SeasonCase season, KnowledgeBase knowledge, SeasonSearch search, bool isFull, CancellationToken stop)
     {
         Func<AreaCase, AreaAdvice> ask = season.Rules.Open();
-        for (int tries = 0; ; tries++)
-        {
-            SeasonPlan? best = search.Solve(stop: stop).Plan;
-            Alternatives? next = isFull && best is not null ? Alternatives.Of(search, best, HowManyNext, stop: stop) : null;
-            SeasonPlan[] plans = best is null ? [] : [best, .. next?.Plans ?? []];
-            var days = new UseDays(season, ask, knowledge);
-            ImmutableArray<PlannedUse>[] uses = [.. plans.Select(days.Of)];
-            int failed = Array.FindIndex([.. plans.Zip(uses)], pair => pair.Second.Length < pair.First.Applications.Length);
-            if (failed < 0)
-                return Told(season, ask, knowledge, search, best, next, [.. uses], isFull, stop);
-            season = Tightening.Of(season, plans[failed], uses[failed], days, tries);
-            search = SeasonSearch.Prepare(season.Problem, search);
-        }
-    }
-
-    private static YearPlan Told(
-        SeasonCase season,
-        Func<AreaCase, AreaAdvice> ask,
-        KnowledgeBase knowledge,
-        SeasonSearch search,
-        SeasonPlan? best,
-        Alternatives? next,
-        ImmutableArray<ImmutableArray<PlannedUse>> uses,
-        bool isFull,
-        CancellationToken stop) =>
-        new()
+        SeasonPlan? proposed = search.Solve(stop: stop).Plan;
+        AllowedPlans<SeasonPlan?> bests = AllowedPlans<SeasonPlan?>.Of(
+            season, search, ask, knowledge, one => one.Solve(stop: stop).Plan, plan => plan is null ? [] : [plan]);
+        (season, search, SeasonPlan? best, _) = bests;
+        AllowedPlans<Alternatives>? next = isFull && best is not null
+            ? AllowedPlans<Alternatives>.Of(
+                season, search, ask, knowledge, one => Alternatives.Of(one, best, HowManyNext, stop: stop), found => found.Plans)
+            : null;
+        return new YearPlan
         {
             Case = season,
             Plan = best,
-            Uses = best is null ? [] : uses[0],
-            NextBest = next?.Plans ?? [],
-            UsesOfNextBest = [.. uses.Skip(1)],
-            NextBestIsProven = next?.Proven ?? false,
+            MoreToSaveUsd = best is null || proposed is null ? 0 : Math.Max(0, best.Total - proposed.Total),
+            Uses = best is null ? [] : bests.Uses[0],
+            NextBest = next?.Found.Plans ?? [],
+            UsesOfNextBest = next?.Uses ?? [],
+            NextBestIsProven = next?.Found.Proven ?? false,
             RulePrices = isFull && best is not null ? RulePrices.Of(search, best, stop: stop).Prices : [],
             MonthPrices = isFull && best is not null ? Months(season, search, best, stop) : [],
             Clash = best is null
                 ? [.. Clash.Of(season.Problem, stop: stop).Wishes.Select(wish => wish.In(season.Problem))]
                 : [],
-            Work = best is null ? [] : WorkList.Of(season, uses[0], ask, knowledge),
+            Work = best is null ? [] : WorkList.Of(season, bests.Uses[0], ask, knowledge),
             Escapes = best is null ? [] : EscapeSpans.Of(season, best),
-            Closed = ClosedSpans.Of(season, knowledge),
+            Closed = ClosedSpans.Of(season, ask, knowledge),
             Assumed = SeasonAssumptions.Of(season, knowledge),
         };
+    }
 
     private static ImmutableArray<MonthPrice> Months(
         SeasonCase season, SeasonSearch search, SeasonPlan best, CancellationToken stop)

@@ -62,7 +62,7 @@ internal sealed class UseDays(SeasonCase season, Func<AreaCase, AreaAdvice> ask,
         SeasonApplication application, DateOnly[] free, ImmutableArray<PlannedUse>.Builder uses, int earlier, PlannedUse? use)
     {
         PlannedUse whole = uses[earlier];
-        for (int length = whole.Days.Length - 1; length >= EnoughDays && !HasEnough(use, free); length--)
+        for (int length = whole.Days.Length - 1; length >= (use is null ? 1 : EnoughDays) && !HasEnough(use, free); length--)
         {
             uses[earlier] = whole with { Days = whole.Days with { Last = whole.Days.First.AddDays(length - 1) } };
             PlannedUse? shared = Use(application, free, uses);

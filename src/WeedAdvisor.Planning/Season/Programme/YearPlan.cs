@@ -12,6 +12,12 @@ public sealed record YearPlan
     /// <summary>The best plan; null when no plan meets the wishes, see <see cref="Clash"/>.</summary>
     public required SeasonPlan? Plan { get; init; }
 
+    /// <summary>
+    /// What a plan could save at most that keeps the rules otherwise than by the distances that were found to be asked for;
+    /// 0 where none had to be looked for. US dollars.
+    /// </summary>
+    public decimal MoreToSaveUsd { get; init; }
+
     /// <summary>What goes on, with the days on which the rules allow it, in the order of the plan; empty when there is none.</summary>
     public required ImmutableArray<PlannedUse> Uses { get; init; }
 

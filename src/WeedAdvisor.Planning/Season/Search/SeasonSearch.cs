@@ -40,6 +40,12 @@ public sealed class SeasonSearch
     public SeasonAnswer Solve(SeasonPlan? known = null, SeasonEffort? effort = null, CancellationToken stop = default) =>
         SolveWithout([], known, effort, stop);
 
+    /// <summary>Whether a plan keeps the limits and wishes of a problem.</summary>
+    public static bool Allows(SeasonProblem problem, SeasonPlan plan) =>
+        Prepare(problem) is var search
+        && search.StepsOf(plan) is { } steps
+        && new Replay(search._solver.Season).CostOf(steps) is not null;
+
     /// <summary>Searches for the cheapest plan that has none of some sequences of candidates.</summary>
     internal SeasonAnswer SolveWithout(int[][] forbidden, SeasonPlan? known, SeasonEffort? effort, CancellationToken stop)
     {

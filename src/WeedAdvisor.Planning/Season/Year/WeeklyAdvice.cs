@@ -17,6 +17,8 @@ public sealed record AdviceStretch(DateOnly From, DateOnly To, AreaAdvice Advice
 /// <param name="Stretches">The advice, stretch by stretch; together they are all days of the plan.</param>
 public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch> Stretches)
 {
+    private const int MostDays = 4;
+
     /// <summary>Asks the rules anew for every stretch, on the area as it will stand then.</summary>
     public static WeeklyAdvice Of(Advisor advisor, AreaThroughYear area, SeasonYear year)
     {
@@ -47,8 +49,12 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch>
     /// <summary>Whether an action is clear on a day of the plan.</summary>
     public bool IsClear(string action, DateOnly day) => On(day).IsClear(action);
 
-    /// <summary>Whether an action is clear on at least one day of a week.</summary>
-    public bool IsClear(string action, int week) => Year.DaysOf(week).Any(day => IsClear(action, day));
+    /// <summary>
+    /// Whether a week serves an action: it is clear on the first day or on most days. What goes on is credited from the
+    /// first day of its week, so a week that opens at its end would be credited for days on which nothing lay there.
+    /// </summary>
+    public bool IsClear(string action, int week) =>
+        IsClear(action, Year.DayOf(week)) || Year.DaysOf(week).Count(day => IsClear(action, day)) >= MostDays;
 
     /// <summary>Treatments that stop seed from coming up and are clear on at least one day, in ordinal order of id.</summary>
     public ImmutableArray<Treatment> Preventives(IReadOnlyDictionary<string, Treatment> treatments) =>

@@ -85,6 +85,34 @@ public sealed class AllowedDaysTests
         }
     }
 
+    // The whole week used to be printed where only its first days are allowed.
+    [Fact]
+    public void A_week_that_closes_before_its_end_is_not_printed_to_its_end()
+    {
+        DateOnly film = new(2026, 10, 30);
+        VisitArea yard = Years.DemoYard with
+        {
+            Answers = Years.DemoYard.Answers.SetItem("covering-date", new Answer.Date(film)),
+            Weeds = [new WeedSeen("bittercress-flexuous", "expected", null), new WeedSeen("groundsel-common", "expected", null)],
+        };
+        SeasonCase season = Years.Of(yard, Years.DemoDay, new SeasonRequest());
+        Assert.Equal(new DateOnly(2026, 10, 6), season.Year.DayOf(25));
+        Assert.True(season.Weekly.IsClear("oxadiazon-granule", 25));
+        int[] allButOne = [.. Enumerable.Range(0, 52).Where(week => week != 25)];
+        YearPlan plan = Years.Quick(season.With(
+            new SeasonRequest { MustUse = ["oxadiazon-granule"], Closed = [.. allButOne] }, Years.Knowledge));
+        Assert.Equal([new DayRun(new DateOnly(2026, 10, 6), film.AddDays(-21))], plan.Uses.Select(use => use.Days));
+    }
+
+    [Fact]
+    public void What_is_said_of_a_closed_span_counts_from_its_first_day()
+    {
+        YearPlan plan = Years.Quick(Years.DemoCase);
+        ClosedSpan film = plan.Closed.First(span => span.Because.Contains("The film goes on in", StringComparison.Ordinal));
+        int days = s_film.DayNumber - plan.Case.Year.DayOf(film.FromWeek).DayNumber;
+        Assert.Contains(FormattableString.Invariant($"The film goes on in {days} days"), film.Because, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Every_plan_named_as_next_best_has_a_day_for_each_of_its_uses()
     {
