@@ -69,6 +69,8 @@ public sealed class BadVisitTests
     [InlineData("needs: sides", "needs: side", "stock, weeds; did you mean 'sides'?")]
     [InlineData("no-clear: treatment", "no-clear: action", "found 'action'; expected one of: practice, treatment")]
     [InlineData("fires: [drying", "fires: [dying", "did you mean 'drying-helps'?")]
+    [InlineData("is: not-yet", "is: notyet", "did you mean 'not-yet'?")]
+    [InlineData(", day: 2026-05-02", "", "found an end without a day or a state; expected 'day' or 'state'")]
     [InlineData("findings: [", "finding: [", "did you mean 'findings'?")]
     public void A_bad_expectation_of_a_worked_visit_is_a_problem(string old, string changed, string expected) =>
         Assert.Contains(

@@ -107,6 +107,9 @@ public sealed class KnowledgeFolderTests
         Assert.Equal(["let-it-dry"], expectation.Clear);
         Assert.Equal([new ExpectedBar("oxadine-granules", "treatment-must-allow-the-cover")], expectation.Barred);
         Assert.Equal([new ExpectedWait("let-it-dry", "sides")], expectation.Waiting);
+        Assert.Equal([new ExpectedStatus("oxadine-granules", "not-yet")], expectation.Status);
+        Assert.Equal([new ExpectedUntil("oxadine-granules", new DateOnly(2026, 5, 2), null)], expectation.Until);
+        Assert.Equal([new ExpectedWait("let-it-dry", "sides")], expectation.Unless);
         Assert.Equal("treatment", expectation.NoClear);
         Assert.True(expectation.NoClearReachingCrop);
         Assert.Equal("sides", expectation.NextQuestion);

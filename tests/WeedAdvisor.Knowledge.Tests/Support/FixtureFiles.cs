@@ -187,6 +187,9 @@ internal static class FixtureFiles
                 clear: [let-it-dry]
                 barred: [{ action: oxadine-granules, because: treatment-must-allow-the-cover }]
                 waiting: [{ action: let-it-dry, needs: sides }]
+                status: [{ action: oxadine-granules, is: not-yet }]
+                until: [{ action: oxadine-granules, day: 2026-05-02 }]
+                unless: [{ action: let-it-dry, needs: sides }]
                 findings: [liverwort-is-being-fed]
                 no-clear: treatment
                 no-clear-reaching-crop: true
