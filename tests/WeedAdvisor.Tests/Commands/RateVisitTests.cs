@@ -13,8 +13,8 @@ public sealed class RateVisitTests
         CommandRun alone = Run("dimethenamid-p-pendimethalin-granule");
         CommandRun after = Run("dimethenamid-p-pendimethalin-granule", "--visit", visit);
         Assert.Equal("", after.Error);
-        Assert.DoesNotContain("used within twelve months", alone.Out, StringComparison.Ordinal);
-        Assert.Contains("dimethenamid-P used within twelve months", after.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("used in twelve months", alone.Out, StringComparison.Ordinal);
+        Assert.Contains("dimethenamid-P used in twelve months", after.Out, StringComparison.Ordinal);
     }
 
     [Fact]

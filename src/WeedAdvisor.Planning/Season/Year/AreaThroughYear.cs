@@ -14,7 +14,7 @@ namespace WeedAdvisor.Planning.Season.Year;
 public sealed class AreaThroughYear
 {
     private const string Cover = "cover", Growth = "growth-state", Stock = "stock", Shipping = "shipping-soon";
-    private const string Enclosing = "film-on", NewlyPotted = "newly-potted", Lately = "put-on-lately";
+    private const string Enclosing = "film-on", NewlyPotted = "newly-potted", Lately = "put-on-lately", Weather = "weather-today";
     private const int DaysInWeek = 7;
 
     private readonly VisitArea _area;
@@ -58,6 +58,8 @@ public sealed class AreaThroughYear
         if (answers.ContainsKey(Shipping) && !StatedHolds(day))
             answers[Shipping] = Words("no");
         // What was put on just before the visit has lost its interval; what the plan puts on is told as such.
+        if (day > _visit)
+            answers.Remove(Weather);
         if (day >= _visit.AddDays(DaysInWeek))
             answers[Lately] = Words("no");
         if (_film is { } film && !film.IsOn(day))
