@@ -41,6 +41,25 @@ public sealed class BadFolderTests
         Assert.Equal(nearest, problem.Nearest);
     }
 
+    [Theory]
+    [InlineData("judgements/my-bars.YAML")]
+    [InlineData("judgements/my-bars.yaml.txt")]
+    [InlineData("judgements/of/mine/and/more/my-bars.yaml")]
+    [InlineData("a/b/c/d/e/f/my-bars.yaml")]
+    [InlineData("labels.csv")]
+    public void No_file_is_passed_over_in_silence(string path)
+    {
+        Problem problem = Assert.Single(new FixtureKnowledge().With(path, "- id: x").Load().Problems);
+        Assert.Equal(("a file that nothing reads", path), (problem.Found, problem.Where.File));
+    }
+
+    [Theory]
+    [InlineData("README.md")]
+    [InlineData("judgements/changes.md")]
+    [InlineData(".editor")]
+    public void Notes_and_hidden_files_may_lie_there(string path) =>
+        Assert.True(new FixtureKnowledge().With(path, "words").Load().IsGood);
+
     [Fact]
     public void The_same_list_in_two_files_is_a_problem() => Assert.Equal(
         "vocabulary/more.yaml:1:1: found the id 'when' a second time; "

@@ -23,11 +23,17 @@ internal sealed record FolderFiles(ImmutableArray<FolderFile> Files, ImmutableAr
     /// <summary>The most bytes that all files together may have.</summary>
     public const int SetLimit = 8 * 1024 * 1024;
 
+    // Notes for people and the copies that saving leaves behind; every other file is read or named.
+    private const string Notes = ".md", Copy = ".bak";
+
+    // Deep enough for any folder that a person makes; a file below it would otherwise be passed over in silence.
+    private const int Deepest = 64;
+
     // Editors' and version control's own files begin with a dot; on Unix the runtime calls those hidden.
     private static readonly EnumerationOptions s_everything = new()
     {
         RecurseSubdirectories = true,
-        MaxRecursionDepth = 4,
+        MaxRecursionDepth = Deepest,
         AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
         IgnoreInaccessible = false,
     };
@@ -98,8 +104,8 @@ internal sealed record FolderFiles(ImmutableArray<FolderFile> Files, ImmutableAr
             [
                 .. Directory.EnumerateFiles(folder, "*", s_everything)
                     .Select(path => System.IO.Path.GetRelativePath(folder, path).Replace('\\', '/'))
-                    .Where(path => path.EndsWith(".yaml", StringComparison.Ordinal)
-                        || path.EndsWith(".yml", StringComparison.Ordinal))
+                    .Where(path => !path.EndsWith(Notes, StringComparison.OrdinalIgnoreCase)
+                        && !path.EndsWith(Copy, StringComparison.OrdinalIgnoreCase))
                     .Order(StringComparer.Ordinal),
             ];
         }
