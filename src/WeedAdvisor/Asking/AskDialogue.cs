@@ -136,7 +136,7 @@ public sealed class AskDialogue
 
     private static string? HowTo(Question question) => question.Kind switch
     {
-        QuestionKind.Number or QuestionKind.Date => $"({Answering.Expected(question)})",
+        QuestionKind.Number or QuestionKind.Date or QuestionKind.Name => $"({Answering.Expected(question)})",
         QuestionKind.Weeds =>
             "(one weed a line, with stage and cover when known: liverwort, mature, 20; remove liverwort takes it out; "
             + "list liver looks it up; identify finds it by what you see; none when there are none; done when all are "

@@ -29,6 +29,7 @@ public static class Answering
         { Kind: QuestionKind.Number } => $"a number of {UnitText(question.Unit)}",
         { Kind: QuestionKind.Date, PastOnly: true } => "a date not after the visit, written 2026-04-30",
         { Kind: QuestionKind.Date } => "a date, written 2026-04-30",
+        { Kind: QuestionKind.Name } => "a short name, such as house-2",
         _ => "one of the answers",
     };
 

@@ -30,9 +30,20 @@ public static class TypedAnswer
         {
             QuestionKind.Number => ReadNumber(question, text),
             QuestionKind.Date => ReadDate(question, text, visit),
+            QuestionKind.Name => ReadName(text),
             _ when Answering.TakesSeveral(question) => ReadSeveral(Answering.ChoicesOf(knowledge, question), text),
             _ => ReadOne(Answering.ChoicesOf(knowledge, question), text),
         };
+    }
+
+    // Capitals and blanks are the grower's; in the file a name is lower-case words joined by hyphens.
+    private static Typed<Answer> ReadName(string text)
+    {
+        char[] plain = [.. text.Trim().ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')];
+        string name = string.Join('-', new string(plain).Split('-', StringSplitOptions.RemoveEmptyEntries));
+        return name.Length > 0
+            ? Typed<Answer>.As(new Answer.Words(WordSet.Of([name])))
+            : Typed<Answer>.Wrong("Give a short name in letters and digits, such as house-2.");
     }
 
     /// <summary>The one answer that a number or word picks from a list.</summary>

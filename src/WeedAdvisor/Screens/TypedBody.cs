@@ -25,11 +25,18 @@ internal sealed class TypedBody : QuestionBody
         _field.Entered += way.Next;
         _field.Typed += () => tell(null);
         var unit = new TextRows(look) { X = 16, Width = Dim.Fill(), Height = 1 };
-        unit.Show((question.Kind == QuestionKind.Number ? question.Unit ?? "" : "year-month-day", LineTone.Quiet));
+        unit.Show((UnitOf(question), LineTone.Quiet));
         Add(_field, unit);
     }
 
     public override IReadOnlyList<View> Stops => [_field];
+
+    private static string UnitOf(Question question) => question.Kind switch
+    {
+        QuestionKind.Number => question.Unit ?? "",
+        QuestionKind.Date => "year-month-day",
+        _ => "a short name",
+    };
 
     public override string HowTo => $"Type {Answering.Expected(_question)}. Enter goes on.";
 
@@ -76,6 +83,7 @@ internal sealed class TypedBody : QuestionBody
     {
         Answer.Number number => Answering.Number(number.Value),
         Answer.Date date => Answering.Date(date.Value),
+        Answer.Words words => words.Value.ToString(),
         _ => "",
     };
 }

@@ -127,6 +127,21 @@ public sealed class TypedTests
             ["a: bb ccc", "   dddddd", "   ddd"],
             Wrapping.Lines("bb ccc ddddddddd", 9, "a: ", "   "));
 
+    [Theory]
+    [InlineData("house-2", "house-2")]
+    [InlineData("House 2", "house-2")]
+    [InlineData("  the Long  House! ", "the-long-house")]
+    [InlineData("!!", null)]
+    public void The_name_of_a_house_is_taken_as_it_is_typed_and_kept_in_one_form(string typed, string? kept)
+    {
+        Typed<Answer> answer = TypedAnswer.Read(
+            ShippedTrade.Knowledge, ShippedTrade.Knowledge.QuestionOf("house")!, typed, s_day);
+        if (kept is null)
+            Assert.NotNull(answer.Error);
+        else
+            Assert.Equal(new Answer.Words(WordSet.Of([kept])), answer.Value);
+    }
+
     private static Typed<Answer> Read(string question, string typed) =>
         TypedAnswer.Read(SmallTrade.Knowledge, SmallTrade.Question(question), typed, s_day);
 
