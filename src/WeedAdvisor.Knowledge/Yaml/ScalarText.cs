@@ -4,7 +4,7 @@ using System.Text;
 namespace WeedAdvisor.Knowledge.Yaml;
 
 /// <summary>Writes text so that it is read back as it was: plainly when that is safe, else in quotes.</summary>
-internal static class ScalarText
+public static class ScalarText
 {
     /// <summary>The text as a YAML scalar on one line.</summary>
     public static string Of(string text) => IsPlain(text) ? text : Quoted(text);
@@ -15,7 +15,8 @@ internal static class ScalarText
         char.IsLetter(text[0]) && text[^1] != ' '
         && text.All(c => char.IsLetterOrDigit(c) || " .-/_()+".Contains(c, StringComparison.Ordinal));
 
-    private static string Quoted(string text)
+    /// <summary>The text in double quotes, whatever it holds.</summary>
+    public static string Quoted(string text)
     {
         var quoted = new StringBuilder("\"", text.Length + 2);
         for (int i = 0; i < text.Length; i++)

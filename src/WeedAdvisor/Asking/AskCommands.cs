@@ -1,16 +1,18 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Asking;
 
 /// <summary>The words that steer a line-by-line interview.</summary>
 internal sealed class AskCommands(
-    InterviewSession session, IVisitStore store, Lines lines, string? saveTo, Func<InterviewSession, string>? advice)
+    InterviewSession session, IVisitStore store, Lines lines, string? saveTo, Func<InterviewSession, string>? advice,
+    LabelShelf? labels = null)
 {
     private static readonly string[] s_words =
-        ["back", "skip", "clear", "undo", "redo", "again", "questions", "go", "area", "date", "nursery", "advice", "save", "quit", "help"];
+        ["back", "skip", "clear", "undo", "redo", "again", "questions", "go", "area", "date", "nursery", "label", "advice", "save", "quit", "help"];
 
     /// <summary>Whether the grower wants to leave.</summary>
     public bool Leaving { get; private set; }
@@ -72,6 +74,9 @@ internal sealed class AskCommands(
             case "nursery":
                 session.Describe(session.Visit.Date, session.Visit.Title, rest);
                 lines.Say($"Nursery: {session.Visit.Nursery ?? "not named"}", "  ");
+                return true;
+            case "label" when labels is not null:
+                new LabelDialogue(labels, lines).Run(rest);
                 return true;
             case "advice" when rest.Length == 0:
                 Advice();
@@ -175,6 +180,7 @@ internal sealed class AskCommands(
             "area       the areas; area 2 goes to one; area new NAME, area name NAME, area remove 2",
             "date       the day of the visit; date 2026-04-30 changes it",
             "nursery    nursery NAME names the nursery",
+            "label      your label book; label NAME copies what your own label says",
             "advice     the advice as it stands",
             "save FILE  save the visit",
             "quit       leave; what is not saved is kept for the next start",

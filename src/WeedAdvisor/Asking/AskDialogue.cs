@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -21,13 +22,14 @@ public sealed class AskDialogue
     /// <param name="lines">The two ends of the line.</param>
     /// <param name="saveTo">The file to save to when none is named; null when not given.</param>
     /// <param name="advice">Writes the advice in full; null for the short list.</param>
+    /// <param name="labels">The label book; null when none can be kept.</param>
     public AskDialogue(
         InterviewSession session, IVisitStore store, Lines lines, string? saveTo = null,
-        Func<InterviewSession, string>? advice = null)
+        Func<InterviewSession, string>? advice = null, LabelShelf? labels = null)
     {
         _session = session;
         _lines = lines;
-        _commands = new AskCommands(session, store, lines, saveTo, advice);
+        _commands = new AskCommands(session, store, lines, saveTo, advice, labels);
     }
 
     /// <summary>Runs the interview to its end.</summary>

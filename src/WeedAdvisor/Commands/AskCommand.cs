@@ -37,14 +37,16 @@ internal static class AskCommand
             file, output,
         };
         command.SetAction(parsed => Run(
-            LabelsOption.Over(KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetValue(file), surroundings),
+            KnowledgeOption.Load(parsed, surroundings),
+            LabelsOption.Given(parsed),
             parsed.GetValue(file),
             parsed.GetValue(output),
             surroundings));
         return command;
     }
 
-    private static int Run(KnowledgeBase knowledge, string? path, string? saveTo, Surroundings surroundings)
+    private static int Run(
+        KnowledgeBase knowledge, string? labels, string? path, string? saveTo, Surroundings surroundings)
     {
         if (path == "-")
         {
@@ -53,7 +55,7 @@ internal static class AskCommand
         }
 
         Visit? visit = path is null ? null : VisitArgument.Read(path, null, knowledge, surroundings);
-        InterviewStart start = InterviewStart.Of(knowledge, visit, path, surroundings);
+        InterviewStart start = InterviewStart.Of(knowledge, labels, visit, path, surroundings);
         var lines = new Lines(surroundings.In, surroundings.Out, echo: !surroundings.IsInputTerminal);
         string? first = AskRecovery.Offer(start.Session, start.Recovery, lines);
         if (first is not null)
@@ -62,7 +64,7 @@ internal static class AskCommand
         using PosixSignalRegistration closed = OnSignal(PosixSignal.SIGHUP, start, surroundings.Error);
         using PosixSignalRegistration ended = OnSignal(PosixSignal.SIGTERM, start, surroundings.Error);
         AskOutcome outcome = new AskDialogue(
-            start.Session, start.Store, lines, saveTo, session => Advice(knowledge, session)).Run();
+            start.Session, start.Store, lines, saveTo, Advice, start.Labels).Run();
         return outcome == AskOutcome.InputEnded ? ExitCode.Negative : ExitCode.Done;
     }
 
@@ -74,10 +76,10 @@ internal static class AskCommand
                 error.WriteLine($"\n{CommandLine.Name}: the answers are kept in {place} and are offered at the next start.");
         });
 
-    private static string Advice(KnowledgeBase knowledge, InterviewSession session)
+    private static string Advice(InterviewSession session)
     {
         Visit here = session.Visit with { Areas = [session.Area] };
         return TextReport.Of(
-            new VisitAdvice(knowledge.Stamp, here, [session.Advice]), knowledge, new TextLayout(Width));
+            new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge, new TextLayout(Width));
     }
 }

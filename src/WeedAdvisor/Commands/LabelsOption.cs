@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Labels;
 using WeedAdvisor.Knowledge.Problems;
@@ -15,12 +16,11 @@ internal static class LabelsOption
     public const string Variable = "WEEDADVISOR_LABELS";
 
     private const string Name = "--labels";
-    private const string BesideVisit = "labels.yaml";
 
     /// <summary>The option, valid after every command.</summary>
     public static Option<string?> Of() => new(Name)
     {
-        Description = $"Your label book. Without it: the file that {Variable} names, or {BesideVisit} beside the visit.",
+        Description = $"Your label book. Without it: the file that {Variable} names, or {LabelShelf.BesideVisit} beside the visit.",
         HelpName = "FILE",
         Recursive = true,
     };
@@ -54,7 +54,8 @@ internal static class LabelsOption
             book.Problems.Length == 1 ? null : $"{book.Problems.Length} problems in '{path}'. Mend them and run it again.");
     }
 
-    private static string? PathOf(string? given, string? visit, Surroundings surroundings)
+    /// <summary>The book that goes with a visit; null when there is none.</summary>
+    public static string? PathOf(string? given, string? visit, Surroundings surroundings)
     {
         if (given is { Length: > 0 })
             return given;
@@ -62,7 +63,7 @@ internal static class LabelsOption
             return variable;
         if (visit is null or "-")
             return null;
-        string beside = Path.Combine(Path.GetDirectoryName(visit) ?? "", BesideVisit);
+        string beside = Path.Combine(Path.GetDirectoryName(visit) ?? "", LabelShelf.BesideVisit);
         return File.Exists(surroundings.FullPath(beside)) ? beside : null;
     }
 }

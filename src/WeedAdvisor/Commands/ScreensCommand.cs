@@ -10,14 +10,13 @@ internal static class ScreensCommand
     /// <summary>Opens the screens on a knowledge folder and a label book, if one is named, and gives the exit code.</summary>
     public static int Run(Surroundings surroundings, string folder, string? labels)
     {
-        KnowledgeBase knowledge = LabelsOption.Over(
-            KnowledgeOption.Load(folder, surroundings), labels, null, surroundings);
-        InterviewStart start = InterviewStart.Of(knowledge, null, null, surroundings);
+        KnowledgeBase knowledge = KnowledgeOption.Load(folder, surroundings);
+        InterviewStart start = InterviewStart.Of(knowledge, labels, null, null, surroundings);
         (Visit? draft, string? trouble) = start.Recovery?.Offer() ?? (null, null);
         bool isPlain = ScreenSettings.WantsNoColour(surroundings.Environment);
         int code = ScreenHost.Run(
             start.Session,
-            new ScreenSettings(start.Store, isPlain, draft, () => start.Recovery?.SetAside(), trouble),
+            new ScreenSettings(start.Store, isPlain, draft, () => start.Recovery?.SetAside(), trouble, start.Labels),
             surroundings.Error);
         if (start.Session is { IsSaved: false, DraftPlace: { } place, DraftTrouble: null } && code == ExitCode.Done)
             surroundings.Error.WriteLine($"The answers are kept in {place} and are offered at the next start.");

@@ -14,7 +14,7 @@ namespace WeedAdvisor.Interview;
 /// </summary>
 public sealed partial class InterviewSession
 {
-    private readonly IAdviceSource _source;
+    private IAdviceSource _source;
     private readonly IDraftKeeper? _keeper;
     private readonly Dictionary<string, Trail> _trails = new(StringComparer.Ordinal);
     private ImmutableDictionary<string, QuestionNotes> _notes =
@@ -37,7 +37,7 @@ public sealed partial class InterviewSession
     }
 
     /// <summary>The knowledge behind the questions.</summary>
-    public KnowledgeBase Knowledge { get; }
+    public KnowledgeBase Knowledge { get; private set; }
 
     /// <summary>The visit as it now stands.</summary>
     public Visit Visit { get; private set; }
@@ -118,6 +118,17 @@ public sealed partial class InterviewSession
         _savedText = IsSaved ? VisitText.Of(Visit) : null;
         Refresh();
         EnterTrail();
+        Changed?.Invoke();
+    }
+
+    /// <summary>Goes by other knowledge from now on: the grower has read a label.</summary>
+    /// <param name="knowledge">The knowledge; its questions are the same.</param>
+    /// <param name="source">The advice that follows from it.</param>
+    public void GoBy(KnowledgeBase knowledge, IAdviceSource source)
+    {
+        Knowledge = knowledge;
+        _source = source;
+        Refresh();
         Changed?.Invoke();
     }
 

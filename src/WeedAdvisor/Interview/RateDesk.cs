@@ -7,7 +7,7 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Interview;
 
 /// <summary>A rate sum being entered: what is typed in each field, and what follows from it at once.</summary>
-public sealed class RateDesk
+public sealed class RateDesk : IFormDesk
 {
     private readonly Dictionary<string, string> _typed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _lookedFor = new(StringComparer.Ordinal);
@@ -111,6 +111,33 @@ public sealed class RateDesk
     public ImmutableArray<AdviceLine> Lines(int width) => Answer is { } answer
         ? [.. AnswerLines(answer, width)]
         : [.. Waiting().SelectMany(line => Wrapping.Lines(line.Text, width).Select(part => line with { Text = part }))];
+
+    /// <inheritdoc/>
+    string IFormDesk.Title => $"Rates: {Form.Title}";
+
+    /// <inheritdoc/>
+    string IFormDesk.Purpose => Form.About;
+
+    /// <inheritdoc/>
+    ImmutableArray<string> IFormDesk.Fields => [.. Form.Fields.Select(one => one.Label)];
+
+    /// <inheritdoc/>
+    string IFormDesk.TextOf(int field) => TextOf(Form.Fields[field]);
+
+    /// <inheritdoc/>
+    void IFormDesk.Type(int field, string text) => Type(Form.Fields[field], text);
+
+    /// <inheritdoc/>
+    AdviceLine IFormDesk.Beside(int field) => Beside(Form.Fields[field]);
+
+    /// <inheritdoc/>
+    AdviceLine IFormDesk.About(int field) => About(Form.Fields[field]);
+
+    /// <inheritdoc/>
+    bool IFormDesk.TakesWord(int field) => TakesWord(Form.Fields[field]);
+
+    /// <inheritdoc/>
+    void IFormDesk.NextWord(int field) => NextWord(Form.Fields[field]);
 
     private IEnumerable<AdviceLine> AnswerLines(RateAnswer answer, int width)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
@@ -23,6 +24,8 @@ public sealed partial class SeasonDesk
 
     private readonly InterviewSession _session;
     private readonly SeasonRequest _wanted;
+    private readonly Visit _visit;
+    private readonly KnowledgeBase _knowledge;
     private readonly Stack<SeasonRequest> _before = new();
     private SeasonCase? _case;
     private YearPlan? _first;
@@ -36,6 +39,8 @@ public sealed partial class SeasonDesk
         _wanted = wanted ?? new SeasonRequest();
         Area = session.Area;
         Day = session.Visit.Date;
+        _visit = session.Visit;
+        _knowledge = session.Knowledge;
     }
 
     /// <summary>The area as it was when the desk was opened.</summary>
@@ -46,6 +51,13 @@ public sealed partial class SeasonDesk
 
     /// <summary>The name of the area.</summary>
     public string AreaName => Area.Name;
+
+    /// <summary>
+    /// Whether it still goes by what the interview now holds: no answer has changed, in this area or in one that may share
+    /// its house, and no label was read since.
+    /// </summary>
+    public bool IsOf(InterviewSession session) => ReferenceEquals(_visit, session.Visit)
+        && ReferenceEquals(Area, session.Area) && ReferenceEquals(_knowledge, session.Knowledge);
 
     /// <summary>Whether the year is read; until then there is neither a plan nor a refusal.</summary>
     public bool IsRead { get; private set; }

@@ -15,10 +15,9 @@ public sealed class SeasonDesks(InterviewSession session)
     public SeasonDesk Here()
     {
         SeasonDesk? old = _desks.GetValueOrDefault(session.Area.Id);
-        bool isSameDay = old?.Day == session.Visit.Date;
-        if (old is not null && isSameDay && ReferenceEquals(old.Area, session.Area))
+        if (old is not null && old.IsOf(session))
             return old;
-        SeasonRequest? wishes = isSameDay ? old?.Wishes : null;
+        SeasonRequest? wishes = old?.Day == session.Visit.Date ? old.Wishes : null;
         return _desks[session.Area.Id] = new SeasonDesk(session, wishes);
     }
 }

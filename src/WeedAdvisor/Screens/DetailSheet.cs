@@ -1,3 +1,4 @@
+using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
 
@@ -7,11 +8,17 @@ namespace WeedAdvisor.Screens;
 internal sealed class DetailSheet : Sheet
 {
     private readonly ListingView _list;
+    private readonly Action? _label;
     private bool _full;
 
-    public DetailSheet(Look look, InterviewSession session, string action)
+    /// <param name="look">The look.</param>
+    /// <param name="session">The interview.</param>
+    /// <param name="action">The action's id.</param>
+    /// <param name="label">Opens the grower's own label of a treatment.</param>
+    public DetailSheet(Look look, InterviewSession session, string action, Action<string> label)
         : base(look, "Why")
     {
+        _label = session.Knowledge.Treatments.ContainsKey(action) ? () => label(action) : null;
         _list = new ListingView(look, width => Row.Of(
             ReasonLines.Of(session.Knowledge, session.Advice, action, width, _full)))
         {
@@ -29,5 +36,17 @@ internal sealed class DetailSheet : Sheet
 
     public override IReadOnlyList<View> Stops => [_list];
 
-    public override string Keys => "Up and Down   Space every condition, or only the reasons   Esc close";
+    public override string Keys => _label is null
+        ? "Up and Down   Space every condition, or only the reasons   Esc close"
+        : "Up and Down   Space every condition or reasons   Ctrl+L your label   Esc close";
+
+    public override bool Hear(Key key)
+    {
+        if (_label is null || key != Key.L.WithCtrl)
+            return false;
+        _label();
+        return true;
+    }
+
+    public override void Renew() => _list.Renew();
 }

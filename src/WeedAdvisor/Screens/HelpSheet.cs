@@ -23,6 +23,7 @@ internal sealed class HelpSheet : Sheet
         ("F9", "rates: sprayers, spreaders, product; where a weed is named: find it by features"),
         ("Ctrl+Y", "the year: what goes on in which week of this area"),
         ("Ctrl+E", "what it costs: weeding rounds, mulches, granules, sprays, by your numbers"),
+        ("Ctrl+L", "your labels: copy what your own bag or bottle says; on the reasons of a treatment, its label"),
         ("Ctrl+Z", "undo the last change of the visit, and go to where it was made; again: the one before"),
         ("Ctrl+R", "do again what was undone"),
         ("Ctrl+S", "save"),

@@ -67,6 +67,8 @@ internal sealed partial class MainWindow
             OpenSeason();
         else if (key == Key.E.WithCtrl)
             OpenCosts();
+        else if (key == Key.L.WithCtrl)
+            OpenLabels();
         else if (key == Key.S.WithCtrl)
             Save();
         else if (key == Key.O.WithCtrl)

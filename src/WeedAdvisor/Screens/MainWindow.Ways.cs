@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Terminal.Gui.Input;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -90,7 +92,36 @@ internal sealed partial class MainWindow
         Show(new PastSheet(_look, new PastPicker(_session, index), isNew: index is null));
 
     private void OpenRates() =>
-        Show(new RatesSheet(_look, _rates, form => Show(new RateSheet(_look, _rates.At(form)))));
+        Show(new RatesSheet(_look, _rates, form => OpenRate(_rates.At(form))));
+
+    private void OpenRate(RateDesk desk) =>
+        Show(new FormSheet(
+            _look, desk, new FormWay("Example", () => Done(desk.FillIn)), new FormWay("Clear", () => Done(desk.Clear))));
+
+    private static AdviceLine? Done(Action deed)
+    {
+        deed();
+        return null;
+    }
+
+    private void OpenLabels()
+    {
+        if (_settings.Labels is { } shelf)
+            Show(new LabelsSheet(_look, shelf, OpenLabel));
+    }
+
+    private void OpenLabel(string treatment)
+    {
+        if (_settings.Labels is not { } shelf)
+            return;
+        LabelDesk desk = shelf.At(treatment);
+        Show(new FormSheet(
+            _look, desk, new FormWay("Keep", () => Keep(desk, shelf), Key.S.WithCtrl, "Ctrl+S keep   ")));
+    }
+
+    private static AdviceLine Keep(LabelDesk desk, LabelShelf shelf) => desk.Keep() is { } trouble
+        ? new AdviceLine(trouble, LineTone.Warning)
+        : new AdviceLine($"Written to {shelf.FilePath}. The advice goes by it from now on.", LineTone.Quiet);
 
     private void OpenSeason()
     {
@@ -124,7 +155,7 @@ internal sealed partial class MainWindow
     private void OpenReasons(int line)
     {
         if (line < _lines.Length && _lines[line].Action is { } action)
-            Show(new DetailSheet(_look, _session, action));
+            Show(new DetailSheet(_look, _session, action, OpenLabel));
     }
 
     private void Save() => AskWhereToSave(leave: false);
@@ -182,6 +213,8 @@ internal sealed partial class MainWindow
         (Visit? visit, IReadOnlyList<string> problems) = _settings.Store.Load(path);
         if (visit is null)
             return string.Join("\n", problems.Take(8));
+        if (_settings.Labels?.Turn(path) is { } wrong)
+            return wrong;
         _session.Open(visit, path);
         return null;
     }));

@@ -3,6 +3,7 @@ using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Screens;
 using WeedAdvisor.Tests.Interview;
@@ -17,7 +18,7 @@ internal sealed class Bench : IDisposable
     private readonly MainWindow _window;
     private readonly SessionToken? _token;
 
-    public Bench(int width = 80, int height = 24, bool plain = false, Visit? recovered = null, Visit? visit = null, InterviewSession? session = null)
+    public Bench(int width = 80, int height = 24, bool plain = false, Visit? recovered = null, Visit? visit = null, InterviewSession? session = null, LabelShelf? labels = null)
     {
         _app = Application.Create(_time);
         _app.Init("ansi");
@@ -25,7 +26,7 @@ internal sealed class Bench : IDisposable
         Width = width;
         Session = session ?? new InterviewSession(
             SmallTrade.Knowledge, new FakeAdvice(), visit ?? VisitEdits.Begin(new DateOnly(2026, 4, 14)), Keeper);
-        _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, recovered, () => AsideTimes++));
+        _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, recovered, () => AsideTimes++, Labels: labels));
         _token = _app.Begin(_window);
         Draw();
     }

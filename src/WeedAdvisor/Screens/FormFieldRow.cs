@@ -1,25 +1,24 @@
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
-using WeedAdvisor.Planning.Rates.Forms;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>A field of a rate sum in one row: what it is, where it is typed, and what is wrong or may be written.</summary>
-internal sealed class RateFieldRow : View
+/// <summary>A field of a form in one row: what it is, where it is typed, and what is wrong or may be written.</summary>
+internal sealed class FormFieldRow : View
 {
     private const int LeastLabel = 12, FieldWidth = 22;
 
-    private readonly RateDesk _desk;
-    private readonly RateField _field;
+    private readonly IFormDesk _desk;
+    private readonly int _field;
     private readonly TextRows _label;
     private readonly TextRows _beside;
     private char _edge = ' ';
 
     /// <param name="look">The look.</param>
-    /// <param name="desk">The sum.</param>
-    /// <param name="field">The field.</param>
+    /// <param name="desk">The form.</param>
+    /// <param name="field">Which of its fields, from 0.</param>
     /// <param name="next">Goes to the next field.</param>
-    public RateFieldRow(Look look, RateDesk desk, RateField field, Action next)
+    public FormFieldRow(Look look, IFormDesk desk, int field, Action next)
     {
         _desk = desk;
         _field = field;
@@ -63,7 +62,7 @@ internal sealed class RateFieldRow : View
     /// <param name="edge">A mark before it.</param>
     public void Place(int y, int width, bool isShown, char edge)
     {
-        int longest = _desk.Form.Fields.Max(field => field.Label.Length);
+        int longest = _desk.Fields.Max(name => name.Length);
         int label = Math.Clamp(longest + 3, LeastLabel, Math.Max(LeastLabel, (width * 45 / 100)));
         _edge = edge;
         _label.Width = label;
@@ -79,7 +78,7 @@ internal sealed class RateFieldRow : View
     {
         if (Field.Said != _desk.TextOf(_field))
             Field.Put(_desk.TextOf(_field));
-        _label.Show(($"{_edge}{_field.Label}", LineTone.Plain));
+        _label.Show(($"{_edge}{_desk.Fields[_field]}", LineTone.Plain));
         AdviceLine beside = _desk.Beside(_field);
         _beside.Show((beside.Tone == LineTone.Warning ? $"! {beside.Text}" : beside.Text, beside.Tone));
     }

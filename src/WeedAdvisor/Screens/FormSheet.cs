@@ -2,45 +2,46 @@ using System.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
-using WeedAdvisor.Planning.Rates.Forms;
 
 namespace WeedAdvisor.Screens;
 
 /// <summary>
-/// One rate sum: its fields above, below them the answer as soon as there is one. Where the window is too low for all
+/// A form: its fields above, below them what follows as soon as anything does. Where the window is too low for all
 /// fields, those around the one being filled in are shown.
 /// </summary>
-internal sealed class RateSheet : Sheet
+internal sealed class FormSheet : Sheet
 {
     private const int AboutAt = 1, NoteRows = 3, LeastAnswerRows = 6;
 
-    private readonly RateDesk _desk;
+    private readonly IFormDesk _desk;
     private readonly TextRows _about;
-    private readonly RateFieldRow[] _rows;
+    private readonly FormFieldRow[] _rows;
     private readonly TextRows _note;
     private readonly ListingView _answer;
     private readonly PressView[] _presses;
+    private readonly FormWay[] _ways;
     private int _first;
 
     /// <param name="look">The look.</param>
-    /// <param name="desk">The sum.</param>
-    public RateSheet(Look look, RateDesk desk)
-        : base(look, $"Rates: {desk.Form.Title}")
+    /// <param name="desk">The form.</param>
+    /// <param name="ways">What can be done with it beside closing it; what it gives is told in the note.</param>
+    public FormSheet(Look look, IFormDesk desk, params FormWay[] ways)
+        : base(look, desk.Title)
     {
         _desk = desk;
+        _ways = ways;
         _about = new TextRows(look) { Y = AboutAt, Width = Dim.Fill() };
-        _about.Show((desk.Form.About, LineTone.Quiet));
+        _about.Show((desk.Purpose, LineTone.Quiet));
         _note = new TextRows(look) { Width = Dim.Fill(), Height = NoteRows };
         _answer = new ListingView(look, width => Row.Of(desk.Lines(width))) { Width = Dim.Fill() };
         _presses =
         [
-            new PressView(look, "Example", () => Change(desk.FillIn)),
-            new PressView(look, "Clear", () => Change(desk.Clear)),
+            .. ways.Select(way => new PressView(look, way.Name, () => Change(way.Do))),
             new PressView(look, "Close", Close),
         ];
         Add(_about, _note, _answer);
-        _rows = [.. desk.Form.Fields.Select((field, at) => new RateFieldRow(look, desk, field, () => FocusOn(at + 1)))];
-        foreach (RateFieldRow row in _rows)
+        _rows = [.. desk.Fields.Select((_, at) => new FormFieldRow(look, desk, at, () => FocusOn(at + 1)))];
+        foreach (FormFieldRow row in _rows)
         {
             row.Changed += Renew;
             row.Entered += Arrange;
@@ -53,7 +54,8 @@ internal sealed class RateSheet : Sheet
 
     public override IReadOnlyList<View> Stops => [.. _rows.Select(row => row.Field), _answer, .. _presses];
 
-    public override string Keys => "Enter next field   Up and Down   PgUp and PgDn read on   Esc back";
+    public override string Keys =>
+        $"Enter next field   Up and Down   PgUp and PgDn read on   {string.Concat(_ways.Where(way => way.Key is not null).Select(way => way.Told))}Esc back";
 
     private int At => Array.FindIndex(_rows, row => row.Field.HasFocus);
 
@@ -67,8 +69,10 @@ internal sealed class RateSheet : Sheet
             FocusOn(At + 1);
         else if (At > 0 && key == Key.CursorUp)
             FocusOn(At - 1);
-        else if (At >= 0 && key == Key.Space && RateDesk.TakesWord(_desk.Form.Fields[At]))
-            Change(() => _desk.NextWord(_desk.Form.Fields[At]));
+        else if (At >= 0 && key == Key.Space && _desk.TakesWord(At))
+            TakeNextWord();
+        else if (Array.Find(_ways, way => way.Key is { } one && one == key) is { } way)
+            Change(way.Do);
         else
             return false;
         return true;
@@ -76,10 +80,9 @@ internal sealed class RateSheet : Sheet
 
     public override void Renew()
     {
-        foreach (RateFieldRow row in _rows)
+        foreach (FormFieldRow row in _rows)
             row.Renew();
-        RateField told = _desk.Form.Fields[Math.Max(0, At)];
-        AdviceLine about = _desk.About(told);
+        AdviceLine about = _desk.About(Math.Max(0, At));
         _note.Show((about.Text, about.Tone));
         _answer.Renew(toTop: true);
     }
@@ -91,9 +94,17 @@ internal sealed class RateSheet : Sheet
         Arrange();
     }
 
-    private void Change(Action change)
+    private void Change(Func<AdviceLine?> change)
     {
-        change();
+        AdviceLine? told = change();
+        Renew();
+        if (told is not null)
+            _note.Show((told.Text, told.Tone));
+    }
+
+    private void TakeNextWord()
+    {
+        _desk.NextWord(At);
         Renew();
     }
 
@@ -139,3 +150,10 @@ internal sealed class RateSheet : Sheet
     private char IsEdge(int at, int room) =>
         at == _first && at > 0 ? '↑' : at == _first + room - 1 && at < _rows.Length - 1 ? '↓' : ' ';
 }
+
+/// <summary>Something that can be done with a form.</summary>
+/// <param name="Name">What it is called where it can be pressed.</param>
+/// <param name="Do">Does it; what it gives is told in the note.</param>
+/// <param name="Key">A key for it; null for none.</param>
+/// <param name="Told">The key as the line at the bottom tells it.</param>
+internal sealed record FormWay(string Name, Func<AdviceLine?> Do, Key? Key = null, string Told = "");

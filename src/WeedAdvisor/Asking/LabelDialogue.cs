@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Labels;
+
+namespace WeedAdvisor.Asking;
+
+/// <summary>Copies a label line by line into the label book.</summary>
+/// <param name="shelf">The label book.</param>
+/// <param name="lines">The two ends of the line.</param>
+public sealed class LabelDialogue(LabelShelf shelf, Lines lines)
+{
+    private const int MostNamed = 8;
+
+    /// <summary>Copies the label of a treatment that is named; without a name it says which could be.</summary>
+    /// <param name="named">What was typed of its name.</param>
+    public void Run(string named)
+    {
+        if (named.Length == 0)
+        {
+            List();
+            return;
+        }
+
+        ImmutableArray<NameHit> hits = NameSearch.Treatments(shelf.Records, named);
+        NameHit? hit = hits.Length == 1 ? hits[0] : hits.FirstOrDefault(one => NearWords.Fold(named) is var folded
+            && (one.Id == folded || NearWords.Fold(one.Name) == folded));
+        if (hit is not null)
+            Copy(hit.Id);
+        else if (hits.IsEmpty)
+            lines.Say($"No treatment is called \"{named}\". Type label for the list.", "  ");
+        else
+            lines.Say($"Several fit \"{named}\": {Some(hits.Select(one => $"{one.Name} (label {one.Id})"))}.", "  ");
+    }
+
+    private void List()
+    {
+        lines.Say($"The label book is {shelf.FilePath}. {LabelEntry.Purpose}");
+        LabelEntry[] marked = [.. LabelEntry.Of(shelf).Where(entry => !string.IsNullOrWhiteSpace(entry.Mark))];
+        foreach (LabelEntry entry in marked)
+            lines.Say($"{entry.Text} (label {entry.Treatment})", $"  {entry.Mark}  ");
+        lines.Say("Type label and the name of a treatment to copy its label.", "  ");
+    }
+
+    private void Copy(string treatment)
+    {
+        var desk = new LabelDesk(shelf, treatment);
+        lines.Say(desk.Title);
+        lines.Say(desk.Purpose);
+        lines.Say("An empty line leaves a field as it is, - empties it, ? tells where it stands, back goes one back, "
+            + "done writes what there is, quit drops it.");
+        int at = 0;
+        while (at < desk.Fields.Length)
+        {
+            if (Ask(desk, at) is not { } next)
+                return;
+            at = next;
+        }
+
+        string? trouble = desk.Keep();
+        if (trouble is null)
+            lines.Say(desk.Difference!, "  ");
+        lines.Say(trouble is null
+            ? $"Written to {shelf.FilePath}. The advice goes by it from now on."
+            : $"Not written: {trouble}");
+    }
+
+    /// <summary>Asks for a field; the number of the field to ask next, or null when it is dropped.</summary>
+    private int? Ask(LabelDesk desk, int at)
+    {
+        lines.Say();
+        lines.Say($"[{at + 1} of {desk.Fields.Length}] {desk.Fields[at]}");
+        lines.Say($"({LabelField.All[at].Hint})", "  ");
+        if (desk.TextOf(at) is { Length: > 0 } said)
+            lines.Say($"so far: {said}", "  ");
+        while (lines.Hear("") is { } typed)
+        {
+            switch (typed.ToLowerInvariant())
+            {
+                case "quit":
+                    lines.Say("Dropped; the label book is as it was.", "  ");
+                    return null;
+                case "?":
+                    lines.Say(desk.About(at).Text, "  ");
+                    continue;
+                case "back":
+                    return Math.Max(0, at - 1);
+                case "done":
+                    return desk.Fields.Length;
+                case "":
+                    return at + 1;
+            }
+
+            string before = desk.TextOf(at);
+            desk.Type(at, typed == "-" ? "" : typed);
+            if (desk.ProblemOf(at) is not { } problem)
+                return at + 1;
+            desk.Type(at, before);
+            lines.Say(LabelDesk.Sentence(problem), "  ");
+        }
+
+        return null;
+    }
+
+    private static string Some(IEnumerable<string> names)
+    {
+        string[] all = [.. names];
+        string more = all.Length > MostNamed ? $" and {all.Length - MostNamed} more" : "";
+        return string.Join(", ", all.Take(MostNamed)) + more;
+    }
+}
