@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -51,11 +52,12 @@ public sealed record AreaWeeding(
             return WeedingOutcome<AreaWeeding>.Bad(numbers.Refusals);
         ImmutableArray<SetupWeed> named = Named(area, knowledge, wishes);
         ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting = PastControl.Acting(area, visit, knowledge);
+        ImmutableArray<Escape> escapes = EscapesOfArea.Of(area.Past, knowledge);
         ImmutableArray<SetupWeed> weeds =
         [
             .. named
                 .Where(weed => weed.Weed.Kind != "alga")
-                .Select(weed => weed with { Control = PastControl.Of(weed.Weed, acting, wishes.Weeks, knowledge) }),
+                .Select(weed => weed with { Control = PastControl.Of(weed.Weed, acting, escapes, wishes.Weeks, knowledge) }),
         ];
         if (weeds.IsEmpty)
             return Refused(named.IsEmpty

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -26,10 +27,15 @@ internal static class PastControl
 
     /// <summary>
     /// Share of a weed's seedlings that is stopped in each week from the visit on, 0 to 1: that of the best application still
-    /// acting. Empty when none is. A weed that nobody rated is not stopped.
+    /// acting. Empty when none is. A weed that nobody rated is not stopped, and one that came through here again and again is
+    /// not credited with what failed on it.
     /// </summary>
     public static ImmutableArray<double> Of(
-        Weed weed, ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting, int weeks, KnowledgeBase knowledge)
+        Weed weed,
+        ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting,
+        ImmutableArray<Escape> escapes,
+        int weeks,
+        KnowledgeBase knowledge)
     {
         if (acting.IsEmpty || weeks < 1)
             return [];
@@ -39,7 +45,7 @@ internal static class PastControl
         double[] control = new double[weeks];
         foreach ((Treatment treatment, int weeksAgo) in acting)
         {
-            if (TreatmentControl.PercentOf(treatment, weed, knowledge) is not { } percent)
+            if (TreatmentControl.PercentOf(treatment, weed, knowledge, escapes) is not { } percent)
                 continue;
             ImmutableArray<double> course = ControlOverTime.Of((double)percent.Middle / 100, treatment.ResidualWeeks!.Value, left);
             for (int week = 0; week < weeks && week + weeksAgo < course.Length; week++)

@@ -35,12 +35,25 @@ public sealed class PastControlTests
         Assert.True(both.Zip(one).All(pair => pair.First >= pair.Second));
     }
 
-    private static WeedingSetup Setup(params (string Treatment, DateOnly Day)[] past)
+    [Fact]
+    public void What_came_through_season_after_season_is_not_credited_any_more()
     {
-        VisitArea area = Years.DemoYard with
+        PastApplication failed = new("oryzalin-spray", Years.DemoDay.AddDays(-14), "escapes", WordSet.Of("spurge-spotted"))
         {
-            Past = [.. past.Select(use => new PastApplication(use.Treatment, use.Day, "clean", WordSet.Empty))],
+            CameThrough = "many",
+            SeasonsRunning = 3,
         };
+        ImmutableArray<SetupWeed> weeds = Setup(failed).Weeds;
+        Assert.All(weeds[0].Control, control => Assert.Equal(0, control));
+        Assert.InRange(Setup(failed with { SeasonsRunning = 1 }).Weeds[0].Control[0], 0.8, 1);
+    }
+
+    private static WeedingSetup Setup(params (string Treatment, DateOnly Day)[] past) =>
+        Setup([.. past.Select(use => new PastApplication(use.Treatment, use.Day, "clean", WordSet.Empty))]);
+
+    private static WeedingSetup Setup(params PastApplication[] past)
+    {
+        VisitArea area = Years.DemoYard with { Past = [.. past] };
         return AreaWeeding.Of(area, Years.DemoDay, Yard.Knowledge, s_wishes).Value!.Setup;
     }
 }
