@@ -12,8 +12,6 @@ namespace WeedAdvisor.Inference.Entry;
 /// </summary>
 public static class Closures
 {
-    private const int DaysLately = 7;
-
     /// <summary>The closures of the area, those that last longest first.</summary>
     public static ImmutableArray<Closure> Of(AreaCase area, KnowledgeBase knowledge) =>
     [
@@ -28,7 +26,7 @@ public static class Closures
 
     // Something was put on lately, and it is not among the earlier uses.
     private static bool IsUntold(VisitArea area, DateOnly date) =>
-        LatelyOf(area) == "yes" && !(area.Past ?? []).Any(use => use.Date is null || use.Date >= date.AddDays(-DaysLately));
+        PutOnLately.SaysYes(area, date) && !(area.Past ?? []).Any(use => use.Date is null || use.Date >= date.AddDays(-PutOnLately.Days));
 
     private static IEnumerable<Closure> OfArea(AreaCase area, VisitArea treated, Roof? roof, KnowledgeBase knowledge)
     {
@@ -109,7 +107,4 @@ public static class Closures
         area.Answers.GetValueOrDefault("region") is Answer.Words { Value.Count: 1 } words
             ? knowledge.Regions.GetValueOrDefault(words.Value.First())?.TimeZone
             : null;
-
-    private static string? LatelyOf(VisitArea area) =>
-        area.Answers.GetValueOrDefault("put-on-lately") is Answer.Words { Value.Count: 1 } words ? words.Value.First() : null;
 }

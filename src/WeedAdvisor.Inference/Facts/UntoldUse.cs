@@ -11,22 +11,20 @@ namespace WeedAdvisor.Inference.Facts;
 /// </summary>
 internal static class UntoldUse
 {
-    private const string PutOnLately = "put-on-lately";
     private const string Past = "past";
-    private const string Yes = "yes";
     private static readonly WordSet s_flags = WordSet.Of(["true", "false"]);
 
     /// <summary>The reading: false, or not known with the questions that settle it.</summary>
     public static Reading Of(KnowledgeBase knowledge, AreaCase looked, Dictionary<string, Reading> readings)
     {
-        if (knowledge.QuestionOf(PutOnLately) is null)
+        if (knowledge.QuestionOf(PutOnLately.Question) is null)
             return Reading.Of(false);
-        bool isOpenHere = readings[PutOnLately] is Reading.Open;
+        bool isOpenHere = readings[PutOnLately.Question] is Reading.Open;
         // Who says no speaks for the whole house; who says yes tells of this area, and another may have had its own use.
         VisitArea[] open =
         [
             .. isOpenHere ? [looked.Area] : (VisitArea[])[],
-            .. isOpenHere || Says(looked.Area, Yes)
+            .. isOpenHere || PutOnLately.SaysYes(looked.Area, looked.Date)
                 ? looked.Others.Where(other => !IsAnswered(other) && Roof.Of(looked.Area, other, knowledge).Shared != Truth.No)
                 : [],
         ];
@@ -36,13 +34,10 @@ internal static class UntoldUse
         Need[] needs =
         [
             .. open.Any(area => area.Past is null) ? [Need.Question(Past)] : (Need[])[],
-            Need.Question(PutOnLately),
+            Need.Question(PutOnLately.Question),
         ];
         return new Reading.Open([.. needs.Order()], s_flags);
     }
 
-    private static bool IsAnswered(VisitArea area) => area.Answers.GetValueOrDefault(PutOnLately) is Answer.Words;
-
-    private static bool Says(VisitArea area, string word) =>
-        area.Answers.GetValueOrDefault(PutOnLately) is Answer.Words words && words.Value.Contains(word);
+    private static bool IsAnswered(VisitArea area) => area.Answers.GetValueOrDefault(PutOnLately.Question) is Answer.Words;
 }

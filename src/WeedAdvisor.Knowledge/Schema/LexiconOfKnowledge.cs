@@ -13,9 +13,9 @@ internal static class LexiconOfKnowledge
             ["weeds"] = new("the id of a weed", knowledge.Weeds.Keys),
             ["crops"] = new("the id of a crop", knowledge.Crops.Keys),
             ["treatments"] = new("the id of a treatment", knowledge.Treatments.Keys),
-            ["actives"] = new("the name of an active", ActivesOf(knowledge)),
-            ["groups"] = new("a site-of-action group of a treatment", GroupsOf(knowledge)),
-            ["rate-units"] = new("a unit in which records give a rate", UnitsOf(knowledge)),
+            ["actives"] = new("the name of an active", knowledge.Actives()),
+            ["groups"] = new("a site-of-action group of a treatment", knowledge.Groups()),
+            ["rate-units"] = new("a unit in which records give a rate", knowledge.RateUnits()),
             ["regions"] = new("the id of a region", knowledge.Regions.Keys),
             ["questions"] = new("the id of a question", knowledge.Questions.Select(question => question.Id)),
         };
@@ -26,19 +26,4 @@ internal static class LexiconOfKnowledge
             words[$"list:{id}"] = new($"a word of list '{id}'", list.Words.Select(word => word.Key));
         return new Lexicon(words);
     }
-
-    private static IEnumerable<string> ActivesOf(KnowledgeBase knowledge) =>
-        knowledge.Treatments.Values.SelectMany(treatment => treatment.Actives).Select(active => active.Name).Distinct();
-
-    private static IEnumerable<string> GroupsOf(KnowledgeBase knowledge) => knowledge.Treatments.Values
-        .SelectMany(treatment => treatment.Actives)
-        .Select(active => active.Group)
-        .OfType<string>()
-        .Distinct();
-
-    private static IEnumerable<string> UnitsOf(KnowledgeBase knowledge) => knowledge.Treatments.Values
-        .SelectMany(treatment => treatment.Rates)
-        .Select(rate => rate.Unit)
-        .OfType<string>()
-        .Distinct();
 }

@@ -50,8 +50,20 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
             Unless(map, "weeds", () => map.Each("weeds", "a weed seen", Seen)),
             Unless(map, "past", () => map.Each("past", "an earlier application", past => PastReader.Read(past, visitDate))));
         ReportRepeats(map.Optional("weeds"), "weed", "the weed", map.Context);
+        ReportUseToldAndDenied(map, area, visitDate);
         map.Finish();
         return area;
+    }
+
+    private static void ReportUseToldAndDenied(MappingReader map, VisitArea area, DateOnly visitDate)
+    {
+        if (!PutOnLately.IsContradicted(area, visitDate))
+            return;
+        string day = ScalarGrammar.Write(PutOnLately.LastTold(area, visitDate)!.Date!.Value);
+        map.Context.Report(
+            map.Optional("past")!,
+            $"a use of {day} although '{PutOnLately.Question}' is no",
+            $"'{PutOnLately.Question}: yes' in this area, or another day of that use");
     }
 
     private ImmutableSortedDictionary<string, Answer> Answers(MappingReader map, DateOnly visitDate)

@@ -67,8 +67,12 @@ internal sealed class AskCommands(
                 new AskAreas(session, lines).Do(rest);
                 return true;
             case "date":
-                if (TypedAnswer.ReadDay(rest, session.Visit.Date) is { } day)
-                    session.Describe(day, session.Visit.Title, session.Visit.Nursery);
+                if (TypedAnswer.ReadDay(rest, session.Visit.Date) is { } day
+                    && session.Describe(day, session.Visit.Title, session.Visit.Nursery) is { } trouble)
+                {
+                    lines.Say(trouble, "  ");
+                }
+
                 lines.Say($"The visit is of {Answering.Date(session.Visit.Date)}. Type date 2026-04-30 to change it.", "  ");
                 return true;
             case "nursery":

@@ -15,6 +15,7 @@ public sealed class AskDialogue
     private readonly AskCommands _commands;
     private string? _shown;
     private string? _troubleTold;
+    private string? _remarkTold;
 
     /// <summary>Sets up the interview.</summary>
     /// <param name="session">The interview.</param>
@@ -74,6 +75,7 @@ public sealed class AskDialogue
         }
 
         Answer(question, typed);
+        TellRemark();
         TellTrouble();
     }
 
@@ -134,6 +136,8 @@ public sealed class AskDialogue
 
         if (HowTo(question) is { } how)
             _lines.Say(how, "  ");
+        if (question.IsOfNursery && _session.Visit.Areas.Length > 1)
+            _lines.Say($"({Answering.ForAllAreas})", "  ");
     }
 
     private static string? HowTo(Question question) => question.Kind switch
@@ -144,8 +148,11 @@ public sealed class AskDialogue
             + "list liver looks it up; identify finds it by what you see; none when there are none; done when all are "
             + "named)",
         QuestionKind.Past =>
-            "(one application a line: treatment, day, clean or escapes or injury, weeds that came through; remove 1 "
-            + "takes one out; list pendi looks it up; none when there were none; done when all are named)",
+            "(one application a line: product, day, and with commas between whatever else you know: 2 pm, granules, "
+            + "150 lb/acre, part only, watered in, aired, clean or escapes or injury, weeds that came through, many, "
+            + "3 seasons; a product that is not in the list: active NAME, group 14, other weed killer, other pesticide; "
+            + "tell asks for it step by step, change 1 changes one, remove 1 takes one out; list pendi looks it up; none "
+            + "when there were none; done when all are named)",
         _ when Answering.TakesSeveral(question) => "(several with commas between, or none)",
         _ => null,
     };
@@ -192,6 +199,13 @@ public sealed class AskDialogue
             string labels = string.Join(", ", idle.Select(EditNames.Label));
             _lines.Say($"No longer applies, and is set aside until it does: {labels}", "  ");
         }
+    }
+
+    private void TellRemark()
+    {
+        if (_session.Remark is { } remark && remark != _remarkTold)
+            _lines.Say(remark, "  ");
+        _remarkTold = _session.Remark;
     }
 
     private void TellTrouble()

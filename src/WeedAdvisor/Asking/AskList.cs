@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Earlier;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -58,18 +59,20 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
             case "list":
                 return List(NameSearch.Treatments(session.Knowledge, rest));
             case "remove":
-                int count = session.Area.Past?.Length ?? 0;
-                if (!int.TryParse(rest, NumberStyles.None, CultureInfo.InvariantCulture, out int at)
-                    || at < 1 || at > count)
+                if (Numbered(rest, "take out") is { } gone)
                 {
-                    return $"Give the number of the application to take out, from 1 to {count}.";
+                    session.Change(session.Area.WithoutPastAt(gone));
+                    Tell();
                 }
 
-                session.Change(session.Area.WithoutPastAt(at - 1));
-                return Tell();
+                return null;
+            case "tell" when rest.Length == 0:
+                return TellPast(null);
+            case "change":
+                return Numbered(rest, "change") is { } changed ? TellPast(changed) : null;
             default:
                 string name = typed.Split(',')[0];
-                if (Which.Settle(NameSearch.Treatments(session.Knowledge, name), typed, "treatment") is not { } line)
+                if (Settled(name, typed) is not { } line)
                     return null;
                 Typed<PastApplication> past = TypedPast.Read(session.Knowledge, line, session.Visit.Date);
                 if (past.Value is null)
@@ -77,6 +80,50 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
                 session.Change(session.Area.WithPast(past.Value));
                 return Tell();
         }
+    }
+
+    // The line with ids in place of names that may mean one of several, the product's and those of weeds.
+    private string? Settled(string name, string typed)
+    {
+        var telling = new Telling(session.Knowledge, session.Visit.Date);
+        bool isOutside = new PastProductField(TakesTreatments: false).Take(telling, PastFields.Blank, name.Trim()) is not null;
+        string? line = isOutside || name.Trim().Length == 0
+            ? typed
+            : Which.Settle(NameSearch.Treatments(session.Knowledge, name), typed, "treatment");
+        if (line is null)
+            return null;
+        string[] parts = line.Split(',', StringSplitOptions.TrimEntries);
+        for (int at = 1; at < parts.Length; at++)
+        {
+            if (parts[at].Length == 0 || TypedAnswer.IsNotKnown(parts[at]) || TypedPast.Meant(telling, PastFields.Blank, parts[at]) is not null)
+                continue;
+            if (Which.Settle(NameSearch.Weeds(session.Knowledge, parts[at], null), parts[at], "weed") is not { } weed)
+                return null;
+            parts[at] = weed;
+        }
+
+        return string.Join(", ", parts);
+    }
+
+    private string? TellPast(int? index)
+    {
+        PastApplication before = index is { } at ? session.Area.Past!.Value[at] : PastFields.Blank;
+        var desk = new PastDesk(session, before, PastFields.All);
+        if (!new FormDialogue(desk, lines).Run())
+            return null;
+        if (desk.Past is { Treatment: null } told && !PastProductField.IsOutside(told))
+            return "Not kept: without a product there is no application. A product may be told as other weed killer.";
+        session.Change(index is { } place ? session.Area.WithPastAt(place, desk.Past) : session.Area.WithPast(desk.Past));
+        return Tell();
+    }
+
+    private int? Numbered(string typed, string toDo)
+    {
+        int count = session.Area.Past?.Length ?? 0;
+        if (int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out int at) && at >= 1 && at <= count)
+            return at - 1;
+        lines.Say($"Give the number of the application to {toDo}, from 1 to {count}.", "  ");
+        return null;
     }
 
     private string? Identify()

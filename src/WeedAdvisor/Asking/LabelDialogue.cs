@@ -44,61 +44,14 @@ public sealed class LabelDialogue(LabelShelf shelf, Lines lines)
     private void Copy(string treatment)
     {
         var desk = new LabelDesk(shelf, treatment);
-        lines.Say(desk.Title);
-        lines.Say(desk.Purpose);
-        lines.Say("An empty line leaves a field as it is, - empties it, ? tells where it stands, back goes one back, "
-            + "done writes what there is, quit drops it.");
-        int at = 0;
-        while (at < desk.Fields.Length)
-        {
-            if (Ask(desk, at) is not { } next)
-                return;
-            at = next;
-        }
-
+        if (!new FormDialogue(desk, lines).Run())
+            return;
         string? trouble = desk.Keep();
         if (trouble is null)
             lines.Say(desk.Difference!, "  ");
         lines.Say(trouble is null
             ? $"Written to {shelf.FilePath}. The advice goes by it from now on."
             : $"Not written: {trouble}");
-    }
-
-    /// <summary>Asks for a field; the number of the field to ask next, or null when it is dropped.</summary>
-    private int? Ask(LabelDesk desk, int at)
-    {
-        lines.Say();
-        lines.Say($"[{at + 1} of {desk.Fields.Length}] {desk.Fields[at]}");
-        lines.Say($"({LabelField.All[at].Hint})", "  ");
-        if (desk.TextOf(at) is { Length: > 0 } said)
-            lines.Say($"so far: {said}", "  ");
-        while (lines.Hear("") is { } typed)
-        {
-            switch (typed.ToLowerInvariant())
-            {
-                case "quit":
-                    lines.Say("Dropped; the label book is as it was.", "  ");
-                    return null;
-                case "?":
-                    lines.Say(desk.About(at).Text, "  ");
-                    continue;
-                case "back":
-                    return Math.Max(0, at - 1);
-                case "done":
-                    return desk.Fields.Length;
-                case "":
-                    return at + 1;
-            }
-
-            string before = desk.TextOf(at);
-            desk.Type(at, typed == "-" ? "" : typed);
-            if (desk.ProblemOf(at) is not { } problem)
-                return at + 1;
-            desk.Type(at, before);
-            lines.Say(LabelDesk.Sentence(problem), "  ");
-        }
-
-        return null;
     }
 
     private static string Some(IEnumerable<string> names)

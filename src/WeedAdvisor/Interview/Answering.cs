@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Interview.Earlier;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -20,6 +21,9 @@ public static class Answering
 
     /// <summary>Whether several answers may be given at once.</summary>
     public static bool TakesSeveral(Question question) => question.Kind is QuestionKind.AnyOf or QuestionKind.Crops;
+
+    /// <summary>What is said beside a question that is asked once for the whole nursery.</summary>
+    public const string ForAllAreas = "asked once: the answer holds for all areas that say nothing else";
 
     /// <summary>What a number or a date must look like, in words.</summary>
     public static string Expected(Question question) => question switch
@@ -63,12 +67,15 @@ public static class Answering
 
     /// <summary>An earlier application, in one line.</summary>
     public static string Past(KnowledgeBase knowledge, PastApplication past) => string.Join(", ", Parts(
-        PastProduct.Of(past, knowledge).Name,
-        past.Date is { } date ? Date(date) : "day not known",
-        PastResults.TextOf(past.Result),
-        past.Escaped.Count == 0
-            ? null
-            : "came through: " + string.Join(" and ", past.Escaped.Select(w => WeedName(knowledge, w)))));
+        [
+            PastProduct.Of(past, knowledge).Name,
+            past.Date is { } date ? Date(date) : "day not known",
+            .. PastFields.More.Where(field => field.IsTold(past)).Select(field => field.Text(new Telling(knowledge, DateOnly.MaxValue), past)),
+            PastResults.TextOf(past.Result),
+            past.Escaped.Count == 0
+                ? null
+                : "came through: " + string.Join(" and ", past.Escaped.Select(w => WeedName(knowledge, w))),
+        ]));
 
     /// <summary>A weed's common name.</summary>
     public static string WeedName(KnowledgeBase knowledge, string id) =>

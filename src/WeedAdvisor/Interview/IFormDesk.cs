@@ -20,6 +20,12 @@ public interface IFormDesk
     /// <summary>Types in a field.</summary>
     public void Type(int field, string text);
 
+    /// <summary>What is wrong with what is typed in a field; null when nothing is.</summary>
+    public string? ProblemOf(int field);
+
+    /// <summary>What may be written in a field, and what happens when nothing is.</summary>
+    public string Hint(int field);
+
     /// <summary>What stands beside a field: what is wrong with it, else what may be written.</summary>
     public AdviceLine Beside(int field);
 

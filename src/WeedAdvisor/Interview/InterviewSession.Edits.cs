@@ -21,9 +21,12 @@ public sealed partial class InterviewSession
     /// <summary>Questions whose answers the last edit set aside because they no longer apply.</summary>
     public ImmutableArray<Question> SetAside { get; private set; } = [];
 
+    /// <summary>What the last edit changed beside what was said, in a sentence; null when nothing.</summary>
+    public string? Remark { get; private set; }
+
     /// <summary>Gives an answer to a question that takes words, a number or a date. <see cref="Answer.NotKnown"/> says that the grower does not know.</summary>
     public void Say(string question, Answer answer) =>
-        EditArea(Area.WithAnswer(question, answer), Notes.Without(question), Knowledge.QuestionOf(question));
+        SayTo(Knowledge.QuestionOf(question), question, answer, Notes.Without(question));
 
     /// <summary>Says that the grower does not know.</summary>
     public void SayNotKnown(Question question)
@@ -32,12 +35,17 @@ public sealed partial class InterviewSession
         if (question.Kind is QuestionKind.Weeds or QuestionKind.Past)
             EditArea(Area.WithoutAnswer(question), notes with { NotKnown = notes.NotKnown.Add(question.Id) }, question);
         else
-            EditArea(Area.WithAnswer(question.Id, new Answer.NotKnown()), notes, question);
+            SayTo(question, question.Id, new Answer.NotKnown(), notes);
     }
 
     /// <summary>Takes an answer back: the question is open again.</summary>
-    public void Clear(Question question) =>
-        EditArea(Area.WithoutAnswer(question), Notes.Without(question.Id), question);
+    public void Clear(Question question)
+    {
+        if (question.IsOfNursery)
+            SayTo(question, question.Id, null, Notes.Without(question.Id));
+        else
+            EditArea(Area.WithoutAnswer(question), Notes.Without(question.Id), question);
+    }
 
     /// <summary>Changes the area as a whole, such as its list of weeds.</summary>
     public void Change(VisitArea area)
@@ -80,14 +88,21 @@ public sealed partial class InterviewSession
     }
 
     /// <summary>Changes the day of the visit, its title and the name of the nursery; empty texts mean that there is none.</summary>
-    public void Describe(DateOnly date, string? title, string? nursery) => Edit(
-        Visit with
+    /// <returns>Why the day cannot be that one, in a sentence, or null when it is done.</returns>
+    public string? Describe(DateOnly date, string? title, string? nursery)
+    {
+        if (Lately.WhyNotOn(Knowledge, Visit, date) is { } trouble)
+            return trouble;
+        Visit described = Visit with
         {
             Date = date,
             Title = string.IsNullOrWhiteSpace(title) ? null : title.Trim(),
             Nursery = string.IsNullOrWhiteSpace(nursery) ? null : nursery.Trim(),
-        },
-        _notes, Here(), Here());
+            Areas = [.. Visit.Areas.Select(area => Lately.Settle(Knowledge, area, date).Area)],
+        };
+        Edit(described, _notes, Here(), Here());
+        return null;
+    }
 
     /// <summary>Undoes the last edit and goes to where it was made.</summary>
     /// <returns>The edit's name; null when there is none to undo.</returns>
@@ -113,11 +128,23 @@ public sealed partial class InterviewSession
 
     private Spot Here() => new(AreaIndex, CurrentTrail.Current);
 
-    private void EditArea(VisitArea area, QuestionNotes notes, Question? about)
+    private void SayTo(Question? about, string question, Answer? answer, QuestionNotes notes)
     {
-        (area, notes) = AnswerParking.Settle(Knowledge, area, notes);
+        if (about is { IsOfNursery: true })
+            EditVisit(Visit.WithNurseryAnswer(AreaIndex, question, answer), notes, about);
+        else
+            EditArea(Area.WithAnswer(question, answer!), notes, about);
+    }
+
+    private void EditArea(VisitArea area, QuestionNotes notes, Question? about) =>
+        EditVisit(Visit.WithArea(AreaIndex, area), notes, about);
+
+    private void EditVisit(Visit visit, QuestionNotes notes, Question? about)
+    {
+        (VisitArea area, notes) = AnswerParking.Settle(Knowledge, visit.Areas[AreaIndex], notes);
+        (area, Remark) = Lately.Settle(Knowledge, area, visit.Date);
         Spot here = about is null ? Here() : new(AreaIndex, about.Id);
-        Edit(Visit.WithArea(AreaIndex, area), _notes.SetItem(area.Id, notes), here, here, about);
+        Edit(visit.WithArea(AreaIndex, area), _notes.SetItem(area.Id, notes), here, here, about);
     }
 
     /// <summary>The one door through which a visit is edited.</summary>
@@ -143,6 +170,7 @@ public sealed partial class InterviewSession
     private void Return(InterviewMoment moment)
     {
         SetAside = [];
+        Remark = null;
         Stand(moment, Keep, turns: true);
     }
 

@@ -17,7 +17,7 @@ public sealed partial class InterviewSession
             : null;
 
     /// <summary>
-    /// The question to put next: first those that every area is asked, then the one that settles most, then any other
+    /// The question to put next: first what was put on lately, when something was; then those that every area is asked, then the one that settles most, then any other
     /// that could still change the advice, then those not known that are being put once more. Null when none is left but
     /// those passed over.
     /// </summary>
@@ -25,7 +25,7 @@ public sealed partial class InterviewSession
     {
         get
         {
-            QuestionEntry? basic = null, best = null, other = null, again = null;
+            QuestionEntry? told = null, basic = null, best = null, other = null, again = null;
             string? wanted = Advice.NextQuestion is { } next
                 ? QuestionList.PutFirst(Knowledge, Area, next.Id)
                 : null;
@@ -36,13 +36,15 @@ public sealed partial class InterviewSession
                 if (entry.State != QuestionState.Open || !entry.Matters)
                     continue;
                 other ??= entry;
+                if (entry.Question.Kind == QuestionKind.Past && Area.WordOf(PutOnLately.Question) == PutOnLately.Yes)
+                    told = entry;
                 if (basic is null && QuestionList.Always.Contains(entry.Question.Id, StringComparer.Ordinal))
                     basic = entry;
                 if (entry.Question.Id == wanted)
                     best = entry;
             }
 
-            return (basic ?? best ?? other ?? again)?.Question;
+            return (told ?? basic ?? best ?? other ?? again)?.Question;
         }
     }
 

@@ -11,7 +11,7 @@ namespace WeedAdvisor.Interview;
 public static class QuestionList
 {
     /// <summary>Ids of the questions that every area is asked: without them no advice has a footing.</summary>
-    public static ImmutableArray<string> Always { get; } = ["place", "cover", "stock", "weeds", "region"];
+    public static ImmutableArray<string> Always { get; } = [PutOnLately.Question, "place", "cover", "stock", "weeds", "region"];
 
     private const string WeatherToday = "weather-today";
 

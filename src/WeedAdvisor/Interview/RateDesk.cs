@@ -85,7 +85,7 @@ public sealed class RateDesk : IFormDesk
     public AdviceLine About(RateField field) => ProblemOf(field) is { } problem
         ? new AdviceLine($"{problem}.", LineTone.Warning)
         : new AdviceLine(
-            $"{field.Help} ({FieldText.Hint(field)}{(TakesWord(field) ? "; Space: the next word" : "")})",
+            $"{field.Help} ({FieldText.Hint(field)})",
             LineTone.Quiet);
 
     /// <summary>
@@ -126,6 +126,12 @@ public sealed class RateDesk : IFormDesk
 
     /// <inheritdoc/>
     void IFormDesk.Type(int field, string text) => Type(Form.Fields[field], text);
+
+    /// <inheritdoc/>
+    string? IFormDesk.ProblemOf(int field) => ProblemOf(Form.Fields[field]);
+
+    /// <inheritdoc/>
+    string IFormDesk.Hint(int field) => FieldText.Hint(Form.Fields[field]);
 
     /// <inheritdoc/>
     AdviceLine IFormDesk.Beside(int field) => Beside(Form.Fields[field]);

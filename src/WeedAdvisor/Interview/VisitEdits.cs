@@ -32,6 +32,32 @@ public static class VisitEdits
     public static Visit WithArea(this Visit visit, int index, VisitArea area) =>
         visit with { Areas = visit.Areas.SetItem(index, area) };
 
+    /// <summary>
+    /// The visit with an answer to a question that is asked once for the whole nursery. It goes to the head of the visit and
+    /// to every area that has said the same as this one so far; an area with an answer of its own keeps it, and when this
+    /// one has, only it changes.
+    /// </summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="index">The area in which it is said, counted from 0.</param>
+    /// <param name="question">Id of the question.</param>
+    /// <param name="answer">The answer; null takes it back.</param>
+    public static Visit WithNurseryAnswer(this Visit visit, int index, string question, Answer? answer)
+    {
+        Answer? head = visit.Head.GetValueOrDefault(question);
+        Answer? here = visit.Areas[index].Answers.GetValueOrDefault(question);
+        if (!Equals(head, here))
+            return visit.WithArea(index, With(visit.Areas[index], question, answer));
+        return visit with
+        {
+            Head = answer is null ? visit.Head.Remove(question) : visit.Head.SetItem(question, answer),
+            Areas =
+            [
+                .. visit.Areas.Select(area =>
+                    Equals(area.Answers.GetValueOrDefault(question), head) ? With(area, question, answer) : area),
+            ],
+        };
+    }
+
     /// <summary>A kebab-case id made from a name; <c>area</c> when the name has no letter or digit of plain ASCII.</summary>
     public static string IdOf(string name)
     {
@@ -47,6 +73,11 @@ public static class VisitEdits
         string kebab = id.ToString().Trim('-');
         return kebab.Length == 0 ? "area" : char.IsAsciiDigit(kebab[0]) ? "area-" + kebab : kebab;
     }
+
+    private static VisitArea With(VisitArea area, string question, Answer? answer) => area with
+    {
+        Answers = answer is null ? area.Answers.Remove(question) : area.Answers.SetItem(question, answer),
+    };
 
     private static string FreeName(Visit visit)
     {

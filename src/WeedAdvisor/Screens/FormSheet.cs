@@ -82,8 +82,9 @@ internal sealed class FormSheet : Sheet
     {
         foreach (FormFieldRow row in _rows)
             row.Renew();
-        AdviceLine about = _desk.About(Math.Max(0, At));
-        _note.Show((about.Text, about.Tone));
+        int at = Math.Max(0, At);
+        AdviceLine about = _desk.About(at);
+        _note.Show((_desk.TakesWord(at) ? $"{about.Text} Space: the next word." : about.Text, about.Tone));
         _answer.Renew(toTop: true);
     }
 

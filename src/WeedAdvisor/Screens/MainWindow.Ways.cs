@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Terminal.Gui.Input;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Earlier;
 using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -89,7 +90,7 @@ internal sealed partial class MainWindow
         Show(new WeedSheet(_look, new WeedPicker(_session, seen), isNew: seen is null, Show));
 
     private void PickPast(int? index) =>
-        Show(new PastSheet(_look, new PastPicker(_session, index), isNew: index is null));
+        Show(new PastSheet(_look, new PastPicker(_session, index), isNew: index is null, Show));
 
     private void OpenRates() =>
         Show(new RatesSheet(_look, _rates, form => OpenRate(_rates.At(form))));

@@ -41,6 +41,7 @@ internal sealed partial class MainWindow : Window
     private bool _onAdvice;
     private bool _full;
     private string? _told;
+    private string? _remark;
     private ImmutableArray<Question> _aside = [];
 
     /// <param name="app">The application that runs it.</param>
@@ -125,6 +126,9 @@ internal sealed partial class MainWindow : Window
         if (_session.SetAside is { IsEmpty: false } aside && aside != _aside)
             _told = "set aside: " + string.Join(", ", aside.Select(EditNames.Label));
         _aside = _session.SetAside;
+        if (_session.Remark is { } remark && remark != _remark)
+            _told = remark;
+        _remark = _session.Remark;
     }
 
     private void TurnPage(string key)

@@ -1,5 +1,7 @@
+using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Earlier;
 
 namespace WeedAdvisor.Screens;
 
@@ -11,11 +13,17 @@ internal sealed class PastSheet : PickerSheet
     private readonly ListingView _results;
     private readonly TypeField _escaped;
     private readonly PressView[] _presses;
+    private readonly Action _more;
 
-    public PastSheet(Look look, PastPicker picker, bool isNew)
+    /// <param name="look">The look.</param>
+    /// <param name="picker">The application being told.</param>
+    /// <param name="isNew">Whether it is one more application.</param>
+    /// <param name="open">Lays another sheet over this one.</param>
+    public PastSheet(Look look, PastPicker picker, bool isNew, Action<Sheet> open)
         : base(look, isNew ? "Add an application" : "Change an application", "Treatment")
     {
         _picker = picker;
+        _more = () => open(new FormSheet(look, picker.More));
         Pos right = Pos.Percent(50);
         _day = new TypeField(look, picker.Day) { X = right + 1, Y = 5, Width = 12 };
         _results = Marks(() => picker.Results, result => picker.Result = result, () => _escaped!);
@@ -31,6 +39,7 @@ internal sealed class PastSheet : PickerSheet
         _presses =
         [
             new PressView(look, isNew ? "Add" : "Keep", Finish),
+            new PressView(look, "More", _more),
             .. isNew ? Array.Empty<PressView>() : [new PressView(look, "Remove", Remove)],
             new PressView(look, "Close", Close),
         ];
@@ -43,6 +52,23 @@ internal sealed class PastSheet : PickerSheet
     }
 
     public override IReadOnlyList<View> Stops => [Search, Found, _day, _results, _escaped, .. _presses];
+
+    public override string Keys => "Type to search   Down list   Enter pick   F9 more of it   Tab next   Esc close";
+
+    public override bool Hear(Key key)
+    {
+        if (key != Key.F9)
+            return base.Hear(key);
+        _more();
+        return true;
+    }
+
+    /// <summary>Whoever has told more comes back to what is picked.</summary>
+    public override void Enter()
+    {
+        Renew();
+        base.Enter();
+    }
 
     protected override IReadOnlyList<NameHit> Hits => _picker.Hits;
 

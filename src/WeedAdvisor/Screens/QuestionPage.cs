@@ -61,6 +61,7 @@ internal sealed class QuestionPage : Pane
         {
             QuestionState.NotKnown => "You said that you do not know.",
             QuestionState.Skipped => "Passed over for now.",
+            _ when _question.IsOfNursery && _session.Visit.Areas.Length > 1 => $"{_body.HowTo} ({Answering.ForAllAreas})",
             _ => _body.HowTo,
         });
         _note.Show((note, error is null ? LineTone.Quiet : LineTone.Warning));

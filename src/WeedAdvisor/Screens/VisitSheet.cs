@@ -48,7 +48,9 @@ internal sealed class VisitSheet : Sheet
             return;
         }
 
-        _session.Describe(day, _title.Said, _nursery.Said);
-        Close();
+        if (_session.Describe(day, _title.Said, _nursery.Said) is { } trouble)
+            _note.Show((trouble, LineTone.Warning));
+        else
+            Close();
     }
 }

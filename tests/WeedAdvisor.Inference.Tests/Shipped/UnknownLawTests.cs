@@ -12,7 +12,6 @@ namespace WeedAdvisor.Inference.Tests.Shipped;
 public sealed class UnknownLawTests
 {
     private const int TakenEach = 6;
-    private const int DaysLately = 7;
 
     private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
 
@@ -68,7 +67,7 @@ public sealed class UnknownLawTests
             && (Says(all.Area, "put-on-lately", "no") || Says(taken.Owner, "put-on-lately", "no")));
 
     private static bool WasUsedLately(VisitArea area) => (area.Past ?? []).Any(
-        use => use.Date is null || use.Date >= RandomVisits.Day.AddDays(-DaysLately));
+        use => use.Date is null || use.Date >= RandomVisits.Day.AddDays(-PutOnLately.Days));
 
     private static bool Says(VisitArea area, string question, string word) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words words && words.Value.Contains(word);

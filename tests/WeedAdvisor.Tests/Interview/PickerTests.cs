@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Earlier;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -50,7 +51,7 @@ public sealed class PickerTests
     public void An_application_is_told_changed_and_taken_out()
     {
         var picker = new PastPicker(_session, null) { Text = "pendi" };
-        Assert.Equal("Pick a treatment from the list first.", picker.Accept());
+        Assert.Equal("Pick a treatment from the list first; one that is not in it is told under More.", picker.Accept());
         picker.Pick(0);
         picker.Day = "2026-05-01";
         Assert.Equal("2026-05-01 lies after the visit of 2026-04-14.", picker.Accept());

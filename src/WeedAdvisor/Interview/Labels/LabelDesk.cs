@@ -46,7 +46,10 @@ public sealed class LabelDesk : IFormDesk
     /// <inheritdoc/>
     public void Type(int field, string text) => _draft = _draft.With(LabelField.All[field], text);
 
-    /// <summary>What is wrong with a field; null when nothing is, or when nothing is typed.</summary>
+    /// <inheritdoc/>
+    public string Hint(int field) => LabelField.All[field].Hint;
+
+    /// <inheritdoc/>
     public string? ProblemOf(int field) => TextOf(field).Length == 0
         ? null
         : Problems.FirstOrDefault(problem => problem.Field == LabelField.All[field]).Text;

@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 
-namespace WeedAdvisor.Interview;
+namespace WeedAdvisor.Interview.Earlier;
 
-/// <summary>An earlier application being told: which treatment, when, how it turned out.</summary>
+/// <summary>An earlier application being told: which product, when, how it turned out, and whatever else is known of it.</summary>
 public sealed class PastPicker
 {
     private readonly InterviewSession _session;
@@ -18,12 +18,13 @@ public sealed class PastPicker
     {
         _session = session;
         _index = index;
-        PastApplication? before = index is { } at ? session.Area.Past?[at] : null;
-        Treatment = before?.Treatment;
-        Result = before?.Result;
-        Day = before?.Date is { } date ? Answering.Date(date) : "";
-        Escaped = string.Join(", ", (before?.Escaped ?? WordSet.Empty)
-            .Select(weed => Answering.WeedName(session.Knowledge, weed)));
+        PastApplication before = index is { } at ? session.Area.Past!.Value[at] : PastFields.Blank;
+        var telling = new Telling(session.Knowledge, session.Visit.Date);
+        Treatment = before.Treatment;
+        Result = before.Result;
+        Day = PastFields.Day.Text(telling, before);
+        Escaped = PastFields.Escaped.Text(telling, before);
+        More = new PastDesk(session, before, [new PastProductField(TakesTreatments: false), .. PastFields.More]);
         Hits = NameSearch.Treatments(session.Knowledge, "");
     }
 
@@ -53,8 +54,13 @@ public sealed class PastPicker
     /// <summary>Names of the weeds that came through, as typed, with commas between.</summary>
     public string Escaped { get; set; }
 
-    /// <summary>The treatment picked, in words.</summary>
-    public string Picked => Treatment is { } id ? _session.Knowledge.ActionOf(id)?.Name ?? id : "none yet";
+    /// <summary>Whatever else is known of it.</summary>
+    public PastDesk More { get; }
+
+    /// <summary>The product picked or told, in words.</summary>
+    public string Picked => More.IsOutside ? PastProduct.Of(More.Past with { Treatment = null }, _session.Knowledge).Name
+        : Treatment is { } id ? _session.Knowledge.ActionOf(id)?.Name ?? id
+        : "none yet";
 
     /// <summary>The results, and last that it is not known.</summary>
     public ImmutableArray<ChoiceEntry> Results =>
@@ -66,36 +72,38 @@ public sealed class PastPicker
     /// <summary>Picks one of the treatments found, counted from 0. A number outside picks none.</summary>
     public void Pick(int hit)
     {
-        if (hit >= 0 && hit < Hits.Length)
-            Treatment = Hits[hit].Id;
+        if (hit < 0 || hit >= Hits.Length)
+            return;
+        Treatment = Hits[hit].Id;
+        More.ForgetProduct();
     }
 
     /// <summary>Puts the application on the list of the area.</summary>
     /// <returns>What is missing or wrong, in one line, or null when it is done.</returns>
     public string? Accept()
     {
-        if (Treatment is null)
-            return "Pick a treatment from the list first.";
-        DateOnly? day = null;
-        if (Day.Trim().Length > 0 && !TypedAnswer.IsNotKnown(Day))
+        if (Treatment is null && !More.IsOutside)
+            return "Pick a treatment from the list first; one that is not in it is told under More.";
+        if (More.Trouble is { } trouble)
+            return trouble;
+        var telling = new Telling(_session.Knowledge, _session.Visit.Date);
+        PastApplication past = More.Past with
         {
-            Typed<DateOnly> typed = TypedPast.ReadDay(Day, _session.Visit.Date);
-            if (typed.Error is not null)
-                return typed.Error;
-            day = typed.Value;
+            Treatment = More.IsOutside ? null : Treatment,
+            Date = null,
+            Result = Result,
+            Escaped = WordSet.Empty,
+        };
+        foreach ((PastField field, string typed) in new[] { (PastFields.Day, Day), (PastFields.Escaped, Escaped) })
+        {
+            if (typed.Trim().Length == 0 || TypedAnswer.IsNotKnown(typed))
+                continue;
+            Typed<PastApplication> next = field.Read(telling, past, typed.Trim());
+            if (next.Value is null)
+                return next.Error;
+            past = next.Value;
         }
 
-        var escaped = new List<string>();
-        foreach (string name in Escaped.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
-        {
-            Typed<NameHit> weed = TypedWeed.OneOf(NameSearch.Weeds(_session.Knowledge, name, null), name, "weed");
-            if (weed.Value is null)
-                return weed.Error;
-            escaped.Add(weed.Value.Id);
-        }
-
-        var past = new PastApplication(
-            Treatment, day, escaped.Count > 0 ? Result ?? "escapes" : Result, WordSet.Of(escaped));
         _session.Change(_index is { } at ? _session.Area.WithPastAt(at, past) : _session.Area.WithPast(past));
         return null;
     }

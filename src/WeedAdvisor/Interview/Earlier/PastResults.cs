@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
 
-namespace WeedAdvisor.Interview;
+namespace WeedAdvisor.Interview.Earlier;
 
 /// <summary>How an earlier application turned out, in words.</summary>
 public static class PastResults
