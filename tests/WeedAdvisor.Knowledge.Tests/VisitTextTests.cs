@@ -54,6 +54,7 @@ public sealed class VisitTextTests
             PartOnly = part,
             WateredIn = watered,
             Aired = aired,
+            Drifted = aired,
             CameThrough = amount,
             SeasonsRunning = amount is null ? null : 3,
         });

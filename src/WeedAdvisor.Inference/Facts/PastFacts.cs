@@ -64,6 +64,8 @@ internal static class PastFacts
             ["control-days-left"] = ControlLeft(entry, product, date),
             ["uses-of-its-site"] = usesOfSite,
             ["above-published-rate"] = Reading.Of(IsAbovePublished(entry, product)),
+            // Whoever does not tell of drift has seen none; what follows from it are cautions only.
+            ["drifted"] = Reading.Of(entry.Drifted == true),
             ["method"] = Word(entry.Method, s_methods),
             ["part-only"] = Flag(entry.PartOnly),
             ["watered-in"] = Flag(entry.WateredIn),

@@ -150,6 +150,7 @@ public static class AttributeSchema
         new("control-days-left", AttributeShape.Number),
         new("uses-of-its-site", AttributeShape.Number),
         new("above-published-rate", AttributeShape.Flag),
+        new("drifted", AttributeShape.Flag),
         new("method", AttributeShape.Word, PastWords.Methods),
         new("part-only", AttributeShape.Flag),
         new("watered-in", AttributeShape.Flag),

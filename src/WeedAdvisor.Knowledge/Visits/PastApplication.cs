@@ -42,6 +42,9 @@ public sealed record PastApplication(string? Treatment, DateOnly? Date, string? 
     /// <summary>Whether the house was aired afterwards as the law asks; null when not known.</summary>
     public bool? Aired { get; init; }
 
+    /// <summary>Whether it drifted to where it does not belong, off this area or into it; null when not told.</summary>
+    public bool? Drifted { get; init; }
+
     /// <summary><c>few</c> or <c>many</c> of the escaped weeds came through; null when not known.</summary>
     public string? CameThrough { get; init; }
 

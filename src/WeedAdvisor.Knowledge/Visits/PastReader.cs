@@ -32,6 +32,7 @@ internal static class PastReader
             PartOnly = Flag(map, "part-only"),
             WateredIn = Flag(map, "watered-in"),
             Aired = Flag(map, "aired"),
+            Drifted = Flag(map, "drifted"),
             CameThrough = Word(map, "came-through", PastWords.Amounts),
             SeasonsRunning = (int?)Number(map, "seasons-running", 1, MostSeasons),
         };

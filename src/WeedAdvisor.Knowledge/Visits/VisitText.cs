@@ -87,6 +87,7 @@ public static class VisitText
         ("part-only", YesNo(past.PartOnly)),
         ("watered-in", YesNo(past.WateredIn)),
         ("aired", YesNo(past.Aired)),
+        ("drifted", YesNo(past.Drifted)),
         ("result", past.Result),
         ("escaped", SetOrNull(past.Escaped)),
         ("came-through", past.CameThrough),

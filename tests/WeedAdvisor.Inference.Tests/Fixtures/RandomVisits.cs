@@ -92,6 +92,7 @@ internal sealed class RandomVisits(KnowledgeBase knowledge)
             Aired = Flag(draw),
             CameThrough = result == "clean" ? null : draw.From(["few", "many", (string?)null]),
             SeasonsRunning = result == "clean" || draw.Below(2) == 0 ? null : 1 + draw.Below(3),
+            Drifted = draw.Below(5) == 0 ? true : null,
         };
         if (record?.Rates.FirstOrDefault(rate => rate.Product is not null) is { } rate && draw.Below(2) == 0)
             use = use with { Rate = rate.Product!.Value.Low, RateUnit = rate.Unit };

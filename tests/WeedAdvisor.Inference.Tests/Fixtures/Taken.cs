@@ -49,6 +49,7 @@ internal sealed record Taken(VisitArea Owner, string What, string Question, Area
             ("part-only", use with { PartOnly = null }),
             ("watered-in", use with { WateredIn = null }),
             ("aired", use with { Aired = null }),
+            ("drifted", use with { Drifted = null }),
             ("result", use with { Result = null }),
             ("escaped", use with { Escaped = WordSet.Empty }),
             ("came-through", use with { CameThrough = null }),

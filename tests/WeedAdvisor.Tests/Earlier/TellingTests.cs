@@ -21,7 +21,7 @@ public sealed class TellingTests
     public void Everything_that_is_known_of_a_use_is_told_in_one_line()
     {
         PastApplication past = Read(
-            "oxadiazon granules, 2026-04-10, 2 pm, granules, 150 lb/acre, part only, watered in, not aired, "
+            "oxadiazon granules, 2026-04-10, 2 pm, granules, 150 lb/acre, part only, watered in, not aired, it drifted, "
                 + "spotted spurge, many, 3 seasons running").Value!;
         Assert.Equal(
             new PastApplication("oxadiazon-granule", new DateOnly(2026, 4, 10), "escapes", WordSet.Of("spurge-spotted"))
@@ -33,6 +33,7 @@ public sealed class TellingTests
                 PartOnly = true,
                 WateredIn = true,
                 Aired = false,
+                Drifted = true,
                 CameThrough = "many",
                 SeasonsRunning = 3,
             },
@@ -75,7 +76,7 @@ public sealed class TellingTests
         InterviewSession session = ShippedTrade.At("container-yard");
         string[] treatments = [.. session.Knowledge.Treatments.Keys];
         string[] weeds = [.. session.Knowledge.Weeds.Keys];
-        Gen.Int[0, 1 << 20].Array[24].Sample(
+        Gen.Int[0, 1 << 20].Array[25].Sample(
             tape =>
             {
                 PastApplication past = Drawn(new Queue<int>(tape), treatments, weeds);
@@ -92,11 +93,11 @@ public sealed class TellingTests
     {
         InterviewSession line = Blank(), steps = Blank(), screen = Blank();
         Ask(line, "oxadiazon granules, 2026-04-10, 14:00, granules, 150 lb/acre\nquit\n");
-        Ask(steps, "tell\noxadiazon granules\n2026-04-10\n\n\n2 pm\ngranules\n\n\n\n150 lb/acre\ndone\nquit\n");
+        Ask(steps, "tell\noxadiazon granules\n2026-04-10\n\n\n2 pm\ngranules\n\n\n\n\n150 lb/acre\ndone\nquit\n");
         using (var bench = new Bench(session: screen))
         {
             bench.Press(Key.Enter).Type("oxadiazon granules").Press(Key.Enter).Type("2026-04-10").Press(Key.F9);
-            bench.Press(Key.CursorDown).Type("14:00").Press(Key.Enter, Key.Space, Key.Enter, Key.Enter, Key.Enter, Key.Enter);
+            bench.Press(Key.CursorDown).Type("14:00").Press(Key.Enter, Key.Space, Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter);
             bench.Type("150 lb/acre").Press(Key.Esc);
             for (int stop = 0; stop < 5; stop++)
                 bench.Press(Key.Tab);
@@ -243,6 +244,7 @@ public sealed class TellingTests
             PartOnly = Flag(),
             WateredIn = Flag(),
             Aired = Flag(),
+            Drifted = Flag(),
             CameThrough = OneOf(null, "few", "many"),
             SeasonsRunning = Coin() ? Next(50) + 1 : null,
         };

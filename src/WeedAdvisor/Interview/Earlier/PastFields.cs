@@ -44,6 +44,11 @@ public static class PastFields
             [new("aired", "aired"), new("not-aired", "not aired")],
             past => past.Aired switch { true => "aired", false => "not-aired", null => null },
             (past, word) => past with { Aired = Flag(word, "aired") }),
+        new PastChoice(
+            "drifted", "Drift", "When it reached plants or ground it was not meant for, off this area or into it; not told counts as none.",
+            [new("drifted", "it drifted"), new("no-drift", "no drift")],
+            past => past.Drifted switch { true => "drifted", false => "no-drift", null => null },
+            (past, word) => past with { Drifted = Flag(word, "drifted") }),
         new PastRate(),
         new PastChoice(
             "came-through", "How many came through", "Many of a weed on which it is rated good, season after season: it may be resistant.",
