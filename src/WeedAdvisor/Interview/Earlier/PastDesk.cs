@@ -96,11 +96,17 @@ public sealed class PastDesk : IFormDesk
     /// <inheritdoc/>
     public ImmutableArray<AdviceLine> Lines(int width)
     {
-        string[] problems = [.. Enumerable.Range(0, _fields.Length).Select(ProblemOf).OfType<string>()];
-        AdviceLine line = problems.Length > 0
-            ? new AdviceLine(problems[0], LineTone.Warning)
-            : new AdviceLine(Answering.Past(_telling.Knowledge, Past));
-        return [.. Wrapping.Lines(line.Text, width).Select(part => line with { Text = part })];
+        AdviceLine[] wrong =
+        [
+            .. Enumerable.Range(0, _fields.Length).Select(ProblemOf).OfType<string>().Select(problem => new AdviceLine(problem, LineTone.Warning)),
+        ];
+        PastApplication past = Past;
+        AdviceLine[] told =
+        [
+            .. _fields.Where(field => field.IsTold(past)).Select(field => new AdviceLine($"{field.Label}: {field.Text(_telling, past)}")),
+        ];
+        AdviceLine[] lines = wrong.Length > 0 ? wrong : told.Length > 0 ? told : [new AdviceLine("Nothing is told here yet.", LineTone.Quiet)];
+        return [.. lines.SelectMany(line => Wrapping.Lines(line.Text, width).Select(part => line with { Text = part }))];
     }
 
     private Typed<PastApplication> ReadAt(int field, PastApplication past) => _typed[field].Trim() is { Length: > 0 } text
