@@ -84,6 +84,10 @@ public sealed class VisitTextTests
             id, titled ? text : null, s_day, titled ? null : text, [.. areas.DistinctBy(area => area.Id)])
         { Head = head });
 
+    internal static Gen<Visit> Visits => s_visit;
+
+    internal static Gen<VisitArea> Areas => s_area;
+
     [Fact]
     public void Every_visit_comes_back_as_it_was_written() => s_visit.Sample(visit =>
     {

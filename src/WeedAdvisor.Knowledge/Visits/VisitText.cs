@@ -33,17 +33,36 @@ public static class VisitText
         return text.ToString();
     }
 
+    /// <summary>An area as the lines of an item of a list, without its dash.</summary>
+    internal static string[] AreaLines(VisitArea area, ImmutableSortedDictionary<string, Answer> head)
+    {
+        var text = new StringBuilder();
+        Area(text, area, head);
+        return [.. text.ToString().TrimEnd('\n').Split('\n').Select(line => line[4..])];
+    }
+
+    /// <summary>Answers, a line each.</summary>
+    internal static string[] AnswerLines(IEnumerable<KeyValuePair<string, Answer>> answers) =>
+        [.. answers.Select(answer => $"{answer.Key}: {Value(answer.Value)}")];
+
     private static void Area(StringBuilder text, VisitArea area, ImmutableSortedDictionary<string, Answer> head)
     {
         text.Append("  - id: ").Append(area.Id).Append('\n');
-        Line(text, 4, "name", string.IsNullOrWhiteSpace(area.Name) ? area.Id : ScalarText.Of(area.Name));
+        Line(text, 4, "name", Name(area));
         Answers(text, 4, Own(area, head));
         List(text, "weeds", area.Weeds?.Select(Seen));
         List(text, "past", area.Past?.Select(Past));
     }
 
-    // What the head says is not said again; where the area does not know it, that has to be said.
-    private static IEnumerable<KeyValuePair<string, Answer>> Own(
+    /// <summary>The name of an area; it may not be blank.</summary>
+    internal static string Name(VisitArea area) =>
+        string.IsNullOrWhiteSpace(area.Name) ? area.Id : ScalarText.Of(area.Name);
+
+    /// <summary>
+    /// The answers that an area has to give itself: what the head says is not said again; where the area does not know
+    /// it, that has to be said.
+    /// </summary>
+    internal static IEnumerable<KeyValuePair<string, Answer>> Own(
         VisitArea area, ImmutableSortedDictionary<string, Answer> head) => area.Answers
         .Where(own => !head.TryGetValue(own.Key, out Answer? said) || !said.Equals(own.Value))
         .Concat(head
@@ -60,7 +79,8 @@ public static class VisitText
             Line(text, indent + 2, question, Value(answer));
     }
 
-    private static string Value(Answer answer) => answer switch
+    /// <summary>An answer on one line.</summary>
+    internal static string Value(Answer answer) => answer switch
     {
         Answer.Words { Value.Count: 1 } one => one.Value.First(),
         Answer.Words words => Set(words.Value),
@@ -69,12 +89,14 @@ public static class VisitText
         _ => VisitReader.NotKnown,
     };
 
-    private static string Seen(WeedSeen seen) => Map(
+    /// <summary>A weed seen on one line.</summary>
+    internal static string Seen(WeedSeen seen) => Map(
         ("weed", seen.Weed),
         ("stage", seen.Stage),
         ("cover-percent", NumberOrNull(seen.CoverPercent)));
 
-    private static string Past(PastApplication past) => Map(
+    /// <summary>An earlier application on one line.</summary>
+    internal static string Past(PastApplication past) => Map(
         ("treatment", past.Treatment),
         ("actives", QuotedOrNull(past.Actives)),
         ("groups", QuotedOrNull(past.Groups)),

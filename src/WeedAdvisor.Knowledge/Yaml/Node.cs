@@ -1,5 +1,10 @@
 namespace WeedAdvisor.Knowledge.Yaml;
 
+/// <summary>A stretch of a text.</summary>
+/// <param name="Start">The first character, from 0.</param>
+/// <param name="End">The character after the last.</param>
+internal readonly record struct Extent(int Start, int End);
+
 /// <summary>A node of a parsed file. Lines and columns count from 1.</summary>
 internal abstract class Node(int line, int column)
 {
@@ -8,6 +13,14 @@ internal abstract class Node(int line, int column)
 
     /// <summary>The column at which it begins.</summary>
     public int Column { get; } = column;
+
+    /// <summary>
+    /// Where it stands in the text. What the parser calls the end of a list or map without brackets may lie beyond it.
+    /// </summary>
+    public Extent Extent { get; init; }
+
+    /// <summary>Whether it is a list or map in brackets.</summary>
+    public bool IsFlow { get; init; }
 
     /// <summary>What it is, for a problem's text.</summary>
     public abstract string Described { get; }

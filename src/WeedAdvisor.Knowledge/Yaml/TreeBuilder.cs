@@ -103,27 +103,36 @@ internal sealed class TreeBuilder
         if (SourceText.HasControls(scalar.Value))
             Report(scalar.Start, "an escaped control character", "text without control characters");
         bool isPlain = scalar.Style == ScalarStyle.Plain;
-        return new ScalarNode(scalar.Value, isPlain, Line(scalar.Start), Column(scalar.Start));
+        return new ScalarNode(scalar.Value, isPlain, Line(scalar.Start), Column(scalar.Start))
+        {
+            Extent = new Extent(Index(scalar.Start), Index(scalar.End)),
+        };
     }
 
     private SequenceNode? List(ParsingEvent start, int depth)
     {
         var items = new List<Node>();
-        for (ParsingEvent now = Next(); now is not SequenceEnd; now = Next())
+        ParsingEvent now;
+        for (now = Next(); now is not SequenceEnd; now = Next())
         {
             if (Read(now, depth + 1) is not { } item)
                 return null;
             items.Add(item);
         }
 
-        return new SequenceNode(items, Line(start.Start), Column(start.Start));
+        return new SequenceNode(items, Line(start.Start), Column(start.Start))
+        {
+            Extent = Collected(start, now),
+            IsFlow = start is SequenceStart { Style: SequenceStyle.Flow },
+        };
     }
 
     private MappingNode? Map(ParsingEvent start, int depth)
     {
         var entries = new List<Entry>();
         var keys = new HashSet<string>(StringComparer.Ordinal);
-        for (ParsingEvent now = Next(); now is not MappingEnd; now = Next())
+        ParsingEvent now;
+        for (now = Next(); now is not MappingEnd; now = Next())
         {
             if (Read(now, depth + 1) is not { } key || Read(Next(), depth + 1) is not { } value)
                 return null;
@@ -137,7 +146,11 @@ internal sealed class TreeBuilder
                 entries.Add(new Entry(word, value));
         }
 
-        return new MappingNode(entries, Line(start.Start), Column(start.Start));
+        return new MappingNode(entries, Line(start.Start), Column(start.Start))
+        {
+            Extent = Collected(start, now),
+            IsFlow = start is MappingStart { Style: MappingStyle.Flow },
+        };
     }
 
     private ParsingEvent Next()
@@ -174,6 +187,11 @@ internal sealed class TreeBuilder
         string line = message.Split('\n')[0].TrimEnd('.', ' ', '\r');
         return line.Length == 0 ? "unreadable" : char.ToLowerInvariant(line[0]) + line[1..];
     }
+
+    // The parser ends a map in brackets before its bracket and a list in brackets behind it; both begin to end at it.
+    private static Extent Collected(ParsingEvent start, ParsingEvent end) => new(Index(start.Start), Index(end.Start) + 1);
+
+    private static int Index(Mark mark) => (int)Math.Clamp(mark.Index, 0, int.MaxValue - 1);
 
     private static int Line(Mark mark) => (int)Math.Clamp(mark.Line, 1, int.MaxValue);
 
