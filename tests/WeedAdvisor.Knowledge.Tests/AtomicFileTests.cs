@@ -19,18 +19,6 @@ public sealed class AtomicFileTests : IDisposable
     }
 
     [Fact]
-    public void The_copy_before_is_kept_and_only_that_one()
-    {
-        AtomicFile.Write(File1, "one");
-        AtomicFile.Write(File1, "two");
-        AtomicFile.Write(File1, "three");
-
-        Assert.Equal("three", File.ReadAllText(File1));
-        Assert.Equal("two", File.ReadAllText(File1 + ".bak"));
-        Assert.Equal(["visit.yaml", "visit.yaml.bak"], Names());
-    }
-
-    [Fact]
     public void The_permissions_of_the_file_are_kept()
     {
         if (OperatingSystem.IsWindows())
@@ -52,7 +40,6 @@ public sealed class AtomicFileTests : IDisposable
 
         Assert.NotNull(new FileInfo(File1).LinkTarget);
         Assert.Equal("two", File.ReadAllText(target));
-        Assert.Equal("one", File.ReadAllText(target + ".bak"));
     }
 
     [Fact]
@@ -75,19 +62,6 @@ public sealed class AtomicFileTests : IDisposable
 
         Assert.True(failure is IOException or UnauthorizedAccessException, failure?.ToString());
         Assert.Equal(["visit.yaml"], Names());
-    }
-
-    [Fact]
-    public void When_the_backup_cannot_be_made_the_file_stays_as_it_was()
-    {
-        AtomicFile.Write(File1, "one");
-        _folder.Write("visit.yaml.bak/in-the-way", "x");
-
-        Exception? failure = Record.Exception(() => AtomicFile.Write(File1, "two"));
-
-        Assert.True(failure is IOException or UnauthorizedAccessException, failure?.ToString());
-        Assert.Equal("one", File.ReadAllText(File1));
-        Assert.Equal(["visit.yaml", "visit.yaml.bak"], Names());
     }
 
     [Fact]

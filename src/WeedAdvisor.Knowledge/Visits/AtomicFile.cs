@@ -2,63 +2,97 @@ using System.Text;
 
 namespace WeedAdvisor.Knowledge.Visits;
 
-/// <summary>
-/// Writes a file so that, whenever the machine stops, either the old or the new content is there, whole. The copy that
-/// was there before is kept beside it as <c>NAME.bak</c>.
-/// </summary>
+/// <summary>Writes a file so that, whenever the machine stops, either the old or the new content is there, whole.</summary>
 public static class AtomicFile
 {
     private static readonly UTF8Encoding s_utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
+    /// <summary>Writes the text as UTF-8.</summary>
+    /// <inheritdoc cref="Write(string, ReadOnlySpan{byte})"/>
+    public static void Write(string path, string text) => Write(path, s_utf8.GetBytes(text));
+
     /// <summary>
-    /// Writes the text as UTF-8: to a new file in the same folder, forced to the disk, then renamed over the old one.
-    /// The old file's permissions are kept. A symbolic link is followed, so that the link stays and its target changes.
+    /// Writes to a new file in the same folder, forced to the disk, then renamed over the old one. The old file's permissions
+    /// are kept. A symbolic link is followed, so that the link stays and its target changes. What is no file, such as a
+    /// device or a pipe, is neither opened nor replaced.
     /// </summary>
     /// <param name="path">The file to write.</param>
-    /// <param name="text">Its new content.</param>
+    /// <param name="bytes">Its new content.</param>
     /// <exception cref="IOException">The file can't be written; what was there before is untouched.</exception>
     /// <exception cref="UnauthorizedAccessException">The same, for want of permission.</exception>
-    public static void Write(string path, string text)
+    public static void Write(string path, ReadOnlySpan<byte> bytes)
     {
         string target = Target(path);
-        string folder = Path.GetDirectoryName(target)
-            ?? throw new IOException($"'{path}' is not the path of a file.");
-        string temporary = Path.Combine(folder, $".{Path.GetFileName(target)}.{Path.GetRandomFileName()}.tmp");
+        FileKind kind = FileKinds.Of(target);
+        if (kind is not (FileKind.Missing or FileKind.Regular))
+            throw new IOException($"It is {kind.Name()}, not a file.");
+        string temporary = Beside(target);
         try
         {
-            WriteThrough(temporary, s_utf8.GetBytes(text));
-            if (File.Exists(target))
-                Replace(temporary, target);
-            else
-                File.Move(temporary, target, overwrite: true);
+            WriteThrough(temporary, bytes, kind == FileKind.Regular ? target : null);
+            File.Move(temporary, target, overwrite: true);
         }
         catch
         {
-            // Without its folder the file was never made, and deleting it would hide why.
-            if (File.Exists(temporary))
-                File.Delete(temporary);
+            DeleteIfThere(temporary);
             throw;
         }
     }
 
-    private static string Target(string path)
+    /// <summary>Copies a file with its permissions; the copy is there whole or not at all.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="copy">The path of the copy.</param>
+    /// <param name="overwrite">Whether a file that is there already may be replaced.</param>
+    /// <exception cref="IOException">It can't be copied.</exception>
+    /// <exception cref="UnauthorizedAccessException">The same, for want of permission.</exception>
+    public static void Copy(string path, string copy, bool overwrite)
+    {
+        string temporary = Beside(copy);
+        try
+        {
+            File.Copy(path, temporary);
+            File.Move(temporary, copy, overwrite);
+        }
+        catch
+        {
+            DeleteIfThere(temporary);
+            throw;
+        }
+    }
+
+    /// <summary>The file that is meant by a path: the last target of a link, else the path itself, made absolute.</summary>
+    public static string Target(string path)
     {
         var file = new FileInfo(path);
         return file.LinkTarget is null ? file.FullName : file.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
     }
 
-    private static void WriteThrough(string path, byte[] bytes)
+    private static string Beside(string target)
     {
-        using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        stream.Write(bytes);
-        stream.Flush(flushToDisk: true);
+        string folder = Path.GetDirectoryName(target)
+            ?? throw new IOException($"'{target}' is not the path of a file.");
+        return Path.Combine(folder, $".{Path.GetFileName(target)}.{Path.GetRandomFileName()}.tmp");
     }
 
-    // On Unix this links the old file as the backup and renames the new one over it; at no time is there no file.
-    private static void Replace(string temporary, string target)
+    private static void WriteThrough(string path, ReadOnlySpan<byte> bytes, string? likeness)
     {
-        if (!OperatingSystem.IsWindows())
-            File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));
-        File.Replace(temporary, target, target + ".bak", ignoreMetadataErrors: true);
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+        UnixFileMode? mode = likeness is null || OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(likeness);
+
+        // Never, not even for a moment, readable for more than the old one was.
+        if (!OperatingSystem.IsWindows() && mode is { } narrow)
+            options.UnixCreateMode = narrow & (UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        using var stream = new FileStream(path, options);
+        stream.Write(bytes);
+        stream.Flush(flushToDisk: true);
+        if (!OperatingSystem.IsWindows() && mode is { } whole)
+            File.SetUnixFileMode(stream.SafeFileHandle, whole);
+    }
+
+    // Without its folder the file was never made, and deleting it would hide why.
+    private static void DeleteIfThere(string path)
+    {
+        if (File.Exists(path))
+            File.Delete(path);
     }
 }

@@ -88,8 +88,12 @@ public sealed class VisitDocument
 
     private bool Holds(string text, string wanted)
     {
-        Outcome<Visit> read = VisitFile.Parse(text, "visit", _knowledge);
-        return read.IsGood && VisitText.Of(read.Value) == wanted;
+        (Visit? read, ImmutableArray<Problem> problems) = VisitFile.AsFarAsItGoes(text, _knowledge);
+        if (read is null || text.Length > SourceText.VisitFileLimit)
+            return false;
+        (Visit? visit, ImmutableArray<Problem> known) = VisitFile.AsFarAsItGoes(wanted, _knowledge);
+        return visit is not null && VisitText.Of(read) == VisitText.Of(visit) && problems.Length == known.Length
+            && (!known.IsEmpty || VisitText.Of(read) == wanted);
     }
 
     private byte[] Mark() => Bytes.AsSpan().StartsWith("\uFEFF"u8) ? [.. "\uFEFF"u8] : [];

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Folder;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
@@ -30,21 +31,45 @@ public static class VisitFile
         return accepted is null ? Outcome<Visit>.Bad([problem!]) : Build(accepted, name, knowledge);
     }
 
+    /// <summary>
+    /// Reads a text that <see cref="VisitText"/> wrote, with comments before it, even where it holds what a file may not; null
+    /// when anything of it would be lost.
+    /// </summary>
+    /// <param name="text">The text.</param>
+    /// <param name="knowledge">The knowledge whose words the visit uses.</param>
+    public static Visit? Recover(string text, KnowledgeBase knowledge)
+    {
+        string? accepted = SourceText.Accept("a visit", text, SourceText.VisitFileLimit, out _);
+        Visit? visit = accepted is null ? null : AsFarAsItGoes(accepted, knowledge).Visit;
+        return visit is not null && accepted!.EndsWith(VisitText.Of(visit), StringComparison.Ordinal) ? visit : null;
+    }
+
+    /// <summary>
+    /// The visit as far as it can be read, and what is wrong with it: an interview may come to hold what a file may not, such
+    /// as an application after the day of a visit that was moved.
+    /// </summary>
+    internal static (Visit? Visit, ImmutableArray<Problem> Problems) AsFarAsItGoes(string text, KnowledgeBase knowledge) =>
+        Tried(text, "a visit", knowledge);
+
     private static Outcome<Visit> Build(string text, string name, KnowledgeBase knowledge)
+    {
+        (Visit? visit, ImmutableArray<Problem> problems) = Tried(text, name, knowledge);
+        return visit is not null && problems.IsEmpty ? Outcome<Visit>.Good(visit) : Outcome<Visit>.Bad(problems);
+    }
+
+    private static (Visit? Visit, ImmutableArray<Problem> Problems) Tried(string text, string name, KnowledgeBase knowledge)
     {
         ParsedFile parsed = TreeBuilder.Build(name, text);
         if (parsed.Root is null)
-            return Outcome<Visit>.Bad(parsed.Problems);
+            return (null, parsed.Problems);
         var context = new ReadContext(name, LexiconOfKnowledge.Of(knowledge));
         if (MappingReader.Of(parsed.Root, context, "a visit") is not { } map)
-            return Outcome<Visit>.Bad([.. parsed.Problems, .. context.Problems]);
+            return (null, [.. parsed.Problems, .. context.Problems]);
         Dictionary<string, Question> questions =
             knowledge.Questions.ToDictionary(question => question.Id, StringComparer.Ordinal);
         Visit visit = new VisitReader(questions).Read(map);
         map.Optional("expect");
         map.Finish();
-        return parsed.Problems.IsEmpty && context.Problems.Count == 0
-            ? Outcome<Visit>.Good(visit)
-            : Outcome<Visit>.Bad([.. parsed.Problems, .. context.Problems]);
+        return (visit, [.. parsed.Problems, .. context.Problems]);
     }
 }

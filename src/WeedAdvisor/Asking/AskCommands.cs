@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge.Records;
 
@@ -86,7 +87,10 @@ internal sealed class AskCommands(
                 Advice();
                 return true;
             case "save":
-                Save(rest);
+                Save(rest, over: false);
+                return true;
+            case "save!":
+                Save(rest, over: true);
                 return true;
             case "quit" when rest.Length == 0:
                 Leaving = true;
@@ -109,7 +113,7 @@ internal sealed class AskCommands(
             || lines.Agrees($"\"{word}\" takes out what was named: {Losses.Named(gone)}. Take it out?");
     }
 
-    private void Save(string named)
+    private void Save(string named, bool over)
     {
         string? path = named.Length > 0 ? named : saveTo ?? session.FilePath ?? lines.Hear("Save to which file?");
         if (string.IsNullOrEmpty(path))
@@ -118,10 +122,11 @@ internal sealed class AskCommands(
             return;
         }
 
-        bool replaced = path != session.FilePath && store.Exists(path);
-        string? trouble = session.SaveTo(store, path);
-        string before = replaced ? $" What was there before is in {path}.bak." : "";
-        lines.Say(trouble is null ? $"Saved to {path}.{before}" : $"Not saved: {trouble}", "  ");
+        SaveOutcome outcome = session.SaveTo(store, path, over);
+        string ways = outcome.IsChanged
+            ? " Type save! to write over it (a copy of it is kept), or save and another name."
+            : "";
+        lines.Say(outcome.Trouble is { } trouble ? $"Not saved: {trouble}{ways}" : outcome.Told(path), "  ");
     }
 
     private void Questions()
@@ -186,7 +191,7 @@ internal sealed class AskCommands(
             "nursery    nursery NAME names the nursery",
             "label      your label book; label NAME copies what your own label says",
             "advice     the advice as it stands",
-            "save FILE  save the visit",
+            "save FILE  save the visit; save! writes over a file that others have changed",
             "quit       leave; what is not saved is kept for the next start",
         ];
         foreach (string line in help)

@@ -1,40 +1,38 @@
-using WeedAdvisor.Interview;
-using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Interview.Files;
 
 namespace WeedAdvisor.Asking;
 
-/// <summary>Offers an interview that was broken off.</summary>
+/// <summary>Offers the interviews that were broken off.</summary>
 internal static class AskRecovery
 {
     /// <summary>
-    /// Offers it when there is one. Anything but yes puts it aside, so that a script that knows nothing of it loses
-    /// nothing.
+    /// Offers one after another until one is taken. A line that is neither yes nor no leaves them all for the next start, so
+    /// that a script that knows nothing of them loses nothing.
     /// </summary>
     /// <returns>A line that was neither yes nor no and so belongs to the interview; else null.</returns>
-    public static string? Offer(InterviewSession session, RecoveryFile? recovery, Lines lines)
+    public static string? Offer(IReadOnlyList<RecoveryOffer> offers, IReadOnlyList<string> troubles, Lines lines)
     {
-        if (recovery is null)
-            return null;
-        (Visit? draft, string? trouble) = recovery.Offer();
-        if (trouble is not null)
+        foreach (string trouble in troubles)
             lines.Say(trouble);
-        if (draft is null)
-            return null;
-        string areas = string.Join(", ", draft.Areas.Select(area => area.Name).Take(4));
-        lines.Say($"The interview of {Answering.Date(draft.Date)} ({areas}) was broken off before it was saved.");
-        string? said = lines.Hear("Go on with it? yes or no");
-        if (said is null)
-            return null;
-        if (said.Equals("yes", StringComparison.OrdinalIgnoreCase) || said.Equals("y", StringComparison.OrdinalIgnoreCase))
+        foreach (RecoveryOffer offer in offers)
         {
-            session.Open(draft, null);
-            return null;
+            lines.Say(offer.Told);
+            string? said = lines.Hear("Go on with it? yes or no");
+            switch (said?.ToLowerInvariant())
+            {
+                case "yes" or "y":
+                    if (offer.GoOn() is { } note)
+                        lines.Say(note);
+                    return null;
+                case "no" or "n":
+                    lines.Say(offer.Decline());
+                    break;
+                default:
+                    lines.Say("It is kept, and offered again at the next start.");
+                    return string.IsNullOrEmpty(said) ? null : said;
+            }
         }
 
-        lines.Say(recovery.SetAside() is { } failed
-            ? $"It could not be put aside: {failed}"
-            : $"It is put aside in {recovery.AsidePath}.");
-        return said.Length == 0 || said.Equals("no", StringComparison.OrdinalIgnoreCase)
-            || said.Equals("n", StringComparison.OrdinalIgnoreCase) ? null : said;
+        return null;
     }
 }

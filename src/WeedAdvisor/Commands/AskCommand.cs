@@ -3,6 +3,7 @@ using System.Runtime.InteropServices;
 using WeedAdvisor.Asking;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
@@ -54,10 +55,12 @@ internal static class AskCommand
                 ExitCode.Usage, "standard input is for the answers. Name the file of the visit, or leave it out.");
         }
 
-        Visit? visit = path is null ? null : VisitArgument.Read(path, null, knowledge, surroundings);
-        InterviewStart start = InterviewStart.Of(knowledge, labels, visit, path, surroundings);
+        VisitDocument? document = path is null ? null : VisitArgument.Document(path, knowledge, surroundings);
+        using InterviewStart start = InterviewStart.Of(knowledge, labels, document, path, surroundings);
         var lines = new Lines(surroundings.In, surroundings.Out, echo: !surroundings.IsInputTerminal);
-        string? first = AskRecovery.Offer(start.Session, start.Recovery, lines);
+        (IReadOnlyList<RecoveryOffer> offers, IReadOnlyList<string> troubles) = start.Offers();
+        string? first = AskRecovery.Offer(offers, troubles, lines);
+        start.Recovery?.Release();
         if (first is not null)
             lines.HearFirst(first);
         using PosixSignalRegistration interrupted = OnSignal(PosixSignal.SIGINT, start, surroundings.Error);

@@ -1,5 +1,6 @@
 using WeedAdvisor.Inference;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
@@ -11,31 +12,73 @@ namespace WeedAdvisor.Commands;
 /// <param name="Store">Where visits are read and saved.</param>
 /// <param name="Labels">The label book.</param>
 /// <param name="Recovery">Where the draft is kept; null when there is no place for it.</param>
+/// <param name="WorkingFolder">The folder that relative paths start from.</param>
 internal sealed record InterviewStart(
-    InterviewSession Session, IVisitStore Store, LabelShelf Labels, RecoveryFile? Recovery)
+    InterviewSession Session, IVisitStore Store, LabelShelf Labels, RecoveryFile? Recovery, string WorkingFolder) : IDisposable
 {
     /// <summary>Begins an interview of a visit, or of a new one of today.</summary>
     /// <param name="knowledge">The knowledge, without labels.</param>
     /// <param name="labels">The label book that the command line names; null when it names none.</param>
-    /// <param name="visit">The visit; null for a new one.</param>
+    /// <param name="document">The visit as it was read; null for a new one.</param>
     /// <param name="path">Its file.</param>
     /// <param name="surroundings">The surroundings.</param>
     /// <exception cref="RefusalException">The label book is not there, or something in it is wrong.</exception>
     public static InterviewStart Of(
-        KnowledgeBase knowledge, string? labels, Visit? visit, string? path, Surroundings surroundings)
+        KnowledgeBase knowledge, string? labels, VisitDocument? document, string? path, Surroundings surroundings)
     {
         string home = surroundings.Environment(OperatingSystem.IsWindows() ? "USERPROFILE" : "HOME") ?? "";
-        RecoveryFile? recovery = StateFolder.Of(surroundings.Environment, home) is { } folder
-            ? new RecoveryFile(folder, knowledge)
-            : null;
+        string? folder = StateFolder.Of(surroundings.Environment, home);
+        var saver = new FileSaver(new BackupLedger(folder is null ? null : Path.Combine(folder, "copies.txt")));
+        var store = new VisitStore(knowledge, surroundings.FullPath, saver);
+        RecoveryFile? recovery = folder is null
+            ? null
+            : new RecoveryFile(folder, knowledge, surroundings.FullPath, store.StampOf);
         var today = DateOnly.FromDateTime(surroundings.Time.GetLocalNow().DateTime);
         KnowledgeBase over = LabelsOption.Over(knowledge, labels, path, surroundings);
         var session = new InterviewSession(
-            over, new LiveAdviceSource(Advisor.Of(over)), visit ?? VisitEdits.Begin(today), recovery);
-        if (visit is not null)
-            session.Open(visit, path);
+            over, new LiveAdviceSource(Advisor.Of(over)), document?.Visit ?? VisitEdits.Begin(today), recovery);
+        if (document is not null)
+            Open(session, store, document, surroundings.FullPath(path!), path!);
         var shelf = new LabelShelf(
-            session, knowledge, file => LabelsOption.PathOf(labels, file, surroundings), surroundings.FullPath, path);
-        return new InterviewStart(session, new VisitStore(knowledge, surroundings.FullPath), shelf, recovery);
+            session, knowledge, file => LabelsOption.PathOf(labels, file, surroundings), surroundings.FullPath, path, saver);
+        return new InterviewStart(session, store, shelf, recovery, surroundings.WorkingFolder);
+    }
+
+    /// <summary>The interviews that were broken off, and a line for each that cannot be read.</summary>
+    public (IReadOnlyList<RecoveryOffer> Offers, IReadOnlyList<string> Troubles) Offers()
+    {
+        if (Recovery is null)
+            return ([], []);
+        (IReadOnlyList<BrokenOff> found, IReadOnlyList<string> troubles) = Recovery.Offers();
+        return ([.. found.Select(one => new RecoveryOffer(one.Told, () => GoOn(one), one.Decline))], troubles);
+    }
+
+    /// <summary>Lets the draft of this window go, so that the next start finds it.</summary>
+    public void Dispose() => Recovery?.Dispose();
+
+    // What came through a pipe stands in no file that it could be saved to.
+    private static void Open(InterviewSession session, VisitStore store, VisitDocument document, string full, string path)
+    {
+        bool isFile = FileKinds.Of(full) == FileKind.Regular;
+        store.Hold(isFile ? path : null, document);
+        if (isFile)
+            session.Open(document.Visit, path);
+    }
+
+    private string? GoOn(BrokenOff found)
+    {
+        string? path = found.Draft.File is { } file ? Near(file) : null;
+        Recovery!.Adopt(found);
+        if (path is not null)
+            Store.Resume(path, found.Draft.Stamp);
+        string? note = Labels.Turn(path);
+        Session.Resume(found.Draft.Visit, path);
+        return note;
+    }
+
+    private string Near(string file)
+    {
+        string near = Path.GetRelativePath(WorkingFolder, file);
+        return near.StartsWith("..", StringComparison.Ordinal) ? file : near;
     }
 }

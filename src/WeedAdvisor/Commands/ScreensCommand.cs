@@ -1,5 +1,5 @@
+using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Screens;
 
 namespace WeedAdvisor.Commands;
@@ -11,12 +11,12 @@ internal static class ScreensCommand
     public static int Run(Surroundings surroundings, string folder, string? labels)
     {
         KnowledgeBase knowledge = KnowledgeOption.Load(folder, surroundings);
-        InterviewStart start = InterviewStart.Of(knowledge, labels, null, null, surroundings);
-        (Visit? draft, string? trouble) = start.Recovery?.Offer() ?? (null, null);
+        using InterviewStart start = InterviewStart.Of(knowledge, labels, null, null, surroundings);
+        (IReadOnlyList<RecoveryOffer> offers, IReadOnlyList<string> troubles) = start.Offers();
         bool isPlain = ScreenSettings.WantsNoColour(surroundings.Environment);
         int code = ScreenHost.Run(
             start.Session,
-            new ScreenSettings(start.Store, isPlain, draft, () => start.Recovery?.SetAside(), trouble, start.Labels),
+            new ScreenSettings(start.Store, isPlain, offers, troubles, start.Labels),
             surroundings.Error);
         if (start.Session is { IsSaved: false, DraftPlace: { } place, DraftTrouble: null } && code == ExitCode.Done)
             surroundings.Error.WriteLine($"The answers are kept in {place} and are offered at the next start.");

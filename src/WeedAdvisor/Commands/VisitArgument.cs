@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
@@ -26,13 +27,20 @@ internal static class VisitArgument
     {
         Outcome<Visit> outcome = path == "-"
             ? VisitFile.Parse(StandardInput(surroundings.In), "standard input", knowledge)
-            : ReadFile(path, knowledge, surroundings);
+            : VisitFile.Read(Existing(path, surroundings), knowledge);
         if (!outcome.IsGood)
-            throw Bad(path, outcome);
+            throw Bad(path, outcome.Problems);
         return area is null ? outcome.Value : Narrowed(outcome.Value, area);
     }
 
-    private static Outcome<Visit> ReadFile(string path, KnowledgeBase knowledge, Surroundings surroundings)
+    /// <summary>Reads the visit of a file with its text, so that it can be saved again.</summary>
+    public static VisitDocument Document(string path, KnowledgeBase knowledge, Surroundings surroundings)
+    {
+        Outcome<VisitDocument> outcome = VisitDocument.Read(Existing(path, surroundings), knowledge);
+        return outcome.IsGood ? outcome.Value : throw Bad(path, outcome.Problems);
+    }
+
+    private static string Existing(string path, Surroundings surroundings)
     {
         string full = surroundings.FullPath(path);
         if (!System.IO.File.Exists(full))
@@ -41,16 +49,16 @@ internal static class VisitArgument
                 ExitCode.InputOutput, $"no visit file '{path}'. Check the path, or see '{CommandLine.Name} demo'.");
         }
 
-        return VisitFile.Read(full, knowledge);
+        return full;
     }
 
-    private static RefusalException Bad(string path, Outcome<Visit> outcome)
+    private static RefusalException Bad(string path, ImmutableArray<Problem> problems)
     {
         string shown = path == "-" ? "standard input" : path;
-        int count = outcome.Problems.Length;
+        int count = problems.Length;
         return new RefusalException(
             ExitCode.Usage,
-            outcome.Problems.Select(problem => problem with { Where = problem.Where with { File = shown } }),
+            problems.Select(problem => problem with { Where = problem.Where with { File = shown } }),
             count == 1 ? null : $"{count} problems in '{shown}'. Mend them and run it again.");
     }
 

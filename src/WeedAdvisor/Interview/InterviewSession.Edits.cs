@@ -193,8 +193,8 @@ public sealed partial class InterviewSession
     {
         IsSaved = VisitText.Of(Visit) == _savedText;
         if (IsSaved)
-            _keeper?.Discard();
-        DraftTrouble = IsSaved ? null : _keeper?.Keep(Visit);
+            _keeper?.Rest(Visit);
+        DraftTrouble = IsSaved ? null : _keeper?.Keep(Visit, FilePath);
     }
 
     private ImmutableArray<Question> NewlyParked(InterviewMoment before, InterviewMoment after)

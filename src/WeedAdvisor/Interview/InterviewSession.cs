@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -102,11 +103,20 @@ public sealed partial class InterviewSession
         Changed?.Invoke();
     }
 
-    /// <summary>Goes on with another visit in place of this one.</summary>
+    /// <summary>Goes on with another visit in place of this one. What is not saved of this one is kept for the next start.</summary>
     /// <param name="visit">The visit.</param>
-    /// <param name="path">The file it was read from; null for a draft that was recovered and stands in no file.</param>
-    public void Open(Visit visit, string? path)
+    /// <param name="path">The file it was read from; null when it stands in no file.</param>
+    public void Open(Visit visit, string? path) => Begin(visit, path, isSaved: path is not null);
+
+    /// <summary>Goes on with a draft that was recovered, which is not saved.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="path">The file that it belongs to; null when there is none yet.</param>
+    public void Resume(Visit draft, string? path) => Begin(draft, path, isSaved: false);
+
+    private void Begin(Visit visit, string? path, bool isSaved)
     {
+        if (!IsSaved)
+            _keeper?.LetGo();
         _trails.Clear();
         _notes = _notes.Clear();
         _history = VisitHistory.Empty;
@@ -114,7 +124,8 @@ public sealed partial class InterviewSession
         AreaIndex = 0;
         Visit = visit.Areas.IsEmpty ? visit.WithNewArea(null) : visit;
         FilePath = path;
-        IsSaved = path is not null;
+        IsSaved = isSaved;
+        DraftTrouble = null;
         _savedText = IsSaved ? VisitText.Of(Visit) : null;
         Refresh();
         EnterTrail();
@@ -136,13 +147,15 @@ public sealed partial class InterviewSession
     public string SuggestedPath => FilePath ?? Visit.Id + ".yaml";
 
     /// <summary>Saves the visit to a file.</summary>
-    /// <returns>Why it could not be saved, in one line, or null when it was.</returns>
-    public string? SaveTo(IVisitStore store, string path)
+    /// <param name="store">Where visits are saved.</param>
+    /// <param name="path">The file.</param>
+    /// <param name="over">Whether to write over a file that was changed by others since it was read.</param>
+    public SaveOutcome SaveTo(IVisitStore store, string path, bool over = false)
     {
-        string? trouble = store.Save(path, Visit);
-        if (trouble is null)
+        SaveOutcome outcome = store.Save(path, Visit, FilePath, over);
+        if (outcome.Trouble is null)
             MarkSaved(path);
-        return trouble;
+        return outcome;
     }
 
     private void Refresh()

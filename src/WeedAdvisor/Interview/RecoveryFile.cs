@@ -1,62 +1,182 @@
+using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 
-/// <summary>Keeps the draft in a file of the state folder.</summary>
+/// <summary>Keeps the draft of this window in a file of the state folder, and finds those of windows that are no more.</summary>
 /// <param name="folder">The state folder; made when it is missing.</param>
-/// <param name="knowledge">The knowledge whose words the draft uses.</param>
-public sealed class RecoveryFile(string folder, KnowledgeBase knowledge) : IDraftKeeper
+/// <param name="knowledge">The knowledge whose words the drafts use.</param>
+/// <param name="fullPath">Makes a path absolute.</param>
+/// <param name="stampOf">What a visit file held when it was read.</param>
+public sealed class RecoveryFile(
+    string folder, KnowledgeBase knowledge, Func<string, string> fullPath, Func<string, FileStamp?> stampOf)
+    : IDraftKeeper, IDisposable
 {
-    private readonly string _path = Path.Combine(folder, "recovery.yaml");
+    // Fewer answers are soon said again, and taking out a few of many is an ordinary edit.
+    private const int FewestLost = 3;
+
+    private readonly List<DraftSlot> _found = [];
+    private DraftSlot _slot = DraftSlot.New(folder);
+    private Draft? _fullest;
+    private bool _isFullerKept;
 
     /// <inheritdoc/>
-    public string Where => _path;
+    public string Where => _slot.DraftPath;
 
-    /// <summary>Where a draft goes that the grower did not want back, and one that could not be read.</summary>
-    public string AsidePath => Path.Combine(folder, "recovery-aside.yaml");
+    // Before every window had a file of its own there was this one, with the copy before it beside it.
+    private string OldPath => Path.Combine(folder, "recovery.yaml");
 
-    /// <summary>The draft of an interview that was broken off; null when there is none, or none that can be read. A draft that cannot be read is put aside.</summary>
-    /// <returns>The draft, and a line to tell when one could not be read.</returns>
-    public (Visit? Draft, string? Trouble) Offer()
+    /// <summary>
+    /// The interviews that were broken off, the newest first. One that cannot be read is put aside. They are held for this
+    /// window until it is disposed.
+    /// </summary>
+    /// <returns>The interviews, and a line for each that could not be read.</returns>
+    public (IReadOnlyList<BrokenOff> Found, IReadOnlyList<string> Troubles) Offers()
     {
-        if (!File.Exists(_path))
-            return (null, null);
-        foreach (string file in new[] { _path, Backup(_path) })
+        var troubles = new List<string>();
+        var found = new List<(DateTime When, BrokenOff Offer)>();
+        _ = Try(() =>
         {
-            Outcome<Visit> outcome = VisitFile.Read(file, knowledge);
-            if (outcome.IsGood)
-                return (outcome.Value, null);
-        }
-
-        return (null, SetAside() is { } trouble
-            ? $"An interview that was broken off cannot be read, nor put aside: {trouble}"
-            : $"An interview that was broken off cannot be read with this knowledge; it is put aside in {AsidePath}.");
+            if (!Directory.Exists(folder))
+                return;
+            TakeUpOld(troubles);
+            _found.AddRange(DraftSlot.BrokenOff(folder));
+            foreach (DraftSlot slot in _found)
+            {
+                foreach (string path in new[] { slot.DraftPath, slot.FullerPath }.Where(File.Exists))
+                {
+                    DateTime when = File.GetLastWriteTimeUtc(slot.IsUsed && File.Exists(slot.DraftPath) ? slot.DraftPath : path);
+                    if (Draft.Read(path, knowledge) is { } draft)
+                        found.Add((when, new BrokenOff(draft, slot, path == slot.FullerPath)));
+                    else
+                        troubles.Add(Unreadable(path));
+                }
+            }
+        });
+        return ([.. found.OrderByDescending(one => one.When).Select(one => one.Offer)], troubles);
     }
 
-    /// <summary>Puts the draft aside, so that the next one does not overwrite it.</summary>
-    /// <returns>Why it could not be put aside, in one line, or null when it was.</returns>
-    public string? SetAside() => Try(() => File.Move(_path, AsidePath, overwrite: true));
+    /// <summary>Takes over an interview that was broken off: this window keeps it from now on. All others are let go.</summary>
+    public void Adopt(BrokenOff offer)
+    {
+        _slot.Dispose();
+        _slot = offer.Slot;
+        _found.Remove(offer.Slot);
+        _ = Try(() =>
+        {
+            if (offer.IsFuller && !File.Exists(offer.Slot.DraftPath))
+                File.Move(offer.Slot.FullerPath, offer.Slot.DraftPath);
+        });
+        _isFullerKept = File.Exists(_slot.FullerPath);
+        _fullest = _isFullerKept ? Draft.Read(_slot.FullerPath, knowledge) : offer.Draft;
+        Release();
+    }
+
+    /// <summary>Lets go all that was found: it is offered again at the next start.</summary>
+    public void Release()
+    {
+        foreach (DraftSlot slot in _found)
+            slot.Dispose();
+        _found.Clear();
+    }
 
     /// <inheritdoc/>
-    public string? Keep(Visit draft) => Try(() =>
+    public string? Keep(Visit draft, string? file) => Try(() =>
     {
-        MakeFolder();
-        AtomicFile.Write(_path, VisitText.Of(draft));
+        _slot.Hold();
+        var kept = new Draft(draft, file is null ? null : fullPath(file), file is null ? null : stampOf(file));
+        KeepFuller(kept);
+        AtomicFile.Write(_slot.DraftPath, kept.Text());
+    });
+
+    /// <inheritdoc/>
+    public void Rest(Visit visit) => Try(() =>
+    {
+        if (_fullest is not null)
+            KeepFuller(_fullest with { Visit = visit });
+        if (File.Exists(_slot.DraftPath))
+            File.Delete(_slot.DraftPath);
     });
 
     /// <inheritdoc/>
     public void Discard() => Try(() =>
     {
-        // A folder that was never made holds no draft; File.Delete minds a missing folder, not a missing file.
-        if (!Directory.Exists(folder))
-            return;
-        File.Delete(_path);
-        File.Delete(Backup(_path));
+        Forget();
+        _slot.Clear();
     });
 
-    private static string Backup(string path) => path + ".bak";
+    /// <inheritdoc/>
+    public void LetGo()
+    {
+        Forget();
+        _slot.Dispose();
+        _slot = DraftSlot.New(folder);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Release();
+        _slot.Dispose();
+    }
+
+    private void Forget()
+    {
+        _fullest = null;
+        _isFullerKept = false;
+    }
+
+    /// <summary>
+    /// Keeps the fullest state of the visit beside the draft once most of it was taken out: by a slip of the hand, the draft
+    /// would be emptied with the visit.
+    /// </summary>
+    private void KeepFuller(Draft now)
+    {
+        int said = Draft.Said(now.Visit), most = _fullest is null ? 0 : Draft.Said(_fullest.Visit);
+        if (said >= most)
+        {
+            _fullest = now;
+            if (_isFullerKept)
+                File.Delete(_slot.FullerPath);
+            _isFullerKept = false;
+        }
+        else if (!_isFullerKept && said * 2 < most && most - said >= FewestLost)
+        {
+            _slot.Hold();
+            AtomicFile.Write(_slot.FullerPath, _fullest!.Text());
+            _isFullerKept = true;
+        }
+    }
+
+    private void TakeUpOld(List<string> troubles)
+    {
+        string backup = OldPath + ".bak";
+        if (!File.Exists(OldPath))
+            return;
+        bool isGood = Draft.Read(OldPath, knowledge) is not null;
+        if (!isGood && Draft.Read(backup, knowledge) is null)
+        {
+            troubles.Add(Unreadable(OldPath));
+            return;
+        }
+
+        using var slot = DraftSlot.New(folder);
+        slot.Hold();
+        if (isGood)
+        {
+            File.Move(OldPath, slot.DraftPath);
+            File.Delete(backup);
+        }
+        else
+        {
+            File.Move(backup, slot.DraftPath);
+            BrokenOff.PutAside(OldPath, "unreadable");
+        }
+    }
+
+    private static string Unreadable(string path) =>
+        "An interview that was broken off cannot be read with this knowledge. " + BrokenOff.PutAside(path, "unreadable");
 
     private static string? Try(Action action)
     {
@@ -69,13 +189,5 @@ public sealed class RecoveryFile(string folder, KnowledgeBase knowledge) : IDraf
         {
             return e.Message.ReplaceLineEndings(" ");
         }
-    }
-
-    private void MakeFolder()
-    {
-        if (OperatingSystem.IsWindows())
-            Directory.CreateDirectory(folder);
-        else
-            Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
     }
 }

@@ -80,10 +80,12 @@ internal sealed partial class MainWindow : Window
         _app.Keyboard.KeyDown += HearKey;
         Render();
         _page.Enter();
-        if (settings.Recovered is not null)
-            OfferRecovered();
-        if (settings.Trouble is not null)
-            Show(new ChoiceSheet(_look, "An interview was broken off", settings.Trouble, [("Begin afresh", () => { })]));
+        OfferRecovered(0, null);
+        if (settings.Troubles is { Count: > 0 } troubles)
+        {
+            Show(new ChoiceSheet(
+                _look, "An interview was broken off", string.Join("\n", troubles), [("Go on", () => { })]));
+        }
     }
 
     private Pane Top => _sheets.Count > 0 ? _sheets.Peek() : _page;

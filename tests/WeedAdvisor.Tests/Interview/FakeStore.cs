@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Tests.Interview;
@@ -15,12 +16,28 @@ internal sealed class FakeStore : IVisitStore
 
     public bool Exists(string path) => Files.ContainsKey(path);
 
-    public string? Save(string path, Visit visit)
+    /// <summary>Files that others have changed.</summary>
+    public HashSet<string> Changed { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>What saving tells.</summary>
+    public string? Note { get; set; }
+
+    public SaveOutcome Save(string path, Visit visit, string? basis = null, bool over = false)
     {
         if (Refuses is not null)
-            return Refuses;
+            return SaveOutcome.Refused(Refuses);
+        if (Changed.Contains(path) && !over)
+            return SaveOutcome.Changed(path);
+        Changed.Remove(path);
+        string? copy = Files.ContainsKey(path) ? path + ".bak" : null;
         Files[path] = visit;
-        return null;
+        return SaveOutcome.Done(copy, Note is null ? [] : [Note]);
+    }
+
+    public FileStamp? StampOf(string path) => null;
+
+    public void Resume(string path, FileStamp? stamp)
+    {
     }
 }
 
@@ -35,14 +52,23 @@ internal sealed class FakeKeeper : IDraftKeeper
 
     public string Where => "/state/recovery.yaml";
 
-    public string? Keep(Visit draft)
+    public string? KeptFile { get; private set; }
+
+    public int TimesLetGo { get; private set; }
+
+    public string? Keep(Visit draft, string? file)
     {
         if (Trouble is not null)
             return Trouble;
         Kept = draft;
+        KeptFile = file;
         Times++;
         return null;
     }
 
+    public void Rest(Visit visit) => Kept = null;
+
     public void Discard() => Kept = null;
+
+    public void LetGo() => TimesLetGo++;
 }

@@ -3,6 +3,7 @@ using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Screens;
@@ -18,7 +19,8 @@ internal sealed class Bench : IDisposable
     private readonly MainWindow _window;
     private readonly SessionToken? _token;
 
-    public Bench(int width = 80, int height = 24, bool plain = false, Visit? recovered = null, Visit? visit = null, InterviewSession? session = null, LabelShelf? labels = null)
+    public Bench(int width = 80, int height = 24, bool plain = false, Visit? recovered = null, Visit? visit = null, InterviewSession? session = null, LabelShelf? labels = null,
+        Func<Bench, IReadOnlyList<RecoveryOffer>>? offers = null)
     {
         _app = Application.Create(_time);
         _app.Init("ansi");
@@ -26,7 +28,8 @@ internal sealed class Bench : IDisposable
         Width = width;
         Session = session ?? new InterviewSession(
             SmallTrade.Knowledge, new FakeAdvice(), visit ?? VisitEdits.Begin(new DateOnly(2026, 4, 14)), Keeper);
-        _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, recovered, () => AsideTimes++, Labels: labels));
+        IReadOnlyList<RecoveryOffer> offered = offers?.Invoke(this) ?? (recovered is null ? [] : [Offer("The interview of 2026-04-14 (Mist house, Container yard) was broken off before it was saved. It is in no file yet.", recovered)]);
+        _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, offered, Labels: labels));
         _token = _app.Begin(_window);
         Draw();
     }
@@ -48,6 +51,16 @@ internal sealed class Bench : IDisposable
         '\n', _app.Driver!.ToString()!.ReplaceLineEndings("\n").Split('\n').Select(line => line.TrimEnd())).TrimEnd('\n') + "\n";
 
     public string Ansi => _app.Driver!.ToAnsi();
+
+    /// <summary>An interview that was broken off.</summary>
+    public RecoveryOffer Offer(string told, Visit draft) => new(
+        told,
+        () =>
+        {
+            Session.Resume(draft, null);
+            return null;
+        },
+        () => $"It is put aside in /state/declined-{++AsideTimes}.yaml.");
 
     /// <summary>The keys that the terminal library itself would take for a command.</summary>
     public IEnumerable<Key> KeysOf(Command command) => _app.Keyboard.KeyBindings.GetAllFromCommands(command);

@@ -208,22 +208,93 @@ public sealed partial class ScreenTests
     }
 
     [Fact]
-    public void A_broken_off_interview_goes_on_or_is_put_aside()
+    public void Broken_off_interviews_are_offered_one_after_another_until_one_is_taken()
     {
-        using (var bench = new Bench(recovered: ScreenPictureTests.MistHouse()))
+        using var bench = new Bench(offers: bench =>
+            [bench.Offer("The first.", ScreenPictureTests.MistHouse()), bench.Offer("The second.", ScreenPictureTests.MistHouse())]);
+        Assert.Contains("The first.", bench.Picture, StringComparison.Ordinal);
+        bench.Press(Key.CursorDown, Key.Enter);
+        Assert.Contains("It is put aside in /state/declined-1.yaml.", bench.Picture, StringComparison.Ordinal);
+        Assert.Contains("The second.", bench.Picture, StringComparison.Ordinal);
+        Assert.Equal("Area 1", bench.Session.Area.Name);
+        bench.Press(Key.Enter);
+        Assert.Equal("Mist house", bench.Session.Area.Name);
+        Assert.False(bench.Session.IsSaved);
+        Assert.Equal(1, bench.AsideTimes);
+    }
+
+    [Fact]
+    public void Where_the_last_declined_interview_is_is_told()
+    {
+        using var bench = new Bench(recovered: ScreenPictureTests.MistHouse());
+        bench.Press(Key.CursorDown, Key.Enter);
+        Assert.Contains("It is put aside in /state/declined-1.yaml.", bench.Picture, StringComparison.Ordinal);
+        Assert.Equal("Area 1", bench.Session.Area.Name);
+    }
+
+    [Fact]
+    public void Esc_leaves_a_broken_off_interview_for_the_next_start()
+    {
+        using var bench = new Bench(recovered: ScreenPictureTests.MistHouse());
+        bench.Press(Key.Esc);
+        Assert.Equal("Area 1", bench.Session.Area.Name);
+        Assert.Equal(0, bench.AsideTimes);
+    }
+
+    [Fact]
+    public void A_file_that_others_have_changed_is_asked_for_before_it_is_written_over()
+    {
+        using var bench = new Bench();
+        bench.Press(Key.Space, Key.S.WithCtrl, Key.Enter).Settle();
+        Visit saved = bench.Session.Visit;
+        bench.Store.Changed.Add("visit-2026-04-14.yaml");
+        bench.Press(Key.CursorDown, Key.Space, Key.S.WithCtrl);
+        Assert.Contains("was changed by another window or program", bench.Picture, StringComparison.Ordinal);
+        bench.Press(Key.Esc);
+        Assert.Same(saved, bench.Store.Files["visit-2026-04-14.yaml"]);
+        Assert.False(bench.Session.IsSaved);
+
+        bench.Press(Key.S.WithCtrl, Key.Enter).Type("b").Press(Key.Enter);
+        Assert.Same(saved, bench.Store.Files["visit-2026-04-14.yaml"]);
+        Assert.NotEqual("visit-2026-04-14.yaml", bench.Session.FilePath);
+        Assert.Same(bench.Session.Visit, bench.Store.Files[bench.Session.FilePath!]);
+    }
+
+    [Fact]
+    public void Writing_over_a_file_that_others_have_changed_is_one_of_the_ways_and_on_leaving_a_second_Enter()
+    {
+        using (var bench = new Bench())
         {
-            bench.Press(Key.Enter);
-            Assert.Equal("Mist house", bench.Session.Area.Name);
-            Assert.False(bench.Session.IsSaved);
-            Assert.Equal(0, bench.AsideTimes);
+            bench.Press(Key.Space, Key.S.WithCtrl, Key.Enter).Settle();
+            bench.Store.Changed.Add("visit-2026-04-14.yaml");
+            bench.Press(Key.CursorDown, Key.Space, Key.S.WithCtrl, Key.CursorDown, Key.Enter);
+            Assert.True(bench.Session.IsSaved);
+            Assert.Same(bench.Session.Visit, bench.Store.Files["visit-2026-04-14.yaml"]);
         }
 
-        using (var bench = new Bench(recovered: ScreenPictureTests.MistHouse()))
+        using (var bench = new Bench())
         {
-            bench.Press(Key.Esc);
-            Assert.Equal("Area 1", bench.Session.Area.Name);
-            Assert.Equal(1, bench.AsideTimes);
+            bench.Press(Key.Space, Key.S.WithCtrl, Key.Enter).Settle();
+            bench.Store.Changed.Add("visit-2026-04-14.yaml");
+            bench.Press(Key.CursorDown, Key.Space, Key.Q.WithCtrl, Key.Enter, Key.Enter).Settle();
+            Assert.Contains("Enter again writes over it", bench.Picture, StringComparison.Ordinal);
+            Assert.False(bench.HasLeft);
+            bench.Press(Key.Enter).Settle();
+            Assert.True(bench.HasLeft);
+            Assert.True(bench.Session.IsSaved);
         }
+    }
+
+    [Fact]
+    public void What_has_to_be_told_of_a_save_is_told_before_the_program_is_left()
+    {
+        using var bench = new Bench();
+        bench.Store.Note = "The file had been deleted.";
+        bench.Press(Key.Space, Key.Q.WithCtrl, Key.Enter, Key.Enter).Settle();
+        Assert.Contains("Saved to visit-2026-04-14.yaml. The file had been deleted.", bench.Picture, StringComparison.Ordinal);
+        Assert.False(bench.HasLeft);
+        bench.Press(Key.Enter);
+        Assert.True(bench.HasLeft);
     }
 
     [Fact]

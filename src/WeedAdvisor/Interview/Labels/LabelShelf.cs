@@ -1,9 +1,10 @@
+using System.Text;
 using WeedAdvisor.Inference;
+using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Labels;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Labels;
 
@@ -19,6 +20,7 @@ public sealed class LabelShelf
     private readonly KnowledgeBase _records;
     private readonly Func<string?, string?> _find;
     private readonly Func<string, string> _fullPath;
+    private readonly FileSaver _saver;
     private readonly Dictionary<string, LabelDesk> _begun = new(StringComparer.Ordinal);
 
     /// <summary>Begins with the book that the interview goes by already.</summary>
@@ -27,14 +29,17 @@ public sealed class LabelShelf
     /// <param name="find">The book that belongs to a visit file, or to a new visit; null when there is none.</param>
     /// <param name="fullPath">Makes a path absolute.</param>
     /// <param name="visit">The visit file; null for a new visit.</param>
+    /// <param name="saver">Writes the book; null for one that remembers nothing of earlier starts.</param>
     public LabelShelf(
         InterviewSession session,
         KnowledgeBase records,
         Func<string?, string?> find,
         Func<string, string> fullPath,
-        string? visit = null)
+        string? visit = null,
+        FileSaver? saver = null)
     {
         _session = session;
+        _saver = saver ?? new FileSaver(new BackupLedger());
         _records = records;
         _find = find;
         _fullPath = fullPath;
@@ -108,7 +113,7 @@ public sealed class LabelShelf
             return $"'{path}' is laid out in a way that cannot be changed from here. Write the label into it by hand.";
         try
         {
-            AtomicFile.Write(_fullPath(path), written);
+            _saver.Write(_fullPath(path), Encoding.UTF8.GetBytes(written));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
