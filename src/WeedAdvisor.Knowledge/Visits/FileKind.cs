@@ -24,10 +24,14 @@ public enum FileKind
     Socket,
 }
 
-/// <summary>Tells what stands under a path without opening it: opening a pipe waits for its other end, and opening a device may do something.</summary>
+/// <summary>
+/// Tells what stands under a path without opening it: opening a pipe waits for its other end, and opening a device may do
+/// something.
+/// </summary>
 public static class FileKinds
 {
-    private const int KindMask = 0xF000, Pipe = 0x1000, CharacterDevice = 0x2000, Folder = 0x4000, BlockDevice = 0x6000, Socket = 0xC000;
+    private const int KindMask = 0xF000, Pipe = 0x1000, CharacterDevice = 0x2000;
+    private const int Folder = 0x4000, BlockDevice = 0x6000, Socket = 0xC000;
 
     // More than the runtime's own record of a file has; its first two fields are flags and mode.
     private const int StatusSize = 1024;

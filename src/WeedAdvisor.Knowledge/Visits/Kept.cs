@@ -7,7 +7,9 @@ internal static class Kept
 {
     private const long MostCells = 16_000_000;
 
-    /// <summary>For every item now, the number of the old one that it is, or null for a new one; null when the lists are too long to tell.</summary>
+    /// <summary>
+    /// For every item now, the number of the old one that it is, or null for a new one; null when the lists are too long to tell.
+    /// </summary>
     public static ImmutableArray<int?>? Of<T>(ImmutableArray<T> old, ImmutableArray<T> now)
         where T : class
     {

@@ -22,7 +22,9 @@ internal sealed class VisitPatch
         _after = after;
     }
 
-    /// <summary>The changed text; null when it does not stand in lines that could be changed one by one. It has still to be read again.</summary>
+    /// <summary>
+    /// The changed text; null when it does not stand in lines that could be changed one by one. It has still to be read again.
+    /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="before">The visit that it holds.</param>
     /// <param name="after">The visit that it is to hold.</param>
@@ -124,7 +126,7 @@ internal sealed class VisitPatch
             before.Answers.Keys.Concat(after.Answers.Keys).Concat(_before.Head.Keys).Concat(_after.Head.Keys),
             VisitText.Own(after, _after.Head),
             "id", "name");
-        List(map, "weeds", before.Weeds, after.Weeds, VisitText.Seen, (one, other) => one.Weed == other.Weed, "id", "name", "answers");
+        List(map, "weeds", before.Weeds, after.Weeds, VisitText.Seen, IsSameWeed, "id", "name", "answers");
         List(map, "past", before.Past, after.Past, VisitText.Past, IsSameProduct, "id", "name", "answers", "weeds");
     }
 
@@ -176,8 +178,8 @@ internal sealed class VisitPatch
             return;
         }
 
-        bool isEmptied = map.Entries.All(given => changes.Any(one => one.Question == given.Key.Text && one.To == AnswerChange.Gone))
-            && changes.All(one => one.To == AnswerChange.Gone);
+        bool isEmptied = changes.All(one => one.To == AnswerChange.Gone)
+            && map.Entries.All(given => changes.Any(one => one.Question == given.Key.Text));
         if (isEmptied)
         {
             _text.Remove(owner, "answers", "{}");
@@ -211,7 +213,8 @@ internal sealed class VisitPatch
             _text.Remove(area, key, VisitReader.NotKnown);
         else if (items.IsEmpty)
             _text.Set(area, key, "[]", behind);
-        else if (before is { IsEmpty: false } old && area.Find(key) is SequenceNode { IsFlow: false } list && list.Items.Count == old.Length)
+        else if (before is { IsEmpty: false } old
+            && area.Find(key) is SequenceNode { IsFlow: false } list && list.Items.Count == old.Length)
             Items(list, old, items, write, isSame);
         else
             _text.SetLines(area, key, items.SelectMany(item => Item([write(item)])), behind);
@@ -240,13 +243,16 @@ internal sealed class VisitPatch
 
             // An item that speaks of the same thing takes the place of the old one, so that a comment behind it stays.
             int until = kept.Skip(i).FirstOrDefault(next => next is not null) ?? old.Length;
-            int? taken = Enumerable.Range(from, until - from).Cast<int?>().FirstOrDefault(one => isSame(old[one!.Value], now[i]));
+            int? taken = Enumerable.Range(from, until - from).Cast<int?>()
+                .FirstOrDefault(one => isSame(old[one!.Value], now[i]));
             wanted.Add(new ListItem(taken, [write(now[i])]));
             from = taken + 1 ?? from;
         }
 
         _text.Rearrange(list, wanted);
     }
+
+    private static bool IsSameWeed(WeedSeen one, WeedSeen other) => one.Weed == other.Weed;
 
     private static bool IsSameProduct(PastApplication one, PastApplication other) =>
         one.Treatment == other.Treatment && one.Actives.Equals(other.Actives)

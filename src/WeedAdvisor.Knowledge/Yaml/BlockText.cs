@@ -73,7 +73,10 @@ internal sealed class BlockText(string text)
             $"{key}:{rest}{string.Concat(below.Select(line => eol + indent + line))}");
     }
 
-    /// <summary>Takes a key and its value out of a map; where its line begins with a dash, the value becomes another one that says the same.</summary>
+    /// <summary>
+    /// Takes a key and its value out of a map; where its line begins with a dash, the value becomes another one that says the
+    /// same.
+    /// </summary>
     public void Remove(MappingNode map, string key, string instead)
     {
         if (EntryOf(map, key) is not { } entry)
@@ -85,7 +88,10 @@ internal sealed class BlockText(string text)
             Set(map, key, instead);
     }
 
-    /// <summary>Adds a key to a map whose keys are answers to questions: in the order of the alphabet where the others stand so, else at the end.</summary>
+    /// <summary>
+    /// Adds a key to a map whose keys are answers to questions: in the order of the alphabet where the others stand so, else at
+    /// the end.
+    /// </summary>
     /// <param name="owner">The entry whose value the map is.</param>
     /// <param name="key">The key.</param>
     /// <param name="yaml">The value.</param>

@@ -12,9 +12,16 @@ namespace WeedAdvisor.Commands;
 /// <param name="Store">Where visits are read and saved.</param>
 /// <param name="Labels">The label book.</param>
 /// <param name="Recovery">Where the draft is kept; null when there is no place for it.</param>
+/// <param name="Copies">Which copies of files are the program's own.</param>
 /// <param name="WorkingFolder">The folder that relative paths start from.</param>
 internal sealed record InterviewStart(
-    InterviewSession Session, IVisitStore Store, LabelShelf Labels, RecoveryFile? Recovery, string WorkingFolder) : IDisposable
+    InterviewSession Session,
+    IVisitStore Store,
+    LabelShelf Labels,
+    RecoveryFile? Recovery,
+    BackupLedger Copies,
+    string WorkingFolder)
+    : IDisposable
 {
     /// <summary>Begins an interview of a visit, or of a new one of today.</summary>
     /// <param name="knowledge">The knowledge, without labels.</param>
@@ -28,7 +35,8 @@ internal sealed record InterviewStart(
     {
         string home = surroundings.Environment(OperatingSystem.IsWindows() ? "USERPROFILE" : "HOME") ?? "";
         string? folder = StateFolder.Of(surroundings.Environment, home);
-        var saver = new FileSaver(new BackupLedger(folder is null ? null : Path.Combine(folder, "copies.txt")));
+        var copies = new BackupLedger(folder);
+        var saver = new FileSaver(copies);
         var store = new VisitStore(knowledge, surroundings.FullPath, saver);
         RecoveryFile? recovery = folder is null
             ? null
@@ -41,7 +49,7 @@ internal sealed record InterviewStart(
             Open(session, store, document, surroundings.FullPath(path!), path!);
         var shelf = new LabelShelf(
             session, knowledge, file => LabelsOption.PathOf(labels, file, surroundings), surroundings.FullPath, path, saver);
-        return new InterviewStart(session, store, shelf, recovery, surroundings.WorkingFolder);
+        return new InterviewStart(session, store, shelf, recovery, copies, surroundings.WorkingFolder);
     }
 
     /// <summary>The interviews that were broken off, and a line for each that cannot be read.</summary>
@@ -53,8 +61,12 @@ internal sealed record InterviewStart(
         return ([.. found.Select(one => new RecoveryOffer(one.Told, () => GoOn(one), one.Decline))], troubles);
     }
 
-    /// <summary>Lets the draft of this window go, so that the next start finds it.</summary>
-    public void Dispose() => Recovery?.Dispose();
+    /// <summary>Lets the draft and the copies of this window go, so that the next start finds them.</summary>
+    public void Dispose()
+    {
+        Recovery?.Dispose();
+        Copies.Dispose();
+    }
 
     // What came through a pipe stands in no file that it could be saved to.
     private static void Open(InterviewSession session, VisitStore store, VisitDocument document, string full, string path)

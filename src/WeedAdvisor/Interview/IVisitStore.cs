@@ -16,7 +16,9 @@ public interface IVisitStore
     /// <summary>Writes a visit whole or not at all.</summary>
     /// <param name="path">The file.</param>
     /// <param name="visit">The visit.</param>
-    /// <param name="basis">The file that the visit was read from or last saved to, whose comments it keeps; null when it stands in none.</param>
+    /// <param name="basis">
+    /// The file that the visit was read from or last saved to, whose comments it keeps; null when it stands in none.
+    /// </param>
     /// <param name="over">Whether to write over a file that was changed by others since it was read.</param>
     public SaveOutcome Save(string path, Visit visit, string? basis = null, bool over = false);
 

@@ -70,7 +70,8 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
             Held? held = _held.GetValueOrDefault(full);
             if (held is not null && now is not null && now != held.Stamp && !over)
                 return SaveOutcome.Changed(path);
-            return Write(path, visit, basis, isGone: held is not null && now is null, isTheirs: held is not null && now != held.Stamp);
+            bool isTheirs = held is not null && now != held.Stamp;
+            return Write(path, visit, basis, isGone: isTheirs && now is null, isTheirs);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {

@@ -13,9 +13,15 @@ public sealed class VisitStoreTests : IDisposable
 
     private readonly string _folder = Directory.CreateTempSubdirectory("weedadvisor-").FullName;
 
-    private string Ledger => At("copies.txt");
+    private readonly string _state = Directory.CreateTempSubdirectory("weedadvisor-").FullName;
+    private readonly List<BackupLedger> _windows = [];
 
-    public void Dispose() => Directory.Delete(_folder, recursive: true);
+    public void Dispose()
+    {
+        _windows.ForEach(window => window.Dispose());
+        Directory.Delete(_folder, recursive: true);
+        Directory.Delete(_state, recursive: true);
+    }
 
     [Fact]
     public void Saving_changes_the_lines_of_what_was_edited_and_nothing_else_and_keeps_the_state_before_the_first_save()
@@ -30,7 +36,7 @@ public sealed class VisitStoreTests : IDisposable
 
         Assert.Equal(Told.Replace("format: 2\n", "format: 2\ntitle: Two\n", StringComparison.Ordinal), Read("a.yaml"));
         Assert.Equal(Told, Read("a.yaml.bak"));
-        Assert.Equal(["a.yaml", "a.yaml.bak", "copies.txt"], Names());
+        Assert.Equal(["a.yaml", "a.yaml.bak"], Names());
     }
 
     [Fact]
@@ -80,12 +86,23 @@ public sealed class VisitStoreTests : IDisposable
         Write("a.yaml", Told);
         Store().Save("a.yaml", Visit() with { Title = "One" });
         string one = Read("a.yaml");
+        _windows[^1].Dispose();
         Assert.Equal("a.yaml.bak", Store().Save("a.yaml", Visit() with { Title = "Two" }).Copy);
         Assert.Equal(one, Read("a.yaml.bak"));
 
+        _windows[^1].Dispose();
         Write("a.yaml.bak", "changed by hand");
         Assert.Equal("a.yaml.bak.1", Store().Save("a.yaml", Visit() with { Title = "Three" }).Copy);
         Assert.Equal("changed by hand", Read("a.yaml.bak"));
+    }
+
+    [Fact]
+    public void A_copy_of_a_window_that_is_still_open_is_left_alone()
+    {
+        Write("a.yaml", Told);
+        Store().Save("a.yaml", Visit() with { Title = "One" });
+        Assert.Equal("a.yaml.bak.1", Store().Save("a.yaml", Visit() with { Title = "Two" }).Copy);
+        Assert.Equal(Told, Read("a.yaml.bak"));
     }
 
     [Fact]
@@ -207,8 +224,12 @@ public sealed class VisitStoreTests : IDisposable
 
     private static Visit Visit() => VisitEdits.Begin(new DateOnly(2026, 4, 14));
 
-    private VisitStore Store() => new(
-        SmallTrade.Knowledge, path => Path.GetFullPath(path, _folder), new FileSaver(new BackupLedger(Ledger)));
+    private VisitStore Store()
+    {
+        var ledger = new BackupLedger(_state);
+        _windows.Add(ledger);
+        return new VisitStore(SmallTrade.Knowledge, path => Path.GetFullPath(path, _folder), new FileSaver(ledger));
+    }
 
     private string At(string name) => Path.Combine(_folder, name);
 

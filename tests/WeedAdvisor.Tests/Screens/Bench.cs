@@ -28,7 +28,10 @@ internal sealed class Bench : IDisposable
         Width = width;
         Session = session ?? new InterviewSession(
             SmallTrade.Knowledge, new FakeAdvice(), visit ?? VisitEdits.Begin(new DateOnly(2026, 4, 14)), Keeper);
-        IReadOnlyList<RecoveryOffer> offered = offers?.Invoke(this) ?? (recovered is null ? [] : [Offer("The interview of 2026-04-14 (Mist house, Container yard) was broken off before it was saved. It is in no file yet.", recovered)]);
+        const string told =
+            "The interview of 2026-04-14 (Mist house, Container yard) was broken off before it was saved. It is in no file yet.";
+        IReadOnlyList<RecoveryOffer> offered =
+            offers?.Invoke(this) ?? (recovered is null ? [] : [Offer(told, recovered)]);
         _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, offered, Labels: labels));
         _token = _app.Begin(_window);
         Draw();

@@ -3,32 +3,35 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Interview.Files;
 
 /// <summary>
-/// Remembers from one start to the next which copies this program made, and what it put into them, so that it never
-/// replaces a file that only happens to be called like one. When in doubt a copy is not its own.
+/// Remembers from one start to the next which copies this program made, and what it put into them, so that it never replaces
+/// a file that only happens to be called like one, nor the copy of a window that is still open. When in doubt a copy is left
+/// alone.
 /// </summary>
-/// <param name="file">Where that is kept; null to remember nothing beyond this start.</param>
-public sealed class BackupLedger(string? file = null)
+/// <param name="folder">The state folder; null to remember nothing, so that no copy is ever replaced.</param>
+public sealed class BackupLedger(string? folder = null) : IDisposable
 {
     private const int MostRemembered = 500;
 
-    private readonly List<string> _lines = [];
+    private readonly string _window = WindowLock.NewId();
+    private FileStream? _lock;
 
-    /// <summary>Whether the file was made by this program and still holds what it put there.</summary>
-    public bool IsOwn(string path, FileStamp stamp) => Lines().Contains(Line(path, stamp));
+    private string? Ledger => folder is null ? null : Path.Combine(folder, "copies.txt");
+
+    /// <summary>Whether the file is a copy that this program made, still holds what it put there, and may be replaced.</summary>
+    public bool MayReplace(string path, FileStamp stamp) =>
+        Lines().FirstOrDefault(line => line.StartsWith($"{stamp} ", StringComparison.Ordinal) && IsOf(line, path)) is { } line
+        && !IsAlive(line.Split(' ')[2]);
 
     /// <summary>Remembers a copy.</summary>
     public void Note(string path, FileStamp stamp)
     {
-        if (path.Contains('\n'))
-            return;
-        string line = Line(path, stamp);
-        _lines.Add(line);
-        if (file is null)
+        if (Ledger is null || path.Contains('\n'))
             return;
         try
         {
-            IEnumerable<string> others = Lines().Where(other => !other.EndsWith($" {path}", StringComparison.Ordinal));
-            AtomicFile.Write(file, string.Concat(others.TakeLast(MostRemembered - 1).Append(line).Select(one => one + "\n")));
+            _lock ??= WindowLock.Hold(LockOf(_window));
+            IEnumerable<string> kept = Lines().Where(line => !IsOf(line, path)).TakeLast(MostRemembered - 1);
+            AtomicFile.Write(Ledger, string.Concat(kept.Append($"{stamp} {_window} {path}").Select(line => line + "\n")));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -36,17 +39,28 @@ public sealed class BackupLedger(string? file = null)
         }
     }
 
-    private static string Line(string path, FileStamp stamp) => $"{stamp} {path}";
+    /// <summary>The copies that were made here may be replaced from now on.</summary>
+    public void Dispose() => _lock?.Dispose();
 
-    private List<string> Lines()
+    private static bool IsOf(string line, string path) => line.Split(' ', 4) is [_, _, _, string noted] && noted == path;
+
+    private bool IsAlive(string window)
+    {
+        using FileStream? held = WindowLock.TryHold(LockOf(window));
+        return held is null;
+    }
+
+    private string LockOf(string window) => Path.Combine(folder!, $"copies-{window}.lock");
+
+    private string[] Lines()
     {
         try
         {
-            return file is not null && FileKinds.Of(file) == FileKind.Regular ? [.. File.ReadAllLines(file)] : _lines;
+            return Ledger is not null && FileKinds.Of(Ledger) == FileKind.Regular ? File.ReadAllLines(Ledger) : [];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return _lines;
+            return [];
         }
     }
 }

@@ -34,8 +34,7 @@ public sealed class DraftSlot : IDisposable
     private string LockPath { get; }
 
     /// <summary>A slot that no window has; nothing is made on the disk yet.</summary>
-    public static DraftSlot New(string folder) =>
-        new(folder, Path.GetRandomFileName().Replace(".", "", StringComparison.Ordinal));
+    public static DraftSlot New(string folder) => new(folder, WindowLock.NewId());
 
     /// <summary>The slots of the folder that no living window holds; each is held from now on.</summary>
     public static IReadOnlyList<DraftSlot> BrokenOff(string folder)
@@ -44,7 +43,8 @@ public sealed class DraftSlot : IDisposable
         foreach (string id in Directory.EnumerateFiles(folder, Prefix + "*").Select(IdOf).OfType<string>().Distinct().ToArray())
         {
             var slot = new DraftSlot(folder, id);
-            if (slot.TryHold() && slot.IsUsed)
+            slot._lock = WindowLock.TryHold(slot.LockPath);
+            if (slot._lock is not null && slot.IsUsed)
                 slots.Add(slot);
             else
                 slot.Dispose();
@@ -56,17 +56,7 @@ public sealed class DraftSlot : IDisposable
     /// <summary>Holds the slot for this window. The folder is made when it is missing.</summary>
     /// <exception cref="IOException">The folder can't be used, or another window holds the slot.</exception>
     /// <exception cref="UnauthorizedAccessException">The same, for want of permission.</exception>
-    public void Hold()
-    {
-        if (_lock is not null)
-            return;
-        if (OperatingSystem.IsWindows())
-            Directory.CreateDirectory(_folder);
-        else
-            Directory.CreateDirectory(_folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-        _lock = new FileStream(
-            LockPath, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 1, FileOptions.DeleteOnClose);
-    }
+    public void Hold() => _lock ??= WindowLock.Hold(LockPath);
 
     /// <summary>Deletes the drafts.</summary>
     public void Clear()
@@ -83,19 +73,6 @@ public sealed class DraftSlot : IDisposable
     {
         _lock?.Dispose();
         _lock = null;
-    }
-
-    private bool TryHold()
-    {
-        try
-        {
-            Hold();
-            return true;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return false;
-        }
     }
 
     private static string? IdOf(string path)

@@ -48,30 +48,19 @@ public sealed class FileSaver(BackupLedger ledger)
         for (int number = 0; number < MostCopies; number++)
         {
             string copy = number == 0 ? $"{target}.bak" : $"{target}.bak.{number}";
-            bool isFree = FileKinds.Of(copy) == FileKind.Missing && new FileInfo(copy).LinkTarget is null;
-            if (!isFree && !IsOurs(copy, now, out bool isSame))
-            {
-                if (!isSame)
-                    continue;
+            FileKind kind = FileKinds.Of(copy);
+            bool isLink = new FileInfo(copy).LinkTarget is not null;
+            FileStamp? held = kind == FileKind.Regular && !isLink ? FileStamp.OfFile(copy) : null;
+            if (held == now)
                 return copy;
-            }
-
+            bool isFree = kind == FileKind.Missing && !isLink;
+            if (!isFree && (held is null || !ledger.MayReplace(copy, held)))
+                continue;
             AtomicFile.Copy(target, copy, overwrite: !isFree);
             ledger.Note(copy, now);
             return copy;
         }
 
         throw new IOException($"There are {MostCopies} copies of it already.");
-    }
-
-    // A copy of this start is not ours to replace: it may be the only place where the state before it is kept.
-    private bool IsOurs(string copy, FileStamp now, out bool isSame)
-    {
-        isSame = false;
-        if (FileKinds.Of(copy) != FileKind.Regular || new FileInfo(copy).LinkTarget is not null)
-            return false;
-        var held = FileStamp.OfFile(copy);
-        isSame = held == now;
-        return !isSame && !_copies.ContainsValue(copy) && ledger.IsOwn(copy, held);
     }
 }

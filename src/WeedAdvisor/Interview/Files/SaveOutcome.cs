@@ -4,7 +4,9 @@ namespace WeedAdvisor.Interview.Files;
 
 /// <summary>How saving a visit went.</summary>
 /// <param name="Trouble">Why it was not saved, in one line; null when it was.</param>
-/// <param name="IsChanged">Whether it was not saved because the file was changed by others since it was read; saving over it must then be asked for.</param>
+/// <param name="IsChanged">
+/// Whether it was not saved because the file was changed by others since it was read; saving over it must then be asked for.
+/// </param>
 /// <param name="Copy">The copy that was made of what was there before; null when none was.</param>
 /// <param name="Notes">What the grower has to be told although it was saved, a sentence each.</param>
 public sealed record SaveOutcome(string? Trouble, bool IsChanged, string? Copy, ImmutableArray<string> Notes)
