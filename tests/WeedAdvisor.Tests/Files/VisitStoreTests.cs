@@ -71,13 +71,13 @@ public sealed class VisitStoreTests : IDisposable
     {
         Write("a.yaml", Told);
         Write("a.yaml.bak", "somebody's");
-        Write("a.yaml.bak.1", "somebody else's");
+        Write("a.yaml.1.bak", "somebody else's");
 
         SaveOutcome saved = Store().Save("a.yaml", Visit());
 
-        Assert.Equal("a.yaml.bak.2", saved.Copy);
+        Assert.Equal("a.yaml.2.bak", saved.Copy);
         Assert.Contains("a.yaml.bak was left alone", Assert.Single(saved.Notes), StringComparison.Ordinal);
-        Assert.Equal(["somebody's", "somebody else's", Told], [Read("a.yaml.bak"), Read("a.yaml.bak.1"), Read("a.yaml.bak.2")]);
+        Assert.Equal(["somebody's", "somebody else's", Told], [Read("a.yaml.bak"), Read("a.yaml.1.bak"), Read("a.yaml.2.bak")]);
     }
 
     [Fact]
@@ -92,7 +92,7 @@ public sealed class VisitStoreTests : IDisposable
 
         _windows[^1].Dispose();
         Write("a.yaml.bak", "changed by hand");
-        Assert.Equal("a.yaml.bak.1", Store().Save("a.yaml", Visit() with { Title = "Three" }).Copy);
+        Assert.Equal("a.yaml.1.bak", Store().Save("a.yaml", Visit() with { Title = "Three" }).Copy);
         Assert.Equal("changed by hand", Read("a.yaml.bak"));
     }
 
@@ -101,7 +101,7 @@ public sealed class VisitStoreTests : IDisposable
     {
         Write("a.yaml", Told);
         Store().Save("a.yaml", Visit() with { Title = "One" });
-        Assert.Equal("a.yaml.bak.1", Store().Save("a.yaml", Visit() with { Title = "Two" }).Copy);
+        Assert.Equal("a.yaml.1.bak", Store().Save("a.yaml", Visit() with { Title = "Two" }).Copy);
         Assert.Equal(Told, Read("a.yaml.bak"));
     }
 
@@ -121,8 +121,8 @@ public sealed class VisitStoreTests : IDisposable
         Assert.Equal(theirs, Read("a.yaml"));
 
         SaveOutcome saved = store.Save("a.yaml", mine, "a.yaml", over: true);
-        Assert.Equal("a.yaml.bak.1", saved.Copy);
-        Assert.Equal([Told, theirs], [Read("a.yaml.bak"), Read("a.yaml.bak.1")]);
+        Assert.Equal("a.yaml.1.bak", saved.Copy);
+        Assert.Equal([Told, theirs], [Read("a.yaml.bak"), Read("a.yaml.1.bak")]);
         Assert.Equal(theirs.Replace("format: 2\n", "format: 2\ntitle: Mine\n", StringComparison.Ordinal), Read("a.yaml"));
         Assert.Null(store.Save("a.yaml", mine with { Title = "Again" }, "a.yaml").Trouble);
     }

@@ -4,7 +4,7 @@ namespace WeedAdvisor.Interview.Files;
 
 /// <summary>
 /// Writes files of the grower. What a file held before the program first wrote to it is kept beside it as
-/// <c>NAME.bak</c>, or as <c>NAME.bak.1</c> and so on where that name is taken by a file that is not the program's own copy. Later
+/// <c>NAME.bak</c>, or as <c>NAME.1.bak</c> and so on where that name is taken by a file that is not the program's own copy. Later
 /// writes make no further copy, so that the first one is not lost, unless another program has written in between.
 /// </summary>
 /// <param name="ledger">Which copies are the program's own.</param>
@@ -47,7 +47,8 @@ public sealed class FileSaver(BackupLedger ledger)
     {
         for (int number = 0; number < MostCopies; number++)
         {
-            string copy = number == 0 ? $"{target}.bak" : $"{target}.bak.{number}";
+            // All end alike: so a knowledge folder passes them over.
+            string copy = number == 0 ? $"{target}.bak" : $"{target}.{number}.bak";
             FileKind kind = FileKinds.Of(copy);
             bool isLink = new FileInfo(copy).LinkTarget is not null;
             FileStamp? held = kind == FileKind.Regular && !isLink ? FileStamp.OfFile(copy) : null;
