@@ -26,5 +26,5 @@ public sealed class LiveAdvice
 
     /// <summary>Replaces what is known of the area; only what no longer follows is withdrawn.</summary>
     public AreaAdvice Change(AreaCase area) =>
-        Advice = _builder.Of(area.Area, area.Date, _session.Change(AreaFacts.Of(_knowledge, area)));
+        Advice = _builder.Of(area, _session.Change(AreaFacts.Of(_knowledge, area)));
 }

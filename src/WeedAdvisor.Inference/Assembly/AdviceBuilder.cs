@@ -31,11 +31,11 @@ internal sealed class AdviceBuilder
     }
 
     /// <summary>The advice for an area.</summary>
-    /// <param name="area">The area.</param>
-    /// <param name="date">The day on which it is looked at, from which days of waiting are counted.</param>
+    /// <param name="looked">The area on the day on which it is looked at, from which days of waiting are counted.</param>
     /// <param name="conclusions">Everything that was concluded about it.</param>
-    public AreaAdvice Of(VisitArea area, DateOnly date, IReadOnlyList<Conclusion> conclusions)
+    public AreaAdvice Of(AreaCase looked, IReadOnlyList<Conclusion> conclusions)
     {
+        (DateOnly date, VisitArea area, _) = looked;
         ActionCase[] cases =
         [
             .. conclusions
@@ -57,7 +57,7 @@ internal sealed class AdviceBuilder
             NotAdvised = NotAdvisedOf(cases),
             Cautions = CautionsIn(conclusions),
             Conflicts = [.. cases.Where(one => !one.IsBarred).Select(ConflictOf).OfType<Conflict>()],
-            Gaps = Gaps.In(area, clear, _knowledge),
+            Gaps = Gaps.In(looked, clear, _knowledge),
             NextQuestion = _questions.Next(cases, conclusions),
             AllConclusions = () => [.. conclusions.Select(_reasons.Of)],
         };

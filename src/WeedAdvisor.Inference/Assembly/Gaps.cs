@@ -12,8 +12,9 @@ namespace WeedAdvisor.Inference.Assembly;
 internal static class Gaps
 {
     /// <summary>The gaps of an area's advice, general ones first, then weed by weed in ordinal order.</summary>
-    public static ImmutableArray<Gap> In(VisitArea area, ImmutableArray<ClearAction> clear, KnowledgeBase knowledge)
+    public static ImmutableArray<Gap> In(AreaCase looked, ImmutableArray<ClearAction> clear, KnowledgeBase knowledge)
     {
+        VisitArea area = looked.Area;
         var gaps = ImmutableArray.CreateBuilder<Gap>();
         if (StockAndCrops.IsEmptyWithCrops(area))
         {
@@ -25,6 +26,15 @@ internal static class Gaps
 
         if (StockAndCrops.IsStockWithoutCrops(area))
             gaps.Add(new Gap(GapKind.Contradiction, null, "Stock stands here, but the list of crops is empty. Name them."));
+        if (DeniedUse.In(looked, knowledge))
+        {
+            gaps.Add(new Gap(
+                GapKind.Contradiction,
+                null,
+                "It is said that nothing was put on here or in this house in the last week, and a use of these days is told. "
+                    + "The use counts; put the answer right."));
+        }
+
         if (clear.IsEmpty)
             gaps.Add(new Gap(GapKind.Nothing, null, "Nothing at all is clear yet."));
         if (!clear.Any(action => knowledge.Treatments.ContainsKey(action.Action)))

@@ -16,7 +16,7 @@ internal static class SiteReadings
         VisitArea area = looked.Area;
         var readings = new Dictionary<string, Reading>(StringComparer.Ordinal);
         foreach (Question question in knowledge.Questions)
-            readings[question.Id] = ReadingOf(question, area, readings, date);
+            readings[question.Id] = ReadingOf(question, knowledge, looked, readings);
 
         readings["month"] = Reading.Of(date.Month);
         readings["days-since-potting"] = Days(readings, "potted-on", -1);
@@ -30,20 +30,25 @@ internal static class SiteReadings
     }
 
     private static Reading ReadingOf(
-        Question question, VisitArea area, Dictionary<string, Reading> earlier, DateOnly date)
+        Question question, KnowledgeBase knowledge, AreaCase looked, Dictionary<string, Reading> earlier)
     {
+        VisitArea area = looked.Area;
         Answer? answer = area.Answers.GetValueOrDefault(question.Id);
         (Truth applies, IReadOnlyList<Need> gate) = Applies(question, earlier);
         if (applies == Truth.No)
             return Reading.Absent;
-        if (StockAndCrops.Contradicts(question.Id, area))
+        // A use that is told says by itself that something was put on.
+        bool isLately = question.Id == PutOnLately.Question;
+        if (isLately && PutOnLately.SaysYes(area, looked.Date))
+            return Reading.Of(PutOnLately.Yes);
+        if (StockAndCrops.Contradicts(question.Id, area) || (isLately && DeniedUse.InHouse(looked, knowledge)))
             return Reading.NotKnown(Need.Question(question.Id), DomainOf(question));
         return answer switch
         {
             Answer.Words words => Reading.Of(words.Value),
             Answer.Number number => Reading.Of(number.Value),
             // Dates are kept as days from the visit, which is all that rules compare.
-            Answer.Date day => Reading.Of(day.Value.DayNumber - date.DayNumber),
+            Answer.Date day => Reading.Of(day.Value.DayNumber - looked.Date.DayNumber),
             _ when applies == Truth.NotKnown => new Reading.Open([.. gate], null),
             _ => Reading.NotKnown(Need.Question(question.Id), DomainOf(question)),
         };

@@ -25,7 +25,7 @@ internal static class UntoldUse
         [
             .. isOpenHere ? [looked.Area] : (VisitArea[])[],
             .. isOpenHere || PutOnLately.SaysYes(looked.Area, looked.Date)
-                ? looked.Others.Where(other => !IsAnswered(other) && Roof.Of(looked.Area, other, knowledge).Shared != Truth.No)
+                ? looked.Others.Where(other => !PutOnLately.IsSettled(other, looked.Date) && Roof.Of(looked.Area, other, knowledge).Shared != Truth.No)
                 : [],
         ];
         if (open.Length == 0)
@@ -38,6 +38,4 @@ internal static class UntoldUse
         ];
         return new Reading.Open([.. needs.Order()], s_flags);
     }
-
-    private static bool IsAnswered(VisitArea area) => area.Answers.GetValueOrDefault(PutOnLately.Question) is Answer.Words;
 }

@@ -10,7 +10,11 @@ internal static class LexiconOfKnowledge
     {
         var words = new Dictionary<string, ValidWords>(StringComparer.Ordinal)
         {
-            ["weeds"] = new("the id of a weed", knowledge.Weeds.Keys),
+            ["weeds"] = new("the id of a weed", knowledge.Weeds.Keys)
+            {
+                Names = knowledge.Weeds.Values.ToDictionary(
+                    weed => weed.Id, IEnumerable<string> (weed) => [weed.Name, .. weed.AlsoCalled, weed.Scientific]),
+            },
             ["crops"] = new("the id of a crop", knowledge.Crops.Keys),
             ["treatments"] = new("the id of a treatment", knowledge.Treatments.Keys),
             ["actives"] = new("the name of an active", knowledge.Actives()),

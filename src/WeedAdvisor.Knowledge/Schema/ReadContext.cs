@@ -8,6 +8,7 @@ internal sealed class ReadContext(string file, Lexicon lexicon)
 {
     // No person reads further, and a hostile file could otherwise fill the memory with messages.
     private const int MostProblems = 500;
+    private const int MostNamed = 6;
 
     private readonly List<Problem> _problems = [];
 
@@ -35,7 +36,16 @@ internal sealed class ReadContext(string file, Lexicon lexicon)
     /// <summary>Checks a word against a list of valid ones.</summary>
     public void CheckWord(Node where, string word, ValidWords? valid)
     {
-        if (valid is not null && !valid.Contains(word))
-            Report(where, $"'{word}'", valid.Expected, valid.Nearest(word));
+        if (valid is null || valid.Contains(word))
+            return;
+        IReadOnlyList<string> meant = valid.MeantBy(word);
+        if (meant.Count > 1)
+            Report(where, $"'{word}', which may be {Listed(meant)}", "the one of them that is meant");
+        else
+            Report(where, $"'{word}'", valid.Expected, meant.Count == 1 ? meant[0] : valid.Nearest(word));
     }
+
+    private static string Listed(IReadOnlyList<string> words) => words.Count <= MostNamed
+        ? string.Join(" or ", words)
+        : $"{string.Join(", ", words.Take(MostNamed))} or one of {words.Count - MostNamed} more";
 }

@@ -8,6 +8,8 @@ internal sealed class ValidWords
     // More than this is a catalogue; naming it says more than listing it.
     private const int MostListed = 14;
 
+    private static readonly Dictionary<string, IEnumerable<string>> s_noNames = [];
+
     private readonly HashSet<string> _words;
     private readonly string _name;
 
@@ -17,6 +19,9 @@ internal sealed class ValidWords
         _name = name;
         _words = new HashSet<string>(words, StringComparer.Ordinal);
     }
+
+    /// <summary>Other names of the words, by which people may call them.</summary>
+    public IReadOnlyDictionary<string, IEnumerable<string>> Names { get; init; } = s_noNames;
 
     /// <summary>The words, in no order.</summary>
     public IEnumerable<string> All => _words;
@@ -31,4 +36,17 @@ internal sealed class ValidWords
 
     /// <summary>The nearest valid word, or null.</summary>
     public string? Nearest(string word) => NearestWord.Of(word, _words);
+
+    /// <summary>The words that a name may mean: those that are called just so, else those whose names hold it.</summary>
+    public IReadOnlyList<string> MeantBy(string name)
+    {
+        string folded = FoldedWords.Of(name);
+        if (folded.Length == 0)
+            return [];
+        string[] whole = Called(called => called == folded);
+        return whole.Length > 0 ? whole : Called(called => FoldedWords.Has(called, folded));
+
+        string[] Called(Func<string, bool> fits) =>
+            [.. Names.Where(one => one.Value.Select(FoldedWords.Of).Any(fits)).Select(one => one.Key).Order(StringComparer.Ordinal)];
+    }
 }

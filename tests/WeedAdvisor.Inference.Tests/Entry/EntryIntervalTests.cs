@@ -134,6 +134,43 @@ public sealed class EntryIntervalTests
     }
 
     [Fact]
+    public void A_use_of_the_last_week_says_by_itself_that_something_was_put_on()
+    {
+        VisitArea yard = Yard(Use("isoxaben-spray", s_day.AddDays(-6), "08:00"));
+        yard = yard with { Answers = yard.Answers.Remove("put-on-lately") };
+        Assert.Equal(ActionStatus.Clear, Cleared(yard).Status);
+        VisitArea older = Yard(Use("isoxaben-spray", s_day.AddDays(-8), "08:00"));
+        older = older with { Answers = older.Answers.Remove("put-on-lately") };
+        Assert.Equal([Need.Question("put-on-lately")], Cleared(older).Unless);
+    }
+
+    [Fact]
+    public void That_nothing_was_put_on_does_not_count_beside_a_use_of_the_last_week()
+    {
+        VisitArea yard = Yard(Use("isoxaben-spray", s_day.AddDays(-6), "08:00"));
+        Assert.Contains(
+            Advise(yard with { Answers = yard.Answers.SetItem("put-on-lately", Word("no")) }, s_day).Gaps,
+            gap => gap.Kind == GapKind.Contradiction);
+        VisitArea today = Yard(Use("isoxaben-spray", s_day, "08:00"));
+        Assert.True(IsClosed(today with { Answers = today.Answers.SetItem("put-on-lately", Word("no")) }));
+
+        // Nor beside one that closed the house from another area, nor while it is not known whether it is the same house.
+        PastApplication fog = Use("pelargonic-acid-floor-spray", s_day.AddDays(-6), "08:00") with { Method = "mist-or-fog" };
+        AssertContradicted(Bench("house-2"), Floor("house-2", fog));
+        AssertContradicted(Bench(null), Floor("house-2", fog));
+        Assert.DoesNotContain(
+            Advise(Bench("house-2"), s_day, Floor("house-3", fog)).Gaps, gap => gap.Kind == GapKind.Contradiction);
+    }
+
+    private static void AssertContradicted(VisitArea area, params ImmutableArray<VisitArea> others)
+    {
+        AreaAdvice advice = Advise(area, s_day, others);
+        Assert.Contains(advice.Gaps, gap => gap.Kind == GapKind.Contradiction);
+        Assert.Contains(advice.Clear, clear =>
+            clear.Status == ActionStatus.ClearUnless && clear.Unless.Contains(Need.Question("put-on-lately")));
+    }
+
+    [Fact]
     public void What_is_done_elsewhere_need_not_wait()
     {
         VisitArea yard = Yard(Use("isoxaben-spray", s_day, "08:00"));

@@ -4,6 +4,8 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
@@ -35,6 +37,56 @@ public sealed class UnknownLawTests
             },
             iter: Sizes.Of(40, 2000));
 
+    [Fact]
+    public void Taking_an_earlier_use_or_any_field_of_it_away_never_makes_clear_what_was_not() => new RandomVisits(s_knowledge).Case
+        .Sample(
+            drawn =>
+            {
+                AreaCase all = WithoutFalseNo(drawn);
+                LiveAdvice live = ShippedKnowledge.Advisor.Open(all);
+                AreaAdvice full = live.Advice;
+                foreach (Taken one in Taken.From(all).Where(one => one.Question == "past"))
+                {
+                    string[] broken = [.. Broken(full, live.Change(one.Less), one)];
+                    Assert.True(broken.Length == 0, string.Join('\n', broken.Append(Describe.Of(all))));
+                }
+            },
+            iter: Sizes.Of(40, 2000));
+
+    // The others stay listed, so what hangs on the list as a whole may change; that nobody may go in does not.
+    [Fact]
+    public void Taking_the_uses_of_the_last_week_off_the_list_sends_nobody_in() => new RandomVisits(s_knowledge).Case
+        .Where(drawn => WasUsedLately(drawn.Area))
+        .Sample(
+            drawn =>
+            {
+                AreaCase all = WithoutFalseNo(drawn);
+                LiveAdvice live = ShippedKnowledge.Advisor.Open(all);
+                AreaAdvice full = live.Advice;
+                ImmutableArray<PastApplication> older = [.. all.Area.Past!.Value.Where(use => !IsLately(use))];
+                AreaAdvice less = live.Change(all with { Area = all.Area with { Past = older } });
+                string[] sent =
+                [
+                    .. s_knowledge.Practices.Values
+                        .Where(practice => practice.Entry == EntryNeed.Worker)
+                        .Select(practice => practice.Id)
+                        .Where(id => WasHeldBack(full, id) && less.StatusOf(id) == ActionStatus.Clear),
+                ];
+                Assert.True(sent.Length == 0, string.Join('\n', sent.Append(Describe.Of(all))));
+            },
+            iter: Sizes.Of(40, 2000));
+
+    // Nobody who tells a use of these days can also have said that nothing was put on.
+    private static AreaCase WithoutFalseNo(AreaCase all)
+    {
+        bool isUsed = WasUsedLately(all.Area) || all.Others.Any(WasUsedLately);
+        return isUsed ? new AreaCase(all.Date, Yes(all.Area), [.. all.Others.Select(Yes)]) : all;
+
+        static VisitArea Yes(VisitArea area) => Says(area, "put-on-lately", "no")
+            ? area with { Answers = area.Answers.SetItem("put-on-lately", new Answer.Words(WordSet.Of("yes"))) }
+            : area;
+    }
+
     private static IEnumerable<string> Broken(AreaAdvice full, AreaAdvice less, Taken taken) => less.Clear
         .Where(clear => full.StatusOf(clear.Action) == ActionStatus.ClearUnless
             ? clear.Status == ActionStatus.Clear
@@ -62,12 +114,18 @@ public sealed class UnknownLawTests
             && taken.Owner != all.Area
             && Says(all.Area, "put-on-lately", "no")
             && Says(taken.Owner, "put-on-lately", "yes"))
+        || (taken is { Question: "put-on-lately", Owner: var owner }
+            && owner == all.Area
+            && Says(owner, "put-on-lately", "no")
+            && (WasUsedLately(owner) || all.Others.Any(WasUsedLately)))
         || (taken.What.EndsWith("past", StringComparison.Ordinal)
             && WasUsedLately(taken.Owner)
             && (Says(all.Area, "put-on-lately", "no") || Says(taken.Owner, "put-on-lately", "no")));
 
-    private static bool WasUsedLately(VisitArea area) => (area.Past ?? []).Any(
-        use => use.Date is null || use.Date >= RandomVisits.Day.AddDays(-PutOnLately.Days));
+    private static bool WasUsedLately(VisitArea area) => (area.Past ?? []).Any(IsLately);
+
+    private static bool IsLately(PastApplication use) =>
+        use.Date is null || use.Date >= RandomVisits.Day.AddDays(-PutOnLately.Days);
 
     private static bool Says(VisitArea area, string question, string word) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words words && words.Value.Contains(word);
