@@ -74,9 +74,25 @@ public sealed class AskDialogue
             return;
         }
 
-        Answer(question, typed);
+        if (Scoped(question, typed) is not { } rest)
+            return;
+        Answer(question, rest);
         TellRemark();
         TellTrouble();
+    }
+
+    /// <summary>Hears <c>here</c> or <c>all</c> before an answer to a question of the whole nursery.</summary>
+    /// <returns>The answer; null when the line held no more than that word.</returns>
+    private string? Scoped(Question question, string typed)
+    {
+        string[] parts = typed.Split(' ', 2, StringSplitOptions.TrimEntries);
+        if (HeadAnswers.Told(_session, question) is null || parts[0].ToLowerInvariant() is not ("here" or "all"))
+            return typed;
+        _session.AnswerForAll(question, parts[0].Equals("all", StringComparison.OrdinalIgnoreCase));
+        if (parts.Length > 1)
+            return parts[1];
+        _shown = null;
+        return null;
     }
 
     private void Answer(Question question, string typed)
@@ -136,8 +152,12 @@ public sealed class AskDialogue
 
         if (HowTo(question) is { } how)
             _lines.Say(how, "  ");
-        if (question.IsOfNursery && _session.Visit.Areas.Length > 1)
-            _lines.Say($"({Answering.ForAllAreas})", "  ");
+        if (HeadAnswers.Told(_session, question) is { } scope)
+        {
+            string other = _session.IsForAll(question) ? "here before an answer gives it for this area alone"
+                : "all before an answer gives it for the whole nursery";
+            _lines.Say($"(answered {scope}; {other})", "  ");
+        }
     }
 
     private static string? HowTo(Question question) => question.Kind switch

@@ -22,9 +22,6 @@ public static class Answering
     /// <summary>Whether several answers may be given at once.</summary>
     public static bool TakesSeveral(Question question) => question.Kind is QuestionKind.AnyOf or QuestionKind.Crops;
 
-    /// <summary>What is said beside a question that is asked once for the whole nursery.</summary>
-    public const string ForAllAreas = "asked once: the answer holds for all areas that say nothing else";
-
     /// <summary>What a number or a date must look like, in words.</summary>
     public static string Expected(Question question) => question switch
     {

@@ -11,6 +11,10 @@ public static class AreaEdits
     public static VisitArea WithAnswer(this VisitArea area, string question, Answer answer) =>
         area with { Answers = area.Answers.SetItem(question, answer) };
 
+    /// <summary>The area with an answer to such a question, or with none.</summary>
+    public static VisitArea WithAnswerOrNone(this VisitArea area, string question, Answer? answer) =>
+        answer is null ? area with { Answers = area.Answers.Remove(question) } : area.WithAnswer(question, answer);
+
     /// <summary>The area without any answer to a question.</summary>
     public static VisitArea WithoutAnswer(this VisitArea area, Question question) => question.Kind switch
     {

@@ -22,8 +22,14 @@ public static class EditNames
                 return $"adding {area.Name}";
             if (old.Name != area.Name)
                 return $"naming {area.Name}";
-            if (knowledge.Questions.FirstOrDefault(question => Differs(question, old, area)) is { } about)
+            // A use that is told may answer another question too; the use is what was edited.
+            if (knowledge.Questions
+                .Where(question => Differs(question, old, area))
+                .OrderBy(question => question.Kind is QuestionKind.Weeds or QuestionKind.Past ? 0 : 1)
+                .FirstOrDefault() is { } about)
+            {
                 return Of(about, area);
+            }
         }
 
         return "the visit's day, title or nursery";
@@ -31,6 +37,12 @@ public static class EditNames
 
     /// <summary>The answer to a question in an area.</summary>
     public static string Of(Question question, VisitArea area) => $"{Label(question)} of {area.Name}";
+
+    /// <summary>The answer to a question in an area, or in all of them when it was said at the head of the visit.</summary>
+    internal static string Of(Question question, Visit before, Visit after, int area) =>
+        Equals(before.Head.GetValueOrDefault(question.Id), after.Head.GetValueOrDefault(question.Id))
+            ? Of(question, after.Areas[area])
+            : $"{Label(question)} of the whole nursery";
 
     /// <summary>What a question is about, in a word or two.</summary>
     public static string Label(Question question) => question.Kind switch

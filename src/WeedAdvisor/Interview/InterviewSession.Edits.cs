@@ -47,6 +47,25 @@ public sealed partial class InterviewSession
             EditArea(Area.WithoutAnswer(question), Notes.Without(question.Id), question);
     }
 
+    /// <summary>Whether an answer given here now is one for the whole nursery.</summary>
+    public bool IsForAll(Question question) => HeadAnswers.IsForAll(Visit, Area, Notes, question);
+
+    /// <summary>
+    /// Says whether the answer to a question of the whole nursery is to be given for all of it, or for this area alone. An
+    /// area that goes back to the whole nursery takes over what was said there.
+    /// </summary>
+    public void AnswerForAll(Question question, bool isForAll)
+    {
+        if (!question.IsOfNursery || isForAll == IsForAll(question))
+            return;
+        QuestionNotes notes = Notes.Without(question.Id);
+        if (!isForAll)
+            Notes = notes with { OnlyHere = notes.OnlyHere.Add(question.Id) };
+        else
+            EditArea(Area.WithAnswerOrNone(question.Id, Visit.Head.GetValueOrDefault(question.Id)), notes, question);
+        Changed?.Invoke();
+    }
+
     /// <summary>Changes the area as a whole, such as its list of weeds.</summary>
     public void Change(VisitArea area)
     {
@@ -130,10 +149,10 @@ public sealed partial class InterviewSession
 
     private void SayTo(Question? about, string question, Answer? answer, QuestionNotes notes)
     {
-        if (about is { IsOfNursery: true })
+        if (about is { IsOfNursery: true } && IsForAll(about))
             EditVisit(Visit.WithNurseryAnswer(AreaIndex, question, answer), notes, about);
-        else
-            EditArea(Area.WithAnswer(question, answer!), notes, about);
+        else // For which area it holds is not forgotten with the answer.
+            EditArea(Area.WithAnswerOrNone(question, answer), notes with { OnlyHere = Notes.OnlyHere }, about);
     }
 
     private void EditArea(VisitArea area, QuestionNotes notes, Question? about) =>
@@ -158,7 +177,7 @@ public sealed partial class InterviewSession
         bool isSame = IsSame(visit, Visit);
         if (!isSame || SaidNotKnown(notes) != SaidNotKnown(_notes))
         {
-            string name = about is null ? EditNames.Of(Knowledge, Visit, visit) : EditNames.Of(about, visit.Areas[to.Area]);
+            string name = about is null ? EditNames.Of(Knowledge, Visit, visit) : EditNames.Of(about, Visit, visit, to.Area);
             _history = _history.With(new VisitEdit(name, before, after));
         }
 

@@ -55,7 +55,11 @@ public sealed partial class InterviewSession
     public void Next()
     {
         PassOver();
-        if (!CurrentTrail.Forward(Applies))
+        if (IsToTellUse())
+        {
+            CurrentTrail.GoTo(Knowledge.Questions.First(question => question.Kind == QuestionKind.Past).Id);
+        }
+        else if (!CurrentTrail.Forward(Applies))
         {
             if (Suggested is null && Current is null)
                 TakeUpSkipped();
@@ -118,6 +122,13 @@ public sealed partial class InterviewSession
         EnterTrail();
         Changed?.Invoke();
     }
+
+    // Who has just said that something was put on goes on to tell it, also when older uses are told already.
+    private bool IsToTellUse() =>
+        Current?.Id == PutOnLately.Question
+        && Area.WordOf(PutOnLately.Question) == PutOnLately.Yes
+        && PutOnLately.LastTold(Area, Visit.Date) is null
+        && Knowledge.Questions.Any(question => question.Kind == QuestionKind.Past && StateOf(question) != QuestionState.NotKnown);
 
     private bool Applies(string id) => Questions.Any(entry => entry.Question.Id == id);
 

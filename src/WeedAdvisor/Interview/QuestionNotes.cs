@@ -14,6 +14,9 @@ public sealed record QuestionNotes(
     ImmutableHashSet<string> Again,
     ImmutableSortedDictionary<string, Answer> Parked)
 {
+    /// <summary>Questions of the whole nursery whose answer is to be given for this area alone.</summary>
+    public ImmutableHashSet<string> OnlyHere { get; init; } = ImmutableHashSet.Create<string>(StringComparer.Ordinal);
+
     /// <summary>Nothing to remember.</summary>
     public static QuestionNotes Empty { get; } = new(
         ImmutableHashSet.Create<string>(StringComparer.Ordinal),
@@ -28,5 +31,6 @@ public sealed record QuestionNotes(
         Skipped = Skipped.Remove(question),
         Again = Again.Remove(question),
         Parked = Parked.Remove(question),
+        OnlyHere = OnlyHere.Remove(question),
     };
 }

@@ -46,14 +46,14 @@ public static class VisitEdits
         Answer? head = visit.Head.GetValueOrDefault(question);
         Answer? here = visit.Areas[index].Answers.GetValueOrDefault(question);
         if (!Equals(head, here))
-            return visit.WithArea(index, With(visit.Areas[index], question, answer));
+            return visit.WithArea(index, visit.Areas[index].WithAnswerOrNone(question, answer));
         return visit with
         {
             Head = answer is null ? visit.Head.Remove(question) : visit.Head.SetItem(question, answer),
             Areas =
             [
                 .. visit.Areas.Select(area =>
-                    Equals(area.Answers.GetValueOrDefault(question), head) ? With(area, question, answer) : area),
+                    Equals(area.Answers.GetValueOrDefault(question), head) ? area.WithAnswerOrNone(question, answer) : area),
             ],
         };
     }
@@ -73,11 +73,6 @@ public static class VisitEdits
         string kebab = id.ToString().Trim('-');
         return kebab.Length == 0 ? "area" : char.IsAsciiDigit(kebab[0]) ? "area-" + kebab : kebab;
     }
-
-    private static VisitArea With(VisitArea area, string question, Answer? answer) => area with
-    {
-        Answers = answer is null ? area.Answers.Remove(question) : area.Answers.SetItem(question, answer),
-    };
 
     private static string FreeName(Visit visit)
     {

@@ -25,11 +25,13 @@ internal sealed class QuestionPage : Pane
         _question = question;
         _ask = new TextRows(look) { Width = Dim.Fill() };
         _ask.Height = Dim.Func(_ => Math.Min(_ask.RowsAt(Math.Max(8, Viewport.Width)), Math.Max(2, Viewport.Height - 9)));
-        _note = new TextRows(look) { Y = Pos.AnchorEnd(3), Width = Dim.Fill(), Height = 2 };
+        bool hasScope = HeadAnswers.Told(session, question) is not null;
+        int below = hasScope ? 4 : 3;
+        _note = new TextRows(look) { Y = Pos.AnchorEnd(below), Width = Dim.Fill(), Height = 2 };
         _body = QuestionBody.For(look, session, question, way, Tell);
         _body.Y = Pos.Bottom(_ask) + 1;
         _body.Width = Dim.Fill();
-        _body.Height = Dim.Fill(3);
+        _body.Height = Dim.Fill(below);
         _presses =
         [
             new PressView(look, "Back", way.Back),
@@ -39,6 +41,14 @@ internal sealed class QuestionPage : Pane
         ];
         Add(_ask, _body, _note);
         AddInRow(Pos.AnchorEnd(1), _presses);
+        if (hasScope)
+        {
+            var scope = new PressView(
+                look, "Whole nursery or this area alone", () => session.AnswerForAll(question, !session.IsForAll(question)));
+            AddInRow(Pos.AnchorEnd(2), scope);
+            _presses = [scope, .. _presses];
+        }
+
         Renew();
     }
 
@@ -50,7 +60,10 @@ internal sealed class QuestionPage : Pane
 
     public override void Renew()
     {
-        _ask.Show((_question.Ask, LineTone.Heading), (_question.Why, LineTone.Quiet));
+        (string, LineTone)[] scope = HeadAnswers.Told(_session, _question) is { } told
+            ? [($"Answered {told}.", LineTone.Plain)]
+            : [];
+        _ask.Show([(_question.Ask, LineTone.Heading), (_question.Why, LineTone.Quiet), .. scope]);
         Tell(null);
         _body.Renew();
     }
@@ -61,7 +74,6 @@ internal sealed class QuestionPage : Pane
         {
             QuestionState.NotKnown => "You said that you do not know.",
             QuestionState.Skipped => "Passed over for now.",
-            _ when _question.IsOfNursery && _session.Visit.Areas.Length > 1 => $"{_body.HowTo} ({Answering.ForAllAreas})",
             _ => _body.HowTo,
         });
         _note.Show((note, error is null ? LineTone.Quiet : LineTone.Warning));

@@ -126,6 +126,19 @@ public sealed class TellingTests
     }
 
     [Fact]
+    public void Yes_leads_to_the_earlier_uses_also_when_only_older_ones_are_told()
+    {
+        var session = new InterviewSession(
+            ShippedTrade.Knowledge, new LiveAdviceSource(ShippedTrade.Advisor), VisitEdits.Begin(s_day));
+        session.Change(session.Area.WithPast(Read("oxadiazon granules, 2025-09-01").Value!));
+        session.Say(PutOnLately.Question, Word("yes"));
+        session.Next();
+        Assert.Equal(QuestionKind.Past, session.Current!.Kind);
+        session.Next();
+        Assert.NotEqual(QuestionKind.Past, session.Current!.Kind);
+    }
+
+    [Fact]
     public void A_use_of_this_week_answers_that_something_was_put_on_and_no_is_not_taken_against_it()
     {
         InterviewSession session = Blank();

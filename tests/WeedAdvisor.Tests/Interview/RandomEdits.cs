@@ -20,7 +20,7 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
         if (Next(3) == 0)
             Walk();
         Question question = One(session.Knowledge.Questions);
-        switch (Next(12))
+        switch (Next(13))
         {
             case 0:
                 // Of these two nothing but a note is left.
@@ -58,6 +58,14 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
                 break;
             case 10:
                 session.Describe(session.Visit.Date.AddDays(Next(11) - 5), One("", "A round"), One("", "Nursery (invented)"));
+                break;
+            case 11:
+                // To answer for an area alone is no edit yet; to go back to the whole nursery is one.
+                Question ofNursery = One(session.Knowledge.Questions.Where(one => one.IsOfNursery));
+                bool isForAll = Next(2) == 0;
+                session.AnswerForAll(ofNursery, isForAll);
+                if (!isForAll)
+                    Say(ofNursery);
                 break;
             default:
                 Say(question);
