@@ -156,7 +156,7 @@ public sealed class AskDialogue
         {
             string other = _session.IsForAll(question) ? "here before an answer gives it for this area alone"
                 : "all before an answer gives it for the whole nursery";
-            _lines.Say($"(answered {scope}; {other})", "  ");
+            _lines.Say($"(an answer holds {scope}; {other})", "  ");
         }
     }
 

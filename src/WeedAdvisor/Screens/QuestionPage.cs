@@ -61,7 +61,7 @@ internal sealed class QuestionPage : Pane
     public override void Renew()
     {
         (string, LineTone)[] scope = HeadAnswers.Told(_session, _question) is { } told
-            ? [($"Answered {told}.", LineTone.Plain)]
+            ? [($"The answer holds {told}.", LineTone.Plain)]
             : [];
         _ask.Show([(_question.Ask, LineTone.Heading), (_question.Why, LineTone.Quiet), .. scope]);
         Tell(null);

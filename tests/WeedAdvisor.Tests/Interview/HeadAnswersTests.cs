@@ -86,16 +86,16 @@ public sealed class HeadAnswersTests
     {
         InterviewSession asked = TwoAreas();
         string said = Ask(asked, "go licensed", "here no", "area 1", "go licensed", "no", "area 2", "go licensed", "all no");
-        Assert.Contains("answered for the whole nursery", said.ReplaceLineEndings(" "), StringComparison.Ordinal);
-        Assert.Contains("answered for Yard alone", said.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("an answer holds for the whole nursery", said.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("an answer holds for Yard alone", said.ReplaceLineEndings(" "), StringComparison.Ordinal);
 
         InterviewSession session = TwoAreas();
         session.GoTo(Question);
         using var bench = new Bench(session: session);
-        Assert.Contains("Answered for the whole nursery.", bench.Picture, StringComparison.Ordinal);
+        Assert.Contains("The answer holds for the whole nursery.", bench.Picture, StringComparison.Ordinal);
         bench.Press(Key.F6, Key.F6, Key.Tab, Key.Enter).Press(Key.Tab.WithShift, Key.CursorDown, Key.Space);
         Assert.Equal([s_yes, s_no], session.Visit.Areas.Select(area => area.Answers[Licensed]));
-        Assert.Contains("Answered for Yard alone.", bench.Picture, StringComparison.Ordinal);
+        Assert.Contains("The answer holds for Yard alone.", bench.Picture, StringComparison.Ordinal);
         session.GoToArea(0);
         session.GoTo(Question);
         bench.Press(Key.F6, Key.F6, Key.CursorDown, Key.Space);
