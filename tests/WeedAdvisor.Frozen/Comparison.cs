@@ -1,62 +1,76 @@
-using System.Text.Json;
-
 namespace WeedAdvisor.Frozen;
 
 /// <summary>Two states of the program side by side.</summary>
 internal static class Comparison
 {
-    private const int MostNamed = 8;
+    private const int MostNamed = 4;
 
     /// <summary>
-    /// Prints how many outputs of each command are equal, and which treatments are clear now that were not before.
+    /// Prints how many outputs of each command are equal, which ended with another exit code, and which actions are clear
+    /// now that were not before.
     /// </summary>
+    /// <param name="before">A folder of outputs.</param>
+    /// <param name="after">The other.</param>
+    /// <param name="list">The file that the names of all differing outputs go to.</param>
+    /// <param name="page">Where to print.</param>
     /// <returns>0 when all are equal, else 1.</returns>
-    public static int Print(string before, string after, TextWriter page)
+    public static int Print(string before, string after, string list, TextWriter page)
     {
-        Dictionary<string, string> old = Hashes(before), now = Hashes(after);
-        string[] names = [.. old.Keys.Intersect(now.Keys).Order(StringComparer.Ordinal)];
-        page.WriteLine($"{names.Length} outputs in both, {old.Count - names.Length} only before, {now.Count - names.Length} only after");
-        foreach (var command in names.GroupBy(Path.GetFileName).OrderBy(group => group.Key, StringComparer.Ordinal))
+        string[] old = Names(before), now = Names(after), both = [.. old.Intersect(now)];
+        page.WriteLine($"{both.Length} outputs in both, {old.Length - both.Length} only before, {now.Length - both.Length} only after");
+        Pair[] pairs = [.. both.Select(name => new Pair(name, Read(before, name), Read(after, name)))];
+        foreach (var command in pairs.GroupBy(pair => Path.GetFileName(pair.Name)).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
-            string[] differ = [.. command.Where(name => old[name] != now[name])];
-            string some = differ.Length == 0 ? "" : ": " + string.Join(", ", differ.Take(MostNamed).Select(Path.GetDirectoryName))
-                + (differ.Length > MostNamed ? ", ..." : "");
-            page.WriteLine($"{command.Key,-16} {command.Count() - differ.Length,5} equal {differ.Length,5} differ{some}");
+            Pair[] differ = [.. command.Where(pair => !pair.IsSame)];
+            page.WriteLine($"{command.Key,-18} {command.Count() - differ.Length,5} equal {differ.Length,5} differ{Some(differ)}");
         }
 
-        (string Name, int Times)[] cleared =
-        [
-            .. names.Where(name => Path.GetFileName(name) == "advise.json" && old[name] != now[name])
-                .SelectMany(name => NewlyClear(Path.Combine(before, name), Path.Combine(after, name)).Select(one => (Visit: Path.GetDirectoryName(name), one.Area, one.Action)))
-                .Select(one => $"{one.Visit}/{one.Area} {one.Action}")
-                .Order(StringComparer.Ordinal)
-                .Select(line => (line, 1)),
-        ];
-        page.WriteLine($"clear now and not before: {cleared.Length}");
-        foreach ((string line, _) in cleared)
-            page.WriteLine($"  {line}");
-        return names.Any(name => old[name] != now[name]) ? 1 : 0;
+        page.WriteLine("ended with another exit code:");
+        Group(page, pairs.Where(pair => pair.Name.EndsWith(".txt", StringComparison.Ordinal) || pair.Name.EndsWith(".json", StringComparison.Ordinal))
+            .Where(pair => pair.OldEnd != pair.NewEnd)
+            .Select(pair => ($"{Path.GetFileName(pair.Name)}: {pair.OldEnd} before, {pair.NewEnd} now", Path.GetDirectoryName(pair.Name)!)));
+
+        page.WriteLine("clear now and not before:");
+        Group(page, pairs.Where(pair => !pair.IsSame && Path.GetFileName(pair.Name) == "advise.json")
+            .SelectMany(pair => ActionsOf.NewlyClear(pair.Old, pair.New)
+                .Select(one => ($"{one.Action}: {one.Before} before, {one.Now} now", $"{Path.GetDirectoryName(pair.Name)} {one.Area}"))));
+
+        string[] differing = [.. pairs.Where(pair => !pair.IsSame).Select(pair => pair.Name)];
+        File.WriteAllLines(list, differing);
+        page.WriteLine($"The {differing.Length} that differ are named in {list}");
+        return differing.Length > 0 || old.Length != now.Length ? 1 : 0;
     }
 
-    private static Dictionary<string, string> Hashes(string folder) => File.ReadAllLines(Path.Combine(folder, "hashes.txt"))
-        .Select(line => line.Split(' ', 2))
-        .ToDictionary(parts => parts[1], parts => parts[0], StringComparer.Ordinal);
-
-    private static IEnumerable<(string Area, string Action)> NewlyClear(string before, string after) => Clear(after).Except(Clear(before));
-
-    private static IEnumerable<(string Area, string Action)> Clear(string path)
+    private static void Group(TextWriter page, IEnumerable<(string What, string Where)> found)
     {
-        string text = File.ReadAllText(path);
-        int start = text.IndexOf('{', StringComparison.Ordinal);
-        if (start < 0)
-            return [];
-        int end = text.LastIndexOf('}');
-        using JsonDocument document = JsonDocument.Parse(text[start..(end + 1)]);
-        return
-        [
-            .. document.RootElement.GetProperty("areas").EnumerateArray().SelectMany(area => area.GetProperty("clear").EnumerateArray()
-                .Where(clear => !clear.TryGetProperty("status", out JsonElement status) || status.GetString() == "clear")
-                .Select(clear => (area.GetProperty("id").GetString()!, clear.GetProperty("action").GetString()!))),
-        ];
+        var groups = found.GroupBy(one => one.What, one => one.Where).OrderBy(group => group.Key, StringComparer.Ordinal).ToList();
+        if (groups.Count == 0)
+            page.WriteLine("  none");
+        foreach (var group in groups)
+            page.WriteLine($"  {group.Count(),5} {group.Key} ({string.Join(", ", group.Take(MostNamed))}{(group.Count() > MostNamed ? ", ..." : "")})");
+    }
+
+    private static string Some(Pair[] differ) => differ.Length == 0
+        ? ""
+        : ": " + string.Join(", ", differ.Take(MostNamed).Select(pair => Path.GetDirectoryName(pair.Name)))
+            + (differ.Length > MostNamed ? ", ..." : "");
+
+    private static string[] Names(string folder) =>
+    [
+        .. Directory.GetFiles(folder, "*", SearchOption.AllDirectories)
+            .Select(file => Path.GetRelativePath(folder, file))
+            .Where(name => Path.GetDirectoryName(name) is { Length: > 0 })
+            .Order(StringComparer.Ordinal),
+    ];
+
+    private static string Read(string folder, string name) => File.ReadAllText(Path.Combine(folder, name));
+
+    private sealed record Pair(string Name, string Old, string New)
+    {
+        public bool IsSame => Old == New;
+
+        public string OldEnd => Old.Split('\n', 2)[0];
+
+        public string NewEnd => New.Split('\n', 2)[0];
     }
 }

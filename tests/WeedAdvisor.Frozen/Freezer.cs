@@ -1,71 +1,45 @@
-using System.Globalization;
-using System.Security.Cryptography;
-using System.Text;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Frozen;
 
-/// <summary>Runs every command in every medium on a folder of visits and writes down what it says.</summary>
+/// <summary>Runs every command that takes a visit, in every medium, on a folder of visits and writes down what it says.</summary>
 internal static class Freezer
 {
-    private static readonly (string Name, string[] Args)[] s_commands =
-    [
-        ("advise.txt", ["advise", "{visit}"]),
-        ("advise-full.txt", ["advise", "{visit}", "--full"]),
-        ("advise.json", ["advise", "{visit}", "--format", "json"]),
-        ("why.txt", ["why", "{visit}", "oxadiazon-granule"]),
-        ("why-hand.txt", ["why", "{visit}", "hand-weed-now"]),
-        ("weeding.txt", ["weeding", "{visit}"]),
-        ("weeding.json", ["weeding", "{visit}", "--format", "json"]),
-        ("money.txt", ["money", "{visit}"]),
-        ("money.json", ["money", "{visit}", "--format", "json"]),
-        ("money.html", ["money", "{visit}", "--format", "html"]),
-        ("season.txt", ["season", "{visit}", "--full"]),
-        ("season.json", ["season", "{visit}", "--format", "json"]),
-        ("season.html", ["season", "{visit}", "--format", "html"]),
-        ("season.ics", ["season", "{visit}", "--format", "ics"]),
-        ("rate.txt", ["rate", "product", "treatment", "--visit", "{visit}", "--treatment", "oxadiazon-granule", "--area", "1000 ft2"]),
-    ];
+    // Two at a time: each run is a pure function of its surroundings.
+    private static readonly ParallelOptions s_pace = new() { MaxDegreeOfParallelism = 2 };
 
-    // What a thousand visits are asked: of each topic the medium that says most.
-    private static readonly string[] s_ofMany = ["advise.txt", "advise.json", "why.txt", "weeding.json", "money.json", "season.json"];
-
-    /// <summary>Writes one file for each visit and command into the folder, and their hashes.</summary>
+    /// <summary>Writes one file for each visit and command into the folder.</summary>
     /// <param name="rules">The knowledge folder.</param>
-    /// <param name="visits">The visits. Where there are more than a hundred, each topic is asked in one medium only.</param>
+    /// <param name="visits">
+    /// The visits. Where there are more than <see cref="FrozenCommands.Few"/> of a folder, only every tenth is asked everything.
+    /// </param>
     /// <param name="output">Where to write.</param>
     /// <param name="page">Where to say what was done.</param>
     public static int Make(string rules, string visits, string output, TextWriter page)
     {
         string[] files = [.. Directory.GetFiles(visits, "*.yaml").Order(StringComparer.Ordinal)];
-        bool isMany = files.Length > 100;
-        var hashes = new StringBuilder();
-        foreach (string file in files)
+        bool isMany = files.Length > FrozenCommands.Few;
+        Parallel.For(0, files.Length, s_pace, number =>
         {
-            string id = Path.GetFileNameWithoutExtension(file);
-            string folder = Path.Combine(output, id);
-            Directory.CreateDirectory(folder);
-            foreach ((string name, string[] args) in s_commands)
+            bool isAskedEverything = !isMany || number % 10 == 0;
+            string file = files[number], id = Path.GetFileNameWithoutExtension(file);
+            foreach ((string name, string[] args) in FrozenCommands.OnVisit)
             {
-                if (!isMany || s_ofMany.Contains(name))
-                    Keep(hashes, folder, id, name, Said(rules, file, args));
+                if (isAskedEverything || FrozenCommands.OfMany.Contains(name))
+                    Keep(Path.Combine(output, id), name, Said(rules, file, args));
             }
 
             foreach ((string name, string text) in Written(rules, file))
-                Keep(hashes, folder, id, name, text);
-        }
-
-        AtomicFile.Write(Path.Combine(output, "hashes.txt"), hashes.ToString());
+                Keep(Path.Combine(output, id), name, text);
+        });
         page.WriteLine($"{files.Length} visits written to {output}");
         return 0;
     }
 
-    private static void Keep(StringBuilder hashes, string folder, string id, string name, string text)
+    private static void Keep(string folder, string name, string text)
     {
-        string plain = Plain.Of(text);
-        AtomicFile.Write(Path.Combine(folder, name), plain);
-        string hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(plain)))[..16];
-        hashes.Append(CultureInfo.InvariantCulture, $"{hash} {id}/{name}\n");
+        Directory.CreateDirectory(folder);
+        AtomicFile.Write(Path.Combine(folder, name), Plain.Of(text));
     }
 
     private static string Said(string rules, string visit, string[] args)

@@ -1,17 +1,22 @@
 #pragma warning disable RS0030 // The entry of a program talks to the console.
+using System.Globalization;
 using WeedAdvisor.Frozen;
 
-// This program is copied into older states of the repository and built there: it uses only what all of them have.
+// This program is copied into older states of the repository and built there: it uses only what all of them have. Of
+// Surroundings it leaves out OpenScreens, whose type changed, and which no command that takes a visit asks for.
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 return args switch
 {
-    ["draw", var rules, var folder, var count] => VisitsDrawn.Write(rules, folder, int.Parse(count, null)),
+    ["draw", var rules, var folder, var count] =>
+        VisitsDrawn.Write(rules, folder, int.Parse(count, CultureInfo.InvariantCulture)),
     ["make", var rules, var visits, var output] => Freezer.Make(rules, visits, output, Console.Out),
-    ["compare", var before, var after] => Comparison.Print(before, after, Console.Out),
+    ["compare", var before, var after, var list] => Comparison.Print(before, after, list, Console.Out),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("frozen draw RULES FOLDER COUNT | make RULES VISITS OUT | compare BEFORE AFTER");
+    Console.Error.WriteLine("frozen draw RULES FOLDER COUNT | make RULES VISITS OUT | compare BEFORE AFTER LIST");
     return 2;
 }

@@ -49,7 +49,7 @@ internal static class VisitsDrawn
         int place = knowledge.Questions.ToList().FindIndex(question => question.Id == "place");
         foreach (Question question in knowledge.Questions)
         {
-            // Of one area in five hardly anything is known.
+            // One question in five stays open; the place is always said.
             bool isSaid = question == knowledge.Questions[place] || tape.Below(10) < 8;
             if (isSaid && Answer(knowledge, question, date, tape) is { } answer)
                 text.Append(CultureInfo.InvariantCulture, $"      {question.Id}: {answer}\n");
