@@ -6,8 +6,8 @@ internal static class Comparison
     private const int MostNamed = 4;
 
     /// <summary>
-    /// Prints how many outputs of each command are equal, which ended with another exit code, and which actions are clear
-    /// now that were not before.
+    /// Prints how many outputs of each command are equal, which ended with another exit code, which actions are clear
+    /// now that were not before, and which bars are gone.
     /// </summary>
     /// <param name="before">A folder of outputs.</param>
     /// <param name="after">The other.</param>
@@ -16,9 +16,9 @@ internal static class Comparison
     /// <returns>0 when all are equal, else 1.</returns>
     public static int Print(string before, string after, string list, TextWriter page)
     {
-        string[] old = Names(before), now = Names(after), both = [.. old.Intersect(now)];
-        page.WriteLine($"{both.Length} outputs in both, {old.Length - both.Length} only before, {now.Length - both.Length} only after");
-        Pair[] pairs = [.. both.Select(name => new Pair(name, Read(before, name), Read(after, name)))];
+        string[] old = Names(before), now = Names(after);
+        Pair[] pairs = Pairs(before, after);
+        page.WriteLine($"{pairs.Length} outputs in both, {old.Length - pairs.Length} only before, {now.Length - pairs.Length} only after");
         foreach (var command in pairs.GroupBy(pair => Path.GetFileName(pair.Name)).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
             Pair[] differ = [.. command.Where(pair => !pair.IsSame)];
@@ -30,16 +30,39 @@ internal static class Comparison
             .Where(pair => pair.OldEnd != pair.NewEnd)
             .Select(pair => ($"{Path.GetFileName(pair.Name)}: {pair.OldEnd} before, {pair.NewEnd} now", Path.GetDirectoryName(pair.Name)!)));
 
-        page.WriteLine("clear now and not before:");
-        Group(page, pairs.Where(pair => !pair.IsSame && Path.GetFileName(pair.Name) == "advise.json")
-            .SelectMany(pair => ActionsOf.NewlyClear(pair.Old, pair.New)
-                .Select(one => ($"{one.Action}: {one.Before} before, {one.Now} now", $"{Path.GetDirectoryName(pair.Name)} {one.Area}"))));
+        Cleared(page, pairs);
+        page.WriteLine("rules that certainly barred an action before and don't stand against it now, renamed ones among them:");
+        Group(page, Advice(pairs).SelectMany(pair => ActionsOf.LostBars(pair.Old, pair.New)
+            .Select(one => (one.Rule, $"{Path.GetDirectoryName(pair.Name)} {one.Area} {one.Action}"))));
 
         string[] differing = [.. pairs.Where(pair => !pair.IsSame).Select(pair => pair.Name)];
         File.WriteAllLines(list, differing);
         page.WriteLine($"The {differing.Length} that differ are named in {list}");
         return differing.Length > 0 || old.Length != now.Length ? 1 : 0;
     }
+
+    /// <summary>Prints which actions are clear now that were not before.</summary>
+    /// <returns>0 when there is none, else 1.</returns>
+    public static int PrintCleared(string before, string after, TextWriter page) =>
+        Cleared(page, Pairs(before, after)) == 0 ? 0 : 1;
+
+    private static int Cleared(TextWriter page, Pair[] pairs)
+    {
+        (string, string)[] found =
+        [
+            .. Advice(pairs).SelectMany(pair => ActionsOf.NewlyClear(pair.Old, pair.New)
+                .Select(one => ($"{one.Action}: {one.Before} before, {one.Now} now", $"{Path.GetDirectoryName(pair.Name)} {one.Area}"))),
+        ];
+        page.WriteLine("clear now and not before:");
+        Group(page, found);
+        return found.Length;
+    }
+
+    private static IEnumerable<Pair> Advice(Pair[] pairs) =>
+        pairs.Where(pair => !pair.IsSame && Path.GetFileName(pair.Name) == "advise.json");
+
+    private static Pair[] Pairs(string before, string after) =>
+        [.. Names(before).Intersect(Names(after)).Select(name => new Pair(name, Read(before, name), Read(after, name)))];
 
     private static void Group(TextWriter page, IEnumerable<(string What, string Where)> found)
     {

@@ -14,8 +14,9 @@ internal static class Freezer
     /// The visits. Where there are more than <see cref="FrozenCommands.Few"/> of a folder, only every tenth is asked everything.
     /// </param>
     /// <param name="output">Where to write.</param>
+    /// <param name="only">The names of the outputs wanted; all when there are none.</param>
     /// <param name="page">Where to say what was done.</param>
-    public static int Make(string rules, string visits, string output, TextWriter page)
+    public static int Make(string rules, string visits, string output, string[] only, TextWriter page)
     {
         string[] files = [.. Directory.GetFiles(visits, "*.yaml").Order(StringComparer.Ordinal)];
         bool isMany = files.Length > FrozenCommands.Few;
@@ -25,10 +26,12 @@ internal static class Freezer
             string file = files[number], id = Path.GetFileNameWithoutExtension(file);
             foreach ((string name, string[] args) in FrozenCommands.OnVisit)
             {
-                if (isAskedEverything || FrozenCommands.OfMany.Contains(name))
+                if (only.Length > 0 ? only.Contains(name) : isAskedEverything || FrozenCommands.OfMany.Contains(name))
                     Keep(Path.Combine(output, id), name, Said(rules, file, args));
             }
 
+            if (only.Length > 0)
+                return;
             foreach ((string name, string text) in Written(rules, file))
                 Keep(Path.Combine(output, id), name, text);
         });

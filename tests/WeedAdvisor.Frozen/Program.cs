@@ -10,13 +10,14 @@ return args switch
 {
     ["draw", var rules, var folder, var count] =>
         VisitsDrawn.Write(rules, folder, int.Parse(count, CultureInfo.InvariantCulture)),
-    ["make", var rules, var visits, var output] => Freezer.Make(rules, visits, output, Console.Out),
+    ["make", var rules, var visits, var output, .. var only] => Freezer.Make(rules, visits, output, only, Console.Out),
     ["compare", var before, var after, var list] => Comparison.Print(before, after, list, Console.Out),
+    ["cleared", var before, var after] => Comparison.PrintCleared(before, after, Console.Out),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("frozen draw RULES FOLDER COUNT | make RULES VISITS OUT | compare BEFORE AFTER LIST");
+    Console.Error.WriteLine("frozen draw RULES FOLDER COUNT | make RULES VISITS OUT [NAME...] | compare BEFORE AFTER LIST | cleared BEFORE AFTER");
     return 2;
 }
