@@ -9,21 +9,24 @@ internal static class ActionsOf
     private const string Barred = "barred";
     private static readonly string[] s_lists = [Clear, "waiting", Barred, "notAdvised"];
 
-    /// <summary>The actions that stand among the clear ones of an advice, with or without doubts, and did not in an earlier one.</summary>
+    /// <summary>The actions that are clear in an advice, with or without doubts, and were not in an earlier one.</summary>
     /// <param name="before">What was printed before.</param>
     /// <param name="now">What is printed now.</param>
     /// <returns>Area, action, where it stood before and the status it has now.</returns>
-    public static IEnumerable<(string Area, string Action, string Before, string Now)> NewlyClear(string before, string now)
+    public static IEnumerable<(string Area, string Action, string Before, string Now)> NewlyClear(
+        string before, string now)
     {
         Dictionary<(string, string), Place> old = Standing(before);
         return Standing(now)
-            .Where(one => one.Value.List == Clear && !(old.TryGetValue(one.Key, out Place? was) && was.List == Clear))
-            .Select(one => (one.Key.Area, one.Key.Action, old.TryGetValue(one.Key, out Place? was) ? was.Status : "not listed", one.Value.Status));
+            .Where(one => one.Value.List == Clear)
+            .Select(one => (one.Key, Before: old.GetValueOrDefault(one.Key), Now: one.Value))
+            .Where(one => one.Before?.List != Clear)
+            .Select(one => (one.Key.Area, one.Key.Action, one.Before?.Status ?? "not listed", one.Now.Status));
     }
 
     /// <summary>
-    /// The rules that certainly barred an action before and no longer stand against it. An action with several bars stays
-    /// barred when it loses one: what became clear does not show that.
+    /// The rules that certainly barred an action before and no longer stand against it. An action with several bars
+    /// stays barred when it loses one: what became clear does not show that.
     /// </summary>
     /// <param name="before">What was printed before.</param>
     /// <param name="now">What is printed now.</param>
@@ -66,7 +69,7 @@ internal static class ActionsOf
             .. new[] { "because", "against" }
                 .Where(key => action.TryGetProperty(key, out _))
                 .SelectMany(key => action.GetProperty(key).EnumerateArray())
-                .Select(one => (one.GetProperty("judgement").GetString() ?? "(the record itself)", one.GetProperty("certain").GetBoolean())),
+                .Select(one => (Rule(one), one.GetProperty("certain").GetBoolean())),
         ];
         return new Place(
             list,
@@ -74,6 +77,9 @@ internal static class ActionsOf
             [.. because.Where(one => one.IsCertain).Select(one => one.Rule).Distinct()],
             [.. because.Select(one => one.Rule)]);
     }
+
+    private static string Rule(JsonElement because) =>
+        because.GetProperty("judgement").GetString() ?? "(the record itself)";
 
     private static string Word(JsonElement of, string key) => of.GetProperty(key).GetString()!;
 

@@ -18,22 +18,23 @@ internal static class Comparison
     {
         string[] old = Names(before), now = Names(after);
         Pair[] pairs = Pairs(before, after);
-        page.WriteLine($"{pairs.Length} outputs in both, {old.Length - pairs.Length} only before, {now.Length - pairs.Length} only after");
-        foreach (var command in pairs.GroupBy(pair => Path.GetFileName(pair.Name)).OrderBy(group => group.Key, StringComparer.Ordinal))
+        int both = pairs.Length;
+        page.WriteLine($"{both} outputs in both, {old.Length - both} only before, {now.Length - both} only after");
+        foreach (var command in pairs.GroupBy(pair => pair.Command).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
             Pair[] differ = [.. command.Where(pair => !pair.IsSame)];
-            page.WriteLine($"{command.Key,-18} {command.Count() - differ.Length,5} equal {differ.Length,5} differ{Some(differ)}");
+            int equal = command.Count() - differ.Length;
+            page.WriteLine($"{command.Key,-18} {equal,5} equal {differ.Length,5} differ{Some(differ)}");
         }
 
         page.WriteLine("ended with another exit code:");
-        Group(page, pairs.Where(pair => pair.Name.EndsWith(".txt", StringComparison.Ordinal) || pair.Name.EndsWith(".json", StringComparison.Ordinal))
-            .Where(pair => pair.OldEnd != pair.NewEnd)
-            .Select(pair => ($"{Path.GetFileName(pair.Name)}: {pair.OldEnd} before, {pair.NewEnd} now", Path.GetDirectoryName(pair.Name)!)));
+        Group(page, pairs.Where(pair => pair.OldEnd != pair.NewEnd)
+            .Select(pair => ($"{pair.Command}: {pair.OldEnd} before, {pair.NewEnd} now", pair.Visit)));
 
         Cleared(page, pairs);
-        page.WriteLine("rules that certainly barred an action before and don't stand against it now, renamed ones among them:");
+        page.WriteLine("rules that barred an action before and don't now, renamed ones among them:");
         Group(page, Advice(pairs).SelectMany(pair => ActionsOf.LostBars(pair.Old, pair.New)
-            .Select(one => (one.Rule, $"{Path.GetDirectoryName(pair.Name)} {one.Area} {one.Action}"))));
+            .Select(one => (one.Rule, $"{pair.Visit} {one.Area} {one.Action}"))));
 
         string[] differing = [.. pairs.Where(pair => !pair.IsSame).Select(pair => pair.Name)];
         File.WriteAllLines(list, differing);
@@ -51,7 +52,7 @@ internal static class Comparison
         (string, string)[] found =
         [
             .. Advice(pairs).SelectMany(pair => ActionsOf.NewlyClear(pair.Old, pair.New)
-                .Select(one => ($"{one.Action}: {one.Before} before, {one.Now} now", $"{Path.GetDirectoryName(pair.Name)} {one.Area}"))),
+                .Select(one => ($"{one.Action}: {one.Before} before, {one.Now} now", $"{pair.Visit} {one.Area}"))),
         ];
         page.WriteLine("clear now and not before:");
         Group(page, found);
@@ -59,24 +60,28 @@ internal static class Comparison
     }
 
     private static IEnumerable<Pair> Advice(Pair[] pairs) =>
-        pairs.Where(pair => !pair.IsSame && Path.GetFileName(pair.Name) == "advise.json");
+        pairs.Where(pair => !pair.IsSame && pair.Command == "advise.json");
 
     private static Pair[] Pairs(string before, string after) =>
-        [.. Names(before).Intersect(Names(after)).Select(name => new Pair(name, Read(before, name), Read(after, name)))];
+    [
+        .. Names(before).Intersect(Names(after))
+            .Select(name => new Pair(name, Read(before, name), Read(after, name))),
+    ];
 
     private static void Group(TextWriter page, IEnumerable<(string What, string Where)> found)
     {
-        var groups = found.GroupBy(one => one.What, one => one.Where).OrderBy(group => group.Key, StringComparer.Ordinal).ToList();
+        var groups = found.ToLookup(one => one.What, one => one.Where);
         if (groups.Count == 0)
             page.WriteLine("  none");
-        foreach (var group in groups)
-            page.WriteLine($"  {group.Count(),5} {group.Key} ({string.Join(", ", group.Take(MostNamed))}{(group.Count() > MostNamed ? ", ..." : "")})");
+        foreach (var group in groups.OrderBy(group => group.Key, StringComparer.Ordinal))
+            page.WriteLine($"  {group.Count(),5} {group.Key}{Named([.. group])}");
     }
 
-    private static string Some(Pair[] differ) => differ.Length == 0
+    private static string Some(Pair[] differ) => Named([.. differ.Select(pair => pair.Visit)]);
+
+    private static string Named(string[] names) => names.Length == 0
         ? ""
-        : ": " + string.Join(", ", differ.Take(MostNamed).Select(pair => Path.GetDirectoryName(pair.Name)))
-            + (differ.Length > MostNamed ? ", ..." : "");
+        : $": {string.Join(", ", names.Take(MostNamed))}{(names.Length > MostNamed ? ", ..." : "")}";
 
     private static string[] Names(string folder) =>
     [
@@ -92,8 +97,16 @@ internal static class Comparison
     {
         public bool IsSame => Old == New;
 
-        public string OldEnd => Old.Split('\n', 2)[0];
+        public string Command => Path.GetFileName(Name);
 
-        public string NewEnd => New.Split('\n', 2)[0];
+        public string Visit => Path.GetDirectoryName(Name)!;
+
+        public string OldEnd => End(Old);
+
+        public string NewEnd => End(New);
+
+        // A visit that was written back has no exit code.
+        private static string End(string said) =>
+            said.StartsWith("exit ", StringComparison.Ordinal) ? said.Split('\n', 2)[0] : "a visit";
     }
 }

@@ -2,7 +2,7 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Frozen;
 
-/// <summary>Runs every command that takes a visit, in every medium, on a folder of visits and writes down what it says.</summary>
+/// <summary>Asks every command that takes a visit, in every medium, of a folder of visits and writes down what it says.</summary>
 internal static class Freezer
 {
     // Two at a time: each run is a pure function of its surroundings.
@@ -11,7 +11,7 @@ internal static class Freezer
     /// <summary>Writes one file for each visit and command into the folder.</summary>
     /// <param name="rules">The knowledge folder.</param>
     /// <param name="visits">
-    /// The visits. Where there are more than <see cref="FrozenCommands.Few"/> of a folder, only every tenth is asked everything.
+    /// The visits. Where there are more than <see cref="FrozenCommands.Few"/>, only every tenth is asked everything.
     /// </param>
     /// <param name="output">Where to write.</param>
     /// <param name="only">The names of the outputs wanted; all when there are none.</param>
@@ -62,7 +62,7 @@ internal static class Freezer
             Run(rules, $"area name Renamed\nsave {saved}\nquit\n", folder, folder, ["ask", visit]);
             yield return ("saved.yaml", File.Exists(saved) ? File.ReadAllText(saved) : "not written\n");
             Run(rules, "area name Renamed\n", folder, folder, ["ask", visit]);
-            string[] kept = [.. Directory.GetFiles(folder, "recovery*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+            string[] kept = Directory.GetFiles(folder, "recovery*.yaml", SearchOption.AllDirectories);
             yield return ("recovery.yaml", kept.Length == 0 ? "not kept\n" : File.ReadAllText(kept[0]));
         }
         finally

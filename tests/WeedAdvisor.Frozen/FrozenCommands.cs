@@ -25,9 +25,11 @@ internal static class FrozenCommands
         ("season.json", ["season", "{visit}", "--format", "json"]),
         ("season.html", ["season", "{visit}", "--format", "html"]),
         ("season.ics", ["season", "{visit}", "--format", "ics"]),
-        ("rate.txt", ["rate", "product", "treatment", "--visit", "{visit}", "--treatment", "oxadiazon-granule", "--area", "1000 ft2"]),
+        ("rate.txt",
+            ["rate", "product", "treatment", "--visit", "{visit}", "--treatment", "oxadiazon-granule", "--area", "1000 ft2"]),
     ];
 
     /// <summary>What many visits are asked: of each topic the medium that says most.</summary>
-    public static readonly string[] OfMany = ["advise.txt", "advise.json", "why.txt", "weeding.json", "money.json", "season.json"];
+    public static readonly string[] OfMany =
+        ["advise.txt", "advise.json", "why.txt", "weeding.json", "money.json", "season.json"];
 }

@@ -18,6 +18,8 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("frozen draw RULES FOLDER COUNT | make RULES VISITS OUT [NAME...] | compare BEFORE AFTER LIST | cleared BEFORE AFTER");
+    Console.Error.WriteLine(
+        "frozen draw RULES FOLDER COUNT | make RULES VISITS OUT [NAME...] | compare BEFORE AFTER LIST"
+        + " | cleared BEFORE AFTER");
     return 2;
 }

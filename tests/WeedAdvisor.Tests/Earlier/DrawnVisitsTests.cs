@@ -6,8 +6,8 @@ using WeedAdvisor.Tests.Interview;
 namespace WeedAdvisor.Tests.Earlier;
 
 /// <summary>
-/// Visits drawn at random in the first file format, with the words the rules had then (tests/frozen/first). They are never
-/// changed: they are read for ever.
+/// Visits drawn at random in the first file format, with the words the rules had then (tests/frozen/first). They are
+/// never changed: they are read for ever.
 /// </summary>
 public sealed class DrawnVisitsTests
 {
