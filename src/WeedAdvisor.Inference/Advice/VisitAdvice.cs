@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -19,6 +20,9 @@ public sealed record AreaAdvice
 
     /// <summary>The area advised on.</summary>
     public required VisitArea Area { get; init; }
+
+    /// <summary>The area as read.</summary>
+    public required AreaReading Reading { get; init; }
 
     /// <summary>What was concluded about the area, certain ones first, then by certainty and id.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Inference.Ratings;
@@ -44,11 +45,13 @@ internal sealed class AdviceBuilder
                 .OrderBy(group => group.Key, StringComparer.Ordinal)
                 .Select(group => new ActionCase(group.Key, group)),
         ];
+        var reading = AreaReading.Of(area, date, _knowledge);
         ImmutableArray<ClearAction> clear = Ranking.Of(
-            cases.Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless).Select(one => ClearOf(one, area, date)));
+            cases.Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless).Select(one => ClearOf(one, reading, date)));
         return new AreaAdvice
         {
             Area = area,
+            Reading = reading,
             KeepOut = _keepOuts.Of(cases, area, date),
             Findings = FindingsIn(conclusions),
             Clear = clear,
@@ -63,10 +66,11 @@ internal sealed class AdviceBuilder
         };
     }
 
-    private ClearAction ClearOf(ActionCase one, VisitArea area, DateOnly date)
+    private ClearAction ClearOf(ActionCase one, AreaReading reading, DateOnly date)
     {
+        VisitArea area = reading.Area;
         CatalogueAction action = _knowledge.ActionOf(one.Action)!;
-        DayWeather day = DayWeather.Of(action, area, _knowledge);
+        DayWeather day = DayWeather.Of(action, reading, _knowledge);
         Effect effect = ExpectedEffect.Of(action, area.Weeds, _knowledge, EscapesOfArea.Of(area.Past, _knowledge));
         ImmutableArray<Reason> because =
         [
@@ -89,7 +93,7 @@ internal sealed class AdviceBuilder
             Effect = effect,
             Merit = one.Certainty * effect.Counted,
             When = action.When,
-            CostUsd = CostEstimate.UsdOf(action, area, _knowledge),
+            CostUsd = CostEstimate.UsdOf(action, reading, _knowledge),
             Hours = CostEstimate.HoursOf(action),
             Because = because,
             Cautions = CautionsOf(action, one, date),

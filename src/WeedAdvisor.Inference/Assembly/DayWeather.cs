@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Entry;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Assembly;
 
@@ -16,9 +16,6 @@ namespace WeedAdvisor.Inference.Assembly;
 /// <param name="Conditions">What the day must be like, such as <c>below 29 C</c>; empty when the weather was told.</param>
 internal sealed record DayWeather(ImmutableArray<string> NotToday, ImmutableArray<string> Conditions)
 {
-    /// <summary>The question that asks for the weather.</summary>
-    public const string Question = "weather-today";
-
     // What the answer 'hot' stands for, degrees Celsius.
     private const decimal Hot = 29;
 
@@ -27,13 +24,13 @@ internal sealed record DayWeather(ImmutableArray<string> NotToday, ImmutableArra
     private static readonly DayWeather s_nothing = new([], []);
 
     /// <summary>What the day says of an action.</summary>
-    public static DayWeather Of(CatalogueAction action, VisitArea area, KnowledgeBase knowledge)
+    public static DayWeather Of(CatalogueAction action, AreaReading area, KnowledgeBase knowledge)
     {
-        if (action is not Treatment treatment || knowledge.QuestionOf(Question) is null)
+        if (action is not Treatment treatment || knowledge.QuestionOf(QuestionIds.Weather) is null)
             return s_nothing;
-        bool isOpen = Roof.IsOpen(area, knowledge);
-        return area.Answers.GetValueOrDefault(Question) is Answer.Words told
-            ? new DayWeather([.. Against(treatment, told.Value, isOpen)], [])
+        bool isOpen = Roof.IsOpen(area.Area, knowledge);
+        return area.Weather is { } told
+            ? new DayWeather([.. Against(treatment, told, isOpen)], [])
             : new DayWeather([], [.. ConditionsOf(treatment, isOpen)]);
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Entry;
@@ -104,7 +105,7 @@ public static class Closures
     }
 
     private static string? Zone(VisitArea area, KnowledgeBase knowledge) =>
-        area.Answers.GetValueOrDefault("region") is Answer.Words { Value.Count: 1 } words
+        area.Answers.GetValueOrDefault(QuestionIds.Region) is Answer.Words { Value.Count: 1 } words
             ? knowledge.Regions.GetValueOrDefault(words.Value.First())?.TimeZone
             : null;
 }

@@ -11,8 +11,6 @@ namespace WeedAdvisor.Inference.Entry;
 /// <param name="Needs">What would have to be known; empty unless that is not known.</param>
 internal sealed record Roof(Truth Shared, ImmutableArray<Need> Needs)
 {
-    private const string Cover = "cover";
-    private const string House = "house";
     private const string EnclosedCovers = "enclosed-cover";
 
     /// <summary>The roof of two areas.</summary>
@@ -20,20 +18,20 @@ internal sealed record Roof(Truth Shared, ImmutableArray<Need> Needs)
     {
         if (IsOpen(area, knowledge) || IsOpen(other, knowledge))
             return new Roof(Truth.No, []);
-        string? here = Word(area, House), there = Word(other, House);
+        string? here = Word(area, QuestionIds.House), there = Word(other, QuestionIds.House);
         if (here is not null && there is not null && here != there)
             return new Roof(Truth.No, []);
         ImmutableArray<Need> needs =
         [
-            .. Word(area, Cover) is null || Word(other, Cover) is null ? new[] { Need.Question(Cover) } : [],
-            .. here is null || there is null ? new[] { Need.Question(House) } : [],
+            .. Word(area, QuestionIds.Cover) is null || Word(other, QuestionIds.Cover) is null ? new[] { Need.Question(QuestionIds.Cover) } : [],
+            .. here is null || there is null ? new[] { Need.Question(QuestionIds.House) } : [],
         ];
         return new Roof(needs.IsEmpty ? Truth.Yes : Truth.NotKnown, needs);
     }
 
     /// <summary>Whether the area is known to lie in the open: what is put on there closes no house.</summary>
     public static bool IsOpen(VisitArea area, KnowledgeBase knowledge) =>
-        Word(area, Cover) is { } cover
+        Word(area, QuestionIds.Cover) is { } cover
         && knowledge.Vocabulary.TryGetValue(EnclosedCovers, out WordList? enclosed)
         && !enclosed.Contains(cover);
 

@@ -43,10 +43,10 @@ internal static class AreaFacts
     }
 
     private static IEnumerable<Fact> Crops(KnowledgeBase knowledge, Dictionary<string, Reading> site) =>
-        site.GetValueOrDefault("crops", Reading.Absent) switch
+        site.GetValueOrDefault(QuestionIds.Crops, Reading.Absent) switch
         {
             Reading.Words words => words.Value.Select(id => CropOf(knowledge.Crops[id])),
-            Reading.Open => Unknown(FactKind.Crop, site, "crops", all => new CropFact(StandIn, "a crop (not listed yet)", all)),
+            Reading.Open => Unknown(FactKind.Crop, site, QuestionIds.Crops, all => new CropFact(StandIn, "a crop (not listed yet)", all)),
             _ => [],
         };
 

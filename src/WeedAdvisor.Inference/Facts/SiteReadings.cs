@@ -19,8 +19,8 @@ internal static class SiteReadings
             readings[question.Id] = ReadingOf(question, knowledge, looked, readings);
 
         readings["month"] = Reading.Of(date.Month);
-        readings["days-since-potting"] = Days(readings, "potted-on", -1);
-        readings["days-to-covering"] = Days(readings, "covering-date", +1);
+        readings["days-since-potting"] = Days(readings, QuestionIds.PottedOn, -1);
+        readings["days-to-covering"] = Days(readings, QuestionIds.CoveringDate, +1);
         readings["enclosed"] = Enclosed(knowledge, readings);
         readings["country"] = Country(knowledge, readings);
         readings["untold-use"] = UntoldUse.Of(knowledge, looked, readings);
@@ -29,12 +29,31 @@ internal static class SiteReadings
         return readings;
     }
 
+    /// <summary>
+    /// The answers of the questions as they were given, without a look at whether they contradict each other: whoever asks
+    /// them must be able to ask about these again.
+    /// </summary>
+    public static Dictionary<string, Reading> AsTold(KnowledgeBase knowledge, VisitArea area)
+    {
+        var readings = new Dictionary<string, Reading>(StringComparer.Ordinal);
+        foreach (Question question in knowledge.Questions)
+        {
+            (Truth applies, IReadOnlyList<Need> gate) = AppliesBy(question, readings);
+            readings[question.Id] = applies == Truth.No ? Reading.Absent : ReadingOf(question, area, default, applies, gate);
+        }
+
+        return readings;
+    }
+
+    /// <summary>Whether a question applies, by the readings of the others.</summary>
+    public static Truth Applies(Question question, IReadOnlyDictionary<string, Reading> readings) =>
+        AppliesBy(question, readings).Applies;
+
     private static Reading ReadingOf(
         Question question, KnowledgeBase knowledge, AreaCase looked, Dictionary<string, Reading> earlier)
     {
         VisitArea area = looked.Area;
-        Answer? answer = area.Answers.GetValueOrDefault(question.Id);
-        (Truth applies, IReadOnlyList<Need> gate) = Applies(question, earlier);
+        (Truth applies, IReadOnlyList<Need> gate) = AppliesBy(question, earlier);
         if (applies == Truth.No)
             return Reading.Absent;
         // A use that is told says by itself that something was put on.
@@ -43,20 +62,24 @@ internal static class SiteReadings
             return Reading.Of(PutOnLately.Yes);
         if (StockAndCrops.Contradicts(question.Id, area) || (isLately && DeniedUse.InHouse(looked, knowledge)))
             return Reading.NotKnown(Need.Question(question.Id), DomainOf(question));
-        return answer switch
+        return ReadingOf(question, area, looked.Date, applies, gate);
+    }
+
+    private static Reading ReadingOf(
+        Question question, VisitArea area, DateOnly date, Truth applies, IReadOnlyList<Need> gate) =>
+        area.Answers.GetValueOrDefault(question.Id) switch
         {
             Answer.Words words => Reading.Of(words.Value),
             Answer.Number number => Reading.Of(number.Value),
             // Dates are kept as days from the visit, which is all that rules compare.
-            Answer.Date day => Reading.Of(day.Value.DayNumber - looked.Date.DayNumber),
+            Answer.Date day => Reading.Of(day.Value.DayNumber - date.DayNumber),
             _ when applies == Truth.NotKnown => new Reading.Open([.. gate], null),
             _ => Reading.NotKnown(Need.Question(question.Id), DomainOf(question)),
         };
-    }
 
     // Whether a question applies is itself three-valued: its conditions are tests on earlier answers.
-    private static (Truth Applies, IReadOnlyList<Need> Gate) Applies(
-        Question question, Dictionary<string, Reading> earlier)
+    private static (Truth Applies, IReadOnlyList<Need> Gate) AppliesBy(
+        Question question, IReadOnlyDictionary<string, Reading> earlier)
     {
         var truth = Truth.Yes;
         var gate = new SortedSet<Need>();
@@ -84,7 +107,7 @@ internal static class SiteReadings
     {
         if (!knowledge.Vocabulary.TryGetValue("enclosed-cover", out WordList? list))
             return Reading.Absent;
-        Reading cover = readings.GetValueOrDefault("cover", Reading.Absent);
+        Reading cover = readings.GetValueOrDefault(QuestionIds.Cover, Reading.Absent);
         return cover.IsAnyOf(WordSet.Of(list.Words.Select(word => word.Key))) switch
         {
             Truth.Yes => Reading.Of("yes"),
@@ -95,12 +118,12 @@ internal static class SiteReadings
 
     // Without the place it may be any country, also one of which the records do not speak: so no domain.
     private static Reading Country(KnowledgeBase knowledge, Dictionary<string, Reading> readings) =>
-        readings.GetValueOrDefault("region", Reading.Absent) switch
+        readings.GetValueOrDefault(QuestionIds.Region, Reading.Absent) switch
         {
             Reading.Words words when knowledge.Regions.TryGetValue(words.Value.First(), out Region? region) =>
                 Reading.Of(region.Country),
             Reading.Open open => new Reading.Open(open.Needs, null),
-            _ => Reading.NotKnown(Need.Question("region")),
+            _ => Reading.NotKnown(Need.Question(QuestionIds.Region)),
         };
 
     private static Reading TotalCover(VisitArea area) =>

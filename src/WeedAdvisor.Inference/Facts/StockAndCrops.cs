@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Facts;
@@ -9,25 +10,23 @@ namespace WeedAdvisor.Inference.Facts;
 /// </summary>
 public static class StockAndCrops
 {
-    private const string Stock = "stock";
-    private const string Crops = "crops";
     private const string NonePresent = "none-present";
 
     /// <summary>Whether the answer to this question cannot be taken as it stands.</summary>
     public static bool Contradicts(string question, VisitArea area) => question switch
     {
-        Stock => IsEmptyWithCrops(area),
-        Crops => IsStockWithoutCrops(area),
+        QuestionIds.Stock => IsEmptyWithCrops(area),
+        QuestionIds.Crops => IsStockWithoutCrops(area),
         _ => false,
     };
 
     /// <summary>Whether crops are named although no stock is said to stand here.</summary>
     public static bool IsEmptyWithCrops(VisitArea area) =>
-        WordsOf(area, Stock) is { } stock && stock.Contains(NonePresent) && WordsOf(area, Crops) is { Count: > 0 };
+        WordsOf(area, QuestionIds.Stock) is { } stock && stock.Contains(NonePresent) && WordsOf(area, QuestionIds.Crops) is { Count: > 0 };
 
     /// <summary>Whether the list of crops is empty although it is not said that no stock stands here.</summary>
     public static bool IsStockWithoutCrops(VisitArea area) =>
-        WordsOf(area, Crops) is { Count: 0 } && WordsOf(area, Stock)?.Contains(NonePresent) != true;
+        WordsOf(area, QuestionIds.Crops) is { Count: 0 } && WordsOf(area, QuestionIds.Stock)?.Contains(NonePresent) != true;
 
     private static WordSet? WordsOf(VisitArea area, string question) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words words ? words.Value : null;

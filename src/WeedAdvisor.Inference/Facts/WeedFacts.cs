@@ -37,15 +37,15 @@ internal static class WeedFacts
     // A heated house has its own calendar; outdoors the region decides.
     private static Reading EmergingNow(Weed weed, DateOnly date, Dictionary<string, Reading> site, KnowledgeBase knowledge)
     {
-        Reading heated = site.GetValueOrDefault("heated", Reading.Absent);
+        Reading heated = site.GetValueOrDefault(QuestionIds.Heated, Reading.Absent);
         Truth isHeated = heated.IsAnyOf(WordSet.Of(["yes"]));
         Reading inHouse = In(weed, HeatedZone, date);
         if (isHeated == Truth.Yes)
             return inHouse;
-        Reading region = site.GetValueOrDefault("region", Reading.Absent);
+        Reading region = site.GetValueOrDefault(QuestionIds.Region, Reading.Absent);
         Reading outdoors = region is Reading.Words words && knowledge.Regions.TryGetValue(words.Value.First(), out Region? known)
             ? In(weed, known.EmergenceZone, date)
-            : new Reading.Open(region.Needs.IsEmpty ? [Need.Question("region")] : region.Needs, null);
+            : new Reading.Open(region.Needs.IsEmpty ? [Need.Question(QuestionIds.Region)] : region.Needs, null);
         if (isHeated == Truth.No || outdoors == inHouse)
             return outdoors;
         ImmutableArray<Need> needs = [.. heated.Needs.Concat(outdoors.Needs).Distinct().Order()];

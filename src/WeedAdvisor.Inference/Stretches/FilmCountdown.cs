@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Engine;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge;
@@ -16,7 +17,7 @@ namespace WeedAdvisor.Inference.Stretches;
 /// </summary>
 public sealed class FilmCountdown
 {
-    private const string DaysToCovering = "days-to-covering", CoveringDate = "covering-date";
+    private const string DaysToCovering = "days-to-covering";
 
     // Made once for a knowledge base, however often it is asked.
     private static readonly ConditionalWeakTable<KnowledgeBase, FilmCountdown> s_made = [];
@@ -44,11 +45,11 @@ public sealed class FilmCountdown
     /// <param name="visit">The day of the visit.</param>
     public DateOnly? LastDay(Treatment treatment, VisitArea area, DateOnly visit)
     {
-        if (area.Answers.GetValueOrDefault(CoveringDate) is not Answer.Date { Value: var film }
+        Dictionary<string, Reading> site = SiteReadings.Of(_knowledge, AreaCase.Alone(visit, area));
+        if (new SiteValues(site, visit).Day(QuestionIds.CoveringDate) is not { } film
             || film <= visit
             || !_treatments.TryGetValue(treatment.Id, out ActionFact? fact))
             return null;
-        Dictionary<string, Reading> site = SiteReadings.Of(_knowledge, AreaCase.Alone(visit, area));
         DateOnly? last = null;
         foreach (int left in Days(film.DayNumber - visit.DayNumber))
         {
@@ -61,7 +62,7 @@ public sealed class FilmCountdown
 
         bool IsBarred(int left)
         {
-            var then = new Dictionary<string, Reading>(site, StringComparer.Ordinal) { [CoveringDate] = Reading.Of(left) };
+            var then = new Dictionary<string, Reading>(site, StringComparer.Ordinal) { [QuestionIds.CoveringDate] = Reading.Of(left) };
             if (site.GetValueOrDefault(DaysToCovering) is Reading.Number)
                 then[DaysToCovering] = Reading.Of(left);
             return TreeInference.Conclude(_bars, [new SiteFact(then), fact]).Any(bar => bar.IsCertain);

@@ -7,7 +7,7 @@ namespace WeedAdvisor.Knowledge.Visits;
 public static class PutOnLately
 {
     /// <summary>The question.</summary>
-    public const string Question = "put-on-lately";
+    public const string Question = Records.QuestionIds.PutOnLately;
 
     /// <summary>How many days back it asks.</summary>
     public const int Days = 7;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
@@ -87,14 +88,17 @@ public sealed record MoneyCase
     /// <summary>The area.</summary>
     public VisitArea Area => Advice.Area;
 
+    /// <summary>The area as read.</summary>
+    public AreaReading Reading => Advice.Reading;
+
     /// <summary>Tools that are there.</summary>
-    public WordSet Equipment => Words("equipment");
+    public WordSet Equipment => Reading.Equipment;
 
     /// <summary>Whether the pots touch; not when that is not known.</summary>
-    public bool IsTight => Words("spacing").Contains("pot-tight");
+    public bool IsTight => Reading.IsTight;
 
     /// <summary>The mulch on the pots today: an answer of <c>mulch</c>; null when bare or not known.</summary>
-    public string? Mulch => Words("mulch").FirstOrDefault(word => word != "none");
+    public string? Mulch => Reading.Mulch;
 
     /// <summary>Applications of records with a date in the year before the visit, oldest first.</summary>
     public ImmutableArray<PastApplication> PastYear =>
@@ -116,6 +120,7 @@ public sealed record MoneyCase
         AreaAdvice advice, DateOnly day, KnowledgeBase knowledge, PriceBook prices, MoneyTerms terms)
     {
         VisitArea area = advice.Area;
+        AreaReading reading = advice.Reading;
         if (terms.WageUsd is < 0 or > HighestWage)
             return Refused($"A wage is 0 to {HighestWage} US dollars an hour, not {terms.WageUsd}.");
         if (terms.Pots is < 1 or > MostPots)
@@ -126,7 +131,7 @@ public sealed record MoneyCase
             return Refused("The share of weeds missed lies between 0 and 100 percent.");
         if (terms.TodayControl is { } stopped && stopped is not (>= 0 and <= 1))
             return Refused("The share that is stopped lies between 0 and 100 percent.");
-        if (!AreaWeeding.HasPots(area))
+        if (!reading.HasPots)
             return Refused($"{area.Name}: no pots stand here, so there is no weeding of pots to compare ways by.");
         if (area.Weeds is not { Length: > 0 } seen)
             return Refused($"{area.Name}: no weed is named, so there is no weeding to reckon. Add the weeds seen or expected.");
@@ -136,9 +141,10 @@ public sealed record MoneyCase
         WeedingNumbers used = terms.Missed is { } share
             ? numbers.Value.With("missed-percent", share * 100)
             : numbers.Value;
-        if (SiteOf(area, knowledge) is not { } site)
+        if (reading.EmergenceZone is not { } zone)
             return Refused($"{area.Name}: the region is not known, so nobody can say when weeds come up. Answer 'region'.");
-        decimal? wage = terms.WageUsd ?? NumberOf(area, "labour-rate") ?? prices.Find("labour-rate")?.Value;
+        var site = new WeedSite(zone, reading.Moisture, reading.Surroundings);
+        decimal? wage = reading.Wage(terms.WageUsd, prices.Find)?.Value;
         if (wage is null)
             return Refused($"{area.Name}: the price 'labour-rate' is missing. Give it in a price file, or use --wage.");
         var traits = seen
@@ -149,7 +155,7 @@ public sealed record MoneyCase
         ImmutableArray<string> leftOut = [.. traits.SelectMany(weed => weed.Traits.Refusals)];
         if (counted.IsEmpty)
             return WeedingOutcome<MoneyCase>.Bad([$"{area.Name}: none of its weeds can be reckoned with.", .. leftOut]);
-        decimal? interval = terms.IntervalWeeks ?? NumberOf(area, "weeding-interval");
+        Told<int> interval = reading.Rounds(terms.IntervalWeeks, UsualInterval);
         return WeedingOutcome<MoneyCase>.Good(new MoneyCase
         {
             Advice = advice,
@@ -160,8 +166,8 @@ public sealed record MoneyCase
             WageUsd = wage.Value,
             Pots = terms.Pots ?? UsualPots,
             IsPotsGiven = terms.Pots is not null,
-            IntervalWeeks = (int)Math.Clamp(Math.Round(interval ?? UsualInterval), 1, WeedingPlan.LongestInterval),
-            IsIntervalGiven = interval is not null,
+            IntervalWeeks = interval.Value,
+            IsIntervalGiven = interval.From != Origin.Assumed,
             TodayControl = terms.TodayControl,
             Weeds = counted,
             LeftOut = leftOut,
@@ -170,25 +176,4 @@ public sealed record MoneyCase
     }
 
     private static WeedingOutcome<MoneyCase> Refused(string why) => WeedingOutcome<MoneyCase>.Bad(why);
-
-    // Under a heated roof the seasons outside do not count.
-    private static WeedSite? SiteOf(VisitArea area, KnowledgeBase knowledge)
-    {
-        bool isHeated = WordsOf(area, "heated").Contains("yes");
-        string? region = WordsOf(area, "region").FirstOrDefault();
-        string? zone = isHeated ? "heated-house"
-            : region is null ? null : knowledge.Regions.GetValueOrDefault(region)?.EmergenceZone;
-        return zone is null
-            ? null
-            : new WeedSite(
-                zone, WordsOf(area, "surface-moisture").FirstOrDefault(), WordsOf(area, "surroundings").FirstOrDefault());
-    }
-
-    private WordSet Words(string question) => WordsOf(Area, question);
-
-    private static WordSet WordsOf(VisitArea area, string question) =>
-        area.Answers.GetValueOrDefault(question) is Answer.Words words ? words.Value : WordSet.Empty;
-
-    private static decimal? NumberOf(VisitArea area, string question) =>
-        area.Answers.GetValueOrDefault(question) is Answer.Number number ? number.Value : null;
 }

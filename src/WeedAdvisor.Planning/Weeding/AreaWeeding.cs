@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -33,19 +34,12 @@ public sealed record WeedingWishes
 public sealed record AreaWeeding(
     WeedingSetup Setup, double WageUsdPerHour, int? PresentIntervalWeeks, ImmutableArray<string> Assumptions)
 {
-    private static readonly ImmutableArray<string> s_placesWithPots =
-        ["propagation-house", "growing-house", "overwintering-house", "liner-bed", "container-yard"];
-
-    /// <summary>Whether pots stand in the area, as far as the answers say. Without an answer they are taken to.</summary>
-    public static bool HasPots(VisitArea area) =>
-        (WordOf(area, "place") is not { } place || s_placesWithPots.Contains(place))
-        && WordOf(area, "stock") != "none-present";
-
     /// <summary>Reads an area; refused, with what to do, when there are no pots, no weeds, no region or no wage.</summary>
     public static WeedingOutcome<AreaWeeding> Of(
-        VisitArea area, DateOnly visit, KnowledgeBase knowledge, WeedingWishes wishes)
+        AreaReading reading, DateOnly visit, KnowledgeBase knowledge, WeedingWishes wishes)
     {
-        if (!HasPots(area))
+        VisitArea area = reading.Area;
+        if (!reading.HasPots)
             return Refused("No pots stand here. The figures are for weeds in pots, so there are none for this area.");
         WeedingOutcome<WeedingNumbers> numbers = WeedingNumbers.Of(knowledge);
         if (!numbers.IsGood)
@@ -63,29 +57,29 @@ public sealed record AreaWeeding(
             return Refused(named.IsEmpty
                 ? "No weed is noted here. Note those seen, or those you expect (stage 'expected'), or name them with --weeds."
                 : "Only films are noted here, and they cannot be pulled. Name weeds with --weeds.");
-        if (Zone(area, knowledge) is not { } zone)
+        if (reading.EmergenceZone is not { } zone)
             return Refused("The region is not known, so neither is when weeds come up. Answer the question 'region'.");
-        WeedingOutcome<Wage> wage = Wage.Of(area, knowledge, wishes.WageUsdPerHour);
+        WeedingOutcome<Wage> wage = Wage.Of(reading, knowledge, wishes.WageUsdPerHour);
         if (!wage.IsGood)
             return WeedingOutcome<AreaWeeding>.Bad(wage.Refusals);
         var setup = new WeedingSetup
         {
             Weeds = weeds,
-            Site = new WeedSite(zone, WordOf(area, "surface-moisture"), WordOf(area, "surroundings")),
-            Mulch = MulchOf(area),
+            Site = new WeedSite(zone, reading.Moisture, reading.Surroundings),
+            Mulch = PotMulch.Of(reading),
             Control = wishes.Control,
             Start = visit,
             Weeks = wishes.Weeks,
             Missed = wishes.Missed,
         };
-        int? present = Present(area);
+        int? present = reading.RoundsWeeks;
         WeedingOutcome<WeedingPlan> plan = setup.Plan(numbers.Value, present ?? 1);
         return plan.IsGood
             ? WeedingOutcome<AreaWeeding>.Good(new(
                 setup,
                 wage.Value.UsdPerHour,
                 present,
-                [.. WeedingAssumptions.Of(setup, plan.Value, wage.Value, named, NumberOf(area, "weeding-interval"), acting)]))
+                [.. WeedingAssumptions.Of(setup, plan.Value, wage.Value, named, reading.RoundsAnswered, acting)]))
             : WeedingOutcome<AreaWeeding>.Bad(plan.Refusals);
     }
 
@@ -111,24 +105,4 @@ public sealed record AreaWeeding(
                         ?? new SetupWeed(knowledge.Weeds[id], null, null, [])),
             ];
     }
-
-    private static string? Zone(VisitArea area, KnowledgeBase knowledge)
-    {
-        if (WordOf(area, "heated") == "yes" && WordOf(area, "cover") is ("film-on" or "glass-or-rigid"))
-            return "heated-house";
-        return WordOf(area, "region") is { } region ? knowledge.Regions.GetValueOrDefault(region)?.EmergenceZone : null;
-    }
-
-    private static PotMulch? MulchOf(VisitArea area) =>
-        WordOf(area, "mulch") is { } kind and not "none" ? new PotMulch(kind, NumberOf(area, "mulch-depth")) : null;
-
-    private static int? Present(VisitArea area) => NumberOf(area, "weeding-interval") is { } weeks and > 0
-        ? (int)Math.Clamp(Math.Round(weeks, MidpointRounding.AwayFromZero), 1, WeedingPlan.LongestInterval)
-        : null;
-
-    private static string? WordOf(VisitArea area, string question) =>
-        area.Answers.GetValueOrDefault(question) is Answer.Words { Value.Count: 1 } words ? words.Value.Single() : null;
-
-    private static decimal? NumberOf(VisitArea area, string question) =>
-        area.Answers.GetValueOrDefault(question) is Answer.Number number ? number.Value : null;
 }

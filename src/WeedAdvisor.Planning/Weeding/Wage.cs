@@ -1,6 +1,6 @@
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Planning.Weeding;
 
@@ -9,24 +9,27 @@ namespace WeedAdvisor.Planning.Weeding;
 /// <param name="From">Where it comes from, for the grower.</param>
 internal sealed record Wage(double UsdPerHour, string From)
 {
-    private const string Id = "labour-rate";
+    private const string OutOfRange = "An hour of weeding costs 0 to 10000 US dollars.";
 
     /// <summary>The wage set, else the visit's answer, else the price list; refused when it is negative or missing.</summary>
-    public static WeedingOutcome<Wage> Of(VisitArea area, KnowledgeBase knowledge, double? set)
+    public static WeedingOutcome<Wage> Of(AreaReading area, KnowledgeBase knowledge, double? set)
     {
-        Wage? wage = set is { } given ? new Wage(given, "as you set it")
-            : area.Answers.GetValueOrDefault(Id) is Answer.Number answer ? new Wage((double)answer.Value, "your answer")
-            : knowledge.Prices.TryGetValue(Id, out Price? price) ? new Wage((double)price.Value, FromList(price))
-            : null;
-        return wage switch
+        const double Most = 10_000;
+        if (set is { } given && given is not (>= 0 and <= Most))
+            return WeedingOutcome<Wage>.Bad(OutOfRange);
+        return area.Wage((decimal?)set, id => knowledge.Prices.GetValueOrDefault(id)) switch
         {
             null => WeedingOutcome<Wage>.Bad(
                 "What an hour of weeding costs is not known. Answer the question 'labour-rate', or set it with --wage."),
-            { UsdPerHour: >= 0 and <= 10_000 } => WeedingOutcome<Wage>.Good(wage),
-            _ => WeedingOutcome<Wage>.Bad("An hour of weeding costs 0 to 10000 US dollars."),
+            { Value: >= 0 and <= (decimal)Most } wage => WeedingOutcome<Wage>.Good(new Wage((double)wage.Value, Says(wage.From, knowledge))),
+            _ => WeedingOutcome<Wage>.Bad(OutOfRange),
         };
     }
 
-    private static string FromList(Price price) =>
-        price.Sources.Contains("invented") ? "the price list, invented" : "the price list";
+    private static string Says(Origin from, KnowledgeBase knowledge) => from switch
+    {
+        Origin.Set => "as you set it",
+        Origin.Answer => "your answer",
+        _ => knowledge.Prices[QuestionIds.Wage].Sources.Contains("invented") ? "the price list, invented" : "the price list",
+    };
 }

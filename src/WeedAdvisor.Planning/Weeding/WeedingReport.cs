@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -6,12 +7,14 @@ namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>The weeding figures of one area, or why there are none.</summary>
 /// <param name="Area">The area.</param>
+/// <param name="HasPots">Whether pots stand there.</param>
 /// <param name="Refusals">Why there are no figures; empty when there are.</param>
 /// <param name="Weeding">What went in; null when refused.</param>
 /// <param name="Compared">The intervals, the present one among them; null when refused.</param>
 /// <param name="Bands">The bands under uncertainty; empty when not asked for.</param>
 public sealed record AreaWeedingReport(
     VisitArea Area,
+    bool HasPots,
     ImmutableArray<string> Refusals,
     AreaWeeding? Weeding,
     IntervalComparison? Compared,
@@ -60,7 +63,8 @@ public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWee
         IReadOnlyCollection<int> intervals,
         ulong? seed)
     {
-        WeedingOutcome<AreaWeeding> weeding = AreaWeeding.Of(area, day, knowledge, wishes);
+        var reading = AreaReading.Of(area, day, knowledge);
+        WeedingOutcome<AreaWeeding> weeding = AreaWeeding.Of(reading, day, knowledge, wishes);
         if (!weeding.IsGood)
             return Refused(weeding.Refusals);
         WeedingNumbers numbers = WeedingNumbers.Of(knowledge).Value!;
@@ -73,8 +77,8 @@ public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWee
         ImmutableArray<UncertainInterval> bands = seed is { } start
             ? [.. UncertainComparison.Of(weeding.Value.Setup, numbers, knowledge, all, wage, start).Value ?? []]
             : [];
-        return new AreaWeedingReport(area, [], weeding.Value, compared.Value, bands);
+        return new AreaWeedingReport(area, reading.HasPots, [], weeding.Value, compared.Value, bands);
 
-        AreaWeedingReport Refused(ImmutableArray<string> why) => new(area, why, null, null, []);
+        AreaWeedingReport Refused(ImmutableArray<string> why) => new(area, reading.HasPots, why, null, null, []);
     }
 }

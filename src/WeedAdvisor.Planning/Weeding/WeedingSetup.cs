@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Weeding;
@@ -13,7 +14,11 @@ public sealed record SetupWeed(Weed Weed, string? Stage, decimal? CoverPercent, 
 /// <summary>The mulch on the pots.</summary>
 /// <param name="Kind">Answer of <c>mulch</c> other than <c>none</c>.</param>
 /// <param name="DepthCm">Depth, centimetres; null when not known, and then taken to be a working depth.</param>
-public sealed record PotMulch(string Kind, decimal? DepthCm);
+public sealed record PotMulch(string Kind, decimal? DepthCm)
+{
+    /// <summary>The mulch of an area; null when its pots are bare or it is not told.</summary>
+    public static PotMulch? Of(AreaReading area) => area.Mulch is { } kind ? new PotMulch(kind, area.MulchDepthCm) : null;
+}
 
 /// <summary>
 /// Everything that hand weeding in one area depends on, before the parameters come in. The same setup gives a plan for

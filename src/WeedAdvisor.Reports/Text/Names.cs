@@ -54,13 +54,13 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>A field's name in words.</summary>
     public static string Field(string name) => name.Replace('-', ' ');
 
-    /// <summary>What the cost of an action is counted for in an area of this kind.</summary>
-    public static string CostBasis(string? place) => place switch
+    /// <summary>What the cost of an action is counted for.</summary>
+    /// <param name="isForPots">Whether the place holds pots; null when the place is not told.</param>
+    public static string CostBasis(bool? isForPots) => isForPots switch
     {
         null => "for 1000 pots, or 100 m² of floor",
-        "propagation-house" or "growing-house" or "overwintering-house" or "liner-bed" or "container-yard" =>
-            "for 1000 pots",
-        _ => "for 100 m² of floor",
+        true => "for 1000 pots",
+        false => "for 100 m² of floor",
     };
 
     /// <summary>How many practices and chemicals there are among the actions.</summary>

@@ -17,7 +17,7 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
     /// <summary>Hears a line about the weeds.</summary>
     public string? Weed(string typed)
     {
-        string? place = session.Area.WordOf("place");
+        string? place = session.Area.WordOf(QuestionIds.Place);
         (string word, string rest) = Split(typed);
         switch (word)
         {

@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
@@ -30,22 +31,25 @@ public static class AnswerParking
     private static (VisitArea Area, QuestionNotes Notes) Pass(
         KnowledgeBase knowledge, VisitArea area, QuestionNotes notes)
     {
+        var told = new QuestionsThatApply(knowledge, area);
         foreach (Question question in knowledge.Questions)
         {
             if (question.AskedWhen.IsEmpty)
                 continue;
             string id = question.Id;
-            Truth applies = new SiteAnswers(knowledge, area).Applies(question);
+            Truth applies = told.Applies(question);
             if (applies == Truth.No && area.Answers.TryGetValue(id, out Answer? idle))
             {
                 area = area with { Answers = area.Answers.Remove(id) };
                 notes = notes with { Parked = notes.Parked.SetItem(id, idle) };
+                told = new QuestionsThatApply(knowledge, area);
             }
             else if (applies == Truth.Yes && notes.Parked.TryGetValue(id, out Answer? kept)
                 && !area.Answers.ContainsKey(id))
             {
                 area = area with { Answers = area.Answers.SetItem(id, kept) };
                 notes = notes with { Parked = notes.Parked.Remove(id) };
+                told = new QuestionsThatApply(knowledge, area);
             }
         }
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Money;
@@ -126,13 +126,23 @@ public sealed class CostDesk
     /// <summary>What counts when nothing is typed, and where it comes from.</summary>
     private (decimal? Value, string From) Usual(CostField field) =>
         field == CostField.Pots ? (MoneyCase.UsualPots, "assumed")
-        : field == CostField.Wage ? Answer("labour-rate") is { } wage ? (wage, "your answer")
-            : _prices.Find("labour-rate") is { } price ? (price.Value, "price list") : (null, "not known")
-        : field == CostField.Interval ? Answer("weeding-interval") is { } weeks ? (weeks, "your answer") : (MoneyCase.UsualInterval, "assumed")
+        : field == CostField.Wage ? Said(Reading.Wage(null, _prices.Find))
+        : field == CostField.Interval ? Said(Reading.Rounds(null, MoneyCase.UsualInterval))
         : field == CostField.Missed ? WeedingNumbers.Of(_session.Knowledge).Value is { } numbers
             ? ((decimal)(numbers.Missed * 100), "usual") : (null, "not known")
         : (null, "as recorded");
 
-    private decimal? Answer(string question) =>
-        _session.Area.Answers.GetValueOrDefault(question) is Answer.Number number ? number.Value : null;
+    private AreaReading Reading => _session.Advice.Reading;
+
+    private static (decimal? Value, string From) Said(Told<decimal>? told) => told is null ? (null, "not known") : (told.Value, Words(told.From));
+
+    private static (decimal? Value, string From) Said(Told<int> told) => (told.Value, Words(told.From));
+
+    private static string Words(Origin from) => from switch
+    {
+        Origin.Answer => "your answer",
+        Origin.PriceList => "price list",
+        Origin.Set => "as you set it",
+        _ => "assumed",
+    };
 }

@@ -32,7 +32,7 @@ internal sealed record CostSum(IntervalComparison? Intervals, WaysCompared? Ways
             Control = money.TodayControl ?? 0,
             Weeds = [.. money.Weeds.Select(weed => weed.Weed)],
         };
-        WeedingOutcome<AreaWeeding> weeding = AreaWeeding.Of(session.Area, session.Visit.Date, session.Knowledge, wishes);
+        WeedingOutcome<AreaWeeding> weeding = AreaWeeding.Of(session.Advice.Reading, session.Visit.Date, session.Knowledge, wishes);
         if (!weeding.IsGood)
             return WeedingOutcome<IntervalComparison>.Bad(weeding.Refusals);
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
@@ -11,9 +12,9 @@ namespace WeedAdvisor.Interview;
 public static class QuestionList
 {
     /// <summary>Ids of the questions that every area is asked: without them no advice has a footing.</summary>
-    public static ImmutableArray<string> Always { get; } = [PutOnLately.Question, "place", "cover", "stock", "weeds", "region"];
-
-    private const string WeatherToday = "weather-today";
+    public static ImmutableArray<string> Always { get; } = [
+        QuestionIds.PutOnLately, QuestionIds.Place, QuestionIds.Cover, QuestionIds.Stock, "weeds", QuestionIds.Region,
+    ];
 
     /// <summary>
     /// The questions that apply or may apply. One whose condition waits for a question not asked yet stays out until
@@ -26,7 +27,7 @@ public static class QuestionList
     public static ImmutableArray<QuestionEntry> Of(
         KnowledgeBase knowledge, VisitArea area, AreaAdvice advice, QuestionNotes notes)
     {
-        var answers = new SiteAnswers(knowledge, area);
+        var answers = new QuestionsThatApply(knowledge, area);
         HashSet<string> wanted = Wanted(knowledge, advice, answers);
         return
         [
@@ -41,7 +42,7 @@ public static class QuestionList
     /// <summary>The question to put before another can be put; the other one itself when nothing stands in its way.</summary>
     public static string PutFirst(KnowledgeBase knowledge, VisitArea area, string question)
     {
-        var answers = new SiteAnswers(knowledge, area);
+        var answers = new QuestionsThatApply(knowledge, area);
         string id = question;
         for (int steps = 0; steps < knowledge.Questions.Length; steps++)
         {
@@ -69,7 +70,7 @@ public static class QuestionList
         return notes.Skipped.Contains(question.Id) ? QuestionState.Skipped : QuestionState.Open;
     }
 
-    private static HashSet<string> Wanted(KnowledgeBase knowledge, AreaAdvice advice, SiteAnswers answers)
+    private static HashSet<string> Wanted(KnowledgeBase knowledge, AreaAdvice advice, QuestionsThatApply answers)
     {
         var wanted = new HashSet<string>(Always, StringComparer.Ordinal);
         foreach (Reason reason in advice.Conclusions)
@@ -80,7 +81,7 @@ public static class QuestionList
             wanted.Add(next.Id);
         // No rule asks for the weather, but it says which of the sprays that are clear go on today.
         if (advice.Clear.Any(action => !action.Conditions.IsEmpty))
-            wanted.Add(WeatherToday);
+            wanted.Add(QuestionIds.Weather);
 
         // A question that waits for another makes that one matter too; questions.yaml puts the other one first.
         foreach (Question question in knowledge.Questions.Reverse().Where(q => wanted.Contains(q.Id)))

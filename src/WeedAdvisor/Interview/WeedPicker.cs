@@ -115,6 +115,6 @@ public sealed class WeedPicker
 
     private void Look()
     {
-        Hits = NameSearch.Weeds(_session.Knowledge, _text, _session.Area.WordOf("place"));
+        Hits = NameSearch.Weeds(_session.Knowledge, _text, _session.Area.WordOf(QuestionIds.Place));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
@@ -46,7 +47,7 @@ public sealed class AreaWeedingTests
     public void Where_no_pots_stand_there_are_no_figures(string place, string stock)
     {
         VisitArea area = With(("place", place), ("stock", stock));
-        Assert.False(AreaWeeding.HasPots(area));
+        Assert.False(AreaReading.Of(area, s_day, Tests.Weeding.Yard.Knowledge).HasPots);
         Assert.Contains("No pots stand here", Refusal(Of(area)), StringComparison.Ordinal);
     }
 
@@ -92,7 +93,11 @@ public sealed class AreaWeedingTests
     private static string Refusal(WeedingOutcome<AreaWeeding> outcome) => Assert.Single(outcome.Refusals);
 
     private static WeedingOutcome<AreaWeeding> Of(VisitArea area, KnowledgeBase? knowledge = null, WeedingWishes? wishes = null) =>
-        AreaWeeding.Of(area, s_day, knowledge ?? Tests.Weeding.Yard.Knowledge, wishes ?? new WeedingWishes());
+        AreaWeeding.Of(
+            AreaReading.Of(area, s_day, knowledge ?? Tests.Weeding.Yard.Knowledge),
+            s_day,
+            knowledge ?? Tests.Weeding.Yard.Knowledge,
+            wishes ?? new WeedingWishes());
 
     private static VisitArea Yard() => With(("place", "container-yard"), ("stock", "established"));
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Tests.Season.Programme;
@@ -54,6 +55,6 @@ public sealed class PastControlTests
     private static WeedingSetup Setup(params PastApplication[] past)
     {
         VisitArea area = Years.DemoYard with { Past = [.. past] };
-        return AreaWeeding.Of(area, Years.DemoDay, Yard.Knowledge, s_wishes).Value!.Setup;
+        return AreaWeeding.Of(AreaReading.Of(area, Years.DemoDay, Yard.Knowledge), Years.DemoDay, Yard.Knowledge, s_wishes).Value!.Setup;
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
@@ -10,19 +11,24 @@ namespace WeedAdvisor.Reports.Tests.Samples;
 /// <summary>An advice made by hand that holds every part a report can show.</summary>
 internal static partial class SampleAdvice
 {
+    private static readonly VisitArea s_blank = VisitArea.Blank("yard", "Container yard");
+
+    private static readonly VisitArea s_full = VisitArea.Blank("mist-house", "Mist house") with
+    {
+        Answers = Answers(("place", "propagation-house"))
+            .Add("potted-on", new Answer.Date(new DateOnly(2026, 4, 10)))
+            .Add("covering-date", new Answer.Date(new DateOnly(2026, 11, 1))),
+        Weeds = [new WeedSeen("liverwort", "mature", 20m), new WeedSeen("bittercress", null, null)],
+    };
+
     public static DateOnly Day { get; } = new(2026, 4, 14);
 
     public static VisitAdvice Full { get; } = Of(FullArea, BlankArea);
 
     public static AreaAdvice FullArea => new()
     {
-        Area = VisitArea.Blank("mist-house", "Mist house") with
-        {
-            Answers = Answers(("place", "propagation-house"))
-                .Add("potted-on", new Answer.Date(new DateOnly(2026, 4, 10)))
-                .Add("covering-date", new Answer.Date(new DateOnly(2026, 11, 1))),
-            Weeds = [new WeedSeen("liverwort", "mature", 20m), new WeedSeen("bittercress", null, null)],
-        },
+        Area = s_full,
+        Reading = AreaReading.Of(s_full, Day, SampleKnowledge.Small) with { IsForPots = true },
         Findings = [new("surface-stays-wet", "The surface stays wet.", 0.9, true, [Wet]), MayBeWeak],
         Clear = [Wash, Mulch, Dry],
         Waiting =
@@ -53,7 +59,8 @@ internal static partial class SampleAdvice
 
     public static AreaAdvice BlankArea => new()
     {
-        Area = VisitArea.Blank("yard", "Container yard"),
+        Area = s_blank,
+        Reading = AreaReading.Of(s_blank, Day, SampleKnowledge.Small),
         Findings = [],
         Clear = [],
         Waiting = [],

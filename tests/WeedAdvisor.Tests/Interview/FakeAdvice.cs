@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Interview;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -38,6 +39,7 @@ internal sealed class FakeAdvice : IAdviceSource
         return new AreaAdvice
         {
             Area = area,
+            Reading = AreaReading.Of(area, looked.Date, SmallTrade.Knowledge),
             Findings = Word(area, "surface-moisture") == "wet"
                 ? [new Finding("surface-stays-wet", "The surface stays wet.", 0.9, true, [])]
                 : [],

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
@@ -12,38 +13,39 @@ namespace WeedAdvisor.Planning.Season.Programme;
 internal sealed record SeasonBasis(
     Region Region, WeedSite Site, PotMulch? Mulch, SeasonLabour Labour, PriceBook Prices, SeasonNumbers Numbers)
 {
-    private const string LabourRate = "labour-rate";
     private const decimal DearestHour = 10_000;
 
     /// <summary>The basis, or all that is missing.</summary>
     public static (SeasonBasis? Basis, ImmutableArray<string> Refusals) Of(
-        KnowledgeBase knowledge, VisitArea area, SeasonRequest request)
+        KnowledgeBase knowledge, AreaReading area, SeasonRequest request)
     {
         ImmutableArray<string> wrongs = [.. Wrongs(knowledge, area, request)];
         if (!wrongs.IsEmpty)
             return (null, wrongs);
-        Region region = knowledge.Regions[Word(area, "region")!];
         WeedingOutcome<WeedingNumbers> weeding = WeedingNumbers.Of(knowledge);
         if (!weeding.IsGood)
             return (null, weeding.Refusals);
-        var labour = new SeasonLabour(Wage(knowledge, area, request)!.Value, Rounds(knowledge, area, request), weeding.Value);
-        var site = new WeedSite(Zone(area, region), Word(area, "surface-moisture"), Word(area, "surroundings"));
-        return (new SeasonBasis(region, site, MulchOf(area), labour, PricesOf(knowledge, request), SeasonNumbers.Of(knowledge).Numbers!), []);
+        SeasonNumbers numbers = SeasonNumbers.Of(knowledge).Numbers!;
+        int rounds = area.Rounds(request.RoundsWeeks, numbers.Whole(SeasonNumbers.Rounds)).Value;
+        var labour = new SeasonLabour(Wage(knowledge, area, request)!.Value, rounds, weeding.Value);
+        var site = new WeedSite(area.EmergenceZone!, area.Moisture, area.Surroundings);
+        return (new SeasonBasis(area.Region!, site, PotMulch.Of(area), labour, PricesOf(knowledge, request), numbers), []);
     }
 
-    private static IEnumerable<string> Wrongs(KnowledgeBase knowledge, VisitArea area, SeasonRequest request)
+    private static IEnumerable<string> Wrongs(KnowledgeBase knowledge, AreaReading reading, SeasonRequest request)
     {
+        VisitArea area = reading.Area;
         if (SeasonNumbers.Of(knowledge).Missing is { IsEmpty: false } missing)
             yield return $"The knowledge lacks what the season plan assumes: {string.Join(", ", missing)} in season.yaml.";
-        if (!AreaWeeding.HasPots(area))
+        if (!reading.HasPots)
             yield return $"{area.Name}: No pots stand here. The plan follows weeds in pots, so there is none for this area.";
-        if (Word(area, "region") is null)
+        if (reading.Region is null)
             yield return $"{area.Name}: the region is not answered, so nobody can say when weeds come up. Answer it and ask again.";
         if (area.Weeds is not { IsEmpty: false })
             yield return $"{area.Name}: no weed is named. Name those seen, or those expected from last year.";
         if (area.Past is null)
             yield return $"{area.Name}: nothing is said of earlier applications. Say what went on, or that nothing did: intervals and limits hang on it.";
-        if (Wage(knowledge, area, request) is not { } wage)
+        if (Wage(knowledge, reading, request) is not { } wage)
             yield return "No labour rate: answer 'labour-rate' in the visit or put a price 'labour-rate' in prices.yaml.";
         else if (wage is < 0 or > DearestHour)
             yield return FormattableString.Invariant($"An hour of labour costs 0 to {DearestHour} US dollars, not {wage}.");
@@ -63,33 +65,8 @@ internal sealed record SeasonBasis(
         }
     }
 
-    private static decimal? Wage(KnowledgeBase knowledge, VisitArea area, SeasonRequest request) =>
-        request.WageUsdPerHour
-        ?? (area.Answers.GetValueOrDefault(LabourRate) is Answer.Number given
-            ? given.Value
-            : PricesOf(knowledge, request).Find(LabourRate)?.Value);
+    private static decimal? Wage(KnowledgeBase knowledge, AreaReading area, SeasonRequest request) =>
+        area.Wage(request.WageUsdPerHour, PricesOf(knowledge, request).Find)?.Value;
 
     private static PriceBook PricesOf(KnowledgeBase knowledge, SeasonRequest request) => request.Prices ?? PriceBook.Of(knowledge);
-
-    // The visit gives the interval in weeks, perhaps in fractions; 0 says that nobody weeds, and then the usual one is taken.
-    private static int Rounds(KnowledgeBase knowledge, VisitArea area, SeasonRequest request)
-    {
-        int usual = SeasonNumbers.Of(knowledge).Numbers!.Whole(SeasonNumbers.Rounds);
-        if (request.RoundsWeeks is { } asked)
-            return asked;
-        return area.Answers.GetValueOrDefault("weeding-interval") is Answer.Number { Value: > 0 and var weeks }
-            ? Math.Clamp((int)decimal.Round(weeks, MidpointRounding.AwayFromZero), 1, WeedingPlan.LongestInterval)
-            : usual;
-    }
-
-    private static PotMulch? MulchOf(VisitArea area) => Word(area, "mulch") is { } kind and not "none"
-        ? new PotMulch(kind, area.Answers.GetValueOrDefault("mulch-depth") is Answer.Number depth ? depth.Value : null)
-        : null;
-
-    // Under heat weeds come up by the months of a heated house, whatever the region.
-    private static string Zone(VisitArea area, Region region) =>
-        Word(area, "heated") == "yes" ? "heated-house" : region.EmergenceZone;
-
-    private static string? Word(VisitArea area, string question) =>
-        area.Answers.GetValueOrDefault(question) is Answer.Words words ? words.Value.FirstOrDefault() : null;
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -66,19 +67,20 @@ public sealed record SeasonCase
         KnowledgeBase knowledge, SeasonRules rules, AreaCase found, SeasonRequest request)
     {
         (DateOnly visit, VisitArea area, _) = found;
-        (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(knowledge, area, request);
+        var reading = AreaReading.Of(area, visit, knowledge);
+        (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(knowledge, reading, request);
         if (basis is null)
             return WeedingOutcome<SeasonCase>.Bad(refusals);
         // What went on between the two days would be neither history nor plan.
         if (request.From < visit)
             return WeedingOutcome<SeasonCase>.Bad(FormattableString.Invariant($"The plan begins on the day of the visit, {visit:yyyy-MM-dd}, or later."));
         var year = new SeasonYear(request.From ?? visit);
-        WeedingOutcome<IReadOnlyList<WeedPressure>> weeds = WeedPressure.Of(area, year, basis, knowledge);
+        WeedingOutcome<IReadOnlyList<WeedPressure>> weeds = WeedPressure.Of(reading, year, basis, knowledge);
         if (!weeds.IsGood)
             return WeedingOutcome<SeasonCase>.Bad(weeds.Refusals);
         if (weeds.Value.Count == 0)
             return WeedingOutcome<SeasonCase>.Bad("No weed of this area comes up in its region. Check the weeds and the region.");
-        var through = new AreaThroughYear(found, basis.Region, YearAssumptions.Of(basis.Numbers), request.Uncovering);
+        var through = new AreaThroughYear(found, reading, YearAssumptions.Of(basis.Numbers), request.Uncovering);
         return Case(knowledge, area, request, basis, year, through, rules, [.. weeds.Value]);
     }
 

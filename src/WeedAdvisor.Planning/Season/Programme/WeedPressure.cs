@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -38,7 +39,7 @@ public sealed record WeedPressure(
 
     /// <summary>The weeds of an area through a year, dearest first; refused when the weeding model can't follow one that was seen.</summary>
     internal static WeedingOutcome<IReadOnlyList<WeedPressure>> Of(
-        VisitArea area, SeasonYear year, SeasonBasis basis, KnowledgeBase knowledge)
+        AreaReading area, SeasonYear year, SeasonBasis basis, KnowledgeBase knowledge)
     {
         SeasonLabour labour = basis.Labour;
         var found = new List<WeedPressure>();
@@ -87,25 +88,22 @@ public sealed record WeedPressure(
         _ => SeasonNumbers.Seen,
     };
 
-    private static IEnumerable<(Weed Weed, WeedOrigin Origin)> Named(VisitArea area, KnowledgeBase knowledge)
+    private static IEnumerable<(Weed Weed, WeedOrigin Origin)> Named(AreaReading reading, KnowledgeBase knowledge)
     {
+        VisitArea area = reading.Area;
         IEnumerable<(string Id, WeedOrigin Origin)> named =
         [
             .. (area.Weeds ?? [])
                 .OrderByDescending(seen => seen.Stage == Ripe)
                 .Select(seen => (seen.Weed, seen.Stage == Ripe ? WeedOrigin.Seeding : WeedOrigin.Seen)),
             .. (area.Past ?? []).SelectMany(past => past.Escaped).Select(id => (id, WeedOrigin.CameThrough)),
-            .. Flying(area, knowledge).Select(id => (id, WeedOrigin.BlownIn)),
+            .. Flying(reading, knowledge).Select(id => (id, WeedOrigin.BlownIn)),
         ];
         return named.DistinctBy(one => one.Id).Select(one => (knowledge.Weeds[one.Id], one.Origin));
     }
 
-    private static IEnumerable<string> Flying(VisitArea area, KnowledgeBase knowledge)
-    {
-        bool isSeededInto = area.Answers.GetValueOrDefault("surroundings") is Answer.Words around && around.Value.Contains("weedy-seeding");
-        string? place = area.Answers.GetValueOrDefault("place") is Answer.Words words ? words.Value.FirstOrDefault() : null;
-        return isSeededInto && place is not null
+    private static IEnumerable<string> Flying(AreaReading area, KnowledgeBase knowledge) =>
+        area is { IsSeededInto: true, Place: { } place }
             ? knowledge.Weeds.Values.Where(weed => weed.SpreadsBy.Contains("wind") && weed.Places.Contains(place)).Select(weed => weed.Id)
             : [];
-    }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -13,30 +14,31 @@ namespace WeedAdvisor.Planning.Season.Year;
 /// </summary>
 public sealed class AreaThroughYear
 {
-    private const string Cover = "cover", Growth = "growth-state", Stock = "stock", Shipping = "shipping-soon";
-    private const string Enclosing = "film-on", NewlyPotted = "newly-potted", Lately = "put-on-lately", Weather = "weather-today";
+    private const string Enclosing = "film-on", NewlyPotted = "newly-potted", WinterHouse = "overwintering-house";
     private const int DaysInWeek = 7;
 
     private readonly VisitArea _area;
     private readonly ImmutableArray<VisitArea> _others;
     private readonly DateOnly _visit;
+    private readonly AreaReading _reading;
     private readonly Region _region;
     private readonly YearAssumptions _assumed;
     private readonly FilmYears? _film;
 
     /// <summary>An area through the year after a visit.</summary>
     /// <param name="found">The area as the visit found it, on the day of the visit.</param>
-    /// <param name="region">Its region.</param>
+    /// <param name="reading">The area as read; its region must be told.</param>
     /// <param name="assumed">How it is taken to change.</param>
     /// <param name="uncovering">The day the film comes off; null for the average last frost of the region.</param>
-    public AreaThroughYear(AreaCase found, Region region, YearAssumptions assumed, DateOnly? uncovering = null)
+    public AreaThroughYear(AreaCase found, AreaReading reading, YearAssumptions assumed, DateOnly? uncovering = null)
     {
         (DateOnly visit, VisitArea area, _others) = found;
-        (_area, _visit, _region, _assumed) = (area, visit, region, assumed);
-        DateOnly? covering = area.Answers.GetValueOrDefault("covering-date") is Answer.Date date ? date.Value : null;
-        bool isCoveredForWinter = Word(Cover) == Enclosing && Word("place") == "overwintering-house";
-        _film = isCoveredForWinter || (covering is not null && Word(Cover) != Enclosing)
-            ? FilmYears.Of(isCoveredForWinter ? null : covering, visit, region, uncovering)
+        (_area, _visit, _assumed) = (area, visit, assumed);
+        (_reading, _region) = (reading, reading.Region ?? throw new ArgumentException("the region is not told", nameof(reading)));
+        DateOnly? covering = reading.CoveringOn;
+        bool isCoveredForWinter = reading is { Cover: Enclosing, Place: WinterHouse };
+        _film = isCoveredForWinter || (covering is not null && reading.Cover != Enclosing)
+            ? FilmYears.Of(isCoveredForWinter ? null : covering, visit, _region, uncovering)
             : null;
     }
 
@@ -52,16 +54,16 @@ public sealed class AreaThroughYear
     private VisitArea AreaOn(DateOnly day)
     {
         ImmutableSortedDictionary<string, Answer>.Builder answers = _area.Answers.ToBuilder();
-        Set(answers, Cover, CoverOn(day));
-        Set(answers, Growth, GrowthOn(day));
-        Set(answers, Stock, StockOn(day));
-        if (answers.ContainsKey(Shipping) && !StatedHolds(day))
-            answers[Shipping] = Words("no");
+        Set(answers, QuestionIds.Cover, CoverOn(day));
+        Set(answers, QuestionIds.Growth, GrowthOn(day));
+        Set(answers, QuestionIds.Stock, StockOn(day));
+        if (answers.ContainsKey(QuestionIds.Shipping) && !StatedHolds(day))
+            answers[QuestionIds.Shipping] = Words("no");
         // What was put on just before the visit has lost its interval; what the plan puts on is told as such.
         if (day > _visit)
-            answers.Remove(Weather);
+            answers.Remove(QuestionIds.Weather);
         if (day >= _visit.AddDays(DaysInWeek))
-            answers[Lately] = Words("no");
+            answers[QuestionIds.PutOnLately] = Words("no");
         if (_film is { } film && !film.IsOn(day))
             PlanFilm(answers, film.CoveringAfter(day));
         return _area with
@@ -74,9 +76,9 @@ public sealed class AreaThroughYear
 
     private string? CoverOn(DateOnly day) => _film switch
     {
-        null => Word(Cover),
+        null => _reading.Cover,
         { } film when film.IsOn(day) => Enclosing,
-        _ => Word(Cover) == Enclosing ? "open-sky" : Word(Cover),
+        _ => _reading.Cover == Enclosing ? "open-sky" : _reading.Cover,
     };
 
     // Where nobody knows when the next film goes on the question stays open, and holds back what hangs on it.
@@ -84,20 +86,20 @@ public sealed class AreaThroughYear
     {
         if (covering is { } next)
         {
-            answers["covering-planned"] = Words("yes");
-            answers["covering-date"] = new Answer.Date(next);
+            answers[QuestionIds.CoveringPlanned] = Words("yes");
+            answers[QuestionIds.CoveringDate] = new Answer.Date(next);
         }
         else
         {
-            answers.Remove("covering-planned");
-            answers.Remove("covering-date");
+            answers.Remove(QuestionIds.CoveringPlanned);
+            answers.Remove(QuestionIds.CoveringDate);
         }
     }
 
     private string? GrowthOn(DateOnly day)
     {
-        if (StatedHolds(day) || Word(Growth) is null)
-            return Word(Growth);
+        if (StatedHolds(day) || _reading.Growth is null)
+            return _reading.Growth;
         if (_region.LastFrost is not { } last)
             return null;
         if (Within(day, last, -_assumed.FlushStartsWeeksBeforeLastFrost, _assumed.FlushEndsWeeksAfterLastFrost))
@@ -122,16 +124,13 @@ public sealed class AreaThroughYear
         });
 
     private string? StockOn(DateOnly day) =>
-        Word(Stock) == NewlyPotted
-        && _area.Answers.GetValueOrDefault("potted-on") is Answer.Date potted
-        && day >= potted.Value.AddDays(_assumed.EstablishedWeeksAfterPotting * DaysInWeek)
+        _reading.Stock == NewlyPotted
+        && _reading.PottedOn is { } potted
+        && day >= potted.AddDays(_assumed.EstablishedWeeksAfterPotting * DaysInWeek)
             ? "established"
-            : Word(Stock);
+            : _reading.Stock;
 
     private bool StatedHolds(DateOnly day) => day < _visit.AddDays(_assumed.StatedHoldsWeeks * DaysInWeek);
-
-    private string? Word(string question) =>
-        _area.Answers.GetValueOrDefault(question) is Answer.Words { Value: { Count: 1 } words } ? words.Single() : null;
 
     private static Answer.Words Words(string word) => new(WordSet.Of([word]));
 

@@ -63,7 +63,7 @@ internal static class BriefActions
             page.Write(Left, $"How, why and what to mind: see {toldIn}.");
         else if (record is not null)
             page.Write(Left, record.What);
-        string basis = Names.CostBasis(ActionSection.PlaceOf(style.Area));
+        string basis = Names.CostBasis(style.IsForPots);
         string?[] figures = [EffectText(style.Names, action.Effect, record), Costs.Text(action, basis)];
         page.Write(Left, Figures.Sentence(string.Join("; ", figures.Where(figure => figure is not null))));
         WriteDates(page, style, action);

@@ -20,7 +20,7 @@ internal static class BriefReport
         var told = new Told();
         foreach (AreaAdvice area in advice.Areas)
         {
-            var style = new BriefStyle(names, advice.Visit.Date, area.Area, cite);
+            var style = new BriefStyle(names, advice.Visit.Date, area.Area, area.Reading.IsForPots, cite);
             AreaHead.Write(page, names, area.Area);
             KeepOutSection.Write(page, names, area, advice.Visit.Date);
             QuestionSection.Write(page, area);
@@ -57,8 +57,9 @@ internal static class BriefReport
 /// <param name="Names">Where names come from.</param>
 /// <param name="Day">The day of the visit.</param>
 /// <param name="Area">The area.</param>
+/// <param name="IsForPots">Whether the place holds pots; null when the place is not told.</param>
 /// <param name="Cite">Whether sources are named.</param>
-internal sealed record BriefStyle(Names Names, DateOnly Day, VisitArea Area, bool Cite)
+internal sealed record BriefStyle(Names Names, DateOnly Day, VisitArea Area, bool? IsForPots, bool Cite)
 {
     /// <summary>Keys of sources when they are wanted.</summary>
     public string Keys(ImmutableArray<string> sources) => Cite ? Figures.Keys(sources) : "";

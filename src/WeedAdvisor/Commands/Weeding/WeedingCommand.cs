@@ -69,7 +69,7 @@ internal static class WeedingCommand
     {
         if (!outcome.IsGood)
             throw new RefusalException(ExitCode.Usage, outcome.Refusals);
-        AreaWeedingReport[] withPots = [.. outcome.Value.Areas.Where(area => AreaWeeding.HasPots(area.Area))];
+        AreaWeedingReport[] withPots = [.. outcome.Value.Areas.Where(area => area.HasPots)];
         if (withPots.Length == 0 || withPots.Any(area => area.Compared is not null))
             return outcome.Value;
         throw new RefusalException(

@@ -109,7 +109,7 @@ public sealed class SeasonCaseTests
 
     [Fact]
     public void An_area_without_pots_is_refused() => Assert.Contains(
-        "No pots stand here", Years.Refusal(Years.DemoYard.With("stock", "none-present"), new SeasonRequest()), StringComparison.Ordinal);
+        "No pots stand here", Years.Refusal(Years.DemoYard.With("place", "house-floor"), new SeasonRequest()), StringComparison.Ordinal);
 
     public static TheoryData<string, SeasonRequest> Bad => new()
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
@@ -61,7 +62,7 @@ public sealed class AreaThroughYearTests
     public void Film_that_the_visit_found_on_goes_on_again_at_the_first_frost()
     {
         VisitArea house = Area(("place", "overwintering-house"), ("cover", "film-on"));
-        var through = new AreaThroughYear(AreaCase.Alone(new DateOnly(2026, 2, 1), house), s_region, s_assumed);
+        var through = new AreaThroughYear(AreaCase.Alone(new DateOnly(2026, 2, 1), house), Read(house), s_assumed);
         Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 3, 1)).Area, "cover"));
         VisitArea summer = through.On(new DateOnly(2026, 7, 1)).Area;
         Assert.Equal("open-sky", Word(summer, "cover"));
@@ -73,7 +74,7 @@ public sealed class AreaThroughYearTests
     public void The_day_the_film_comes_off_may_be_stated()
     {
         VisitArea house = Area(("place", "overwintering-house"), ("cover", "film-on"));
-        var through = new AreaThroughYear(AreaCase.Alone(s_visit, house), s_region, s_assumed, new DateOnly(2026, 5, 1));
+        var through = new AreaThroughYear(AreaCase.Alone(s_visit, house), Read(house), s_assumed, new DateOnly(2026, 5, 1));
         Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 4, 30)).Area, "cover"));
         Assert.Equal("open-sky", Word(through.On(new DateOnly(2026, 5, 1)).Area, "cover"));
     }
@@ -95,7 +96,8 @@ public sealed class AreaThroughYearTests
     public void Growth_that_no_frost_date_tells_is_not_known()
     {
         Region frostless = s_region with { LastFrost = null, FirstFrost = null };
-        var through = new AreaThroughYear(AreaCase.Alone(s_visit, Area(("growth-state", "hardened"))), frostless, s_assumed);
+        VisitArea area = Area(("growth-state", "hardened"));
+        var through = new AreaThroughYear(AreaCase.Alone(s_visit, area), Read(area) with { Region = frostless }, s_assumed);
         Assert.Null(Word(through.On(new DateOnly(2026, 8, 1)).Area, "growth-state"));
     }
 
@@ -135,7 +137,9 @@ public sealed class AreaThroughYearTests
     private static VisitArea On(VisitArea area, string day) => On(area, DateOnly.ParseExact(day, "yyyy-MM-dd"));
 
     private static VisitArea On(VisitArea area, DateOnly day) =>
-        new AreaThroughYear(AreaCase.Alone(s_visit, area), s_region, s_assumed).On(day).Area;
+        new AreaThroughYear(AreaCase.Alone(s_visit, area), Read(area), s_assumed).On(day).Area;
+
+    private static AreaReading Read(VisitArea area) => AreaReading.Of(area, s_visit, Tests.Weeding.Yard.Knowledge) with { Region = s_region };
 
     private static VisitArea Area(params (string Question, string Word)[] answers) => VisitArea.Blank("a", "A") with
     {

@@ -2,6 +2,7 @@ using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -39,7 +40,7 @@ public sealed class WeeklyAdviceTests
     }
 
     private static AreaThroughYear Through(VisitArea area, Region region) =>
-        new(AreaCase.Alone(RandomVisits.Day, area), region, s_assumed);
+        new(AreaCase.Alone(RandomVisits.Day, area), AreaReading.Of(area, RandomVisits.Day, Years.Knowledge) with { Region = region }, s_assumed);
 
     // Told straight from the lists, action by action.
     private static string[] Standing(AreaAdvice advice) =>

@@ -1,0 +1,148 @@
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Areas;
+
+/// <summary>
+/// An area as read once, for all sums and pages: no other room reads its answers. An answer to a question that does not apply,
+/// or that contradicts another, is not told. Null says that nothing is told.
+/// </summary>
+public sealed record AreaReading
+{
+    private const string HeatedZone = "heated-house", NoMulch = "none", NoStock = "none-present", Yes = "yes";
+    private const string PotTight = "pot-tight", WeedsSeedRoundAbout = "weedy-seeding";
+
+    /// <summary>The longest interval between two rounds, whole weeks.</summary>
+    public const int MostWeeks = 52;
+
+    /// <summary>The area.</summary>
+    public required VisitArea Area { get; init; }
+
+    /// <summary>The kind of place.</summary>
+    public required string? Place { get; init; }
+
+    /// <summary>What stands over it.</summary>
+    public required string? Cover { get; init; }
+
+    /// <summary>What stock stands there.</summary>
+    public required string? Stock { get; init; }
+
+    /// <summary>How far the crop's growth is.</summary>
+    public required string? Growth { get; init; }
+
+    /// <summary>Whether plants ship soon.</summary>
+    public required bool? ShipsSoon { get; init; }
+
+    /// <summary>The region.</summary>
+    public required Region? Region { get; init; }
+
+    /// <summary>
+    /// The zone by whose months weeds come up: that of a heated house where one is heated under a closed roof, else the region's.
+    /// </summary>
+    public required string? EmergenceZone { get; init; }
+
+    /// <summary>How moist the surface is.</summary>
+    public required string? Moisture { get; init; }
+
+    /// <summary>What grows round about.</summary>
+    public required string? Surroundings { get; init; }
+
+    /// <summary>Whether weeds seed round about.</summary>
+    public bool IsSeededInto => Surroundings == WeedsSeedRoundAbout;
+
+    /// <summary>The mulch on the pots; null also when they are bare.</summary>
+    public required string? Mulch { get; init; }
+
+    /// <summary>How deep the mulch lies, centimetres.</summary>
+    public required decimal? MulchDepthCm { get; init; }
+
+    /// <summary>Whether the pots touch; not when that is not told.</summary>
+    public required bool IsTight { get; init; }
+
+    /// <summary>Tools that are there; empty also when not told.</summary>
+    public required WordSet Equipment { get; init; }
+
+    /// <summary>Weeks between two rounds as answered; 0 says that nobody weeds.</summary>
+    public required decimal? RoundsAnswered { get; init; }
+
+    /// <summary>Cost of an hour as answered, US dollars.</summary>
+    public required decimal? WageAnswered { get; init; }
+
+    /// <summary>The day of potting.</summary>
+    public required DateOnly? PottedOn { get; init; }
+
+    /// <summary>The day film goes on.</summary>
+    public required DateOnly? CoveringOn { get; init; }
+
+    /// <summary>The weather of the day; null when nobody said, empty when nothing of what is asked holds.</summary>
+    public required WordSet? Weather { get; init; }
+
+    /// <summary>Whether this kind of place holds pots; null when the place is not told.</summary>
+    public required bool? IsForPots { get; init; }
+
+    /// <summary>Whether pots stand in the area, as far as the answers say. Without an answer they are taken to.</summary>
+    public bool HasPots => IsForPots != false && Stock != NoStock;
+
+    /// <summary>
+    /// Whole weeks between two rounds, 1 to <see cref="MostWeeks"/>, halves rounded up; null when it is not told, and when
+    /// nobody weeds.
+    /// </summary>
+    public int? RoundsWeeks => RoundsAnswered is { } weeks and > 0
+        ? (int)Math.Clamp(Math.Round(weeks, MidpointRounding.AwayFromZero), 1, MostWeeks)
+        : null;
+
+    /// <summary>
+    /// Whole weeks between two rounds: as set, else as answered, else the usual ones. That nobody weeds now is no interval to
+    /// reckon with, so then the usual one counts too.
+    /// </summary>
+    /// <param name="set">Weeks set for this reckoning; null for none.</param>
+    /// <param name="usual">Weeks taken for usual.</param>
+    public Told<int> Rounds(int? set, int usual) => set is { } weeks ? new Told<int>(weeks, Origin.Set)
+        : RoundsWeeks is { } told ? new Told<int>(told, Origin.Answer)
+        : new Told<int>(usual, Origin.Assumed);
+
+    /// <summary>What an hour of labour costs: as set, else as answered, else as the price list has it; null when none does.</summary>
+    /// <param name="set">US dollars set for this reckoning; null for none.</param>
+    /// <param name="prices">Finds a price by its id.</param>
+    public Told<decimal>? Wage(decimal? set, Func<string, Price?> prices) => set is { } given ? new Told<decimal>(given, Origin.Set)
+        : WageAnswered is { } answered ? new Told<decimal>(answered, Origin.Answer)
+        : prices(QuestionIds.Wage) is { } price ? new Told<decimal>(price.Value, Origin.PriceList)
+        : null;
+
+    /// <summary>Reads an area.</summary>
+    /// <param name="area">The area.</param>
+    /// <param name="day">The day on which it is looked at.</param>
+    /// <param name="knowledge">The knowledge.</param>
+    public static AreaReading Of(VisitArea area, DateOnly day, KnowledgeBase knowledge)
+    {
+        var site = new SiteValues(SiteReadings.Of(knowledge, AreaCase.Alone(day, area)), day);
+        Region? region = site.Word(QuestionIds.Region) is { } id ? knowledge.Regions.GetValueOrDefault(id) : null;
+        string? mulch = site.Word(QuestionIds.Mulch);
+        return new AreaReading
+        {
+            Area = area,
+            Place = site.Word(QuestionIds.Place),
+            Cover = site.Word(QuestionIds.Cover),
+            Stock = site.Word(QuestionIds.Stock),
+            Growth = site.Word(QuestionIds.Growth),
+            ShipsSoon = site.Word(QuestionIds.Shipping) is { } soon ? soon == Yes : null,
+            Region = region,
+            EmergenceZone = site.Word(QuestionIds.Heated) == Yes ? HeatedZone : region?.EmergenceZone,
+            Moisture = site.Word(QuestionIds.Moisture),
+            Surroundings = site.Word(QuestionIds.Surroundings),
+            Mulch = mulch == NoMulch ? null : mulch,
+            MulchDepthCm = site.Number(QuestionIds.MulchDepth),
+            IsTight = site.Word(QuestionIds.Spacing) == PotTight,
+            Equipment = site.Words(QuestionIds.Equipment) ?? WordSet.Empty,
+            RoundsAnswered = site.Number(QuestionIds.Rounds),
+            WageAnswered = site.Number(QuestionIds.Wage),
+            PottedOn = site.Day(QuestionIds.PottedOn),
+            CoveringOn = site.Day(QuestionIds.CoveringDate),
+            Weather = site.Words(QuestionIds.Weather),
+            IsForPots = site.Word(QuestionIds.Place) is { } place ? PotPlaces.Contain(place, knowledge) : null,
+        };
+    }
+}
