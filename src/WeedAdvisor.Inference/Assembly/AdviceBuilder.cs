@@ -204,7 +204,8 @@ internal sealed class AdviceBuilder
     [
         .. conclusions
             .Where(one => one.Judgement.Then is Consequence.Caution && one.Action is null)
-            .Order()
+            .OrderBy(one => ((Consequence.Caution)one.Judgement.Then).Order ?? int.MaxValue)
+            .ThenBy(one => one)
             .Select(one => new AreaCaution(_reasons.CautionOf(one), one.IsCertain, _reasons.Of(one)))
             .DistinctBy(caution => (caution.Text, caution.Because.Judgement)),
     ];

@@ -6,6 +6,8 @@ namespace WeedAdvisor.Knowledge.RuleReaders;
 /// <summary>Reads the one consequence of a rule and holds it against the actions that the rule matches.</summary>
 internal static class ConsequenceReader
 {
+    private const int MostOrder = 99;
+
     private static readonly string[] s_keys = ["finding", "support", "doubt", "bar", "caution"];
 
     /// <summary>The consequence, or a problem and null.</summary>
@@ -63,5 +65,7 @@ internal static class ConsequenceReader
     }
 
     private static Consequence.Caution? Caution(MappingReader map) =>
-        map.OptionalText("caution") is { } text ? new Consequence.Caution(text) : null;
+        map.OptionalText("caution") is { } text
+            ? new Consequence.Caution(text, (int?)map.OptionalNumber("order", 1, MostOrder))
+            : null;
 }
