@@ -41,7 +41,7 @@ public static class Closures
             EntryInterval interval = Together(use, uses, knowledge);
             if (roof is not null && !interval.ClosesHouse)
                 continue;
-            string name = Name(use, roof is null ? null : treated, knowledge);
+            string name = Name(use, roof is null ? null : treated, knowledge) + Assumed(use, knowledge);
             if (use.Date is not { } day)
             {
                 yield return new Closure(
@@ -92,6 +92,14 @@ public static class Closures
 
     private static decimal HoursFrom(DateOnly day, DateTime end) =>
         (decimal)(end - day.ToDateTime(TimeOnly.MinValue)).TotalHours;
+
+    // What is taken for the interval is said to be taken, and what would be known.
+    private static string Assumed(PastApplication use, KnowledgeBase knowledge) =>
+        PastProduct.Of(use, knowledge).Record?.ReiHours is not null
+            ? ""
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"; how long people stay out is not known, so {EntryInterval.Of(use, knowledge).Hours:0.##} hours count, and more where its label says more");
 
     private static string Name(PastApplication use, VisitArea? elsewhere, KnowledgeBase knowledge)
     {

@@ -7,6 +7,8 @@ namespace WeedAdvisor.Asking;
 /// <param name="lines">The two ends of the line.</param>
 internal sealed class FormDialogue(IFormDesk desk, Lines lines)
 {
+    private readonly string[] _before = [.. Enumerable.Range(0, desk.Fields.Length).Select(desk.TextOf)];
+
     /// <summary>Asks until every field was put or the grower has done.</summary>
     /// <returns>False when it was dropped, or the lines have ended.</returns>
     public bool Run()
@@ -26,6 +28,8 @@ internal sealed class FormDialogue(IFormDesk desk, Lines lines)
         return true;
     }
 
+    private int TypedAnew() => Enumerable.Range(0, desk.Fields.Length).Count(field => desk.TextOf(field) != _before[field]);
+
     /// <summary>Asks for a field; the number of the field to ask next, or null when it is dropped.</summary>
     private int? Ask(int at)
     {
@@ -39,6 +43,8 @@ internal sealed class FormDialogue(IFormDesk desk, Lines lines)
             switch (typed.ToLowerInvariant())
             {
                 case "quit":
+                    if (TypedAnew() > 1 && !lines.Agrees($"\"quit\" drops what was typed in {TypedAnew()} fields. Drop it?"))
+                        continue;
                     lines.Say("Dropped; nothing has changed.", "  ");
                     return null;
                 case "?":

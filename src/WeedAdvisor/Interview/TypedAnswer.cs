@@ -61,6 +61,9 @@ public static class TypedAnswer
         string folded = NearWords.Fold(typed);
         if (folded.Length == 0)
             return Typed<AnswerChoice>.Wrong("Give the number or the word of an answer.");
+        // A bare yes or no is never the beginning of another answer: "no" is not "nothing".
+        if (folded is "yes" or "no" && !choices.Any(c => c.Id == folded || NearWords.Fold(c.Text) == folded))
+            return Typed<AnswerChoice>.Wrong($"This is not a question of yes or no; give a number from 1 to {choices.Length}, or a word.");
         return Single(choices.Where(c => c.Id == folded || NearWords.Fold(c.Text) == folded))
             ?? Single(choices.Where(c => Starts(c.Id, folded) || Starts(NearWords.Fold(c.Text), folded)))
             ?? Single(choices.Where(c => NearWords.HasWords(c.Id, folded) || NearWords.HasWords(NearWords.Fold(c.Text), folded)))

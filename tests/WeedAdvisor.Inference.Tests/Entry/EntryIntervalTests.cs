@@ -65,6 +65,14 @@ public sealed class EntryIntervalTests
     }
 
     [Fact]
+    public void An_interval_that_is_taken_for_usual_is_said_to_be_that()
+    {
+        static string Why(PastApplication use) => Barred(Yard(use)).Because.First(one => one.Judgement.Contains("entry-interval", StringComparison.Ordinal)).Text;
+        Assert.Contains("is not known, so 72 hours count, and more where its label says more", Why(Other("other-pesticide") with { Date = s_day }), StringComparison.Ordinal);
+        Assert.DoesNotContain("is not known", Why(Use("isoxaben-spray", s_day, "08:00")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Hours_are_elapsed_hours_across_the_change_of_the_clock()
     {
         // 24 hours from ten in the evening before the clock springs forward end at eleven, before it falls back at nine.

@@ -59,6 +59,21 @@ public sealed class TypedTests
     public void A_wrong_number_gets_one_clear_line(string typed, string error) =>
         Assert.Equal(error, Read("mulch-depth", typed).Error);
 
+    [Theory]
+    [InlineData("place")]
+    [InlineData("cover")]
+    [InlineData("stock")]
+    public void A_bare_no_is_never_the_beginning_of_another_answer(string question)
+    {
+        foreach (string typed in new[] { "no", "No", "yes" })
+        {
+            Typed<Answer> answer = TypedAnswer.Read(ShippedTrade.Knowledge, ShippedTrade.Knowledge.QuestionOf(question)!, typed, s_day);
+            Assert.StartsWith("This is not a question of yes or no", answer.Error, StringComparison.Ordinal);
+        }
+
+        Assert.NotNull(TypedAnswer.Read(ShippedTrade.Knowledge, ShippedTrade.Knowledge.QuestionOf("licensed")!, "no", s_day).Value);
+    }
+
     [Fact]
     public void A_date_is_read_and_must_not_lie_after_the_visit()
     {

@@ -40,6 +40,15 @@ public sealed class LabelMediaTests
     }
 
     [Fact]
+    public void Leaving_a_form_asks_before_it_drops_more_than_one_entry()
+    {
+        using var shelf = new Shelf();
+        string heard = Ask(shelf, "label oxadiazon-granule\nMine\n2026-03-01\nquit\nno\ndone\nquit\n");
+        Assert.Contains("\"quit\" drops what was typed in 2 fields. Drop it?", heard, StringComparison.Ordinal);
+        Assert.Contains("name: Mine", shelf.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Ask_copies_a_label()
     {
         using var shelf = new Shelf();

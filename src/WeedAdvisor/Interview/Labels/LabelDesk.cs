@@ -115,6 +115,8 @@ public sealed class LabelDesk : IFormDesk
         LabelEdit[] values = [.. _draft.Values(_shelf.Today)];
         Outcome<LabelBook> book = LabelFile.Parse(
             LabelBookText.Appended("", _draft.Treatment, values), LabelShelf.BesideVisit, _shelf.Records);
+        if (book.IsGood && book.Value.Labels[0].Read > _shelf.Today)
+            return (null, [(LabelField.Read, $"{Answering.Date(book.Value.Labels[0].Read)} lies after the visit of {Answering.Date(_shelf.Today)}")]);
         return book.IsGood
             ? (book.Value.Labels[0], [])
             : (null,
