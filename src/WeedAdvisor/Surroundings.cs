@@ -36,6 +36,9 @@ public sealed record Surroundings
     /// <summary>Opens the screens on a knowledge folder and a label book and gives the exit code; null where there are none.</summary>
     public Func<Surroundings, string, string?, int>? OpenScreens { get; init; }
 
+    /// <summary>Today, by the local clock.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(Time.GetLocalNow().DateTime);
+
     /// <summary>A path made absolute.</summary>
     public string FullPath(string path) => Path.GetFullPath(path, WorkingFolder);
 }

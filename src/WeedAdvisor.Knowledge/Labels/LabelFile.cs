@@ -21,32 +21,36 @@ public static class LabelFile
     /// <summary>Reads the file.</summary>
     /// <param name="path">The file; at most 4 MB.</param>
     /// <param name="knowledge">The knowledge whose treatments the labels belong to.</param>
-    /// <returns>The book; or problems: bad YAML, an unknown word, other actives, two labels of one treatment.</returns>
-    public static Outcome<LabelBook> Read(string path, KnowledgeBase knowledge)
+    /// <param name="today">Today: no label was read later.</param>
+    /// <returns>
+    /// The book; or problems: bad YAML, an unknown word, other actives, two labels of one treatment, a day still to come.
+    /// </returns>
+    public static Outcome<LabelBook> Read(string path, KnowledgeBase knowledge, DateOnly today)
     {
         string name = path.Replace('\\', '/');
         byte[]? bytes = FileBytes.Read(path, name, SourceText.VisitFileLimit, out Problem? problem);
         string? text = bytes is null ? null : SourceText.Decode(name, bytes, out problem);
-        return text is null ? Outcome<LabelBook>.Bad([problem!]) : Build(text, name, knowledge);
+        return text is null ? Outcome<LabelBook>.Bad([problem!]) : Build(text, name, knowledge, today);
     }
 
     /// <summary>Reads a label book from text, under the same rules.</summary>
     /// <param name="text">The text.</param>
     /// <param name="name">What to call it in problems.</param>
     /// <param name="knowledge">The knowledge whose treatments the labels belong to.</param>
-    public static Outcome<LabelBook> Parse(string text, string name, KnowledgeBase knowledge)
+    /// <param name="today">Today: no label was read later.</param>
+    public static Outcome<LabelBook> Parse(string text, string name, KnowledgeBase knowledge, DateOnly today)
     {
         string? accepted = SourceText.Accept(name, text, SourceText.VisitFileLimit, out Problem? problem);
-        return accepted is null ? Outcome<LabelBook>.Bad([problem!]) : Build(accepted, name, knowledge);
+        return accepted is null ? Outcome<LabelBook>.Bad([problem!]) : Build(accepted, name, knowledge, today);
     }
 
-    private static Outcome<LabelBook> Build(string text, string name, KnowledgeBase knowledge)
+    private static Outcome<LabelBook> Build(string text, string name, KnowledgeBase knowledge, DateOnly today)
     {
         ParsedFile parsed = TreeBuilder.Build(name, text);
         var context = new ReadContext(name, LexiconOfKnowledge.Of(knowledge));
         ImmutableArray<ProductLabel> labels = parsed.Root is null
             ? []
-            : MappingReader.Each(parsed.Root, context, "a label", map => Label(map, knowledge));
+            : MappingReader.Each(parsed.Root, context, "a label", map => Label(map, knowledge, today));
         Problem[] problems = [.. parsed.Problems, .. context.Problems, .. Twice(labels)];
         return problems.Length > 0
             ? Outcome<LabelBook>.Bad(problems)
@@ -54,7 +58,7 @@ public static class LabelFile
                 new LabelBook(labels, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))));
     }
 
-    private static ProductLabel Label(MappingReader map, KnowledgeBase knowledge)
+    private static ProductLabel Label(MappingReader map, KnowledgeBase knowledge, DateOnly today)
     {
         var label = new ProductLabel
         {
@@ -77,6 +81,8 @@ public static class LabelFile
             Rates = map.Each("rates", "a rate", Rate),
             Where = map.Where,
         };
+        if (label.Read > today)
+            map.Context.Report(map.Optional("read")!, ScalarGrammar.Write(label.Read), $"a day not after today, {ScalarGrammar.Write(today)}");
         CheckActives(map, label, knowledge);
         map.Finish();
         return label;

@@ -2,7 +2,7 @@ namespace WeedAdvisor.Knowledge.Records;
 
 /// <summary>
 /// The ids of the questions that the program itself must know; all others are known to the rules only. Each stands here once.
-/// Where a knowledge folder has such a question, its kind must be the one given here.
+/// A knowledge folder without such a question never tells what it asks.
 /// </summary>
 public static class QuestionIds
 {

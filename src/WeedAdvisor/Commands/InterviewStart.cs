@@ -41,14 +41,20 @@ internal sealed record InterviewStart(
         RecoveryFile? recovery = folder is null
             ? null
             : new RecoveryFile(folder, knowledge, surroundings.FullPath, store.StampOf);
-        var today = DateOnly.FromDateTime(surroundings.Time.GetLocalNow().DateTime);
+        DateOnly today = surroundings.Today;
         KnowledgeBase over = LabelsOption.Over(knowledge, labels, path, surroundings);
         var session = new InterviewSession(
             over, new LiveAdviceSource(Advisor.Of(over)), document?.Visit ?? VisitEdits.Begin(today), recovery);
         if (document is not null)
             Open(session, store, document, surroundings.FullPath(path!), path!);
         var shelf = new LabelShelf(
-            session, knowledge, file => LabelsOption.PathOf(labels, file, surroundings), surroundings.FullPath, path, saver);
+            session,
+            knowledge,
+            file => LabelsOption.PathOf(labels, file, surroundings),
+            surroundings.FullPath,
+            today,
+            path,
+            saver);
         return new InterviewStart(session, store, shelf, recovery, copies, surroundings.WorkingFolder);
     }
 

@@ -45,7 +45,7 @@ internal static class LabelsOption
         string full = surroundings.FullPath(path);
         if (!File.Exists(full))
             throw new RefusalException(ExitCode.InputOutput, $"no label book '{path}'. Check the path.");
-        Outcome<LabelBook> book = LabelFile.Read(full, knowledge);
+        Outcome<LabelBook> book = LabelFile.Read(full, knowledge, surroundings.Today);
         if (book.IsGood)
             return LabelOverlay.Of(knowledge, book.Value);
         throw new RefusalException(

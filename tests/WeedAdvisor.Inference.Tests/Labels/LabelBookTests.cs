@@ -62,7 +62,7 @@ public sealed class LabelBookTests
     [InlineData("treatment: prodiamine-granule\n  read: 2026-03-01\n  organic-ok: true", "the key 'organic-ok'")]
     public void A_slip_is_one_clear_line(string fields, string expected)
     {
-        Outcome<LabelBook> book = LabelFile.Parse($"- id: own\n  name: Own\n  {fields}\n", "labels.yaml", s_knowledge);
+        Outcome<LabelBook> book = LabelFile.Parse($"- id: own\n  name: Own\n  {fields}\n", "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1));
         Assert.Contains(expected, string.Join('\n', book.Problems), StringComparison.Ordinal);
     }
 
@@ -70,7 +70,7 @@ public sealed class LabelBookTests
     public void Two_labels_of_one_treatment_are_refused()
     {
         const string one = "  name: Own\n  treatment: prodiamine-granule\n  read: 2026-03-01\n";
-        Outcome<LabelBook> book = LabelFile.Parse($"- id: a\n{one}- id: b\n{one}", "labels.yaml", s_knowledge);
+        Outcome<LabelBook> book = LabelFile.Parse($"- id: a\n{one}- id: b\n{one}", "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1));
         Assert.Contains("a second label of 'prodiamine-granule'", Assert.Single(book.Problems).ToString(), StringComparison.Ordinal);
     }
 
@@ -113,7 +113,7 @@ public sealed class LabelBookTests
     {
         string text = $"- id: own\n  name: Own granules\n  treatment: {treatment}\n  read: 2026-03-01\n"
             + string.Concat(fields.Select(field => $"  {field}\n"));
-        return LabelOverlay.Of(s_knowledge, LabelFile.Parse(text, "labels.yaml", s_knowledge).Value!);
+        return LabelOverlay.Of(s_knowledge, LabelFile.Parse(text, "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1)).Value!);
     }
 
     private static ProductLabel Mildest(Treatment treatment) => new()

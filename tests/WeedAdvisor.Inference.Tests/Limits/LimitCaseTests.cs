@@ -145,7 +145,7 @@ public sealed class LimitCaseTests
     {
         string text = $"- id: own\n  name: Own\n  treatment: {treatment}\n  read: 2026-03-01\n"
             + string.Concat(fields.Select(field => $"  {field}\n"));
-        return LabelOverlay.Of(s_knowledge, LabelFile.Parse(text, "labels.yaml", s_knowledge).Value!);
+        return LabelOverlay.Of(s_knowledge, LabelFile.Parse(text, "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1)).Value!);
     }
 
     private static ImmutableArray<LimitVerdict> Of(string treatment, params PastApplication[] past) =>

@@ -58,15 +58,37 @@ public sealed class LabelBookCommandTests : IDisposable
         Assert.Contains(":3:14: found 'oxadiazon-granul'", run.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_label_read_on_a_day_still_to_come_clears_nothing_and_is_told_with_its_place()
+    {
+        Write(_book, "- id: own\n  name: Own\n  treatment: oxadiazon-granule\n  read: 2026-04-15\n");
+        CommandRun run = Run(["advise", _visit]);
+        Assert.Equal(2, run.Code);
+        Assert.Contains(":4:9: found 2026-04-15; expected a day not after today, 2026-04-14", run.Error, StringComparison.Ordinal);
+    }
+
     public void Dispose() => _folder.Delete(recursive: true);
 
     private static CommandRun Run(string[] args) =>
-        CommandRun.With(s => s with { Environment = name => name == "WEEDADVISOR_KNOWLEDGE" ? s_rules : null }, args);
+        CommandRun.With(
+            s => s with
+            {
+                Environment = name => name == "WEEDADVISOR_KNOWLEDGE" ? s_rules : null,
+                Time = new FixedClock(new DateTimeOffset(2026, 4, 14, 9, 0, 0, TimeSpan.Zero)),
+            },
+            args);
 
     private static void Write(string path, string text)
     {
         using var stream = new FileStream(path, FileMode.Create);
         stream.Write(System.Text.Encoding.UTF8.GetBytes(text));
+    }
+
+    private sealed class FixedClock(DateTimeOffset now) : TimeProvider
+    {
+        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+        public override DateTimeOffset GetUtcNow() => now;
     }
 
     private static string Unwrapped(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));

@@ -38,7 +38,7 @@ public sealed class LabelDeskTests
     [InlineData("crops", "boxwod", "did you mean boxwood?")]
     [InlineData("sites", "yard", "expected an answer to 'place'")]
     [InlineData("read", "31 February", "expected a date")]
-    [InlineData("read", "2027-06-01", "lies after the visit")]
+    [InlineData("read", "2027-06-01", "expected a day not after today")]
     [InlineData("signal-word", "cautoin", "did you mean caution?")]
     [InlineData("rates", "some", "expected")]
     [InlineData("rates", "200 to 100 lb/acre", "expected")]

@@ -19,7 +19,8 @@ internal sealed class Shelf : IDisposable
             Session,
             ShippedTrade.Knowledge,
             _ => File.Exists(Book) ? LabelShelf.BesideVisit : null,
-            path => Path.GetFullPath(path, _folder));
+            path => Path.GetFullPath(path, _folder),
+            Session.Visit.Date);
         Trouble = Labels.Turn(null);
     }
 

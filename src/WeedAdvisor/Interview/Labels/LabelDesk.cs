@@ -12,6 +12,7 @@ public sealed class LabelDesk : IFormDesk
     private readonly Treatment _record;
     private LabelDraft _draft;
     private LabelDraft _kept;
+    private (ProductLabel? Label, ImmutableArray<(LabelField Field, string Text)> Problems) _read;
 
     /// <summary>Begins with what the book says of the treatment, or with nothing.</summary>
     /// <param name="shelf">The label book.</param>
@@ -22,6 +23,7 @@ public sealed class LabelDesk : IFormDesk
         _record = shelf.Records.Treatments[treatment];
         _kept = shelf.Of(treatment) is { } label ? LabelDraft.Of(label) : LabelDraft.Begin(treatment);
         _draft = _kept;
+        _read = Read();
     }
 
     /// <inheritdoc/>
@@ -38,13 +40,17 @@ public sealed class LabelDesk : IFormDesk
     public bool IsChanged => !_draft.Typed.SequenceEqual(_kept.Typed);
 
     /// <summary>What is wrong, in the order of the fields; empty when it can be kept. Blank needed fields count.</summary>
-    public ImmutableArray<(LabelField Field, string Text)> Problems => [.. Read().Problems];
+    public ImmutableArray<(LabelField Field, string Text)> Problems => _read.Problems;
 
     /// <inheritdoc/>
     public string TextOf(int field) => _draft[LabelField.All[field]];
 
     /// <inheritdoc/>
-    public void Type(int field, string text) => _draft = _draft.With(LabelField.All[field], text);
+    public void Type(int field, string text)
+    {
+        _draft = _draft.With(LabelField.All[field], text);
+        _read = Read();
+    }
 
     /// <inheritdoc/>
     public string Hint(int field) => LabelField.All[field].Hint;
@@ -87,17 +93,17 @@ public sealed class LabelDesk : IFormDesk
     }
 
     /// <summary>What the label says otherwise than the record, in one line; null when it cannot be kept as it is.</summary>
-    public string? Difference => Read().Label is { } label ? Says(label) : null;
+    public string? Difference => _read.Label is { } label ? Says(label) : null;
 
     /// <summary>A problem as a sentence.</summary>
     public static string Sentence(string problem) => problem.EndsWith('?') ? problem : problem + ".";
 
     private string Says(ProductLabel label) =>
-        LabelOverlay.Of(_shelf.Records, new LabelBook([label], "")).Treatments[label.Treatment].Label!.Line(_shelf.Today);
+        LabelOverlay.Of(_shelf.Records, new LabelBook([label], "")).Treatments[label.Treatment].Label!.Line(_shelf.Visit);
 
     private IEnumerable<AdviceLine> Told()
     {
-        (ProductLabel? label, (LabelField Field, string Text)[] problems) = Read();
+        (ProductLabel? label, ImmutableArray<(LabelField Field, string Text)> problems) = _read;
         foreach ((LabelField field, string text) in problems.Where(problem => _draft[problem.Field].Length > 0))
             yield return new AdviceLine(Sentence($"{field.Label}: {text}"), LineTone.Warning);
         string[] missing = [.. problems.Where(problem => _draft[problem.Field].Length == 0).Select(problem => problem.Field.Label)];
@@ -110,13 +116,11 @@ public sealed class LabelDesk : IFormDesk
     }
 
     // The draft as a book of one label, each field on a line of its own, so that a problem's line tells the field.
-    private (ProductLabel? Label, (LabelField Field, string Text)[] Problems) Read()
+    private (ProductLabel? Label, ImmutableArray<(LabelField Field, string Text)> Problems) Read()
     {
         LabelEdit[] values = [.. _draft.Values(_shelf.Today)];
         Outcome<LabelBook> book = LabelFile.Parse(
-            LabelBookText.Appended("", _draft.Treatment, values), LabelShelf.BesideVisit, _shelf.Records);
-        if (book.IsGood && book.Value.Labels[0].Read > _shelf.Today)
-            return (null, [(LabelField.Read, $"{Answering.Date(book.Value.Labels[0].Read)} lies after the visit of {Answering.Date(_shelf.Today)}")]);
+            LabelBookText.Appended("", _draft.Treatment, values), LabelShelf.BesideVisit, _shelf.Records, _shelf.Today);
         return book.IsGood
             ? (book.Value.Labels[0], [])
             : (null,

@@ -17,7 +17,6 @@ public sealed class LabelShelf
     private static readonly LabelBook s_empty = new([], "");
 
     private readonly InterviewSession _session;
-    private readonly KnowledgeBase _records;
     private readonly Func<string?, string?> _find;
     private readonly Func<string, string> _fullPath;
     private readonly FileSaver _saver;
@@ -28,6 +27,7 @@ public sealed class LabelShelf
     /// <param name="records">The knowledge without any label.</param>
     /// <param name="find">The book that belongs to a visit file, or to a new visit; null when there is none.</param>
     /// <param name="fullPath">Makes a path absolute.</param>
+    /// <param name="today">Today.</param>
     /// <param name="visit">The visit file; null for a new visit.</param>
     /// <param name="saver">Writes the book; null for one that remembers nothing of earlier starts.</param>
     public LabelShelf(
@@ -35,12 +35,14 @@ public sealed class LabelShelf
         KnowledgeBase records,
         Func<string?, string?> find,
         Func<string, string> fullPath,
+        DateOnly today,
         string? visit = null,
         FileSaver? saver = null)
     {
         _session = session;
         _saver = saver ?? new FileSaver(new BackupLedger());
-        _records = records;
+        Records = records;
+        Today = today;
         _find = find;
         _fullPath = fullPath;
         Book = Read(find(visit)).Book ?? s_empty;
@@ -50,7 +52,7 @@ public sealed class LabelShelf
     public LabelBook Book { get; private set; }
 
     /// <summary>The knowledge without any label.</summary>
-    public KnowledgeBase Records => _records;
+    public KnowledgeBase Records { get; }
 
     /// <summary>The file that is read, or that a first label will make: <c>labels.yaml</c> beside the visit.</summary>
     public string FilePath => _find(_session.FilePath)
@@ -59,8 +61,11 @@ public sealed class LabelShelf
     /// <summary>The name of a book that belongs to the visits of its folder.</summary>
     public const string BesideVisit = "labels.yaml";
 
-    /// <summary>The day of the interview.</summary>
-    public DateOnly Today => _session.Visit.Date;
+    /// <summary>Today: no label was read later.</summary>
+    public DateOnly Today { get; }
+
+    /// <summary>The day of the interview's visit.</summary>
+    public DateOnly Visit => _session.Visit.Date;
 
     /// <summary>Turns to the book that belongs to a visit file; the interview then goes by it.</summary>
     /// <param name="visit">The visit file; null for a new visit.</param>
@@ -91,12 +96,12 @@ public sealed class LabelShelf
     /// <summary>The treatments of the interview's area that wait for what only a label can tell, in the order of the advice.</summary>
     public IEnumerable<Treatment> Wanted() => _session.Advice.Waiting
         .Where(wait => wait.Needs.Any(need => need.Kind == Knowledge.Readings.NeedKind.Record))
-        .Select(wait => _records.Treatments.GetValueOrDefault(wait.Action))
+        .Select(wait => Records.Treatments.GetValueOrDefault(wait.Action))
         .OfType<Treatment>();
 
     /// <summary>The treatments that are clear in the interview's area, best first.</summary>
     public IEnumerable<Treatment> Advised() => _session.Advice.Clear
-        .Select(clear => _records.Treatments.GetValueOrDefault(clear.Action))
+        .Select(clear => Records.Treatments.GetValueOrDefault(clear.Action))
         .OfType<Treatment>();
 
     /// <summary>Writes a label into the book, and goes by it. Whatever else the file holds stays as it is.</summary>
@@ -108,7 +113,7 @@ public sealed class LabelShelf
         if (book is null)
             return trouble;
         string written = Written(text, book, draft);
-        Outcome<LabelBook> after = LabelFile.Parse(written, path, _records);
+        Outcome<LabelBook> after = LabelFile.Parse(written, path, Records, Today);
         if (!after.IsGood || after.Value.Labels.Length != book.Labels.Length + (book.Labels.Any(Same(draft)) ? 0 : 1))
             return $"'{path}' is laid out in a way that cannot be changed from here. Write the label into it by hand.";
         try
@@ -167,7 +172,7 @@ public sealed class LabelShelf
             return ("", null, $"'{path}' cannot be read: {e.Message.ReplaceLineEndings(" ")}");
         }
 
-        Outcome<LabelBook> read = LabelFile.Parse(text, path, _records);
+        Outcome<LabelBook> read = LabelFile.Parse(text, path, Records, Today);
         return (text, read.Value, read.IsGood ? null : string.Join("\n", read.Problems));
     }
 
@@ -176,7 +181,7 @@ public sealed class LabelShelf
         if (book.Hash == Book.Hash)
             return;
         Book = book;
-        KnowledgeBase knowledge = book.Labels.IsEmpty ? _records : LabelOverlay.Of(_records, book);
+        KnowledgeBase knowledge = book.Labels.IsEmpty ? Records : LabelOverlay.Of(Records, book);
         _session.GoBy(knowledge, new LiveAdviceSource(Advisor.Of(knowledge)));
     }
 }
