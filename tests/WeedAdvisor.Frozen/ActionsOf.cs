@@ -9,7 +9,9 @@ internal static class ActionsOf
     private const string Barred = "barred";
     private static readonly string[] s_lists = [Clear, "waiting", Barred, "notAdvised"];
 
-    /// <summary>The actions that are clear in an advice, with or without doubts, and were not in an earlier one.</summary>
+    /// <summary>
+    /// The actions that are clear in an advice, with or without doubts, and were not in an earlier one.
+    /// </summary>
     /// <param name="before">What was printed before.</param>
     /// <param name="now">What is printed now.</param>
     /// <returns>Area, action, where it stood before and the status it has now.</returns>

@@ -12,9 +12,10 @@ internal static class Comparison
     /// <param name="before">A folder of outputs.</param>
     /// <param name="after">The other.</param>
     /// <param name="list">The file that the names of all differing outputs go to.</param>
+    /// <param name="isPart">Whether what was made now is a part of what was made before, and meant to be.</param>
     /// <param name="page">Where to print.</param>
     /// <returns>0 when all are equal, else 1.</returns>
-    public static int Print(string before, string after, string list, TextWriter page)
+    public static int Print(string before, string after, string list, bool isPart, TextWriter page)
     {
         string[] old = Names(before), now = Names(after);
         Pair[] pairs = Pairs(before, after);
@@ -39,7 +40,7 @@ internal static class Comparison
         string[] differing = [.. pairs.Where(pair => !pair.IsSame).Select(pair => pair.Name)];
         File.WriteAllLines(list, differing);
         page.WriteLine($"The {differing.Length} that differ are named in {list}");
-        return differing.Length > 0 || old.Length != now.Length ? 1 : 0;
+        return differing.Length > 0 || now.Length > both || (old.Length > both && !isPart) ? 1 : 0;
     }
 
     /// <summary>Prints which actions are clear now that were not before.</summary>

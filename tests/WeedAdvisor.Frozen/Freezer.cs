@@ -1,43 +1,68 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Frozen;
 
-/// <summary>Asks every command that takes a visit, in every medium, of a folder of visits and writes down what it says.</summary>
+/// <summary>
+/// Asks every command that takes a visit, in every medium, of a folder of visits and writes down what it says.
+/// </summary>
 internal static class Freezer
 {
-    // Two at a time: each run is a pure function of its surroundings.
-    private static readonly ParallelOptions s_pace = new() { MaxDegreeOfParallelism = 2 };
+    private const int SaidEvery = 50;
+    private const string LabelBook = "labels.yaml";
+
+    // One on each core: each run is a pure function of its surroundings.
+    private static readonly ParallelOptions s_pace = new() { MaxDegreeOfParallelism = Environment.ProcessorCount };
 
     /// <summary>Writes one file for each visit and command into the folder.</summary>
     /// <param name="rules">The knowledge folder.</param>
     /// <param name="visits">
-    /// The visits. Where there are more than <see cref="FrozenCommands.Few"/>, only every tenth is asked everything.
+    /// The visits, those in folders of it too. Where there are more than <see cref="FrozenCommands.Few"/>, only every
+    /// tenth is asked everything; of thousands every twentieth.
     /// </param>
     /// <param name="output">Where to write.</param>
     /// <param name="only">The names of the outputs wanted; all when there are none.</param>
-    /// <param name="page">Where to say what was done.</param>
+    /// <param name="page">Where to say how far it is.</param>
     public static int Make(string rules, string visits, string output, string[] only, TextWriter page)
     {
-        string[] files = [.. Directory.GetFiles(visits, "*.yaml").Order(StringComparer.Ordinal)];
-        bool isMany = files.Length > FrozenCommands.Few;
-        Parallel.For(0, files.Length, s_pace, number =>
-        {
-            bool isAskedEverything = !isMany || number % 10 == 0;
-            string file = files[number], id = Path.GetFileNameWithoutExtension(file);
-            foreach ((string name, string[] args) in FrozenCommands.OnVisit)
-            {
-                if (only.Length > 0 ? only.Contains(name) : isAskedEverything || FrozenCommands.OfMany.Contains(name))
-                    Keep(Path.Combine(output, id), name, Said(rules, file, args));
-            }
+        string[] files =
+        [
+            .. Directory.GetFiles(visits, "*.yaml", SearchOption.AllDirectories)
+                .Where(file => Path.GetFileName(file) != LabelBook)
+                .Order(StringComparer.Ordinal),
+        ];
+        bool isThousands = files.Length >= FrozenCommands.Thousands;
+        string[] ofMost = isThousands ? FrozenCommands.OfThousands : FrozenCommands.OfMany;
+        int everything = isThousands ? 20 : files.Length > FrozenCommands.Few ? 10 : 1, done = 0;
+        var began = Stopwatch.StartNew();
 
-            if (only.Length > 0)
-                return;
-            foreach ((string name, string text) in Written(rules, file))
-                Keep(Path.Combine(output, id), name, text);
+        // One by one, not in two halves: what is dear lies unevenly.
+        var numbers = Partitioner.Create(Enumerable.Range(0, files.Length), EnumerablePartitionerOptions.NoBuffering);
+        Parallel.ForEach(numbers, s_pace, number =>
+        {
+            bool isAskedEverything = number % everything == 0;
+            bool isWanted(string name) => only.Length == 0
+                ? isAskedEverything || ofMost.Contains(name)
+                : only.Contains(name) && (isAskedEverything || !isThousands || ofMost.Contains(name));
+            string file = files[number];
+            string folder = Path.Combine(output, Path.ChangeExtension(Path.GetRelativePath(visits, file), null));
+            foreach ((string name, string[] args) in FrozenCommands.OnVisit.Where(one => isWanted(one.Name)))
+                Keep(folder, name, Said(rules, file, isThousands && name == "why.txt" ? Why(number) : args));
+
+            bool isWritten = only.Length == 0 && (isAskedEverything || !isThousands);
+            foreach ((string name, string text) in isWritten ? Written(rules, file) : [])
+                Keep(folder, name, text);
+            int now = Interlocked.Increment(ref done);
+            if (now % SaidEvery == 0 || now == files.Length)
+                page.WriteLine($"{now} of {files.Length} visits, {began.Elapsed.TotalSeconds:0} s");
         });
         page.WriteLine($"{files.Length} visits written to {output}");
         return 0;
     }
+
+    private static string[] Why(int number) =>
+        ["why", "{visit}", FrozenCommands.AskedInTurn[number % FrozenCommands.AskedInTurn.Length]];
 
     private static void Keep(string folder, string name, string text)
     {
@@ -47,8 +72,8 @@ internal static class Freezer
 
     private static string Said(string rules, string visit, string[] args)
     {
-        (int code, string said, string complained) = Run(
-            rules, "", Path.GetDirectoryName(visit)!, "/nowhere", [.. args.Select(arg => arg == "{visit}" ? visit : arg)]);
+        string[] asked = [.. args.Select(arg => arg == "{visit}" ? visit : arg)];
+        (int code, string said, string complained) = Run(rules, "", Path.GetDirectoryName(visit)!, "/nowhere", asked);
         return $"exit {code}\n{said}{(complained.Length > 0 ? "--\n" + complained : "")}";
     }
 

@@ -4,7 +4,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
-namespace WeedAdvisor.Frozen;
+namespace WeedAdvisor.Frozen.Drawn;
 
 /// <summary>Draws visits at random, in the first format of visit files, from the words of a knowledge folder.</summary>
 internal static class VisitsDrawn
@@ -30,7 +30,7 @@ internal static class VisitsDrawn
     {
         DateOnly date = s_first.AddDays(tape.Below(360));
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"visit: {id}\ndate: {Day(date)}\nareas:\n");
+        text.Append(CultureInfo.InvariantCulture, $"visit: {id}\ndate: {AnswersDrawn.Day(date)}\nareas:\n");
         int areas = 1 + tape.Below(3);
         for (int area = 1; area <= areas; area++)
         {
@@ -51,43 +51,26 @@ internal static class VisitsDrawn
         {
             // One question in five stays open; the place is always said.
             bool isSaid = question == knowledge.Questions[place] || tape.Below(10) < 8;
-            if (isSaid && Answer(knowledge, question, date, tape) is { } answer)
+            if (isSaid && AnswersDrawn.Answer(knowledge, question, date, tape) is { } answer)
                 text.Append(CultureInfo.InvariantCulture, $"      {question.Id}: {answer}\n");
         }
-    }
-
-    private static string? Answer(KnowledgeBase knowledge, Question question, DateOnly date, Tape tape)
-    {
-        string[] words = question.Kind switch
-        {
-            QuestionKind.Region => [.. knowledge.Regions.Keys],
-            QuestionKind.Crops => [.. knowledge.Crops.Keys],
-            _ => [.. question.Choices.Select(choice => choice.Id)],
-        };
-        return question.Kind switch
-        {
-            QuestionKind.Weeds or QuestionKind.Past => null,
-            QuestionKind.Number => question.Between is { } between
-                ? decimal.Round(between.Low + ((between.High - between.Low) * tape.Below(100) / 100), 1).ToString(CultureInfo.InvariantCulture)
-                : tape.Below(30).ToString(CultureInfo.InvariantCulture),
-            QuestionKind.Date => Day(question.PastOnly ? date.AddDays(-tape.Below(200)) : date.AddDays(tape.Below(200) - 60)),
-            QuestionKind.AnyOf or QuestionKind.Crops => $"[{string.Join(", ", tape.Some(words, 3))}]",
-            _ when words.Length == 0 => null,
-            _ => words[tape.Below(words.Length)],
-        };
     }
 
     private static IEnumerable<string>? Weeds(KnowledgeBase knowledge, Tape tape)
     {
         if (tape.Below(8) == 0)
             return null;
-        string[] stages = knowledge.Vocabulary.TryGetValue("stage", out WordList? list) ? [.. list.Words.Select(word => word.Key)] : [];
+        string[] stages = knowledge.Vocabulary.TryGetValue("stage", out WordList? list)
+            ? [.. list.Words.Select(word => word.Key)]
+            : [];
         return
         [
             .. tape.Some([.. knowledge.Weeds.Keys], 4).Select(weed =>
             {
                 string stage = tape.Below(5) == 0 ? "" : $", stage: {stages[tape.Below(stages.Length)]}";
-                string cover = tape.Below(3) == 0 ? "" : FormattableString.Invariant($", cover-percent: {tape.Below(40)}");
+                string cover = tape.Below(3) == 0
+                    ? ""
+                    : FormattableString.Invariant($", cover-percent: {tape.Below(40)}");
                 return $"{{ weed: {weed}{stage}{cover} }}";
             }),
         ];
@@ -103,7 +86,7 @@ internal static class VisitsDrawn
         [
             .. tape.Some(treatments, 4).Select(treatment =>
             {
-                string day = tape.Below(8) == 0 ? "" : $", date: {Day(date.AddDays(-tape.Below(500)))}";
+                string day = tape.Below(8) == 0 ? "" : $", date: {AnswersDrawn.Day(date.AddDays(-tape.Below(500)))}";
                 string result = tape.Below(6) == 0 ? "" : s_results[tape.Below(s_results.Length)];
                 string escaped = result == "escapes" ? $", escaped: [{string.Join(", ", tape.Some(weeds, 2))}]" : "";
                 return $"{{ treatment: {treatment}{day}{(result.Length > 0 ? ", result: " + result : "")}{escaped} }}";
@@ -120,6 +103,4 @@ internal static class VisitsDrawn
         foreach (string item in all)
             text.Append(CultureInfo.InvariantCulture, $"      - {item}\n");
     }
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,4 @@
-namespace WeedAdvisor.Frozen;
+namespace WeedAdvisor.Frozen.Drawn;
 
 /// <summary>
 /// Numbers drawn from a seed, the same on every machine and for ever: SplitMix64 (Steele, Lea, Flood, "Fast splittable
@@ -29,4 +29,10 @@ internal sealed class Tape(ulong seed)
             picked.Add(Below(words.Length));
         return [.. picked.Select(at => words[at])];
     }
+
+    /// <summary>One of the words.</summary>
+    public T Of<T>(IReadOnlyList<T> words) => words[Below(words.Count)];
+
+    /// <summary>Whether it comes to it, once in so many times.</summary>
+    public bool OnceIn(int times) => Below(times) == 0;
 }
