@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Commands;
@@ -15,22 +14,14 @@ internal static class LayoutOptions
     /// <summary>Columns of the page, for commands whose <c>--width</c> is a width in the field.</summary>
     public static Option<int> Columns() => Width("--columns");
 
-    private static Option<int> Width(string name)
-    {
-        var option = new Option<int>(name)
-        {
-            Description = $"Columns of the text, {Page.Narrowest} to {Page.Widest}.",
-            HelpName = "N",
-            DefaultValueFactory = _ => UsualWidth,
-        };
-        option.Validators.Add(result =>
-        {
-            // The token, not the value: asking for the value of what is no number throws.
-            if (result.Tokens is [var token] && !IsWidth(token.Value))
-                result.AddError($"{name} takes a number from {Page.Narrowest} to {Page.Widest}");
-        });
-        return option;
-    }
+    private static Option<int> Width(string name) => NumberOptions.Whole(
+        name,
+        "N",
+        "Columns of the text.",
+        Page.Narrowest,
+        Page.Widest,
+        UsualWidth,
+        FormattableString.Invariant($"a number from {Page.Narrowest} to {Page.Widest}"));
 
     /// <summary>Whether the text shows everything.</summary>
     public static Option<bool> Full() => new("--full")
@@ -72,10 +63,6 @@ internal static class LayoutOptions
         });
         return argument;
     }
-
-    private static bool IsWidth(string text) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int width)
-        && width is >= Page.Narrowest and <= Page.Widest;
 
     private static string? Complaint(string name, string given, IReadOnlyCollection<string> words) =>
         words.Contains(given)

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
@@ -23,8 +22,15 @@ internal static class MoneyCommand
             Description = "One way or action against today's, line by line.",
             HelpName = "WAY",
         };
-        Option<string?> pots = Number("--pots", "N", "Pots of each area; 10,000 when not given.");
-        Option<string?> wage = Number("--wage", "USD", "Cost of an hour, before the area's own answer.");
+        Option<int?> pots = NumberOptions.Whole(
+            "--pots", "N", "Pots of each area (10,000 when not given).", 1, (int)MoneyCase.MostPots);
+        Option<decimal?> wage = NumberOptions.Number(
+            "--wage",
+            "USD",
+            "Cost of an hour, before the area's own answer.",
+            0,
+            MoneyCase.HighestWage,
+            FormattableString.Invariant($"0 to {MoneyCase.HighestWage} US dollars an hour"));
         Option<string?> prices = PricesOption.Of();
         Option<string> format = LayoutOptions.OneOf("--format", "How it is written.", "text", "json", "html");
         Option<int> width = LayoutOptions.Width();
@@ -39,9 +45,7 @@ internal static class MoneyCommand
         };
         command.SetAction(parsed =>
         {
-            var terms = new MoneyTerms(
-                Read(parsed.GetValue(wage), "--wage", "0 to 10000 US dollars an hour", 0, MoneyCase.HighestWage),
-                (int?)Whole(Read(parsed.GetValue(pots), "--pots", "a whole number from 1 to 100000000", 1, MoneyCase.MostPots)));
+            var terms = new MoneyTerms(parsed.GetValue(wage), parsed.GetValue(pots));
             KnowledgeBase knowledge = LabelsOption.Over(
                 KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
             Visit visit = VisitArgument.Read(
@@ -108,21 +112,4 @@ internal static class MoneyCommand
             ? area with { Against = WayAgainst.Of(compared, way.Value) }
             : area with { Compared = null, Refusals = way.Refusals };
     }
-
-    private static Option<string?> Number(string name, string helpName, string description) =>
-        new(name) { Description = description, HelpName = helpName };
-
-    private static decimal? Read(string? text, string name, string expected, decimal low, decimal high)
-    {
-        if (text is null)
-            return null;
-        const NumberStyles style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
-        bool isNumber = decimal.TryParse(text, style, CultureInfo.InvariantCulture, out decimal value);
-        bool isWhole = !expected.Contains("whole", StringComparison.Ordinal) || value == decimal.Truncate(value);
-        return isNumber && isWhole && value >= low && value <= high
-            ? value
-            : throw new RefusalException(ExitCode.Usage, $"{name} takes {expected}, not '{text}'.");
-    }
-
-    private static decimal? Whole(decimal? value) => value is { } number ? decimal.Truncate(number) : null;
 }

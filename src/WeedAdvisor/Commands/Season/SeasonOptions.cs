@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
@@ -12,19 +13,41 @@ namespace WeedAdvisor.Commands.Season;
 internal sealed class SeasonOptions
 {
     private const string Any = "any";
+    private const int MostRunning = 12;
 
-    private readonly Option<string?> _from = Text("--from", "DATE", "First day of the plan; the day of the visit when not given.");
-    private readonly Option<string?> _applications = Text("--applications", "N", "The most applications: 4, or 2..4 for at least and at most.");
+    private readonly Option<DateOnly?> _from = NumberOptions.Day("--from", "First day of the plan; the day of the visit when not given.");
+    private readonly Option<Count?> _applications = NumberOptions.Given<Count>(
+        "--applications",
+        "N",
+        FormattableString.Invariant($"The most applications: 4, or 2..4 for at least and at most; 0 to {SeasonYear.Weeks}."),
+        CountIn,
+        FormattableString.Invariant($"a whole number from 0 to {SeasonYear.Weeks}, or two of them as in 2..4"));
+
     private readonly Option<string?> _closed = Text("--closed", "WEEKS", "Weeks in which nothing may go on: days, months, spans.");
-    private readonly Option<string?> _budget = Text("--budget", "USD", "The most the applications may cost for 1000 pots.");
-    private readonly Option<string?> _rotate = Text("--rotate", "N", "How many running may share a site of action; 1 when not given, 'any' for no rotation.");
-    private readonly Option<string?> _share = Text("--share", "PERCENT", "The greatest share of the year's applications for one site of action.");
+    private readonly Option<decimal?> _budget = NumberOptions.Number(
+        "--budget", "USD", "The most the applications may cost for 1000 pots.", 0, 1_000_000);
+
+    private readonly Option<Rotation> _rotate = new("--rotate")
+    {
+        Description = $"How many running may share a site of action, 1 to {MostRunning}, or '{Any}' for no rotation.",
+        HelpName = "N",
+        DefaultValueFactory = _ => new Rotation(1),
+        CustomParser = RotationIn,
+    };
+
+    private readonly Option<decimal?> _share = NumberOptions.Number(
+        "--share", "PERCENT", "The greatest share of the year's applications for one site of action.", 1, 100);
+
     private readonly Option<string[]> _without = Several("--without", "TREATMENT", "Treatments that must not go on.");
     private readonly Option<string[]> _with = Several("--with", "TREATMENT", "Treatments that must go on.");
-    private readonly Option<string?> _rounds = Text("--rounds", "WEEKS", "Weeks between weeding rounds; the visit's answer when not given.");
-    private readonly Option<string?> _wage = Text("--wage", "USD", "Cost of an hour; the visit's answer when not given.");
+    private readonly Option<int?> _rounds = NumberOptions.Whole(
+        "--rounds", "WEEKS", "Weeks between weeding rounds (the visit's answer when not given).", 1, 52);
+
+    private readonly Option<decimal?> _wage = NumberOptions.Number(
+        "--wage", "USD", "Cost of an hour (the visit's answer when not given).", 0, 10_000);
+
     private readonly Option<string?> _prices = PricesOption.Of();
-    private readonly Option<string?> _uncover = Text("--uncover", "DATE", "The day film comes off; the average last frost when not given.");
+    private readonly Option<DateOnly?> _uncover = NumberOptions.Day("--uncover", "The day film comes off; the average last frost when not given.");
 
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Command command)
@@ -37,23 +60,23 @@ internal sealed class SeasonOptions
     /// <exception cref="RefusalException">An option can't be read.</exception>
     public SeasonRequest Read(ParseResult parsed, Visit visit, KnowledgeBase knowledge, Surroundings surroundings)
     {
-        DateOnly? from = Day(parsed, _from);
-        (int? atLeast, int? atMost) = Count(parsed);
+        DateOnly? from = parsed.GetValue(_from);
+        Count count = parsed.GetValue(_applications) ?? default;
         return new SeasonRequest
         {
             From = from,
-            AtLeast = atLeast,
-            AtMost = atMost,
+            AtLeast = count.AtLeast,
+            AtMost = count.AtMost,
             Closed = Weeks(parsed, new SeasonYear(from ?? visit.Date)),
-            BudgetUsd = Number(parsed, _budget, 0, 1_000_000, isWhole: false),
-            RunOfSite = parsed.GetValue(_rotate) == Any ? null : (int?)Number(parsed, _rotate, 1, 12, isWhole: true) ?? 1,
-            ShareOfSite = Number(parsed, _share, 1, 100, isWhole: false) / 100,
+            BudgetUsd = parsed.GetValue(_budget),
+            RunOfSite = parsed.GetValue(_rotate).MostRunning,
+            ShareOfSite = parsed.GetValue(_share) / 100,
             Dropped = [.. parsed.GetValue(_without) ?? []],
             MustUse = [.. parsed.GetValue(_with) ?? []],
-            RoundsWeeks = (int?)Number(parsed, _rounds, 1, 52, isWhole: true),
-            WageUsdPerHour = Number(parsed, _wage, 0, 10_000, isWhole: false),
+            RoundsWeeks = parsed.GetValue(_rounds),
+            WageUsdPerHour = parsed.GetValue(_wage),
             Prices = PricesOption.Read(parsed.GetValue(_prices), knowledge, surroundings),
-            Uncovering = Day(parsed, _uncover),
+            Uncovering = parsed.GetValue(_uncover),
         };
     }
 
@@ -67,24 +90,27 @@ internal sealed class SeasonOptions
         AllowMultipleArgumentsPerToken = true,
     };
 
-    private (int? AtLeast, int? AtMost) Count(ParseResult parsed)
+    private static Count? CountIn(string text)
     {
-        if (parsed.GetValue(_applications) is not { } text)
-            return (null, null);
-        string[] ends = text.Split("..");
-        int?[] counts = [.. ends.Select(end => Whole(end))];
+        int?[] counts = [.. text.Split("..").Select(end => (int?)NumberOptions.NumberIn(end.Trim(), 0, SeasonYear.Weeks, isWhole: true))];
         return counts switch
         {
-            [{ } most] => (null, most),
-            [{ } least, { } most] when least <= most => (least > 0 ? least : null, most),
-            _ => throw Refused(_applications, "a whole number from 0 to 52, or two of them as in 2..4", text),
+            [{ } most] => new Count(null, most),
+            [{ } least, { } most] when least <= most => new Count(least > 0 ? least : null, most),
+            _ => null,
         };
     }
 
-    private static int? Whole(string text) =>
-        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count <= SeasonYear.Weeks
-            ? count
-            : null;
+    private static Rotation RotationIn(ArgumentResult result)
+    {
+        string text = result.Tokens[0].Value;
+        if (text == Any)
+            return new Rotation(null);
+        if (NumberOptions.NumberIn(text, 1, MostRunning, isWhole: true) is { } number)
+            return new Rotation((int)number);
+        result.AddError($"--rotate takes a whole number from 1 to {MostRunning}, not '{text}'");
+        return default;
+    }
 
     private ImmutableSortedSet<int> Weeks(ParseResult parsed, SeasonYear year)
     {
@@ -94,26 +120,12 @@ internal sealed class SeasonOptions
         return weeks ?? throw new RefusalException(ExitCode.Usage, $"{_closed.Name} {problem}.");
     }
 
-    private static DateOnly? Day(ParseResult parsed, Option<string?> option)
-    {
-        if (parsed.GetValue(option) is not { } text)
-            return null;
-        return DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
-            ? day
-            : throw Refused(option, "a date such as 2026-04-14", text);
-    }
+    // How many applications, at least and at most.
+    private readonly record struct Count(int? AtLeast, int? AtMost);
 
-    private static decimal? Number(ParseResult parsed, Option<string?> option, decimal low, decimal high, bool isWhole)
+    // How many running may share a site of action; null for any number.
+    private readonly record struct Rotation(int? MostRunning)
     {
-        if (parsed.GetValue(option) is not { } text)
-            return null;
-        const NumberStyles style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
-        bool isGood = decimal.TryParse(text, style, CultureInfo.InvariantCulture, out decimal value)
-            && value >= low && value <= high && (!isWhole || value == decimal.Truncate(value));
-        string kind = isWhole ? "a whole number" : "a number";
-        return isGood ? value : throw Refused(option, FormattableString.Invariant($"{kind} from {low} to {high}"), text);
+        public override string ToString() => MostRunning?.ToString(CultureInfo.InvariantCulture) ?? Any;
     }
-
-    private static RefusalException Refused(Option option, string expected, string text) =>
-        new(ExitCode.Usage, $"{option.Name} takes {expected}, not '{text}'.");
 }

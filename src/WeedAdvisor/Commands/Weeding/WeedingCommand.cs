@@ -16,15 +16,23 @@ internal static class WeedingCommand
     {
         Argument<string> file = VisitArgument.File();
         Option<string?> area = VisitArgument.Area();
-        Option<string?> pots = Text("--pots", "Pots in each area; 1000 when not given.", "N");
-        Option<string?> intervals = Text("--intervals", "Weeks between rounds to compare; 1,2,3,4,6,8 when not given.", "WEEKS");
-        Option<string?> wage = Text("--wage", "Cost of an hour; else the visit's answer, else the price list.", "USD");
-        Option<string?> missed = Text("--miss", "Weeds that a round passes over, of a hundred.", "PERCENT");
-        Option<string?> control = Text("--control", "Seedlings that your treatments stop, of a hundred.", "PERCENT");
-        Option<string?> weeks = Text("--weeks", "Weeks looked at; 52 when not given.", "N");
-        Option<string?> weeds = Text("--weeds", "Count with these weeds, not with those of the visit.", "IDS");
+        Option<int> pots = NumberOptions.Whole("--pots", "N", "Pots in each area.", 1, MostPots, usual: 1000);
+        Option<int[]> intervals = NumberOptions.Several(
+            "--intervals",
+            "WEEKS",
+            $"Weeks between rounds to compare ({string.Join(',', IntervalComparison.UsualIntervals)} when not given).",
+            1,
+            WeedingPlan.LongestInterval);
+        Option<decimal?> wage = NumberOptions.Number(
+            "--wage", "USD", "Cost of an hour (else the visit's answer, else the price list).", 0, 10_000);
+        Option<decimal?> missed = NumberOptions.Number("--miss", "PERCENT", "Weeds that a round passes over, of a hundred.", 0, 100);
+        Option<decimal?> control = NumberOptions.Number(
+            "--control", "PERCENT", "Seedlings that your treatments stop, of a hundred.", 0, 100);
+        Option<int> weeks = NumberOptions.Whole(
+            "--weeks", "N", "Weeks looked at.", 1, WeedingPlan.MostWeeks, usual: WeedTraits.WeeksInYear);
+        var weeds = new Option<string?>("--weeds") { Description = "Count with these weeds, not with those of the visit.", HelpName = "IDS" };
         var uncertain = new Option<bool>("--uncertain") { Description = "Show how far the figures may be off." };
-        Option<string?> seed = Text("--seed", "Seed of the draws for --uncertain; 1 when not given.", "N");
+        Option<int> seed = NumberOptions.Whole("--seed", "N", "Seed of the draws for --uncertain.", 0, int.MaxValue, usual: 1);
         Option<string> format = LayoutOptions.OneOf("--format", "How the figures are written.", "text", "json");
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
@@ -41,21 +49,18 @@ internal static class WeedingCommand
         {
             KnowledgeBase knowledge = LabelsOption.Over(
                 KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
-            int[] compared = GivenNumbers.List("--intervals", parsed.GetValue(intervals), 1, WeedingPlan.LongestInterval)
-                ?? [.. IntervalComparison.UsualIntervals];
+            int[] compared = parsed.GetValue(intervals) is { Length: > 0 } given ? given : [.. IntervalComparison.UsualIntervals];
             var wishes = new WeedingWishes
             {
-                WageUsdPerHour = GivenNumbers.Number("--wage", parsed.GetValue(wage), 0, 10_000),
-                Missed = GivenNumbers.Number("--miss", parsed.GetValue(missed), 0, 100) / 100,
-                Control = GivenNumbers.Number("--control", parsed.GetValue(control), 0, 100) / 100 ?? 0,
-                Weeks = GivenNumbers.Whole("--weeks", parsed.GetValue(weeks), 1, WeedingPlan.MostWeeks) ?? WeedTraits.WeeksInYear,
+                WageUsdPerHour = (double?)parsed.GetValue(wage),
+                Missed = (double?)parsed.GetValue(missed) / 100,
+                Control = (double?)parsed.GetValue(control) / 100 ?? 0,
+                Weeks = parsed.GetValue(weeks),
                 Weeds = WeedsOf(parsed.GetValue(weeds), knowledge),
             };
-            int count = GivenNumbers.Whole("--pots", parsed.GetValue(pots), 1, MostPots) ?? 1000;
-            int from = GivenNumbers.Whole("--seed", parsed.GetValue(seed), 0, int.MaxValue) ?? 1;
             Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
-            WeedingReport report = Worked(
-                WeedingReport.Of(visit, knowledge, wishes, compared, count, parsed.GetValue(uncertain) ? (ulong)from : null));
+            ulong? from = parsed.GetValue(uncertain) ? (ulong)parsed.GetValue(seed) : null;
+            WeedingReport report = Worked(WeedingReport.Of(visit, knowledge, wishes, compared, parsed.GetValue(pots), from));
             surroundings.Out.Write(parsed.GetValue(format) == "json"
                 ? WeedingJson.Of(report, knowledge)
                 : WeedingText.Of(report, parsed.GetValue(width)));
@@ -93,10 +98,4 @@ internal static class WeedingCommand
 
         return [.. ids];
     }
-
-    private static Option<string?> Text(string name, string description, string help) => new(name)
-    {
-        Description = description,
-        HelpName = help,
-    };
 }
