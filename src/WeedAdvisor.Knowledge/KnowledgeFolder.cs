@@ -20,14 +20,14 @@ public static class KnowledgeFolder
         var parsed = new PlacedFile[files.Files.Length];
         Work.ForEach(parsed.Length, i => parsed[i] = new PlacedFile(files.Files[i].Role, Parse(files.Files[i])));
         FileContent[] contents = Read(parsed);
-        var assembly = new Assembly(contents.SelectMany(content => content.Records));
-        KnowledgeBase knowledge = assembly.Build(files.Hash());
+        var whole = new WholeFolder(contents.SelectMany(content => content.Records));
+        KnowledgeBase knowledge = whole.Build(files.Hash());
         Problem[] problems =
         [
             .. files.Problems,
             .. parsed.SelectMany(file => file.Parsed.Problems),
             .. contents.SelectMany(content => content.Problems),
-            .. assembly.Problems,
+            .. whole.Problems,
         ];
         return problems.Length == 0 ? Outcome<KnowledgeBase>.Good(knowledge) : Outcome<KnowledgeBase>.Bad(problems);
     }

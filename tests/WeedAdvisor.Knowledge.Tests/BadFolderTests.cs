@@ -27,6 +27,19 @@ public sealed class BadFolderTests
         Assert.Equal("questions.yaml", Assert.Single(outcome.Problems).Where.File);
     }
 
+    [Fact]
+    public void A_question_that_the_program_reads_has_to_be_of_the_kind_that_it_reads()
+    {
+        var fixture = new FixtureKnowledge();
+        string questions = fixture.Text("questions.yaml")
+            + "- { id: heated, group: crop, ask: How warm?, why: So., kind: number, unit: cm, between: [0, 9], source: [common-practice] }\n";
+
+        Assert.Contains(
+            "found the question 'heated' of kind number; expected kind one-of: the program itself reads this question",
+            Assert.Single(fixture.With("questions.yaml", questions).Load().Problems).ToString(),
+            StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("weed/liverwort.yaml", "weeds")]
     [InlineData("weeds/annual/spurge.yaml", "weeds")]

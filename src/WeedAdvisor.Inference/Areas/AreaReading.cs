@@ -68,6 +68,9 @@ public sealed record AreaReading
     /// <summary>Weeks between two rounds as answered; 0 says that nobody weeds.</summary>
     public required decimal? RoundsAnswered { get; init; }
 
+    /// <summary>Whole weeks between two rounds where nobody says it; null when the knowledge has no usual interval.</summary>
+    public required int? UsualRoundsWeeks { get; init; }
+
     /// <summary>Cost of an hour as answered, US dollars.</summary>
     public required decimal? WageAnswered { get; init; }
 
@@ -95,14 +98,14 @@ public sealed record AreaReading
         : null;
 
     /// <summary>
-    /// Whole weeks between two rounds: as set, else as answered, else the usual ones. That nobody weeds now is no interval to
-    /// reckon with, so then the usual one counts too.
+    /// Whole weeks between two rounds: as set, else as answered, else the usual ones; null when the knowledge has none. That
+    /// nobody weeds now is no interval to reckon with, so then the usual one counts too.
     /// </summary>
     /// <param name="set">Weeks set for this reckoning; null for none.</param>
-    /// <param name="usual">Weeks taken for usual.</param>
-    public Told<int> Rounds(int? set, int usual) => set is { } weeks ? new Told<int>(weeks, Origin.Set)
+    public Told<int>? Rounds(int? set) => set is { } weeks ? new Told<int>(weeks, Origin.Set)
         : RoundsWeeks is { } told ? new Told<int>(told, Origin.Answer)
-        : new Told<int>(usual, Origin.Assumed);
+        : UsualRoundsWeeks is { } usual ? new Told<int>(usual, Origin.Assumed)
+        : null;
 
     /// <summary>What an hour of labour costs: as set, else as answered, else as the price list has it; null when none does.</summary>
     /// <param name="set">US dollars set for this reckoning; null for none.</param>
@@ -138,6 +141,7 @@ public sealed record AreaReading
             IsTight = site.Word(QuestionIds.Spacing) == PotTight,
             Equipment = site.Words(QuestionIds.Equipment) ?? WordSet.Empty,
             RoundsAnswered = site.Number(QuestionIds.Rounds),
+            UsualRoundsWeeks = knowledge.UsualOf(UsualIds.Rounds) is { } usual ? (int)decimal.Ceiling(usual) : null,
             WageAnswered = site.Number(QuestionIds.Wage),
             PottedOn = site.Day(QuestionIds.PottedOn),
             CoveringOn = site.Day(QuestionIds.CoveringDate),

@@ -45,7 +45,7 @@ public static class Closures
             if (use.Date is not { } day)
             {
                 yield return new Closure(
-                    use, name, roof is null, Truth.NotKnown, [Need.Question("past"), .. roof?.Needs ?? []], null, false);
+                    use, name, roof is null, Truth.NotKnown, [Need.Question(QuestionIds.Past), .. roof?.Needs ?? []], null, false);
                 continue;
             }
 
@@ -62,7 +62,7 @@ public static class Closures
             else if (most > 0)
             {
                 yield return new Closure(
-                    use, name, roof is null, Truth.NotKnown, [Need.Question("past"), .. roof?.Needs ?? []], most, false);
+                    use, name, roof is null, Truth.NotKnown, [Need.Question(QuestionIds.Past), .. roof?.Needs ?? []], most, false);
             }
         }
     }
@@ -85,7 +85,7 @@ public static class Closures
             $"Something was put on {where} lately",
             roof is null,
             Truth.NotKnown,
-            [Need.Question("past"), .. roof?.Needs ?? []],
+            [Need.Question(QuestionIds.Past), .. roof?.Needs ?? []],
             null,
             false);
     }

@@ -38,7 +38,7 @@ internal static class AreaFacts
         KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
     {
         if (area.Weeds is not { } seen)
-            return Unknown(FactKind.Weed, site, "weeds", all => new WeedFact(StandIn, "a weed (not listed yet)", all));
+            return Unknown(FactKind.Weed, site, QuestionIds.Weeds, all => new WeedFact(StandIn, "a weed (not listed yet)", all));
         return seen.Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, site, knowledge));
     }
 
@@ -61,7 +61,7 @@ internal static class AreaFacts
         KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
     {
         if (area.Past is not { } past)
-            return Unknown(FactKind.Past, site, "past", all => new PastFact(StandIn, "an earlier application (not listed yet)", all));
+            return Unknown(FactKind.Past, site, QuestionIds.Past, all => new PastFact(StandIn, "an earlier application (not listed yet)", all));
         return PastFacts.Of(past, date, knowledge);
     }
 

@@ -48,6 +48,7 @@ internal static class CatalogueFacts
         readings["drift-hazard"] = Reading.Of(treatment.DriftHazard);
         readings["restricted-use"] = Reading.Of(treatment.RestrictedUse);
         readings["wants"] = Reading.Of(treatment.Wants);
+        readings["water-in"] = Reading.Of(WateringIn.WordsOf(treatment) ?? "as its label says");
         readings["status"] = Reading.Of(treatment.Status);
         readings["groups"] = Reading.Of(PastProduct.SitesOf(treatment));
         readings["sole-site"] = SoleSite(treatment);

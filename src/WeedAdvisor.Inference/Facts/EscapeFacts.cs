@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Facts;
@@ -9,7 +10,7 @@ namespace WeedAdvisor.Inference.Facts;
 /// <summary>The facts of what came through an earlier application without an explanation.</summary>
 internal static class EscapeFacts
 {
-    private static readonly Need s_past = Need.Question("past");
+    private static readonly Need s_past = Need.Question(QuestionIds.Past);
 
     /// <summary>One fact for each weed and site of action, and one for each site that may have let some weed through.</summary>
     public static IEnumerable<EscapeFact> Of(ImmutableArray<PastApplication>? past, KnowledgeBase knowledge) =>

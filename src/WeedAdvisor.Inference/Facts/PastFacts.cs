@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Facts;
@@ -89,5 +90,5 @@ internal static class PastFacts
 
     private static Reading Flag(bool? flag) => flag is { } known ? Reading.Of(known) : NotTold(s_flags);
 
-    private static Reading NotTold(WordSet? domain = null) => Reading.NotKnown(Need.Question("past"), domain);
+    private static Reading NotTold(WordSet? domain = null) => Reading.NotKnown(Need.Question(QuestionIds.Past), domain);
 }

@@ -24,7 +24,7 @@ internal static class SiteReadings
         readings["enclosed"] = Enclosed(knowledge, readings);
         readings["country"] = Country(knowledge, readings);
         readings["untold-use"] = UntoldUse.Of(knowledge, looked, readings);
-        readings["weeds-seen"] = area.Weeds is { } seen ? Reading.Of(seen.Length) : Reading.NotKnown(Need.Question("weeds"));
+        readings["weeds-seen"] = area.Weeds is { } seen ? Reading.Of(seen.Length) : Reading.NotKnown(Need.Question(QuestionIds.Weeds));
         readings["total-cover-percent"] = TotalCover(area);
         return readings;
     }
@@ -129,5 +129,5 @@ internal static class SiteReadings
     private static Reading TotalCover(VisitArea area) =>
         area.Weeds is { } seen && seen.All(weed => weed.CoverPercent is not null)
             ? Reading.Of(seen.Sum(weed => weed.CoverPercent!.Value))
-            : Reading.NotKnown(Need.Question("weeds"));
+            : Reading.NotKnown(Need.Question(QuestionIds.Weeds));
 }

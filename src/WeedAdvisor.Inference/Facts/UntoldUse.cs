@@ -1,6 +1,7 @@
 using WeedAdvisor.Inference.Entry;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Facts;
@@ -11,7 +12,7 @@ namespace WeedAdvisor.Inference.Facts;
 /// </summary>
 internal static class UntoldUse
 {
-    private const string Past = "past";
+    private const string Past = QuestionIds.Past;
     private static readonly WordSet s_flags = WordSet.Of(["true", "false"]);
 
     /// <summary>The reading: false, or not known with the questions that settle it.</summary>

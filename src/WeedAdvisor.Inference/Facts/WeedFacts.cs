@@ -32,7 +32,7 @@ internal static class WeedFacts
             ["places"] = Reading.Of(weed.Places),
         });
 
-    private static Reading NotSeenClosely() => Reading.NotKnown(Need.Question("weeds"));
+    private static Reading NotSeenClosely() => Reading.NotKnown(Need.Question(QuestionIds.Weeds));
 
     // A heated house has its own calendar; outdoors the region decides.
     private static Reading EmergingNow(Weed weed, DateOnly date, Dictionary<string, Reading> site, KnowledgeBase knowledge)

@@ -39,7 +39,7 @@ internal static class IntervalLimit
         if (figure is null && shared.All(table.IsFree))
             return null;
         bool isSure = use.Date is not null && shared.Any(active => use.Holds(active) == Truth.Yes);
-        DateOnly? over = use.Date is { } used ? YearWindow.After(used, figure?.Days ?? LimitCheck.DaysOfUnknownInterval) : null;
+        DateOnly? over = use.Date is { } used ? YearWindow.After(used, figure?.Days ?? table.DaysOfUnknownInterval) : null;
         if (over <= day || figure is { Days: 0 })
             return null;
         string name = shared.FirstOrDefault(active => use.Holds(active) == Truth.Yes) ?? shared[0];
@@ -51,7 +51,7 @@ internal static class IntervalLimit
                 name,
                 LimitNeeds.Of(!isSure, treatment, Field),
                 $"How many days must lie between two uses of {name} is not known here"
-                    + $" ({LimitWords.Number(LimitCheck.DaysOfUnknownInterval)} are usual); {last}")
+                    + $" ({LimitWords.Number(table.DaysOfUnknownInterval)} are usual); {last}")
             : isSure ? new LimitVerdict(LimitKind.Interval, name, Truth.Yes, [], over, $"{Between(known)}; {last}")
             : Open(name, LimitNeeds.Of(past: true, null), $"{Between(known)}; {last}");
     }

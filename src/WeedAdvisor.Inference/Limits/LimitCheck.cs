@@ -14,12 +14,6 @@ public static class LimitCheck
 {
     private const string Untold = "What was used here before is not told, and counts against the limits of its actives";
 
-    /// <summary>
-    /// Days for which an interval that nobody knows still holds a second use back, because only the label can tell: usual
-    /// repeats are 8 to 10 weeks apart (altland-2019 of rules/sources.yaml, and common practice).
-    /// </summary>
-    public const int DaysOfUnknownInterval = 56;
-
     /// <summary>Every limit that keeps one more use out, or may do so.</summary>
     /// <param name="treatment">The treatment.</param>
     /// <param name="day">The day of the use. An earlier use on that day counts as before it.</param>
@@ -31,7 +25,7 @@ public static class LimitCheck
         if (past is not null)
             return [.. All(treatment, day, past, knowledge).Where(verdict => verdict.Holds != Truth.No)];
         return LimitTable.Of(knowledge).IsLimited(treatment)
-            ? [new LimitVerdict(LimitKind.Uses, null, Truth.NotKnown, [Need.Question("past")], null, Untold)]
+            ? [new LimitVerdict(LimitKind.Uses, null, Truth.NotKnown, [Need.Question(QuestionIds.Past)], null, Untold)]
             : [];
     }
 

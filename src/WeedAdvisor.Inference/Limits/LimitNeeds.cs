@@ -15,7 +15,7 @@ internal static class LimitNeeds
     /// <param name="field">The field that the label would tell.</param>
     public static ImmutableArray<Need> Of(bool past, Treatment? treatment, string field = YearField) =>
     [
-        .. past ? [Need.Question("past")] : (Need[])[],
+        .. past ? [Need.Question(QuestionIds.Past)] : (Need[])[],
         .. treatment is null ? (Need[])[] : [Need.Record(treatment.Id, field)],
     ];
 }

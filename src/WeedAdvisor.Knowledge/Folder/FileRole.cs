@@ -39,8 +39,8 @@ internal enum FileRole
     /// <summary>Resistance of weeds that is on record.</summary>
     Resistance,
 
-    /// <summary>What the season plan assumes.</summary>
-    Season,
+    /// <summary>What is taken for usual where nobody says it.</summary>
+    Usual,
 
     /// <summary>Parameters of the hand-weeding model.</summary>
     Weeding,

@@ -19,10 +19,10 @@ internal static class FileRoles
     private const string CoverageFile = "coverage.yaml";
     private const string LimitsFile = "limits.yaml";
     private const string ResistanceFile = "resistance.yaml";
-    private const string SeasonFile = "season.yaml";
+    private const string UsualFile = "usual.yaml";
     private const string WeedingFile = "weeding.yaml";
 
-    private static readonly ImmutableArray<string> s_optional = [CoverageFile, LimitsFile, ResistanceFile, SeasonFile, WeedingFile];
+    private static readonly ImmutableArray<string> s_optional = [CoverageFile, LimitsFile, ResistanceFile, UsualFile, WeedingFile];
 
     /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
     public static FileRole? Of(string path)
@@ -64,7 +64,7 @@ internal static class FileRoles
         CoverageFile => FileRole.Coverage,
         LimitsFile => FileRole.Limits,
         ResistanceFile => FileRole.Resistance,
-        SeasonFile => FileRole.Season,
+        UsualFile => FileRole.Usual,
         WeedingFile => FileRole.Weeding,
         _ => null,
     };

@@ -131,6 +131,7 @@ public static class AttributeSchema
         new("status", AttributeShape.Word, "list:status"),
         new("signal-word", AttributeShape.Word, "list:signal-word"),
         new("wants", AttributeShape.WordSet, "words:warmth|light"),
+        new("water-in", AttributeShape.Word),
         new("controls-well", AttributeShape.WordSet, "weeds"),
         new("controls-partly", AttributeShape.WordSet, "weeds"),
         new("misses", AttributeShape.WordSet, "weeds"),

@@ -56,8 +56,8 @@ internal static class SmallReaders
         Memory = map.FinishWithMemory(),
     };
 
-    /// <summary>A number that the season plan assumes.</summary>
-    public static SeasonNumber SeasonNumber(MappingReader map) => new()
+    /// <summary>A number that is taken for usual where nobody says it.</summary>
+    public static UsualNumber UsualNumber(MappingReader map) => new()
     {
         Id = map.Id(),
         Name = map.Text("name"),

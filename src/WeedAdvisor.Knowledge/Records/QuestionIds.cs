@@ -71,4 +71,10 @@ public static class QuestionIds
 
     /// <summary>Whether anything was put on lately, yes or no.</summary>
     public const string PutOnLately = "put-on-lately";
+
+    /// <summary>The weeds that stand there.</summary>
+    public const string Weeds = "weeds";
+
+    /// <summary>Earlier uses.</summary>
+    public const string Past = "past";
 }

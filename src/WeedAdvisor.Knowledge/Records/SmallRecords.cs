@@ -107,8 +107,8 @@ public sealed record KnownResistance : Record
     public string? Note { get; init; }
 }
 
-/// <summary>A number that the season plan assumes. Its id carries the unit.</summary>
-public sealed record SeasonNumber : Record
+/// <summary>A number that is taken for usual where nobody says it. Its id carries the unit.</summary>
+public sealed record UsualNumber : Record
 {
     /// <summary>What it is, for the grower.</summary>
     public required string Name { get; init; }

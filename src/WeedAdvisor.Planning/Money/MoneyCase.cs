@@ -3,6 +3,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Weeding;
 
@@ -10,10 +11,10 @@ namespace WeedAdvisor.Planning.Money;
 
 /// <summary>What the grower sets for the money sums.</summary>
 /// <param name="WageUsd">Cost of an hour, US dollars; null for the area's answer or the price <c>labour-rate</c>.</param>
-/// <param name="Pots">How many pots the area holds; null for <see cref="MoneyCase.UsualPots"/>.</param>
+/// <param name="Pots">How many pots the area holds; null for the usual ones.</param>
 public sealed record MoneyTerms(decimal? WageUsd, int? Pots)
 {
-    /// <summary>Whole weeks between rounds today, 1 to 52; null for the area's answer or <see cref="MoneyCase.UsualInterval"/>.</summary>
+    /// <summary>Whole weeks between rounds today, 1 to 52; null for the area's answer or the usual ones.</summary>
     public int? IntervalWeeks { get; init; }
 
     /// <summary>Share of the weeds that a round passes over, 0 to 1; null for the usual one.</summary>
@@ -29,17 +30,11 @@ public sealed record MoneyTerms(decimal? WageUsd, int? Pots)
 /// <summary>An area with everything that the ways through its year are reckoned from.</summary>
 public sealed record MoneyCase
 {
-    /// <summary>Pots when nobody said how many.</summary>
-    public const int UsualPots = 10_000;
-
     /// <summary>The most pots.</summary>
     public const int MostPots = 100_000_000;
 
     /// <summary>The highest wage, US dollars an hour.</summary>
     public const decimal HighestWage = 10_000;
-
-    /// <summary>Weeks between rounds when nobody said how many.</summary>
-    public const int UsualInterval = 4;
 
     private const int DaysInYear = 365;
 
@@ -57,6 +52,9 @@ public sealed record MoneyCase
 
     /// <summary>The parameters of the weeding model.</summary>
     public required WeedingNumbers Numbers { get; init; }
+
+    /// <summary>What is taken where nobody says it.</summary>
+    public required UsualNumbers Usual { get; init; }
 
     /// <summary>Cost of an hour, US dollars.</summary>
     public required decimal WageUsd { get; init; }
@@ -135,6 +133,9 @@ public sealed record MoneyCase
             return Refused($"{area.Name}: no pots stand here, so there is no weeding of pots to compare ways by.");
         if (area.Weeds is not { Length: > 0 } seen)
             return Refused($"{area.Name}: no weed is named, so there is no weeding to reckon. Add the weeds seen or expected.");
+        (UsualNumbers? usual, ImmutableArray<string> missing) = UsualNumbers.Of(knowledge);
+        if (usual is null)
+            return Refused(UsualNumbers.Lacking(missing));
         WeedingOutcome<WeedingNumbers> numbers = WeedingNumbers.Of(knowledge);
         if (!numbers.IsGood)
             return WeedingOutcome<MoneyCase>.Bad(numbers.Refusals);
@@ -155,7 +156,7 @@ public sealed record MoneyCase
         ImmutableArray<string> leftOut = [.. traits.SelectMany(weed => weed.Traits.Refusals)];
         if (counted.IsEmpty)
             return WeedingOutcome<MoneyCase>.Bad([$"{area.Name}: none of its weeds can be reckoned with.", .. leftOut]);
-        Told<int> interval = reading.Rounds(terms.IntervalWeeks, UsualInterval);
+        Told<int> interval = reading.Rounds(terms.IntervalWeeks)!;
         return WeedingOutcome<MoneyCase>.Good(new MoneyCase
         {
             Advice = advice,
@@ -163,8 +164,9 @@ public sealed record MoneyCase
             Knowledge = knowledge,
             Prices = prices,
             Numbers = used,
+            Usual = usual,
             WageUsd = wage.Value,
-            Pots = terms.Pots ?? UsualPots,
+            Pots = terms.Pots ?? usual.Whole(UsualIds.Pots),
             IsPotsGiven = terms.Pots is not null,
             IntervalWeeks = interval.Value,
             IsIntervalGiven = interval.From != Origin.Assumed,

@@ -12,12 +12,6 @@ internal static class WayCosting
     private const string Boom = "boom-sprayer";
     private const decimal Pots = 1000;
 
-    // The records' figures for what is broadcast hold for pots of 16 cm that stand 30 cm apart, as lilyturf did where 86 %
-    // of the granules were lost (porter-parish-1993). Pots that touch take the ground of their own width.
-    private const decimal PotWidthCm = 16;
-    private const decimal SpacedCm = 30;
-    private const decimal TightShare = PotWidthCm * PotWidthCm / (SpacedCm * SpacedCm);
-
     /// <summary>The way with its cost; refused with the price that is missing.</summary>
     public static WeedingOutcome<Way> Of(MoneyCase money, WayPlan plan, Variation variation)
     {
@@ -119,7 +113,7 @@ internal static class WayCosting
             hours = boom.Value;
         }
 
-        decimal ground = money.IsTight && IsBroadcast(action) ? TightShare : 1;
+        decimal ground = money.IsTight && IsBroadcast(action) ? TightShare(money.Usual) : 1;
         decimal wage = variation.WageUsd ?? money.WageUsd;
         decimal each = variation.At(action.Id, materials.Usd, moved => moved.Materials) * ground;
         string tight = ground == 1 ? "" : Text($", x {ground:0.##} because the pots touch");
@@ -173,4 +167,12 @@ internal static class WayCosting
     private static decimal Rounded(double value) => Math.Round((decimal)value, 6);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    // The records' figures for what is broadcast hold for pots that are spaced, as lilyturf was where 86 % of the granules were
+    // lost (porter-parish-1993). Pots that touch take the ground of their own width.
+    private static decimal TightShare(UsualNumbers usual)
+    {
+        decimal width = usual[UsualIds.PotWidth], apart = usual[UsualIds.SpacedPots];
+        return width * width / (apart * apart);
+    }
 }

@@ -98,7 +98,7 @@ internal static class WayPlans
     {
         DateOnly earliest = money.Advice.Barred.FirstOrDefault(barred => barred.Action == treatment.Id)?.Until?.Day ?? money.Day;
         int first = (int)Math.Ceiling((earliest.DayNumber - money.Day.DayNumber) / (double)DaysInWeek);
-        return Programme.Of(treatment, first, ComesUp(money), treatment.ResidualWeeks!.Value.Middle).Weeks;
+        return Programme.Of(treatment, first, ComesUp(money), treatment.ResidualWeeks!.Value.Middle, money.Usual).Weeks;
     }
 
     private static ImmutableArray<bool> ComesUp(MoneyCase money)

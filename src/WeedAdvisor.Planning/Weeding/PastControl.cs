@@ -12,7 +12,6 @@ namespace WeedAdvisor.Planning.Weeding;
 internal static class PastControl
 {
     private const int DaysInWeek = 7;
-    private const double UsualLeftAtEnd = 0.5;
 
     /// <summary>Treatments that still act on the day of the visit, each with the weeks since it went on; oldest first.</summary>
     public static ImmutableArray<(Treatment Treatment, int WeeksAgo)> Acting(VisitArea area, DateOnly visit, KnowledgeBase knowledge) =>
@@ -39,9 +38,8 @@ internal static class PastControl
     {
         if (acting.IsEmpty || weeks < 1)
             return [];
-        double left = knowledge.Season.GetValueOrDefault("control-left-percent-at-end-of-residual") is { } number
-            ? (double)number.Value / 100
-            : UsualLeftAtEnd;
+        // A knowledge folder that doesn't say how control ends is taken to lose it all at the end.
+        double left = (double)(knowledge.UsualOf(UsualIds.ControlLeft) ?? 0) / 100;
         double[] control = new double[weeks];
         foreach ((Treatment treatment, int weeksAgo) in acting)
         {

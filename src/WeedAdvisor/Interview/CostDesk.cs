@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Money;
@@ -125,9 +126,9 @@ public sealed class CostDesk
 
     /// <summary>What counts when nothing is typed, and where it comes from.</summary>
     private (decimal? Value, string From) Usual(CostField field) =>
-        field == CostField.Pots ? (MoneyCase.UsualPots, "assumed")
+        field == CostField.Pots ? (_session.Knowledge.UsualOf(UsualIds.Pots), "assumed")
         : field == CostField.Wage ? Said(Reading.Wage(null, _prices.Find))
-        : field == CostField.Interval ? Said(Reading.Rounds(null, MoneyCase.UsualInterval))
+        : field == CostField.Interval ? Said(Reading.Rounds(null))
         : field == CostField.Missed ? WeedingNumbers.Of(_session.Knowledge).Value is { } numbers
             ? ((decimal)(numbers.Missed * 100), "usual") : (null, "not known")
         : (null, "as recorded");
@@ -136,7 +137,7 @@ public sealed class CostDesk
 
     private static (decimal? Value, string From) Said(Told<decimal>? told) => told is null ? (null, "not known") : (told.Value, Words(told.From));
 
-    private static (decimal? Value, string From) Said(Told<int> told) => (told.Value, Words(told.From));
+    private static (decimal? Value, string From) Said(Told<int>? told) => told is null ? (null, "not known") : (told.Value, Words(told.From));
 
     private static string Words(Origin from) => from switch
     {

@@ -13,7 +13,7 @@ public static class QuestionList
 {
     /// <summary>Ids of the questions that every area is asked: without them no advice has a footing.</summary>
     public static ImmutableArray<string> Always { get; } = [
-        QuestionIds.PutOnLately, QuestionIds.Place, QuestionIds.Cover, QuestionIds.Stock, "weeds", QuestionIds.Region,
+        QuestionIds.PutOnLately, QuestionIds.Place, QuestionIds.Cover, QuestionIds.Stock, QuestionIds.Weeds, QuestionIds.Region,
     ];
 
     /// <summary>

@@ -22,8 +22,8 @@ public class MoneyCaseTests
     public void What_nobody_said_is_assumed_and_marked()
     {
         MoneyCase money = Yards.Case(s_yard.Without("weeding-interval")).Value!;
-        Assert.Equal((MoneyCase.UsualInterval, false), (money.IntervalWeeks, money.IsIntervalGiven));
-        Assert.Equal((MoneyCase.UsualPots, false), (money.Pots, money.IsPotsGiven));
+        Assert.Equal((4, false), (money.IntervalWeeks, money.IsIntervalGiven));
+        Assert.Equal((10_000, false), (money.Pots, money.IsPotsGiven));
     }
 
     [Theory]

@@ -8,6 +8,7 @@ namespace WeedAdvisor.Planning.Tests.Money;
 public class ProgrammeTests
 {
     private static readonly ImmutableArray<bool> s_always = [.. Enumerable.Repeat(true, 52)];
+    private static readonly UsualNumbers s_usual = UsualNumbers.Of(Yards.Knowledge).Numbers!;
     private static readonly Treatment s_granule = Yards.Knowledge.Treatments["isoxaben-trifluralin-granule"];
 
     private static readonly Gen<ImmutableArray<bool>> s_seasons = Gen.Bool.Array[52].Select(up => up.ToImmutableArray());
@@ -15,17 +16,17 @@ public class ProgrammeTests
     [Fact]
     public void It_goes_on_again_when_its_control_runs_out() => Assert.Equal(
         [0, 10, 20],
-        Programme.Of(s_granule with { UsesPerYear = 3 }, 0, [.. s_always.Take(30)], residualWeeks: 10).Weeks.AsEnumerable());
+        Programme.Of(s_granule with { UsesPerYear = 3 }, 0, [.. s_always.Take(30)], residualWeeks: 10, s_usual).Weeks.AsEnumerable());
 
     [Fact]
     public void It_waits_until_the_record_lets_it_go_on_again() => Assert.Equal(
         [2, 14, 26],
-        Programme.Of(s_granule with { UsesPerYear = 9, RepeatAfterDays = 84 }, 2, [.. s_always.Take(38)], residualWeeks: 4).Weeks.AsEnumerable());
+        Programme.Of(s_granule with { UsesPerYear = 9, RepeatAfterDays = 84 }, 2, [.. s_always.Take(38)], residualWeeks: 4, s_usual).Weeks.AsEnumerable());
 
     [Fact]
     public void It_ends_with_the_uses_of_the_year()
     {
-        var programme = Programme.Of(s_granule with { UsesPerYear = 2 }, 0, s_always, residualWeeks: 8);
+        var programme = Programme.Of(s_granule with { UsesPerYear = 2 }, 0, s_always, residualWeeks: 8, s_usual);
         Assert.Equal([0, 9], programme.Weeks.AsEnumerable());
         Assert.True(programme.IsCapped);
     }
@@ -34,7 +35,7 @@ public class ProgrammeTests
     public void Whatever_comes_up_the_limits_hold() =>
         Gen.Select(s_seasons, Gen.Int[0, 51], Gen.Int[1, 30], Gen.Int[1, 6], Gen.Int[0, 120]).Sample((up, first, residual, uses, wait) =>
         {
-            var programme = Programme.Of(s_granule with { UsesPerYear = uses, RepeatAfterDays = wait }, first, up, residual);
+            var programme = Programme.Of(s_granule with { UsesPerYear = uses, RepeatAfterDays = wait }, first, up, residual, s_usual);
             Assert.True(programme.Weeks.Length <= uses);
             Assert.All(programme.Weeks, week => Assert.True(week >= first && up[week]));
             Assert.All(programme.Weeks.Zip(programme.Weeks.Skip(1)), pair =>
@@ -44,10 +45,10 @@ public class ProgrammeTests
     // 1.68 kg a hectare over 1.125 lb/acre (1.26 kg/ha), the middle of 0.75 to 1.5: once.
     [Fact]
     public void A_yearly_amount_limits_the_uses() =>
-        Assert.Equal(1, Programme.MostUses(Yards.Knowledge.Treatments["prodiamine-granule"]));
+        Assert.Equal(1, Programme.MostUses(Yards.Knowledge.Treatments["prodiamine-granule"], s_usual));
 
     [Fact]
     public void Without_a_limit_it_goes_on_four_times_at_most() => Assert.Equal(
-        Programme.UsesWhenNotKnown,
-        Programme.MostUses(s_granule with { UsesPerYear = null, YearlyLimitKgAiHa = null }));
+        (int)s_usual[UsualIds.UnknownUses],
+        Programme.MostUses(s_granule with { UsesPerYear = null, YearlyLimitKgAiHa = null }, s_usual));
 }

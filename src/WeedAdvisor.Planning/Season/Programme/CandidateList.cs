@@ -30,14 +30,14 @@ internal sealed class CandidateList(
     // Limits are printed in kilograms to two places, turned from pounds.
     private const decimal RoundingKgPerHa = 0.005m;
 
-    private SeasonNumbers Numbers => basis.Numbers;
+    private UsualNumbers Numbers => basis.Numbers;
 
     /// <summary>The candidate of a treatment; null when it has no cost or helps against no weed of the plan.</summary>
     public SeasonCandidate? Of(Treatment treatment)
     {
         if (CostUsd(treatment) is not { } cost || treatment.ResidualWeeks is not { } residual)
             return null;
-        double left = (double)Numbers[SeasonNumbers.ControlLeft] / 100;
+        double left = (double)Numbers[UsualIds.ControlLeft] / 100;
         ImmutableArray<double> full = [.. weeds.Select(weed => FullControl(treatment, weed.Weed))];
         if (full.All(control => control == 0))
             return null;
@@ -64,7 +64,7 @@ internal sealed class CandidateList(
             .. weeds.Select(weed => ControlOverTime.Of(
                 FullControl(treatment, weed.Weed),
                 treatment.ResidualWeeks ?? new Span(0, 0),
-                (double)Numbers[SeasonNumbers.ControlLeft] / 100)),
+                (double)Numbers[UsualIds.ControlLeft] / 100)),
         ],
         Doses(treatment),
         Sites(treatment))
@@ -85,7 +85,7 @@ internal sealed class CandidateList(
     // The longest interval of the product and its actives holds between it and every other product that shares one.
     private int WeeksBetween(Treatment treatment) => LimitCheck.IntervalDays(treatment, knowledge) is { } days
         ? (int)decimal.Ceiling(days / DaysInWeek)
-        : Numbers.Whole(SeasonNumbers.UnknownInterval);
+        : Numbers.Whole(UsualIds.UnknownInterval);
 
     // Product and labour, and the plants that even tolerant crops lose.
     private decimal? CostUsd(Treatment treatment)
@@ -93,7 +93,7 @@ internal sealed class CandidateList(
         if (treatment.Cost is not { } cost || basis.Prices.MaterialsOf(treatment) is not { } materials)
             return null;
         decimal plant = basis.Prices.Find(FinishedPot)?.Value ?? 0;
-        decimal hurt = treatment.ReachesCrop ? Pots * Numbers[SeasonNumbers.PlantsHurt] / 10_000 * plant : 0;
+        decimal hurt = treatment.ReachesCrop ? Pots * Numbers[UsualIds.PlantsHurt] / 10_000 * plant : 0;
         return materials.Usd.Middle + (cost.LabourHours.Middle * basis.Labour.WageUsdPerHour) + hurt;
     }
 

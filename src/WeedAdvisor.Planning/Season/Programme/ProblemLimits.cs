@@ -17,7 +17,7 @@ internal static class ProblemLimits
         SeasonRequest request,
         SeasonYear year,
         ImmutableArray<Treatment> treatments,
-        SeasonNumbers numbers,
+        UsualNumbers numbers,
         KnowledgeBase knowledge) => new()
         {
             Yearly =
@@ -29,7 +29,7 @@ internal static class ProblemLimits
             ],
             MaxRunOfSite = request.RunOfSite,
             MaxShareOfSite = request.ShareOfSite,
-            MinWeeksBetweenAny = Math.Max(1, numbers.Whole(SeasonNumbers.BetweenAny)),
+            MinWeeksBetweenAny = Math.Max(1, numbers.Whole(UsualIds.BetweenAny)),
         };
 
     /// <summary>

@@ -14,7 +14,7 @@ internal static class SeasonAssumptions
 
     private static IEnumerable<string> Sentences(SeasonCase season, KnowledgeBase knowledge)
     {
-        SeasonNumbers numbers = season.Numbers;
+        UsualNumbers numbers = season.Numbers;
         foreach (Treatment treatment in season.Treatments)
         {
             if (treatment.Label is { } label)
@@ -23,10 +23,10 @@ internal static class SeasonAssumptions
 
         yield return "Every day was put to the rules as the area will then stand; what the visit left open stays open and clears nothing.";
         yield return Text(
-            $"Growth after {numbers[SeasonNumbers.StatedHolds]:0} weeks is taken from the frost dates of {season.Region.Name}: look at the plants before you go out.");
+            $"Growth after {numbers[UsualIds.StatedHolds]:0} weeks is taken from the frost dates of {season.Region.Name}: look at the plants before you go out.");
         yield return "The control of a week is that of the best product still acting; two are not added up. A weed that nobody rated is not credited.";
         yield return Text(
-            $"Control is full for the shortest published time and down to {numbers[SeasonNumbers.ControlLeft]:0} % of that at the longest.");
+            $"Control is full for the shortest published time and down to {numbers[UsualIds.ControlLeft]:0} % of that at the longest.");
         yield return "Each use was put to the rules again with the uses before it as done: on whichever of their days, watered in, nothing come through.";
         foreach (IGrouping<string, SeasonGap> gaps in season.Problem.Gaps.GroupBy(gap => knowledge.Treatments[gap.After].Name))
         {
@@ -44,7 +44,7 @@ internal static class SeasonAssumptions
         if (unknown.Length > 0)
         {
             yield return Text(
-                $"No interval is known for {string.Join("; ", unknown)}: {numbers[SeasonNumbers.UnknownInterval]:0} weeks were taken.");
+                $"No interval is known for {string.Join("; ", unknown)}: {numbers[UsualIds.UnknownInterval]:0} weeks were taken.");
         }
 
         string[] unlimited =

@@ -11,7 +11,7 @@ namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>What a plan cannot do without, read from the visit, the request and the knowledge.</summary>
 internal sealed record SeasonBasis(
-    Region Region, WeedSite Site, PotMulch? Mulch, SeasonLabour Labour, PriceBook Prices, SeasonNumbers Numbers)
+    Region Region, WeedSite Site, PotMulch? Mulch, SeasonLabour Labour, PriceBook Prices, UsualNumbers Numbers)
 {
     private const decimal DearestHour = 10_000;
 
@@ -25,8 +25,8 @@ internal sealed record SeasonBasis(
         WeedingOutcome<WeedingNumbers> weeding = WeedingNumbers.Of(knowledge);
         if (!weeding.IsGood)
             return (null, weeding.Refusals);
-        SeasonNumbers numbers = SeasonNumbers.Of(knowledge).Numbers!;
-        int rounds = area.Rounds(request.RoundsWeeks, numbers.Whole(SeasonNumbers.Rounds)).Value;
+        UsualNumbers numbers = UsualNumbers.Of(knowledge).Numbers!;
+        int rounds = area.Rounds(request.RoundsWeeks)!.Value;
         var labour = new SeasonLabour(Wage(knowledge, area, request)!.Value, rounds, weeding.Value);
         var site = new WeedSite(area.EmergenceZone!, area.Moisture, area.Surroundings);
         return (new SeasonBasis(area.Region!, site, PotMulch.Of(area), labour, PricesOf(knowledge, request), numbers), []);
@@ -35,8 +35,8 @@ internal sealed record SeasonBasis(
     private static IEnumerable<string> Wrongs(KnowledgeBase knowledge, AreaReading reading, SeasonRequest request)
     {
         VisitArea area = reading.Area;
-        if (SeasonNumbers.Of(knowledge).Missing is { IsEmpty: false } missing)
-            yield return $"The knowledge lacks what the season plan assumes: {string.Join(", ", missing)} in season.yaml.";
+        if (UsualNumbers.Of(knowledge).Missing is { IsEmpty: false } missing)
+            yield return UsualNumbers.Lacking(missing);
         if (!reading.HasPots)
             yield return $"{area.Name}: No pots stand here. The plan follows weeds in pots, so there is none for this area.";
         if (reading.Region is null)

@@ -46,7 +46,7 @@ public sealed record SeasonCase
     public required SeasonLabour Labour { get; init; }
 
     /// <summary>What the plan assumes.</summary>
-    public required SeasonNumbers Numbers { get; init; }
+    public required UsualNumbers Numbers { get; init; }
 
     /// <summary>The problem to search; it is tightened where a plan showed that the rules ask for more than it said.</summary>
     public required SeasonProblem Problem { get; init; }

@@ -83,9 +83,9 @@ public sealed record WeedPressure(
 
     private static string ShareOf(WeedOrigin origin) => origin switch
     {
-        WeedOrigin.Seeding => SeasonNumbers.Seeding,
-        WeedOrigin.BlownIn => SeasonNumbers.BlownIn,
-        _ => SeasonNumbers.Seen,
+        WeedOrigin.Seeding => UsualIds.Seeding,
+        WeedOrigin.BlownIn => UsualIds.BlownIn,
+        _ => UsualIds.Seen,
     };
 
     private static IEnumerable<(Weed Weed, WeedOrigin Origin)> Named(AreaReading reading, KnowledgeBase knowledge)

@@ -11,8 +11,7 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <summary>Everything that is to be done through the year around the applications, by day.</summary>
 internal sealed class WorkList
 {
-    private const int CleanUpDays = 3, RoundDays = 6;
-    private const int LookFromDays = 14, LookToDays = 28;
+    private const int RoundDays = 6;
     private const int MostPractices = 6;
 
     private readonly SeasonCase _season;
@@ -45,6 +44,8 @@ internal sealed class WorkList
         ];
     }
 
+    private int Usual(string id) => _season.Numbers.Whole(id);
+
     private static int Order(PlannedWorkKind kind) => kind switch
     {
         PlannedWorkKind.Practice => 0,
@@ -62,7 +63,7 @@ internal sealed class WorkList
         {
             Treatment treatment = _knowledge.Treatments[use.Treatment];
             (DateOnly first, DateOnly last) = use.Days;
-            if (_hands.LastRun(Later(_season.Year.From, first.AddDays(-CleanUpDays)), first) is { } before)
+            if (_hands.LastRun(Later(_season.Year.From, first.AddDays(-Usual(UsualIds.CleanUp))), first) is { } before)
             {
                 yield return new(before.First, before.Last, PlannedWorkKind.CleanUp, null,
                     "Pull everything that is up and take it away: what goes on next stops seed, not plants.");
@@ -70,29 +71,18 @@ internal sealed class WorkList
 
             yield return new(first, last, PlannedWorkKind.Apply, treatment.Id,
                 $"{treatment.Name}: only if the label names this use and these crops and nothing has changed; run the advice again first.");
-            if (treatment.WaterInMm is { } water)
-                yield return new(first, last.AddDays((int)(treatment.WaterInWithinDays ?? 0)), PlannedWorkKind.WaterIn, treatment.Id, Watering(treatment, water));
-            if (_hands.FirstRun(first.AddDays(LookFromDays), first.AddDays(LookToDays)) is { } look)
+            if (WateringIn.WordsOf(treatment) is { } watering)
+            {
+                yield return new(
+                    first, last.AddDays((int)(treatment.WaterInWithinDays ?? 0)), PlannedWorkKind.WaterIn, treatment.Id, $"Water in {watering}.");
+            }
+
+            if (_hands.FirstRun(first.AddDays(Usual(UsualIds.LookFrom)), first.AddDays(Usual(UsualIds.LookTo))) is { } look)
             {
                 yield return new(look.First, look.Last, PlannedWorkKind.LookAgain, treatment.Id,
                     "Look at what came through, write it down and pull it before it seeds.");
             }
         }
-    }
-
-    private static string Watering(Treatment treatment, Span water)
-    {
-        string range = water.Low == water.High
-            ? FormattableString.Invariant($"{water.Low:0.#}")
-            : FormattableString.Invariant($"{water.Low:0.#} to {water.High:0.#}");
-        string within = treatment.WaterInWithinDays switch
-        {
-            null => "",
-            0 => " straight after",
-            1 => " within a day",
-            { } days => FormattableString.Invariant($" within {days:0} days"),
-        };
-        return $"Water in with {range} mm{within}.";
     }
 
     // What is cleaned up before a use is the round of that week.

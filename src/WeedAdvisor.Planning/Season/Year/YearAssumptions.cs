@@ -1,3 +1,5 @@
+using WeedAdvisor.Knowledge.Records;
+
 namespace WeedAdvisor.Planning.Season.Year;
 
 /// <summary>How an area is taken to change through the year, where the visit cannot say it.</summary>
@@ -19,12 +21,12 @@ public sealed record YearAssumptions
     public required int EstablishedWeeksAfterPotting { get; init; }
 
     /// <summary>The values of the knowledge.</summary>
-    public static YearAssumptions Of(SeasonNumbers numbers) => new()
+    public static YearAssumptions Of(UsualNumbers numbers) => new()
     {
-        StatedHoldsWeeks = numbers.Whole(SeasonNumbers.StatedHolds),
-        FlushStartsWeeksBeforeLastFrost = numbers.Whole(SeasonNumbers.FlushStarts),
-        FlushEndsWeeksAfterLastFrost = numbers.Whole(SeasonNumbers.FlushEnds),
-        RestStartsWeeksAfterFirstFrost = numbers.Whole(SeasonNumbers.RestStarts),
-        EstablishedWeeksAfterPotting = numbers.Whole(SeasonNumbers.Established),
+        StatedHoldsWeeks = numbers.Whole(UsualIds.StatedHolds),
+        FlushStartsWeeksBeforeLastFrost = numbers.Whole(UsualIds.FlushStarts),
+        FlushEndsWeeksAfterLastFrost = numbers.Whole(UsualIds.FlushEnds),
+        RestStartsWeeksAfterFirstFrost = numbers.Whole(UsualIds.RestStarts),
+        EstablishedWeeksAfterPotting = numbers.Whole(UsualIds.Established),
     };
 }

@@ -6,7 +6,6 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Season;
 using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Planning.Tests.Season.Programme;
 
@@ -14,7 +13,7 @@ namespace WeedAdvisor.Planning.Tests.Season.Year;
 
 public sealed class WeeklyAdviceTests
 {
-    private static readonly YearAssumptions s_assumed = YearAssumptions.Of(SeasonNumbers.Of(Years.Knowledge).Numbers!);
+    private static readonly YearAssumptions s_assumed = YearAssumptions.Of(UsualNumbers.Of(Years.Knowledge).Numbers!);
 
     [Fact]
     public void On_every_day_of_a_stretch_every_action_stands_as_on_its_first() =>

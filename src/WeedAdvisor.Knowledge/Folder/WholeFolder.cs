@@ -11,13 +11,13 @@ namespace WeedAdvisor.Knowledge.Folder;
 /// <summary>
 /// Puts the records of all files together and checks what only shows in the whole: ids, circles, missing lists.
 /// </summary>
-internal sealed class Assembly
+internal sealed class WholeFolder
 {
     private readonly ImmutableArray<object> _records;
     private readonly List<Problem> _problems = [];
 
-    /// <summary>An assembly of the records, which come in ordinal order of file.</summary>
-    public Assembly(IEnumerable<object> records) => _records = [.. records];
+    /// <summary>All records, in ordinal order of file.</summary>
+    public WholeFolder(IEnumerable<object> records) => _records = [.. records];
 
     /// <summary>The problems found; complete once <see cref="Build"/> has run.</summary>
     public IReadOnlyList<Problem> Problems => _problems;
@@ -29,6 +29,7 @@ internal sealed class Assembly
         ReportRepeats(All<PlacedList>().Select(placed => new Declaration(placed.List.Id, placed.Where)));
         _problems.AddRange(RequiredLists.MissingFrom(lists));
         ReportRepeats(All<Question>());
+        _problems.AddRange(QuestionKinds.Wrong(All<Question>()));
         CatalogueAction[] actions = [.. All<CatalogueAction>()];
         ReportRepeats(actions);
         _problems.AddRange(WeedingParameterReader.MissingFrom(All<WeedingParameter>()));
@@ -54,7 +55,7 @@ internal sealed class Assembly
             NotShown = All<NotShown>(),
             ActiveLimits = Catalogue<ActiveLimit>(),
             Resistance = Catalogue<KnownResistance>(),
-            Season = Catalogue<SeasonNumber>(),
+            Usual = Catalogue<UsualNumber>(),
             Weeding = Catalogue<WeedingParameter>(),
         };
     }

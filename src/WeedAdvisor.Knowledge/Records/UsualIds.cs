@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+
+namespace WeedAdvisor.Knowledge.Records;
+
+/// <summary>The ids of <c>usual.yaml</c>, each with its unit in it. Each stands here once.</summary>
+public static class UsualIds
+{
+    /// <summary>Weeks for which the visit's word on growth and shipping holds.</summary>
+    public const string StatedHolds = "stated-holds-weeks";
+
+    /// <summary>When buds break.</summary>
+    public const string FlushStarts = "flush-starts-weeks-before-last-frost";
+
+    /// <summary>When the spring flush has hardened.</summary>
+    public const string FlushEnds = "flush-ends-weeks-after-last-frost";
+
+    /// <summary>When plants are at rest.</summary>
+    public const string RestStarts = "rest-starts-weeks-after-first-frost";
+
+    /// <summary>When newly potted plants are established.</summary>
+    public const string Established = "established-weeks-after-potting";
+
+    /// <summary>Weeks between two weeding rounds.</summary>
+    public const string Rounds = "rounds-weeks";
+
+    /// <summary>Weeks between two uses of an active.</summary>
+    public const string UnknownInterval = "interval-weeks-when-unknown";
+
+    /// <summary>Weeks between any two applications.</summary>
+    public const string BetweenAny = "weeks-between-any-two";
+
+    /// <summary>Applications a year.</summary>
+    public const string MostApplications = "applications-a-year-at-most";
+
+    /// <summary>Control left at the end of the longest published time.</summary>
+    public const string ControlLeft = "control-left-percent-at-end-of-residual";
+
+    /// <summary>Plants that an application hurts.</summary>
+    public const string PlantsHurt = "plants-hurt-per-10000-each-application";
+
+    /// <summary>Seedlings of a weed that was seen.</summary>
+    public const string Seen = "seed-seen-percent-of-base";
+
+    /// <summary>Seedlings of a weed seen with ripe seed.</summary>
+    public const string Seeding = "seed-seeding-now-percent-of-base";
+
+    /// <summary>Seedlings of a weed that flies in.</summary>
+    public const string BlownIn = "seed-blown-in-percent-of-base";
+
+    /// <summary>Days before a use in which what is up is pulled.</summary>
+    public const string CleanUp = "clean-up-days-before-a-use";
+
+    /// <summary>Days after a use from which it is looked at again.</summary>
+    public const string LookFrom = "look-again-from-days";
+
+    /// <summary>Days after a use until which it is looked at again.</summary>
+    public const string LookTo = "look-again-to-days";
+
+    /// <summary>Pots of an area.</summary>
+    public const string Pots = "pots-in-an-area";
+
+    /// <summary>Width of a pot.</summary>
+    public const string PotWidth = "pot-width-cm";
+
+    /// <summary>From centre to centre of pots that are spaced.</summary>
+    public const string SpacedPots = "spaced-pots-cm-apart";
+
+    /// <summary>Uses a year of what gives neither a number nor an interval.</summary>
+    public const string UnknownUses = "uses-a-year-when-unknown";
+
+    /// <summary>All of them: a plan or a sum of money needs every one.</summary>
+    public static ImmutableArray<string> All { get; } =
+    [
+        StatedHolds, FlushStarts, FlushEnds, RestStarts, Established, Rounds, UnknownInterval, BetweenAny, MostApplications,
+        ControlLeft, PlantsHurt, Seen, Seeding, BlownIn, CleanUp, LookFrom, LookTo, Pots, PotWidth, SpacedPots, UnknownUses,
+    ];
+}
