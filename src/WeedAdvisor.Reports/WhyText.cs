@@ -28,7 +28,7 @@ public static class WhyText
             DateLines.Write(page, 0, names.Dates(action.Id, area.Area, advice.Visit.Date), advice.Visit.Date);
         WriteNeeds(page, names, area, action.Id);
         foreach (ReasonKind kind in ReasonKind.All)
-            WriteKind(page, knowledge, kind, [.. area.Conclusions.Where(r => r.Action == action.Id && kind.Holds(r))]);
+            WriteKind(page, knowledge, kind, [.. area.AllConclusions().Where(r => r.Action == action.Id && kind.Holds(r))]);
         WriteRecordCautions(page, names, action);
         if (action is Treatment treatment)
             WriteSafety(page, treatment, advice.Visit.Date);

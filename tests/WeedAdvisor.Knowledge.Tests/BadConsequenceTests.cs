@@ -38,9 +38,9 @@ public sealed class BadConsequenceTests
             Rule.Load(consequence + "\n  because: x", "site: { place: house }", "any: { treatment: {} }"));
 
     [Theory]
-    [InlineData("{treatment} hurts.", "found the slot {treatment}; expected a slot of this rule: {practice}, {weed}, {$place}")]
+    [InlineData("{treatment} hurts.", "found the slot {treatment}; expected a slot of this rule: {weed}, {practice}, {$place}")]
     [InlineData("{wead} hurts.", "did you mean 'weed'?")]
-    [InlineData("{$plaice} hurts.", "found the slot {$plaice}; expected a slot of this rule: {practice}, {weed}, {$place}; did you mean '$place'?")]
+    [InlineData("{$plaice} hurts.", "found the slot {$plaice}; expected a slot of this rule: {weed}, {practice}, {$place}; did you mean '$place'?")]
     [InlineData("{} hurts.", "found the slot {}")]
     [InlineData("{weed hurts.", "found a brace without its partner; expected slots such as {treatment} or {$name}")]
     [InlineData("weed} hurts.", "found a brace without its partner")]
@@ -48,7 +48,7 @@ public sealed class BadConsequenceTests
     public void A_bad_slot_is_a_problem(string because, string expected) => AssertOne(
         expected,
         Rule.Load(
-            $"{Support}\n  because: \"{because}\"", "practice: { places: $place }", "weed: { places: $place }", "any: { crop: {} }"));
+            $"{Support}\n  because: \"{because}\"", "weed: { places: $place }", "practice: { places: $place }", "any: { crop: {} }"));
 
     [Fact]
     public void A_slot_in_a_rule_without_facts_is_a_problem() => AssertOne(

@@ -58,6 +58,14 @@ public sealed class BadJudgementTests
         AssertOne(expected, Rule.Load(Support + "\n  because: x", "practice: {}", pattern));
 
     [Fact]
+    public void A_pattern_that_is_held_against_the_action_before_it_is_a_problem() => AssertOne(
+        "found the variable $wait of the action, used after it; expected the comparison on the action itself",
+        Rule.Load(
+            "bar: prohibited\n  because: x",
+            "treatment: { wait-after-potting-days: $wait }",
+            "site: { days-since-potting: { less-than: $wait } }"));
+
+    [Fact]
     public void The_same_id_in_two_files_is_a_problem() => AssertOne(
         "found the id 'drying-helps' a second time; expected another id: judgements/moisture.yaml:10:3 has this one",
         Rule.Load("- id: drying-helps\n  when: [practice: {}]\n  doubt: 0.5\n  because: x\n  source: [book]\n"));

@@ -60,9 +60,10 @@ public sealed class JudgementReadingTests
             "any: { past: { days-ago: $days } }");
 
         Assert.Equal(["$cover binds", "$days binds"], Tests(rule.When[0]));
-        Assert.Equal(["$cover", "MoreThan $days"], Tests(rule.When[1]));
-        Assert.Equal(["no $cover"], Tests(Assert.IsType<Pattern.None>(rule.When[2]).Inner));
-        Assert.Equal(["$days"], Tests(Assert.IsType<Pattern.Any>(rule.When[3]).Inner));
+        Assert.Equal(["no $cover"], Tests(Assert.IsType<Pattern.None>(rule.When[1]).Inner));
+        Assert.Equal(["$days"], Tests(Assert.IsType<Pattern.Any>(rule.When[2]).Inner));
+        // The action is looked at last, wherever it is written.
+        Assert.Equal(["$cover", "MoreThan $days"], Tests(rule.When[3]));
     }
 
     [Fact]
@@ -111,8 +112,8 @@ public sealed class JudgementReadingTests
             "finding: { id: surface-stays-wet }",
             "none: { finding: { id: liverwort-is-being-fed } }");
 
-        Assert.Equal(new Pattern.Finding("surface-stays-wet"), rule.When[1]);
-        Assert.Equal(new Pattern.None(new Pattern.Finding("liverwort-is-being-fed")), rule.When[2]);
+        Assert.Equal(new Pattern.Finding("surface-stays-wet"), rule.When[0]);
+        Assert.Equal(new Pattern.None(new Pattern.Finding("liverwort-is-being-fed")), rule.When[1]);
     }
 
     private static Judgement Read(string consequence, params string[] patterns) =>

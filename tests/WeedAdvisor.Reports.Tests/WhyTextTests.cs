@@ -23,7 +23,7 @@ public sealed class WhyTextTests
     [Fact]
     public void A_caution_is_told_before_its_reason_and_a_long_list_shows_what_was_compared()
     {
-        AreaAdvice area = SampleAdvice.FullArea with { Conclusions = [SampleAdvice.Minding("surface-wash")] };
+        AreaAdvice area = SampleAdvice.FullArea with { Trail = new GivenTrail([SampleAdvice.Minding("surface-wash")]) };
         string text = Why("surface-wash", area);
         Assert.Contains(
             "WHAT TO MIND WITH IT\n  - Pull what it misses.\n    because: What is left seeds.\n",

@@ -16,8 +16,6 @@ public sealed record VisitAdvice(KnowledgeStamp Knowledge, Visit Visit, Immutabl
 /// <summary>The advice for one area.</summary>
 public sealed record AreaAdvice
 {
-    private ImmutableArray<Reason> _conclusions;
-
     /// <summary>The area advised on.</summary>
     public required VisitArea Area { get; init; }
 
@@ -64,18 +62,17 @@ public sealed record AreaAdvice
         : Waiting.Any(one => one.Action == action) ? ActionStatus.Waits
         : ActionStatus.NotAdvised;
 
-    /// <summary>Everything that was concluded, certain or possible, in ordinal order of judgement and match.</summary>
-    public ImmutableArray<Reason> Conclusions
-    {
-        get => _conclusions.IsDefault ? _conclusions = AllConclusions() : _conclusions;
-        init => _conclusions = value;
-    }
+    /// <summary>
+    /// Everything that was concluded, certain or possible, in ordinal order of judgement and match; also the arguments and
+    /// cautions on what is barred for good. Worked out anew each time: few want all of it.
+    /// </summary>
+    public ImmutableArray<Reason> AllConclusions() => Trail.All();
 
     /// <summary>Whether an action is clear here, without a doubt that could still outweigh it.</summary>
     public bool IsClear(string action) => Clear.Any(clear => clear.Action == action && clear.Status == ActionStatus.Clear);
 
-    /// <summary>Makes the list of conclusions when it is first read: few readers want all of it.</summary>
-    internal Func<ImmutableArray<Reason>> AllConclusions { get; init; } = static () => [];
+    /// <summary>Where all conclusions are read.</summary>
+    public ITrail Trail { get; init; } = new GivenTrail([]);
 }
 
 /// <summary>Something concluded about the area.</summary>
@@ -200,7 +197,10 @@ public sealed record BarredAction(
     /// <summary>Other ways in which the product may be put on, in plain words; empty unless it is not this way.</summary>
     public ImmutableArray<string> OtherWays { get; init; } = [];
 
-    /// <summary>How it will stand once its bars have ended, as far as is known today: clear, clear unless, waits or not advised.</summary>
+    /// <summary>
+    /// How it will stand once its bars have ended, as far as is known today: clear, clear unless, waits or not advised; not
+    /// advised for what is never to be used.
+    /// </summary>
     public ActionStatus After { get; init; } = ActionStatus.NotAdvised;
 
     /// <summary>Whether more speaks for it than against it, or may: only then is it worth waiting for.</summary>

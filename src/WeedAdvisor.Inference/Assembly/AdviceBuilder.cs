@@ -33,9 +33,10 @@ internal sealed class AdviceBuilder
 
     /// <summary>The advice for an area.</summary>
     /// <param name="looked">The area on the day on which it is looked at, from which days of waiting are counted.</param>
-    /// <param name="conclusions">Everything that was concluded about it.</param>
-    public AreaAdvice Of(AreaCase looked, IReadOnlyList<Conclusion> conclusions)
+    /// <param name="concluded">Everything that was concluded about it.</param>
+    public AreaAdvice Of(AreaCase looked, AreaConclusions concluded)
     {
+        ImmutableArray<Conclusion> conclusions = concluded.ForAdvice();
         (DateOnly date, VisitArea area, _) = looked;
         ActionCase[] cases =
         [
@@ -62,7 +63,7 @@ internal sealed class AdviceBuilder
             Conflicts = [.. cases.Where(one => !one.IsBarred).Select(ConflictOf).OfType<Conflict>()],
             Gaps = Gaps.In(looked, clear, _knowledge),
             NextQuestion = _questions.Next(cases, conclusions),
-            AllConclusions = () => [.. conclusions.Select(_reasons.Of)],
+            Trail = new Trail(concluded, _reasons),
         };
     }
 
@@ -158,7 +159,7 @@ internal sealed class AdviceBuilder
             Deciding = [.. Deciding(one.Status, bars, date).Select(_reasons.Of)],
             Until = one.Status == ActionStatus.NotYet ? _lifts.UntilOf(bars, date) : null,
             OtherWays = one.Status == ActionStatus.NotThisWay ? _lifts.OtherWaysOf(bars) : [],
-            After = one.After,
+            After = one.Status == ActionStatus.Never ? ActionStatus.NotAdvised : one.After,
         };
     }
 

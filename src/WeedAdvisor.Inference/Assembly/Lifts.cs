@@ -59,6 +59,6 @@ internal sealed class Lifts(Reasons reasons)
     // Without a name it is counted from nought.
     private static decimal? Number(Conclusion bar, string? variable) =>
         variable is null ? 0
-        : MatchTruth.Of(bar.Judgement, bar.Match).Bindings[variable] is Reading.Number number ? number.Value
+        : bar.Bindings[variable] is Reading.Number number ? number.Value
         : null;
 }

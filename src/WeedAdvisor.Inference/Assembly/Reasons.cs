@@ -29,7 +29,7 @@ internal sealed class Reasons : IReasonDetails
 
     /// <summary>A text of a rule with its slots filled in.</summary>
     public string Fill(string text, Conclusion conclusion) => Wording.Fill(
-        text, conclusion.Match, MatchTruth.Of(conclusion.Judgement, conclusion.Match).Bindings, Say);
+        text, conclusion.Match, conclusion.Bindings, Say);
 
     private string Say(string word) => _plainWords.GetValueOrDefault(word, word);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Conditions;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -11,8 +12,6 @@ namespace WeedAdvisor.Inference.Conclusions;
 /// </summary>
 internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclusion>
 {
-    private readonly int _hash;
-
     private protected Conclusion(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth)
     {
         Judgement = judgement;
@@ -21,8 +20,8 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
         Needs = truth.Needs;
         Premise = truth.Premise;
         MostPremise = truth.MostPremise;
+        Bindings = truth.Bindings;
         Action = ActionIn(match);
-        _hash = HashOf(judgement, match);
     }
 
     /// <summary>Judgement and matched facts as text; unique. Made when asked for: most conclusions are never shown.</summary>
@@ -45,6 +44,9 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
 
     /// <summary>The same if all evidence that may hold turns out to hold; at least <see cref="Premise"/>.</summary>
     public double MostPremise { get; }
+
+    /// <summary>What the variables of the judgement stand for.</summary>
+    public Bindings Bindings { get; }
 
     /// <summary>The action matched, or null.</summary>
     public ActionFact? Action { get; }
@@ -80,28 +82,17 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
             : new OtherConclusion(judgement, match, truth);
 
     /// <inheritdoc/>
-    public bool Equals(Conclusion? other) => other is not null && _hash == other._hash && CompareTo(other) == 0;
+    public bool Equals(Conclusion? other) => other is not null && CompareTo(other) == 0;
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Conclusion);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => _hash;
+    public override int GetHashCode() => Key.GetHashCode(StringComparison.Ordinal);
 
     /// <summary>Ordinal order of judgement, then of the facts matched.</summary>
-    public int CompareTo(Conclusion? other)
-    {
-        if (other is null)
-            return 1;
-        int order = string.CompareOrdinal(Judgement.Id, other.Judgement.Id);
-        for (int i = 0; order == 0 && i < Match.Length; i++)
-        {
-            if (Match[i] is Matched.One left && other.Match[i] is Matched.One right)
-                order = string.CompareOrdinal(left.Fact.Key, right.Fact.Key);
-        }
-
-        return order;
-    }
+    public int CompareTo(Conclusion? other) =>
+        other is null ? 1 : Matched.InOrder(Judgement, Match, other.Judgement, other.Match);
 
     /// <inheritdoc/>
     public override string ToString() => Key;
@@ -116,18 +107,6 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
 
         return null;
     }
-
-    private static int HashOf(Judgement judgement, ImmutableArray<Matched> match)
-    {
-        int hash = judgement.Id.GetHashCode(StringComparison.Ordinal);
-        foreach (Matched matched in match)
-        {
-            if (matched is Matched.One one)
-                hash = HashCode.Combine(hash, one.Fact.GetHashCode());
-        }
-
-        return hash;
-    }
 }
 
 /// <summary>A finding concluded by one judgement: evidence that other judgements can build on.</summary>
@@ -136,11 +115,8 @@ internal sealed class FindingConclusion(Judgement judgement, ImmutableArray<Matc
 {
     /// <summary>The finding's id.</summary>
     public string Finding { get; } = ((Consequence.Finding)judgement.Then).Id;
-
-    /// <summary>Whether it is evidence for this finding. A method, because rule nodes compare calls with constants well.</summary>
-    public bool Makes(string finding) => string.Equals(Finding, finding, StringComparison.Ordinal);
 }
 
-/// <summary>A support, doubt, bar or caution. A type of its own, so that finding patterns never look at it.</summary>
+/// <summary>A support, doubt, bar or caution. It is never evidence.</summary>
 internal sealed class OtherConclusion(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth)
     : Conclusion(judgement, match, truth);

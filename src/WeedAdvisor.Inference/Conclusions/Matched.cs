@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge.Judgements;
 
 namespace WeedAdvisor.Inference.Conclusions;
 
@@ -8,6 +9,20 @@ internal abstract record Matched
 {
     private Matched()
     {
+    }
+
+    /// <summary>Ordinal order of judgement, then of the single facts matched.</summary>
+    public static int InOrder(
+        Judgement judgement, ImmutableArray<Matched> match, Judgement other, ImmutableArray<Matched> matchOfOther)
+    {
+        int order = string.CompareOrdinal(judgement.Id, other.Id);
+        for (int i = 0; order == 0 && i < match.Length; i++)
+        {
+            if (match[i] is One left && matchOfOther[i] is One right)
+                order = string.CompareOrdinal(left.Fact.Key, right.Fact.Key);
+        }
+
+        return order;
     }
 
     /// <summary>A fact.</summary>

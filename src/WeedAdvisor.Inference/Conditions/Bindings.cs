@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Inference.Conditions;
@@ -15,4 +17,17 @@ internal readonly record struct Bindings(ImmutableDictionary<string, Reading> Va
 
     /// <summary>One more variable.</summary>
     public Bindings With(string name, Reading reading) => new(Values.SetItem(name, reading));
+
+    /// <summary>With the names that a pattern gives to attributes of the fact that it matched.</summary>
+    public Bindings With(Pattern.Fact pattern, Fact fact)
+    {
+        Bindings bound = this;
+        foreach ((string attribute, AttributeTest test) in pattern.Tests)
+        {
+            if (test is AttributeTest.Variable { Binds: true } variable)
+                bound = bound.With(variable.Name, fact.Read(attribute));
+        }
+
+        return bound;
+    }
 }

@@ -28,6 +28,21 @@ internal static class PatternTruth
         return new FactTruth(truth, needs ?? s_nothing, bindings);
     }
 
+    /// <summary>Whether a fact may pass: no test fails for sure. What it waits for is not worked out.</summary>
+    public static bool MayPass(Pattern.Fact pattern, Fact fact, Bindings bindings)
+    {
+        foreach ((string attribute, AttributeTest test) in pattern.Tests)
+        {
+            Reading reading = fact.Read(attribute);
+            if (test is AttributeTest.Variable { Binds: true } variable)
+                bindings = bindings.With(variable.Name, reading);
+            if (TestTruth.Of(test, reading, bindings) == Truth.No)
+                return false;
+        }
+
+        return true;
+    }
+
     /// <summary>Whether a fact is of the kind that a pattern asks for.</summary>
     public static bool IsOfKind(Fact fact, FactKind kind) => kind switch
     {

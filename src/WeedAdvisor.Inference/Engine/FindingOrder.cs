@@ -38,6 +38,10 @@ internal static class FindingOrder
         }
     }
 
+    /// <summary>The findings that a judgement makes or builds on.</summary>
+    public static IEnumerable<string> NamedIn(Judgement judgement) =>
+        judgement.When.SelectMany(FindingsIn).Concat(judgement.Then is Consequence.Finding made ? [made.Id] : []);
+
     private static IEnumerable<string> FindingsIn(Pattern pattern) => pattern switch
     {
         Pattern.Finding finding => [finding.Id],

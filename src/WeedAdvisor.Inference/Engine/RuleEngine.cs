@@ -1,45 +1,69 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using NRules;
+using WeedAdvisor.Inference.Catalogue;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge.Judgements;
 
 namespace WeedAdvisor.Inference.Engine;
 
 /// <summary>
-/// The one place that knows the rule engine: judgements in, sessions out. Compiled once; safe to share between threads.
+/// The door to the rule engine: judgements in, sessions out. The engine matches and chains over the case; what a match
+/// says of the catalogue is found in sets. Compiled once; safe to share between threads.
 /// </summary>
 internal sealed class RuleEngine
 {
     private readonly ISessionFactory _factory;
-    private readonly ImmutableArray<ActionFact> _catalogue;
-    private readonly int _firingCap;
+    private readonly FrozenDictionary<string, CaseRule> _rules;
+    private readonly ImmutableArray<string> _findings;
+    private readonly ImmutableArray<FactList> _catalogue;
+    private readonly ActionIndex _index;
 
-    private RuleEngine(ISessionFactory factory, ImmutableArray<ActionFact> catalogue, int firingCap)
+    private RuleEngine(
+        ISessionFactory factory, ImmutableArray<CaseRule> rules, ImmutableArray<string> findings, ActionIndex index, int interpreted)
     {
         _factory = factory;
-        _catalogue = catalogue;
-        _firingCap = firingCap;
+        _rules = rules.ToFrozenDictionary(rule => rule.Judgement.Id, StringComparer.Ordinal);
+        _findings = findings;
+        _catalogue = [.. FactTypes.Lists(index.Actions, areOfCatalogue: true)];
+        _index = index;
+        InterpretedConditions = interpreted;
     }
+
+    /// <summary>How many conditions the engine has to have interpreted because they could not be bound: none, unless the engine changes.</summary>
+    public int InterpretedConditions { get; }
 
     /// <summary>Compiles judgements. They enter in ordinal order of id, whatever order they come in.</summary>
-    /// <exception cref="ArgumentException">A judgement says the same twice; the reader refuses such knowledge.</exception>
-    public static RuleEngine Of(IEnumerable<Judgement> judgements, ImmutableArray<ActionFact> catalogue)
+    /// <exception cref="ArgumentException">A judgement asks something else after the action; the reader refuses such knowledge.</exception>
+    public static RuleEngine Of(IEnumerable<Judgement> judgements, IEnumerable<ActionFact> catalogue)
     {
-        Judgement[] ordered = [.. judgements.OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
-        if (Array.Find(ordered, judgement => Repetition.In(judgement.When) is not null) is { } twice)
-            throw new ArgumentException($"'{twice.Id}' says the same twice", nameof(judgements));
-        var compiler = new RuleCompiler { ExpressionCompiler = new InterpretedExpressions() };
-        ISessionFactory factory = compiler.Compile(ordered.Select(JudgementRule.Of));
-        // Far above what rules times actions times weeds can need in one go, far below for ever.
-        int cap = 1000 + 100 * Math.Max(1, ordered.Length) * (catalogue.Length + 10);
-        return new RuleEngine(factory, catalogue, cap);
+        var index = new ActionIndex(catalogue);
+        ImmutableArray<CaseRule> rules =
+        [
+            .. judgements.OrderBy(judgement => judgement.Id, StringComparer.Ordinal).Select(judgement => CaseRule.Of(judgement, index)),
+        ];
+        var shelf = new MatcherShelf();
+        var conditions = new DirectConditions();
+        ISessionFactory factory = new RuleCompiler { ExpressionCompiler = conditions }
+            .Compile(rules.Select(rule => rule.Definition(shelf)));
+        ImmutableArray<string> findings =
+        [
+            .. rules.SelectMany(rule => FindingOrder.NamedIn(rule.Judgement)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+        ];
+        return new RuleEngine(factory, rules, findings, index, conditions.Interpreted);
     }
 
-    /// <summary>A session that holds the catalogue and waits for an area.</summary>
+    /// <summary>A session that waits for an area.</summary>
     public EngineSession Open()
     {
         ISession session = _factory.CreateSession();
-        session.InsertAll(_catalogue);
-        return new EngineSession(session, _firingCap);
+        FindingFact[] findings = [.. _findings.Select(id => new FindingFact(id))];
+        var keeper = new MatchKeeper(_rules, findings.ToDictionary(finding => finding.Id, StringComparer.Ordinal));
+        session.ActionInterceptor = keeper;
+        session.InsertAll([.. findings, .. _catalogue]);
+        return new EngineSession(session, keeper, _index, firingCap: FiringCap);
     }
+
+    // Far above what the rules can need in one go over a case of some hundred facts, far below for ever.
+    private int FiringCap => 10_000 + 1_000 * _rules.Count;
 }

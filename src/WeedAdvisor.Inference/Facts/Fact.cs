@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Inference.Facts;
@@ -11,7 +10,6 @@ public abstract class Fact : IEquatable<Fact>
 {
     private readonly IReadOnlyDictionary<string, Reading> _readings;
     private readonly int _hash;
-    private FrozenDictionary<string, Reading>? _matched;
 
     private protected Fact(string key, string name, IReadOnlyDictionary<string, Reading> readings)
     {
@@ -31,13 +29,13 @@ public abstract class Fact : IEquatable<Fact>
     internal IReadOnlyDictionary<string, Reading> Readings => _readings;
 
     /// <summary>What is known of an attribute; an attribute that this kind of fact does not have is absent.</summary>
-    /// <remarks>Rules read again and again; what is only compared with another day's fact is never laid out for that.</remarks>
     public Reading Read(string attribute) =>
-        (_matched ??= _readings.ToFrozenDictionary(StringComparer.Ordinal)).GetValueOrDefault(attribute, Reading.Absent);
+        _readings.TryGetValue(attribute, out Reading? reading) ? reading : Reading.Absent;
 
     /// <summary>Whether the same is known of the same fact.</summary>
     public bool SaysTheSame(Fact other) =>
-        Key == other.Key
+        ReferenceEquals(this, other)
+        || Key == other.Key
         && Name == other.Name
         && _readings.Count == other._readings.Count
         && _readings.All(pair => other._readings.TryGetValue(pair.Key, out Reading? reading) && reading == pair.Value);

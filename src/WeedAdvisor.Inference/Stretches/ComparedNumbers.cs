@@ -38,10 +38,10 @@ internal sealed class ComparedNumbers
                 MarksOf(attribute).UnionWith(FixedIn(test));
             foreach (FactAttribute[] together in Together(tests))
             {
-                foreach (FactAttribute one in together.Where(one => !IsOfCatalogue(one)))
+                foreach (FactAttribute one in together.Where(one => !one.Kind.IsOfCatalogue()))
                 {
                     MarksOf(one).UnionWith(together.SelectMany(other => FiguresOf(other, catalogue)));
-                    pairs.UnionWith(together.Where(other => !IsOfCatalogue(other)).Select(other => (one, other)));
+                    pairs.UnionWith(together.Where(other => !other.Kind.IsOfCatalogue()).Select(other => (one, other)));
                 }
             }
         }
@@ -98,15 +98,12 @@ internal sealed class ComparedNumbers
         .Select(group => group.ToArray())
         .Where(group => group.Length > 1);
 
-    private static bool IsOfCatalogue(FactAttribute attribute) =>
-        attribute.Kind is FactKind.Action or FactKind.Practice or FactKind.Treatment;
-
     // What a question asks for may be a number; the schema tells of all else.
     private static bool MayBeNumber(FactAttribute attribute) => AttributeSchema.Of(attribute.Kind)
         .FirstOrDefault(definition => definition.Name == attribute.Name) is not { } known || known.Shape == AttributeShape.Number;
 
     private static IEnumerable<decimal> FiguresOf(FactAttribute attribute, IReadOnlyCollection<ActionFact> catalogue) =>
-        IsOfCatalogue(attribute)
+        attribute.Kind.IsOfCatalogue()
             ? catalogue.Where(fact => PatternTruth.IsOfKind(fact, attribute.Kind))
                 .Select(fact => fact.Read(attribute.Name))
                 .OfType<Reading.Number>()

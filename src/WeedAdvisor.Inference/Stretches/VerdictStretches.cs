@@ -18,7 +18,7 @@ namespace WeedAdvisor.Inference.Stretches;
 public sealed class VerdictStretches
 {
     private static readonly FactKind[] s_kinds =
-        [.. Enum.GetValues<FactKind>().Except([FactKind.Action, FactKind.Practice, FactKind.Treatment])];
+        [.. Enum.GetValues<FactKind>().Where(kind => !kind.IsOfCatalogue())];
 
     private readonly KnowledgeBase _knowledge;
     private readonly ComparedNumbers _compared;

@@ -17,7 +17,7 @@ internal sealed class JudgementReader(string topic, TestableSet site)
         ImmutableArray<Pattern> when = map.Required("when") is { } patterns
             ? new PatternReader(map.Context, site, variables).ReadAll(patterns)
             : [];
-        Consequence? then = ConsequenceReader.Read(map, when.Count(IsAction), variables);
+        Consequence? then = ConsequenceReader.Read(map, when.Count(FactKinds.IsOnAction), variables);
         string because = map.Text("because");
         var slots = new SlotCheck(map.Context, when, variables);
         slots.Check(map.Optional("because"));
@@ -27,9 +27,25 @@ internal sealed class JudgementReader(string topic, TestableSet site)
         variables.Finish();
         ImmutableArray<string> sources = map.Sources();
         ImmutableArray<string> memory = map.FinishWithMemory();
-        return then is null ? null : new Judgement(id, topic, when, then, because, sources, memory, map.Where);
+        return then is null ? null : new Judgement(id, topic, ActionLast(map, when), then, because, sources, memory, map.Where);
     }
 
-    private static bool IsAction(Pattern pattern) =>
-        pattern is Pattern.Fact { Kind: FactKind.Practice or FactKind.Treatment or FactKind.Action };
+    // What is asked of the case comes first and of the action last, whatever the order in the file: a case is matched once
+    // and speaks for all actions that fit. So nothing of the case can be held against an attribute of the action.
+    private static ImmutableArray<Pattern> ActionLast(MappingReader map, ImmutableArray<Pattern> when)
+    {
+        Pattern? action = when.FirstOrDefault(FactKinds.IsOnAction);
+        if (action is not Pattern.Fact fact || when.Count(FactKinds.IsOnAction) > 1 || when[^1] == action)
+            return when;
+        string[] bound = [.. Variables.BoundBy(fact)];
+        if (when.SelectMany(Variables.In).FirstOrDefault(bound.Contains) is { } used)
+        {
+            map.Context.Report(
+                map.Required("when")!,
+                $"the variable ${used} of the action, used after it",
+                $"the comparison on the action itself, as in '{{ called: ${used}, more-than: $days }}'");
+        }
+
+        return [.. when.Remove(action), action];
+    }
 }

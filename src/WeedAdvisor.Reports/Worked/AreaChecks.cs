@@ -129,7 +129,7 @@ internal static class AreaChecks
 
     private static Check Fires(AreaAdvice area, string judgement)
     {
-        string came = area.Conclusions.Any(r => r.Judgement == judgement) ? "it is only possible" : "it does not hold";
+        string came = area.AllConclusions().Any(r => r.Judgement == judgement) ? "it is only possible" : "it does not hold";
         return Met(IsCertain(area, judgement), $"{judgement} to hold for sure", () => came);
     }
 
@@ -139,7 +139,7 @@ internal static class AreaChecks
     private static bool IsClear(AreaAdvice area, string id) => area.Clear.Any(action => action.Action == id);
 
     private static bool IsCertain(AreaAdvice area, string judgement) =>
-        area.Conclusions.Any(reason => reason.Judgement == judgement && reason.IsCertain);
+        area.AllConclusions().Any(reason => reason.Judgement == judgement && reason.IsCertain);
 
     private static IEnumerable<string> Ids(AreaAdvice area) => area.Clear.Select(action => action.Action);
 

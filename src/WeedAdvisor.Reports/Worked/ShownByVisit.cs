@@ -52,7 +52,7 @@ internal sealed class ShownByVisit
     /// <summary>Whether the judgement does not hold certainly in one of the areas.</summary>
     public bool IsHeldBack(string judgement) => Array.Exists(_firesByArea, fires => !fires.Contains(judgement));
 
-    private static HashSet<string> FiresIn(AreaAdvice area) => area.Conclusions
+    private static HashSet<string> FiresIn(AreaAdvice area) => area.AllConclusions()
         .Where(reason => reason.IsCertain)
         .Select(reason => reason.Judgement)
         .ToHashSet(StringComparer.Ordinal);

@@ -15,7 +15,7 @@ public static class Standing
             return $"it is {StatusWords.Of(barred)}, {StatusWords.Of(barred.Severity)}, by {Judgements(barred)}";
         if (area.Waiting.FirstOrDefault(waiting => waiting.Action == action) is { } waiting)
             return $"it waits for {string.Join(", ", waiting.Needs.Select(need => need.Id))}";
-        return area.Conclusions.Any(reason => reason.Action == action)
+        return area.AllConclusions().Any(reason => reason.Action == action)
             ? "it is not advised: too little speaks for it"
             : "it is not advised: no rule speaks of it";
     }

@@ -73,7 +73,7 @@ public static class QuestionList
     private static HashSet<string> Wanted(KnowledgeBase knowledge, AreaAdvice advice, QuestionsThatApply answers)
     {
         var wanted = new HashSet<string>(Always, StringComparer.Ordinal);
-        foreach (Reason reason in advice.Conclusions)
+        foreach (Reason reason in advice.AllConclusions())
             AddQuestions(wanted, reason.Needs);
         foreach (WaitingAction waiting in advice.Waiting)
             AddQuestions(wanted, waiting.Needs);

@@ -57,7 +57,7 @@ internal static class RandomCases
     private static Gen<ImmutableArray<Pattern>> Patterns(int findingsBefore, bool action) => Gen.Select(
         Plain(findingsBefore).Array[1, 3], ActionPattern, Join, Gen.Bool,
         (plain, target, join, joined) => ImmutableArray.CreateRange<Pattern>(
-            [.. OnceEach(plain), .. action ? [target] : Array.Empty<Pattern>(), .. action && joined ? join : []]));
+            [.. plain, .. action && joined ? join : [], .. action && !(joined && join[^1].IsOnAction()) ? [target] : Array.Empty<Pattern>()]));
 
     private static Gen<Pattern> Plain(int findingsBefore)
     {
@@ -80,12 +80,13 @@ internal static class RandomCases
             inner.Select(Pattern (p) => new Pattern.Any(p)));
     }
 
+    // An action may also be joined with the case, or hold two of its own attributes against each other.
     private static Gen<Pattern> ActionPattern => Gen.OneOf(
         OfFact(FactKind.Treatment, ("reaches-crop", ["true", "false"]), ("groups", ["14", "3"]), ("allowed-under", ["shade"])),
         OfFact(FactKind.Practice, ("id", ["pull", "mulch"]), ("kind", ["weeding"])),
         OfFact(FactKind.Action, ("is", ["treatment", "practice"]), ("stock-stages", ["liners"])));
 
-    // Joins: a variable bound on one fact and tested on another, on a set, on a number, inside an absence.
+    // Joins: a variable bound on one fact and tested on another, on a set, on a number, inside an absence, across patterns.
     private static Gen<ImmutableArray<Pattern>> Join => Gen.Bool.SelectMany(negated => Gen.OneOf(
         Among<ImmutableArray<Pattern>>((ImmutableArray<Pattern>)
         [
@@ -102,7 +103,41 @@ internal static class RandomCases
         [
             Fact(FactKind.Site, ("rate", new AttributeTest.Variable("v", true, false))),
             new Pattern.Any(Fact(FactKind.Weed, ("cover-percent", new AttributeTest.VariableLimit(Comparison.MoreThan, "v")))),
+        ]),
+        Among<ImmutableArray<Pattern>>((ImmutableArray<Pattern>)
+        [
+            Fact(FactKind.Weed, ("kind", new AttributeTest.Variable("v", true, false))),
+            Fact(FactKind.Past, ("treatment", new AttributeTest.Variable("w", true, false))),
+            Fact(FactKind.Crop, ("id", IsNot("ferns"))),
+            new Pattern.Any(Fact(FactKind.Treatment, ("id", new AttributeTest.Variable("w", false, negated)))),
+            Fact(FactKind.Weed, ("kind", new AttributeTest.Variable("v", false, negated))),
+        ]),
+        JoinedAction(FactKind.Site, "cover", FactKind.Treatment, "allowed-under", negated),
+        JoinedAction(FactKind.Crop, "is-a", FactKind.Treatment, "crops-hurt", negated),
+        JoinedAction(FactKind.Weed, "id", FactKind.Action, "misses", negated),
+        JoinedAction(FactKind.Site, "rate", FactKind.Treatment, "wait-after-potting-days", negated),
+        Among<ImmutableArray<Pattern>>((ImmutableArray<Pattern>)
+        [
+            Fact(FactKind.Site, ("rate", new AttributeTest.Variable("v", true, false))),
+            Fact(FactKind.Treatment,
+                ("wait-after-potting-days", new AttributeTest.Variable("w", true, false)),
+                ("wait-after-potting-days", new AttributeTest.VariableLimit(Comparison.MoreThan, "v"))),
+        ]),
+        Among<ImmutableArray<Pattern>>((ImmutableArray<Pattern>)
+        [
+            // Two attributes of one action against each other.
+            Fact(FactKind.Treatment,
+                ("crops-hurt", new AttributeTest.Variable("v", true, false)),
+                ("crops-tolerant", new AttributeTest.Variable("v", false, negated))),
         ])));
+
+    private static Gen<ImmutableArray<Pattern>> JoinedAction(
+        FactKind kind, string attribute, FactKind action, string joined, bool negated) =>
+        Among<ImmutableArray<Pattern>>((ImmutableArray<Pattern>)
+        [
+            Fact(kind, (attribute, new AttributeTest.Variable("v", true, false))),
+            Fact(action, (joined, new AttributeTest.Variable("v", false, negated))),
+        ]);
 
     private static Gen<Pattern> OfFact(FactKind kind, params (string Attribute, string[] Words)[] attributes) =>
         Gen.Select(Among(attributes), Gen.Bool.Array[3], Gen.Bool).Select(Pattern (pick, some, negated) =>
@@ -137,15 +172,6 @@ internal static class RandomCases
             .. entries.Select(entry => new PastApplication(
                 entry.Item1, entry.Item2 < 0 ? null : Day.AddDays(-entry.Item2), entry.Item3, WordSet.Of(["moss"]))),
         ]);
-
-    // The reader refuses a rule that says the same twice.
-    private static List<Pattern> OnceEach(IEnumerable<Pattern> patterns)
-    {
-        var kept = new List<Pattern>();
-        foreach (Pattern pattern in patterns.Where(pattern => Repetition.In([.. kept, pattern]) is null))
-            kept.Add(pattern);
-        return kept;
-    }
 
     private static Gen<T> Among<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
 }

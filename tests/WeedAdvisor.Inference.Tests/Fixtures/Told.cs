@@ -8,8 +8,9 @@ internal static class Told
     public static string By(IEnumerable<Conclusion> conclusions) => string.Join('\n', conclusions.Select(By));
 
     private static string By(Conclusion one) =>
-        $"{one.Key} {(one.IsCertain ? "certain" : "possible")} {one.Certainty:R} "
-        + $"[{string.Join(' ', one.Needs.Select(need => need.Id))}] {string.Join(" | ", one.Match.Select(By))}";
+        $"{one.Key} {(one.IsCertain ? "certain" : "possible")} {one.Certainty:R} to {one.MostCertainty:R} "
+        + $"[{string.Join(' ', one.Needs.Select(need => need.Id))}] {string.Join(" | ", one.Match.Select(By))}"
+        + $" {string.Join(' ', one.Bindings.Values.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"${pair.Key}={pair.Value}"))}";
 
     private static string By(Matched matched) => matched switch
     {

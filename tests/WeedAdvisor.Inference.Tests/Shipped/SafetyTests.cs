@@ -66,7 +66,7 @@ public class SafetyTests
         HashSet<string> spoken =
             [.. advice.Waiting.Select(one => one.Action), .. advice.Barred.Select(one => one.Action)];
         Assert.All(
-            advice.Conclusions
+            advice.AllConclusions()
                 .Where(one => one.Then is Consequence.Argument { IsDoubt: false })
                 .Select(one => one.Action!)
                 .Where(s_knowledge.Treatments.ContainsKey),

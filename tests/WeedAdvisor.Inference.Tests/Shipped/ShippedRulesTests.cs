@@ -1,9 +1,13 @@
 using CsCheck;
 using WeedAdvisor.Golden;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Assembly;
+using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Engine;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
@@ -26,8 +30,47 @@ public class ShippedRulesTests
             {
                 var facts = AreaFacts.Of(s_knowledge, AreaCase.Alone(RandomVisits.Day, area));
                 var byTree = TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. facts]);
-                Assert.Equal(Told.By(byTree), Told.By(sessions.Value!.Change(facts)));
+                Assert.Equal(Told.By(byTree), Told.By(sessions.Value!.Change(facts).All()));
             },
             iter: Sizes.Of(150, 2000));
     }
+
+    [Fact]
+    public void Only_arguments_and_cautions_on_what_is_barred_for_good_wait_until_they_are_asked_for()
+    {
+        var catalogue = CatalogueFacts.Of(s_knowledge);
+        RuleEngine engine = RuleEngine.Of(s_knowledge.Judgements, catalogue);
+        using var sessions = new ThreadLocal<EngineSession>(engine.Open);
+        s_areas.Sample(
+            area =>
+            {
+                var facts = AreaFacts.Of(s_knowledge, AreaCase.Alone(RandomVisits.Day, area));
+                var byTree = TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. facts]);
+                HashSet<string> never = [.. byTree.Where(IsForGood).Select(bar => bar.Action!.Id)];
+                var read = byTree.Where(one =>
+                    one.Judgement.Then is Consequence.Bar || one.Action is null || !never.Contains(one.Action.Id));
+                Assert.Equal(Told.By(read), Told.By(sessions.Value!.Change(facts).ForAdvice()));
+            },
+            iter: Sizes.Of(20, 500));
+    }
+
+    [Fact]
+    public void Reasons_that_are_asked_for_later_say_what_they_would_have_said_at_once()
+    {
+        var catalogue = CatalogueFacts.Of(s_knowledge);
+        var reasons = new Reasons(s_knowledge);
+        s_areas.Sample(
+            area =>
+            {
+                var day = AreaCase.Alone(RandomVisits.Day, area);
+                var atOnce = TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. AreaFacts.Of(s_knowledge, day)]);
+                AreaAdvice advice = ShippedKnowledge.Advisor.Open(day).Advice;
+                Assert.Equal(
+                    atOnce.Select(one => (one.Judgement.Id, one.Action?.Id, reasons.TextOf(one))),
+                    advice.AllConclusions().Select(one => (one.Judgement, one.Action, one.Text)));
+            },
+            iter: Sizes.Of(10, 500));
+    }
+
+    private static bool IsForGood(Conclusion one) => one.IsCertain && one.Judgement.Then is Consequence.Bar { Lift: Lift.Never };
 }

@@ -39,7 +39,7 @@ public sealed class StatusTests
         AreaAdvice advice = Advise(s_yard.Areas[0] with { Past = [use] });
         Assert.Equal(expected, advice.StatusOf(treatment));
         Assert.Contains(
-            advice.Conclusions,
+            advice.AllConclusions(),
             one => one.Judgement == "it-hurt-the-crop-here-before" && one.Action == treatment && one.IsCertain == (result is not null));
     }
 

@@ -23,7 +23,7 @@ public class SpraysOnWeedsThatAreUpTests
     public void Evidence_about_acids_and_oils_speaks_of_acids_and_oils_only()
     {
         string[] judgements = ["contact-sprays-come-too-late-for-big-weeds", "cold-dull-days-weaken-contact-sprays"];
-        var spoken = OnAPath(new DateOnly(2026, 1, 14), new WeedSeen("groundsel-common", "flowering", 20)).Conclusions
+        var spoken = OnAPath(new DateOnly(2026, 1, 14), new WeedSeen("groundsel-common", "flowering", 20)).AllConclusions()
             .Where(reason => judgements.Contains(reason.Judgement))
             .Select(reason => s_knowledge.Treatments[reason.Action!])
             .ToArray();
@@ -40,9 +40,9 @@ public class SpraysOnWeedsThatAreUpTests
     public void Acids_and_oils_are_never_sent_into_the_cool_of_the_day()
     {
         AreaAdvice advice = OnAPath(s_day, new WeedSeen("groundsel-common", "young", 20));
-        var cool = advice.Conclusions.Where(reason => reason.CautionText?.Contains("cool of the day", StringComparison.Ordinal) == true)
+        var cool = advice.AllConclusions().Where(reason => reason.CautionText?.Contains("cool of the day", StringComparison.Ordinal) == true)
             .Select(reason => reason.Action!).ToHashSet();
-        var warm = advice.Conclusions.Where(reason => reason.Judgement == "acids-and-oils-want-warmth-and-light")
+        var warm = advice.AllConclusions().Where(reason => reason.Judgement == "acids-and-oils-want-warmth-and-light")
             .Select(reason => reason.Action!).ToHashSet();
         Assert.NotEmpty(cool);
         Assert.All(

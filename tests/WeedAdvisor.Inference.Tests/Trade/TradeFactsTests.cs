@@ -69,7 +69,7 @@ public class TradeFactsTests
         {
             AreaAdvice advice = Advise(Yard() with { Weeds = [new WeedSeen(weed, "seedling", null)] });
             HashSet<string?> told =
-                [.. advice.Conclusions.Where(one => one.Judgement == CleanFirst && one.IsCertain).Select(one => one.Action)];
+                [.. advice.AllConclusions().Where(one => one.Judgement == CleanFirst && one.IsCertain).Select(one => one.Action)];
             Assert.All(Preemergence, treatment => Assert.Contains(treatment.Id, told));
             Assert.Contains(advice.Clear, one => one.Action == "hand-weed-now" && one.When == "now");
         });

@@ -47,14 +47,14 @@ internal static partial class SampleAdvice
         Conflicts = [new("mulch-pots", [For("mulch-pots", 0.7)], [Against("mulch-pots", 0.4)])],
         Gaps = [new(GapKind.WeedWithoutRating, "bittercress", "No efficacy table rates bittercress.")],
         NextQuestion = new("cover", "What is over the plants?", "Many bars hang on it.", 12),
-        Conclusions =
+        Trail = new GivenTrail(
         [
             For("mulch-pots", 0.7),
             Against("mulch-pots", 0.4),
             Bar("granule-05", Severity.Prohibited, "nothing-over-cuttings", "Nothing goes over cuttings."),
             PossibleBar("granule-01"),
             Wet,
-        ],
+        ]),
     };
 
     public static AreaAdvice BlankArea => new()
@@ -69,7 +69,7 @@ internal static partial class SampleAdvice
         Conflicts = [],
         Gaps = [new(GapKind.Nothing, null, "Nothing at all is clear.")],
         NextQuestion = null,
-        Conclusions = [],
+        Trail = new GivenTrail([]),
     };
 
     public static VisitAdvice Of(params ImmutableArray<AreaAdvice> areas) => new(

@@ -98,7 +98,7 @@ public sealed class ShippedRulesTests
         Visit blank = knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "nothing-answered").Visit;
         string[] texts =
         [
-            .. Advisor.Of(knowledge).Advise(blank).Areas[0].Conclusions
+            .. Advisor.Of(knowledge).Advise(blank).Areas[0].AllConclusions()
                 .SelectMany(reason => new[] { reason.Text, reason.CautionText ?? "" }),
         ];
         Assert.Contains(texts, text => text.Contains("an unknown number of days", StringComparison.Ordinal));

@@ -54,7 +54,7 @@ internal sealed class FakeAdvice : IAdviceSource
             NextQuestion = next is null
                 ? null
                 : new NextQuestion(next, SmallTrade.Question(next).Ask, "It settles most.", 3),
-            Conclusions = [.. open.Select(Possible)],
+            Trail = new GivenTrail([.. open.Select(Possible)]),
         };
     }
 
