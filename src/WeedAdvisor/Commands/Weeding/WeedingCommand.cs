@@ -25,7 +25,7 @@ internal static class WeedingCommand
         Option<string?> weeds = Text("--weeds", "Count with these weeds, not with those of the visit.", "IDS");
         var uncertain = new Option<bool>("--uncertain") { Description = "Show how far the figures may be off." };
         Option<string?> seed = Text("--seed", "Seed of the draws for --uncertain; 1 when not given.", "N");
-        Option<string> format = LayoutOptions.OneOf("--format", "How the figures are written.", "text", "json");
+        Option<string> format = FormatOption.Of("How the figures are written.");
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "weeding",
@@ -56,9 +56,9 @@ internal static class WeedingCommand
             Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             WeedingReport report = Worked(
                 WeedingReport.Of(visit, knowledge, wishes, compared, count, parsed.GetValue(uncertain) ? (ulong)from : null));
-            surroundings.Out.Write(parsed.GetValue(format) == "json"
+            surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
                 ? WeedingJson.Of(report, knowledge)
-                : WeedingText.Of(report, parsed.GetValue(width)));
+                : FormatOption.Written(parsed.GetValue(format), WeedingDocument.Of(report), parsed.GetValue(width)));
             return ExitCode.Done;
         });
         return command;
