@@ -1,7 +1,9 @@
 using System.Text.Json;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Tests.Samples;
 using WeedAdvisor.Reports.Text;
+using WeedAdvisor.Reports.Why;
 
 namespace WeedAdvisor.Reports.Tests;
 
@@ -32,11 +34,9 @@ public sealed class StatusTextTests
     {
         Assert.Equal(
             words, StatusWords.Of(SampleAdvice.ClosedArea, action, need => need.Id, SampleAdvice.Day));
-        string why = WhyText.Of(
-            SampleAdvice.Of(SampleAdvice.ClosedArea),
-            SampleAdvice.ClosedArea,
-            SampleKnowledge.Small.ActionOf(action)!,
-            SampleKnowledge.Small,
+        string why = DocumentText.Of(
+            WhyDocument.Of(
+                SampleAdvice.Of(SampleAdvice.ClosedArea), SampleKnowledge.Small.ActionOf(action)!, SampleKnowledge.Small),
             120);
         Assert.Contains($"Here: {words}", why, StringComparison.Ordinal);
     }

@@ -1,7 +1,9 @@
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Tests.Samples;
 using WeedAdvisor.Reports.Text;
+using WeedAdvisor.Reports.Why;
 
 namespace WeedAdvisor.Reports.Tests;
 
@@ -46,14 +48,13 @@ public sealed class WhyTextTests
     [Fact]
     public void A_reason_shows_the_findings_behind_it()
     {
-        var page = new Page(80);
         Reason reason = SampleAdvice.FullArea.Clear[^1].Because[0];
-        ReasonText.Write(page, SampleKnowledge.Small, reason);
-        ExpectedText.Matches(page.ToString());
+        Block block = ReasonBlocks.Of(new Names(SampleKnowledge.Small), [reason]) with { Indent = 2 };
+        ExpectedText.Matches(DocumentText.Of([block], 80));
     }
 
     private static string Why(string action) => Why(action, SampleAdvice.FullArea);
 
-    private static string Why(string action, AreaAdvice area) => WhyText.Of(
-        SampleAdvice.Of(area), area, SampleKnowledge.Small.ActionOf(action)!, SampleKnowledge.Small, 80);
+    private static string Why(string action, AreaAdvice area) => DocumentText.Of(
+        WhyDocument.Of(SampleAdvice.Of(area), SampleKnowledge.Small.ActionOf(action)!, SampleKnowledge.Small), 80);
 }

@@ -16,13 +16,21 @@ public sealed record WayPart(CatalogueAction Action, ImmutableArray<int> Weeks, 
 
 /// <summary>A way through the year: what is done besides weeding, and how often the pots are weeded.</summary>
 /// <param name="Id">Names it on the command line.</param>
-/// <param name="Name">In plain words.</param>
+/// <param name="Means">What is done besides the rounds, in plain words.</param>
 /// <param name="IntervalWeeks">Weeks between rounds of weeding.</param>
 /// <param name="Parts">What is done besides.</param>
-public sealed record WayPlan(string Id, string Name, int IntervalWeeks, ImmutableArray<WayPart> Parts)
+public sealed record WayPlan(string Id, string Means, int IntervalWeeks, ImmutableArray<WayPart> Parts)
 {
     /// <summary>The id of the way that the visit found.</summary>
     public const string Today = "today";
+
+    /// <summary>The whole way in plain words: what is done besides the rounds, and how often they come.</summary>
+    public string Name => KeepsRounds
+        ? Means
+        : $"{Means}, weeded {(IntervalWeeks == 1 ? "every week" : $"every {IntervalWeeks} weeks")}";
+
+    /// <summary>Whether its rounds are today's because it only adds to today's way, so that its name leaves them out.</summary>
+    public bool KeepsRounds { get; init; }
 
     /// <summary>
     /// Share of all seedlings that its applications stop in every week, 0 to 1, as the grower knows it; null for what the

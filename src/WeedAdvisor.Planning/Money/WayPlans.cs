@@ -24,7 +24,7 @@ internal static class WayPlans
                 [.. uses.Select(past => WeeksFrom(money.Day, past.Date!.Value)).Distinct().Order()]));
         }
 
-        return new WayPlan(WayPlan.Today, NameOfToday(parts, money), money.IntervalWeeks, parts.ToImmutable())
+        return new WayPlan(WayPlan.Today, MeansOfToday(parts, money), money.IntervalWeeks, parts.ToImmutable())
         {
             StatedControl = money.TodayControl,
         };
@@ -32,7 +32,7 @@ internal static class WayPlans
 
     /// <summary>Nothing but hands.</summary>
     public static WayPlan Hands(int intervalWeeks) => new(
-        $"hands-{intervalWeeks}", $"Hands alone, {Every(intervalWeeks)}", intervalWeeks, []);
+        $"hands-{intervalWeeks}", "Hands alone", intervalWeeks, []);
 
     /// <summary>An action at today's rounds and nothing else; null when it cannot be put on in the year.</summary>
     public static WayPlan? With(MoneyCase money, CatalogueAction action)
@@ -40,13 +40,13 @@ internal static class WayPlans
         ImmutableArray<int> weeks = action is Treatment treatment ? WeeksOf(money, treatment) : [];
         return action is Treatment && weeks.IsEmpty
             ? null
-            : new WayPlan(action.Id, $"{action.Name}, {Every(money.IntervalWeeks)}", money.IntervalWeeks, [new WayPart(action, weeks)]);
+            : new WayPlan(action.Id, action.Name, money.IntervalWeeks, [new WayPart(action, weeks)]);
     }
 
     /// <summary>A cover and a preemergence, both at today's rounds.</summary>
     public static WayPlan Together(WayPlan cover, WayPlan preemergence) => new(
         $"{cover.Id}-and-{preemergence.Id}",
-        $"{cover.Parts[0].Action.Name} and {preemergence.Parts[0].Action.Name}, {Every(cover.IntervalWeeks)}",
+        $"{cover.Parts[0].Action.Name} and {preemergence.Parts[0].Action.Name}",
         cover.IntervalWeeks,
         [.. cover.Parts, .. preemergence.Parts]);
 
@@ -54,7 +54,7 @@ internal static class WayPlans
     public static WayPlan ByBoom(WayPlan sprayed) => sprayed with
     {
         Id = $"{sprayed.Id}-by-boom",
-        Name = $"{sprayed.Parts[0].Action.Name} with a boom, {Every(sprayed.IntervalWeeks)}",
+        Means = $"{sprayed.Parts[0].Action.Name} with a boom",
         Parts = [.. sprayed.Parts.Select(part => part with { IsByBoom = true })],
     };
 
@@ -62,7 +62,7 @@ internal static class WayPlans
     public static WayPlan At(WayPlan plan, int intervalWeeks) => plan with
     {
         Id = $"{plan.Id}-every-{intervalWeeks}",
-        Name = $"{string.Join(" and ", plan.Parts.Select(part => part.Action.Name))}{(plan.Parts.Any(part => part.IsByBoom) ? " with a boom" : "")}, {Every(intervalWeeks)}",
+        Means = $"{string.Join(" and ", plan.Parts.Select(part => part.Action.Name))}{(plan.Parts.Any(part => part.IsByBoom) ? " with a boom" : "")}",
         IntervalWeeks = intervalWeeks,
     };
 
@@ -120,13 +120,11 @@ internal static class WayPlans
         return Math.Min(WeedTraits.WeeksInYear - 1, (((days % 365) + 365) % 365) / DaysInWeek);
     }
 
-    private static string NameOfToday(ImmutableArray<WayPart>.Builder parts, MoneyCase money)
+    private static string MeansOfToday(ImmutableArray<WayPart>.Builder parts, MoneyCase money)
     {
         string done = parts.Count > 0 ? string.Join(" and ", parts.Select(part => part.Action.Name))
             : money.TodayControl is > 0 ? "what stops weeds now, not noted in the visit"
             : "hands alone";
-        return $"Today's way: {done}, {Every(money.IntervalWeeks)}";
+        return $"Today's way: {done}";
     }
-
-    private static string Every(int weeks) => weeks == 1 ? "weeded every week" : $"weeded every {weeks} weeks";
 }

@@ -74,6 +74,7 @@ public sealed record WaysCompared(
         var plan = new WayPlan(
             id, $"Today's way and: {action.Name}", Case.IntervalWeeks, [.. Today.Plan.Parts, new WayPart(action, [])])
         {
+            KeepsRounds = true,
             StatedControl = Today.Plan.StatedControl,
         };
         WeedingOutcome<Way> added = WayCosting.Of(Case, plan, Variation.None);

@@ -3,6 +3,7 @@ using System.Globalization;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Reports.Advise;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Catalogue;
@@ -88,7 +89,7 @@ internal static class RecordFields
 
     /// <summary>Each source by its key and in words.</summary>
     public static IEnumerable<string> Cited(IEnumerable<string> keys, KnowledgeBase knowledge) => keys.Select(key =>
-        $"[{key}] {SourceSection.Citation(knowledge, key)}");
+        $"[{key}] {SourceSection.Cited(knowledge, key)}");
 
     private static string AnswerKind(Question question) => question.Kind switch
     {

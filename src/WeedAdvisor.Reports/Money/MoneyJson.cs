@@ -18,7 +18,7 @@ public static class MoneyJson
         json.WriteString("date", Figures.Day(report.Visit.Date));
         json.WriteTexts("ownPrices", report.Prices.Own.Select(price => price.Id));
         json.WriteList("areas", report.Areas, area => WriteArea(json, area));
-        json.WriteTexts("notes", MoneyNotes.Standing(report));
+        json.WriteTexts("notes", MoneyNotes.Standing(report).Select(note => note.Text));
     });
 
     private static void WriteArea(Utf8JsonWriter json, AreaMoney area)

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
-using WeedAdvisor.Reports.Text.Brief;
 
 namespace WeedAdvisor.Reports.Money;
 
@@ -11,28 +10,28 @@ namespace WeedAdvisor.Reports.Money;
 public static class MoneyNotes
 {
     /// <summary>The head of an area: wage, pots, rounds.</summary>
-    public static ImmutableArray<string> Basis(WaysCompared compared)
+    public static ImmutableArray<Line> Basis(WaysCompared compared)
     {
         MoneyCase money = compared.Case;
         return
         [
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"An hour costs ${money.WageUsd:0.##}. {money.Pots:#,0} pots{(money.IsPotsGiven ? "" : " (assumed: give --pots)")}.")
-            + $" Rounds every {Figures.Count(money.IntervalWeeks, "week", "weeks")} today{(money.IsIntervalGiven ? "" : " (assumed)")}.",
+            Line.Of(
+                $"An hour costs {Usd(money.WageUsd)}. {new Amount(money.Pots, "pots", "#,0")}{(money.IsPotsGiven ? "" : " (assumed: give --pots)")}."
+                + $" Rounds every {Amounts.Count(money.IntervalWeeks, "week", "weeks")} today{(money.IsIntervalGiven ? "" : " (assumed)")}."),
             $"The year starts on the day of the visit. Weeds counted: {Listing.And([.. money.Weeds.Select(weed => money.Knowledge.Weeds[weed.Weed].Name)])}.",
-            .. money.LeftOut.Select(why => $"Not counted: {why}"),
+            .. money.LeftOut.Select(why => Line.FromString($"Not counted: {why}")),
         ];
     }
 
     /// <summary>What was not compared: one sentence for each reason.</summary>
-    public static IEnumerable<string> Left(WaysCompared compared) => compared.Left
+    public static IEnumerable<Line> Left(WaysCompared compared) => compared.Left
         .GroupBy(left => left.Because, StringComparer.Ordinal)
         .OrderBy(group => group.Key, StringComparer.Ordinal)
-        .Select(group => $"{Figures.Sentence(group.Key)}: {string.Join("; ", group.Select(left => left.Name))}.");
+        .Select(group => Line.FromString(
+            $"{Figures.Sentence(group.Key)}: {string.Join("; ", group.Select(left => left.Name))}."));
 
     /// <summary>What holds for every area.</summary>
-    public static IEnumerable<string> Standing(MoneyReport report)
+    public static IEnumerable<Line> Standing(MoneyReport report)
     {
         string[] own = [.. report.Prices.Own.Select(price => price.Id)];
         yield return own.Length == 0
@@ -51,32 +50,32 @@ public static class MoneyNotes
     }
 
     /// <summary>Where two ways cost the same, in a sentence.</summary>
-    public static string Wage(WayAgainst against, decimal wage) => against.Wage switch
+    public static Line Wage(WayAgainst against, decimal wage) => against.Wage switch
     {
-        BreakEven.At at => string.Create(
-            CultureInfo.InvariantCulture,
-            $"Both cost the same at a wage of ${at.Value:#,0.00} an hour; this way is the cheaper {(at.FirstIsCheaperAbove ? "above" : "below")} it (yours: ${wage:0.##})."),
+        BreakEven.At at => Line.Of(
+            $"Both cost the same at a wage of {new Amount(at.Value, Amount.Dollar, "#,0.00")} an hour; this way is the cheaper {(at.FirstIsCheaperAbove ? "above" : "below")} it (yours: {Usd(wage)})."),
         BreakEven.Never never => $"There is no wage at which both cost the same: {(never.FirstIsCheaper ? "this way" : "today's way")} is always the cheaper.",
         _ => "Both cost the same at every wage.",
     };
 
     /// <summary>When what is bought is earned back, in a sentence.</summary>
-    public static string Payback(WayAgainst against)
+    public static Line Payback(WayAgainst against)
     {
         if (against.Way.Tools.IsEmpty)
             return "No tool has to be bought.";
-        string tools = $"{string.Join(", ", against.Way.Tools.Select(tool => tool.Name))} for {Figures.Dollars(against.Way.OutlayUsd)}";
+        Line tools = Line.Of(
+            $"{string.Join(", ", against.Way.Tools.Select(tool => tool.Name))} for {Amounts.Dollars(against.Way.OutlayUsd)}");
         if (against.PaybackYears is not { } years || against.BreakEvenPots is not { } pots)
-            return $"To buy: {tools}. Nothing is saved, so it is never earned back.";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"To buy: {tools}. Earned back in {years:0.#} years; worth its yearly cost above {Math.Ceiling(pots):#,0} pots.");
+            return Line.Of($"To buy: {tools}. Nothing is saved, so it is never earned back.");
+        return Line.Of(
+            $"To buy: {tools}. Earned back in {new Amount(years, "years", "0.#")}; worth its yearly cost above {new Amount(Math.Ceiling(pots), "pots", "#,0")}.");
     }
 
-    private static string Share(PriceBook prices) =>
+    private static Line Share(PriceBook prices) =>
         prices.Find("unsaleable-share") is { } share && prices.Find("finished-pot") is { } pot
-            ? string.Create(
-                CultureInfo.InvariantCulture,
-                $"Assumed: of the pots in which a weed grew to 10 cm, {share.Value:0.##} % cannot be sold at ${pot.Value:0.##} ('unsaleable-share', 'finished-pot').")
+            ? Line.Of(
+                $"Assumed: of the pots in which a weed grew to 10 cm, {new Amount(share.Value, "%", "0.##")} cannot be sold at {Usd(pot.Value)} ('unsaleable-share', 'finished-pot').")
             : "Plants lost to weeds are not counted: the price 'unsaleable-share' or 'finished-pot' is missing.";
+
+    private static Amount Usd(decimal usd) => new(usd, Amount.Dollar, "0.##");
 }

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Season;
@@ -29,17 +32,26 @@ public static class SeasonWords
     public static string Days(PlannedUse use) =>
         Days(use.Days.First, use.Days.Last) + (use.IsLongestOfSeveral ? " (the longest allowed run of that week)" : "");
 
+    /// <summary>The days of a span of weeks.</summary>
+    public static string Weeks(SeasonYear year, int from, int to) =>
+        $"{Figures.Day(year.DayOf(from))} to {Figures.Day(year.DayOf(to + 1).AddDays(-1))}";
+
+    /// <summary>The site-of-action groups of a treatment.</summary>
+    public static string Groups(Treatment treatment, string between) =>
+        string.Join(between, treatment.Actives.Select(active => active.Group ?? "none").Distinct());
+
     /// <summary>What goes on in a plan, each with the first of its days.</summary>
     public static string Brief(ImmutableArray<PlannedUse> uses, Func<string, string> nameOf) => uses.IsEmpty
         ? "nothing goes on"
         : string.Join("; ", uses.Select(use => $"{nameOf(use.Treatment)} {Figures.Day(use.Days.First)[5..]}"));
 
     /// <summary>How sure it is that no plan is cheaper.</summary>
-    public static string Proof(YearPlan plan, SeasonPlan best) =>
-        !best.Proven ? $"Stopped early: a better plan could save {Figures.Dollars(best.Gap + plan.MoreToSaveUsd)} at most."
+    public static Line Proof(YearPlan plan, SeasonPlan best) =>
+        !best.Proven ? Line.Of($"Stopped early: a better plan could save {Amounts.Dollars(best.Gap + plan.MoreToSaveUsd)} at most.")
         : plan.MoreToSaveUsd > 0
-            ? "Proven: no plan costs less that keeps these wishes and the distances the rules ask for between its uses."
-                + $" Keeping the rules in another way could save {Figures.Dollars(plan.MoreToSaveUsd)} at most."
+            ? Line.Of(
+                $"Proven: no plan costs less that keeps these wishes and the distances the rules ask for between its uses."
+                + $" Keeping the rules in another way could save {Amounts.Dollars(plan.MoreToSaveUsd)} at most.")
         : "Proven: no plan under these rules and wishes costs less.";
 
     /// <summary>Why a plan has no application.</summary>

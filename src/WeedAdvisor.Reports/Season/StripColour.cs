@@ -3,28 +3,15 @@ using System.Text;
 namespace WeedAdvisor.Reports.Season;
 
 /// <summary>
-/// Colours the strips in a text with the control sequences of ECMA-48 (SGR). The characters stay, so that nothing is lost
+/// Colours a row of a strip with the control sequences of ECMA-48 (SGR). The characters stay, so that nothing is lost
 /// where colours cannot be told apart.
 /// </summary>
 internal static class StripColour
 {
     private const char Escape = '\u001b';
 
-    /// <summary>The text with its strips coloured.</summary>
-    public static string Of(string text, SeasonReport report)
-    {
-        HashSet<string> rows =
-        [
-            .. report.Areas
-                .SelectMany(area => new[] { area.Plan, area.After })
-                .OfType<Planning.Season.Programme.YearPlan>()
-                .SelectMany(plan => StripText.Lines(Strip.Of(plan)).Skip(2))
-                .Select(line => line.TrimEnd()),
-        ];
-        return string.Join('\n', text.Split('\n').Select(line => rows.Contains(line) ? Row(line) : line));
-    }
-
-    private static string Row(string line)
+    /// <summary>The row of one weed, coloured.</summary>
+    public static string Of(string line)
     {
         var painted = new StringBuilder(line[..StripText.NameColumns]);
         char before = ' ';

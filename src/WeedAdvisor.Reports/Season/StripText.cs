@@ -12,6 +12,9 @@ public static class StripText
     /// <summary>Columns of the names.</summary>
     public const int NameColumns = 22;
 
+    /// <summary>How many lines stand above the weeds.</summary>
+    public const int HeadRows = 2;
+
     /// <summary>What the characters mean.</summary>
     public const string Key = "# held   + partly held   o comes up and is not held   . does not come up   - nothing may go on";
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Reports.Text;
 
@@ -18,7 +19,7 @@ public sealed class Page(int width)
 
     private const int NarrowestColumn = 16;
 
-    private readonly StringBuilder _text = new();
+    private readonly List<PageLine> _lines = [];
 
     /// <summary>Columns of the page.</summary>
     public int Width { get; } = width is >= Narrowest and <= Widest
@@ -26,13 +27,28 @@ public sealed class Page(int width)
         : throw new ArgumentOutOfRangeException(nameof(width), width, $"a page has {Narrowest} to {Widest} columns");
 
     /// <summary>Everything written so far; each line ends with a line feed.</summary>
-    public override string ToString() => _text.ToString();
+    public override string ToString()
+    {
+        var text = new StringBuilder();
+        foreach (PageLine line in _lines)
+            text.Append(line.Text).Append('\n');
+        return text.ToString();
+    }
+
+    /// <summary>Everything written so far, line by line.</summary>
+    internal IReadOnlyList<PageLine> Lines => _lines;
+
+    /// <summary>How what is written next is meant.</summary>
+    internal Tone Tone { get; set; }
+
+    /// <summary>The action that what is written next is about; null for none.</summary>
+    internal string? Action { get; set; }
 
     /// <summary>An empty line.</summary>
-    public void Gap() => _text.Append('\n');
+    public void Gap() => _lines.Add(new PageLine("", Tone.Normal, null));
 
     /// <summary>A line across the page.</summary>
-    public void Rule(char mark) => _text.Append(mark, Width).Append('\n');
+    public void Rule(char mark) => _lines.Add(new PageLine(new string(mark, Width), Tone.Normal, null));
 
     /// <summary>
     /// Wrapped text: the first line starts with the mark, the others stand below what follows it. The mark is not cleaned.
@@ -44,7 +60,7 @@ public sealed class Page(int width)
     {
         int widest = Width - NarrowestColumn;
         int start = Math.Min(indent, widest / 2);
-        if (start + mark.Length > widest)
+        if (start + ColumnWidth.Of(mark) > widest)
         {
             // No room beside the mark: it stands above the text.
             Write(start, mark);
@@ -52,12 +68,12 @@ public sealed class Page(int width)
             return;
         }
 
-        int left = start + mark.Length;
+        int left = start + ColumnWidth.Of(mark);
         int column = Width - left;
         string lead = new string(' ', start) + mark;
-        foreach (string line in Lines(Clean(text), column))
+        foreach (string line in Wrapped(Clean(text), column))
         {
-            _text.Append((lead + line).TrimEnd()).Append('\n');
+            Add((lead + line).TrimEnd());
             lead = new string(' ', left);
         }
     }
@@ -66,10 +82,15 @@ public sealed class Page(int width)
     public void Write(int indent, string text) => Write(indent, "", text);
 
     /// <summary>A line of a picture or a table: its blanks are kept and it is never wrapped, only cut at the edge.</summary>
-    public void Drawn(int indent, string line)
+    /// <param name="indent">Columns left free before the line.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="paint">Colours what is shown; null to leave it as it is.</param>
+    public void Drawn(int indent, string line, Func<string, string>? paint = null)
     {
         string whole = new string(' ', indent) + Clean(line);
-        _text.Append(whole.AsSpan(0, Math.Min(whole.Length, Width)).TrimEnd()).Append('\n');
+        int shown = ColumnWidth.Of(whole) <= Width ? whole.Length : ColumnWidth.Fitting(whole, Width);
+        string kept = whole[..shown].TrimEnd();
+        Add(paint is null ? kept : paint(kept));
     }
 
     /// <summary>A heading over a part of the page.</summary>
@@ -79,7 +100,10 @@ public sealed class Page(int width)
         Write(0, text.ToUpperInvariant());
     }
 
-    private static string Clean(string text)
+    private void Add(string text) => _lines.Add(new PageLine(text, Tone, Action));
+
+    /// <summary>A text without what could drive a terminal.</summary>
+    internal static string Clean(string text)
     {
         var clean = new StringBuilder(text.Length);
         foreach (char c in text)
@@ -93,22 +117,30 @@ public sealed class Page(int width)
         return clean.ToString();
     }
 
-    private static IEnumerable<string> Lines(string text, int column)
+    private static IEnumerable<string> Wrapped(string text, int column)
     {
         var line = new StringBuilder(column);
+        int taken = 0;
         foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             foreach (string piece in Pieces(word, column))
             {
-                if (line.Length > 0 && line.Length + 1 + piece.Length > column)
+                int columns = ColumnWidth.Of(piece);
+                if (taken > 0 && taken + 1 + columns > column)
                 {
                     yield return line.ToString();
                     line.Clear();
+                    taken = 0;
                 }
 
-                if (line.Length > 0)
+                if (taken > 0)
+                {
                     line.Append(' ');
+                    taken++;
+                }
+
                 line.Append(piece);
+                taken += columns;
             }
         }
 
@@ -117,11 +149,12 @@ public sealed class Page(int width)
 
     private static IEnumerable<string> Pieces(string word, int column)
     {
-        while (word.Length > column)
+        while (ColumnWidth.Of(word) > column)
         {
-            int cut = word.LastIndexOfAny(['-', '/', ',', '.'], column - 1) + 1;
+            int fitting = ColumnWidth.Fitting(word, column);
+            int cut = word.LastIndexOfAny(['-', '/', ',', '.'], fitting - 1) + 1;
             if (cut <= 1)
-                cut = column;
+                cut = fitting;
             yield return word[..cut];
             word = word[cut..];
         }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
-using WeedAdvisor.Reports.Text.Brief;
 
 namespace WeedAdvisor.Reports.Text;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Reports.Text.Brief;
 
 namespace WeedAdvisor.Reports.Text;
 

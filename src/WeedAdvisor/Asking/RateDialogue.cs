@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Rates;
 
 namespace WeedAdvisor.Asking;
@@ -90,7 +91,7 @@ public sealed class RateDialogue(RateForm form, RateSite? site, Lines lines, int
     private void Tell(RateAnswer answer)
     {
         ImmutableArray<RateEntry> entries = RateEntry.AllOf(form, _typed, site);
-        string text = RateText.Of(new RateReport(form, entries, answer, site?.Knowledge), width);
+        string text = DocumentText.Of(RateDocument.Of(new RateReport(form, entries, answer, site?.Knowledge)), width);
         foreach (string line in text.TrimEnd('\n').Split('\n'))
             lines.SayAsIs(line);
         lines.Say();

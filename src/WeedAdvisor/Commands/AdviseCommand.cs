@@ -4,6 +4,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Advise;
 
 namespace WeedAdvisor.Commands;
 
@@ -14,8 +15,8 @@ internal static class AdviseCommand
     {
         Argument<string> file = VisitArgument.File();
         Option<string?> area = VisitArgument.Area();
-        Option<string> format = LayoutOptions.OneOf("--format", "How the advice is written.", "text", "json");
-        var sources = new Option<bool>("--sources") { Description = "Cite the sources in full at the end (text)." };
+        Option<string> format = FormatOption.Of("How the advice is written.");
+        var sources = new Option<bool>("--sources") { Description = "Cite the sources in full at the end." };
         Option<bool> full = LayoutOptions.Full();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
@@ -33,13 +34,15 @@ internal static class AdviseCommand
                 KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
-            bool json = parsed.GetValue(format) == "json";
-            var layout = new TextLayout(parsed.GetValue(width), parsed.GetValue(sources), parsed.GetValue(full));
             VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
-            if (json)
+            string? written = parsed.GetValue(format);
+            if (written == FormatOption.Json)
                 JsonReport.Write(surroundings.Out, advice, knowledge);
             else
-                surroundings.Out.Write(TextReport.Of(advice, knowledge, layout));
+                surroundings.Out.Write(FormatOption.Written(
+                    written,
+                    AdviceDocument.Of(advice, knowledge, parsed.GetValue(full), parsed.GetValue(sources)),
+                    parsed.GetValue(width)));
             return ExitCode.Done;
         });
         return command;

@@ -6,7 +6,8 @@ using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Advise;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Commands;
 
@@ -82,7 +83,7 @@ internal static class AskCommand
     private static string Advice(InterviewSession session)
     {
         Visit here = session.Visit with { Areas = [session.Area] };
-        return TextReport.Of(
-            new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge, new TextLayout(Width));
+        return DocumentText.Of(
+            AdviceDocument.Of(new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge), Width);
     }
 }

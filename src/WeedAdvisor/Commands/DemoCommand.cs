@@ -3,7 +3,8 @@ using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Advise;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Commands;
 
@@ -11,6 +12,7 @@ namespace WeedAdvisor.Commands;
 internal static class DemoCommand
 {
     private const string File = "visits/demo-spring.yaml";
+    private const int UsualWidth = 80;
 
     public static Command Of(Surroundings surroundings)
     {
@@ -22,12 +24,12 @@ internal static class DemoCommand
             full, width,
         };
         command.SetAction(parsed => Run(
-            parsed, surroundings, new TextLayout(parsed.GetValue(width), Full: parsed.GetValue(full))));
+            parsed, surroundings, parsed.GetValue(width), parsed.GetValue(full)));
         return command;
     }
 
     /// <summary>Prints the advice on the demo visit of the knowledge.</summary>
-    public static int Run(ParseResult parsed, Surroundings surroundings, TextLayout layout)
+    public static int Run(ParseResult parsed, Surroundings surroundings, int width = UsualWidth, bool full = false)
     {
         KnowledgeBase knowledge = LabelsOption.Over(KnowledgeOption.Load(parsed, surroundings), parsed, null, surroundings);
         WorkedVisit demo = knowledge.WorkedVisits.FirstOrDefault(worked => worked.File == File)
@@ -35,7 +37,7 @@ internal static class DemoCommand
                 ExitCode.BadKnowledge,
                 $"the knowledge has no demo visit '{File}'. Give advise a visit of your own.");
         VisitAdvice advice = Advisor.Of(knowledge).Advise(demo.Visit);
-        surroundings.Out.Write(TextReport.Of(advice, knowledge, layout));
+        surroundings.Out.Write(DocumentText.Of(AdviceDocument.Of(advice, knowledge, full), width));
         return ExitCode.Done;
     }
 }

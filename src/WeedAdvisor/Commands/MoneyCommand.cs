@@ -32,7 +32,7 @@ internal static class MoneyCommand
             MoneyCase.HighestWage,
             FormattableString.Invariant($"0 to {MoneyCase.HighestWage} US dollars an hour"));
         Option<string?> prices = PricesOption.Of();
-        Option<string> format = LayoutOptions.OneOf("--format", "How it is written.", "text", "json", "html");
+        Option<string> format = FormatOption.Of("How it is written.");
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "money",
@@ -52,12 +52,9 @@ internal static class MoneyCommand
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             PriceBook book = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings);
             MoneyReport report = Report(visit, knowledge, book, terms, parsed.GetValue(against));
-            surroundings.Out.Write(parsed.GetValue(format) switch
-            {
-                "json" => MoneyJson.Of(report),
-                "html" => MoneyHtml.Of(report),
-                _ => MoneyText.Of(report, parsed.GetValue(width)),
-            });
+            surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
+                ? MoneyJson.Of(report)
+                : FormatOption.Written(parsed.GetValue(format), MoneyDocument.Of(report), parsed.GetValue(width)));
             return ExitCode.Done;
         });
         return command;

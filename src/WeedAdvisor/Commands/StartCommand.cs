@@ -1,5 +1,4 @@
 using System.CommandLine;
-using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Commands;
 
@@ -11,6 +10,6 @@ internal static class StartCommand
         bool isTerminal = surroundings is { IsInputTerminal: true, IsOutputTerminal: true };
         return isTerminal && surroundings.OpenScreens is { } open
             ? open(surroundings, KnowledgeOption.FolderOf(parsed, surroundings), LabelsOption.Given(parsed))
-            : DemoCommand.Run(parsed, surroundings, new TextLayout());
+            : DemoCommand.Run(parsed, surroundings);
     }
 }

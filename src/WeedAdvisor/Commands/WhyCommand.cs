@@ -4,7 +4,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Why;
 
 namespace WeedAdvisor.Commands;
 
@@ -16,6 +16,7 @@ internal static class WhyCommand
         Argument<string> file = VisitArgument.File();
         var action = new Argument<string>("ACTION") { Description = "A practice or treatment, by id or name." };
         Option<string?> area = VisitArgument.Area();
+        Option<string> format = FormatOption.Of("How it is written.");
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "why",
@@ -23,7 +24,7 @@ internal static class WhyCommand
             "weedadvisor why visit.yaml scrape-off-liverwort",
             "weedadvisor why visit.yaml \"Hand weeding\" --area mist-house")
         {
-            file, action, area, width,
+            file, action, area, format, width,
         };
         command.SetAction(parsed =>
         {
@@ -32,16 +33,14 @@ internal static class WhyCommand
             CatalogueAction asked = Find(parsed.GetRequiredValue(action), knowledge);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
-            surroundings.Out.Write(Text(knowledge, visit, asked, parsed.GetValue(width)));
+            VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
+            surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
+                ? WhyJson.Of(advice, asked, knowledge)
+                : FormatOption.Written(
+                    parsed.GetValue(format), WhyDocument.Of(advice, asked, knowledge), parsed.GetValue(width)));
             return ExitCode.Done;
         });
         return command;
-    }
-
-    private static string Text(KnowledgeBase knowledge, Visit visit, CatalogueAction action, int width)
-    {
-        VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
-        return string.Join('\n', advice.Areas.Select(area => WhyText.Of(advice, area, action, knowledge, width)));
     }
 
     private static CatalogueAction Find(string asked, KnowledgeBase knowledge)

@@ -4,7 +4,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
-using WeedAdvisor.Reports.Document;
+using WeedAdvisor.Reports.KnowledgePage;
 using WeedAdvisor.Reports.Worked;
 
 namespace WeedAdvisor.Commands;

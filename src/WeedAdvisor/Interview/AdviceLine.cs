@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Reports.Documents;
+using Meant = WeedAdvisor.Reports.Documents.Tone;
+
 namespace WeedAdvisor.Interview;
 
 /// <summary>How a line of the advice is meant.</summary>
@@ -20,4 +24,17 @@ public enum LineTone
 /// <param name="Text">The text.</param>
 /// <param name="Tone">How it is meant.</param>
 /// <param name="Action">The action that can be opened from this line; null when there is none.</param>
-public sealed record AdviceLine(string Text, LineTone Tone = LineTone.Plain, string? Action = null);
+public sealed record AdviceLine(string Text, LineTone Tone = LineTone.Plain, string? Action = null)
+{
+    /// <summary>The lines of a document.</summary>
+    public static ImmutableArray<AdviceLine> Of(ImmutableArray<PageLine> lines) =>
+        [.. lines.Select(line => new AdviceLine(line.Text, ToneOf(line.Tone), line.Action))];
+
+    private static LineTone ToneOf(Meant tone) => tone switch
+    {
+        Meant.Strong => LineTone.Heading,
+        Meant.Warning => LineTone.Warning,
+        Meant.Muted => LineTone.Quiet,
+        _ => LineTone.Plain,
+    };
+}

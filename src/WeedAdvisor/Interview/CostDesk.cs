@@ -3,6 +3,7 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Money;
 using WeedAdvisor.Reports.Text;
 
@@ -106,12 +107,8 @@ public sealed class CostDesk
             throw new ArgumentException($"there is no way '{way}'", nameof(way));
         if (held == Ways!.Today)
             return [.. CostLines.Items(held, width)];
-        string text = MoneyText.Against(Ways, WayAgainst.Of(Ways, held), Math.Clamp(width, Page.Narrowest, Page.Widest));
-        return [.. text.Trim('\n').Split('\n').Select(line => new AdviceLine(line, IsHeading(line) ? LineTone.Heading : LineTone.Plain))];
+        return AdviceLine.Of(DocumentScreen.Of(AgainstBlocks.Of(Ways, WayAgainst.Of(Ways, held)), width));
     }
-
-    private static bool IsHeading(string line) =>
-        line.Any(char.IsLetter) && line.All(letter => !char.IsLetter(letter) || char.IsUpper(letter));
 
     private bool IsEmpty(CostField field) => string.IsNullOrWhiteSpace(TextOf(field));
 

@@ -62,7 +62,7 @@ internal static class CostLines
         string applied = money.TodayControl is { } share
             ? $"What you apply stops {Figures.Percent(share)}."
             : "What was applied counts until it runs out.";
-        foreach (AdviceLine line in Text($"{WeedingText.CheapestAt(compared)} {applied}", width, LineTone.Quiet))
+        foreach (AdviceLine line in Text($"{WeedingWords.CheapestAt(compared)} {applied}", width, LineTone.Quiet))
             yield return line;
     }
 
@@ -84,7 +84,8 @@ internal static class CostLines
                 Whole((double)way.Hours * compared.Case.Pots / 1000),
                 Figures.Dollars(All(compared, way.Usd)),
                 isToday ? "-" : Change(All(compared, way.Usd - compared.Today.Usd)));
-            foreach (string line in Wrapping.Lines(NameOf(way), name, mark, "    "))
+            // The rounds have a column of their own.
+            foreach (string line in Wrapping.Lines(way.Plan.Means, name, mark, "    "))
             {
                 yield return new AdviceLine(
                     Cut(line.PadRight(name) + figures, width), isToday ? LineTone.Heading : LineTone.Plain, way.Plan.Id);
@@ -98,13 +99,6 @@ internal static class CostLines
             yield return line;
         foreach (AdviceLine line in compared.Case.LeftOut.SelectMany(why => Text($"Not counted: {why}", width, LineTone.Quiet)))
             yield return line;
-    }
-
-    // The rounds have a column of their own.
-    private static string NameOf(Way way)
-    {
-        int rounds = way.Plan.Name.LastIndexOf(", weeded every", StringComparison.Ordinal);
-        return rounds < 0 ? way.Plan.Name : way.Plan.Name[..rounds];
     }
 
     private static decimal All(WaysCompared compared, decimal usd) => usd * compared.Case.Pots / 1000;

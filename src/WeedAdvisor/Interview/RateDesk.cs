@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Rates;
-using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Interview;
 
@@ -145,12 +145,10 @@ public sealed class RateDesk : IFormDesk
     /// <inheritdoc/>
     void IFormDesk.NextWord(int field) => NextWord(Form.Fields[field]);
 
-    private IEnumerable<AdviceLine> AnswerLines(RateAnswer answer, int width)
+    private ImmutableArray<AdviceLine> AnswerLines(RateAnswer answer, int width)
     {
         var report = new RateReport(Form, RateEntry.AllOf(Form, _typed, _site), answer, _site.Knowledge);
-        string text = RateText.Body(report, Math.Clamp(width, Page.Narrowest, Page.Widest));
-        return text.TrimEnd('\n').Split('\n')
-            .Select(line => new AdviceLine(line, line.Length > 0 && line[0] != ' ' ? LineTone.Heading : LineTone.Plain));
+        return AdviceLine.Of(DocumentScreen.Of(RateDocument.Of(report).Blocks, width));
     }
 
     /// <summary>What is wrong, then what is missing: an entry not made yet is no mistake.</summary>

@@ -50,7 +50,7 @@ internal static class SeasonLines
         {
             SeasonApplication one = uses[i];
             Treatment treatment = knowledge.Treatments[one.Name];
-            string groups = string.Join("+", treatment.Actives.Select(active => active.Group ?? "none").Distinct());
+            string groups = SeasonWords.Groups(treatment, "+");
             string must = plan.Case.Request.MustUse.Contains(one.Name) ? ", must go on" : "";
             yield return new AdviceLine(
                 $"{(one.Week == week ? Here : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
@@ -71,7 +71,7 @@ internal static class SeasonLines
         foreach (EscapeSpan span in plan.Escapes.OrderByDescending(span => span.Usd))
         {
             yield return new AdviceLine(FormattableString.Invariant(
-                $"{knowledge.Weeds[span.Weed].Name}, {Figures.Day(plan.Case.Year.DayOf(span.FromWeek))} to {Figures.Day(plan.Case.Year.DayOf(span.ToWeek + 1).AddDays(-1))}: about {span.Seedlings:0} seedlings, {Figures.Dollars(span.Usd)}"), LineTone.Plain);
+                $"{knowledge.Weeds[span.Weed].Name}, {SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: about {span.Seedlings:0} seedlings, {Figures.Dollars(span.Usd)}"), LineTone.Plain);
         }
 
         if (!plan.Closed.IsEmpty)
@@ -79,7 +79,7 @@ internal static class SeasonLines
         foreach (ClosedSpan span in plan.Closed)
         {
             yield return new AdviceLine(
-                $"{Figures.Day(plan.Case.Year.DayOf(span.FromWeek))} to {Figures.Day(plan.Case.Year.DayOf(span.ToWeek + 1).AddDays(-1))}: {span.Because}",
+                $"{SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: {span.Because}",
                 LineTone.Plain);
         }
 

@@ -2,6 +2,7 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Rates;
 
 namespace WeedAdvisor.Reports.Tests.Rates;
@@ -29,7 +30,7 @@ public sealed class RateReportTests
     };
 
     [Fact]
-    public void RateText_in_full() => ExpectedText.Matches(RateText.Of(Report(("poured", "1/3 L"), ("spare", "12.5 %")), 80));
+    public void RateText_in_full() => ExpectedText.Matches(DocumentText.Of(RateDocument.Of(Report(("poured", "1/3 L"), ("spare", "12.5 %"))), 80));
 
     [Fact]
     public void RateJson_in_full() => ExpectedText.Matches(RateJson.Of(Report(("poured", " 1/3 L "), ("how", "hose"))));
@@ -38,10 +39,10 @@ public sealed class RateReportTests
     public void The_same_sum_gives_the_same_bytes_in_another_culture()
     {
         RateReport report = Report(("poured", "0.4 L"));
-        string text = RateText.Of(report, 80), json = RateJson.Of(report);
+        string text = DocumentText.Of(RateDocument.Of(report), 80), json = RateJson.Of(report);
         using (new CommaCulture())
         {
-            Assert.Equal(text, RateText.Of(Report(("poured", "0.4 L")), 80));
+            Assert.Equal(text, DocumentText.Of(RateDocument.Of(Report(("poured", "0.4 L"))), 80));
             Assert.Equal(json, RateJson.Of(Report(("poured", "0.4 L"))));
         }
     }

@@ -10,7 +10,7 @@ public sealed class BadInputTests
         { "unknown option '--knowlege' (did you mean '--knowledge'?)", ["--knowlege", "x"] },
         { "'VISIT' missing", ["advise"] },
         { "'ACTION' missing", ["why", "demo-spring.yaml"] },
-        { "--format is one of text, json, not 'jsn' (did you mean 'json'?)", ["advise", "v", "--format", "jsn"] },
+        { "--format is one of text, md, html, json, not 'jsn' (did you mean 'json'?)", ["advise", "v", "--format", "jsn"] },
         { "--width takes a number from 40 to 240", ["advise", "demo-spring.yaml", "--width", "39"] },
         { "--width takes a number from 40 to 240", ["advise", "demo-spring.yaml", "--width", "wide"] },
         { "--width takes a number from 40 to 240", ["demo", "--width", "99999999999999999999"] },

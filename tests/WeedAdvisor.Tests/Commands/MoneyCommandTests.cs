@@ -18,7 +18,7 @@ public sealed class MoneyCommandTests
     [InlineData("no way or action 'bark-mulsh' (did you mean 'bark-mulch'?)", "--against", "bark-mulsh")]
     [InlineData("'glyphosate-empty-house' must not be used here", "--area", "container-yard", "--against", "glyphosate-empty-house")]
     [InlineData("no pots stand here", "--area", "bark-pile")]
-    [InlineData("--format is one of text, json, html, not 'htm' (did you mean 'html'?)", "--format", "htm")]
+    [InlineData("--format is one of text, md, html, json, not 'htm' (did you mean 'html'?)", "--format", "htm")]
     [InlineData("the visit has no area 'container-yrd' (did you mean 'container-yard'?)", "--area", "container-yrd")]
     public void A_slip_ends_with_code_2_and_one_line(string said, params string[] args)
     {

@@ -110,7 +110,7 @@ public sealed class RateCommandTests
     [InlineData("unknown command 'sprayr' (did you mean 'sprayer'?). See 'weedadvisor rate --help'.", "sprayr")]
     [InlineData("unknown command 'test-stripe' (did you mean 'test-strip'?)", "sprayer", "test-stripe")]
     [InlineData("unknown option '--cought' (did you mean '--caught'?)", "sprayer", "test-strip", "--cought", "4")]
-    [InlineData("--format is one of text, json, not 'xml'", "sprayer", "test-strip", "--format", "xml")]
+    [InlineData("--format is one of text, md, html, json, not 'xml'", "sprayer", "test-strip", "--format", "xml")]
     [InlineData("--columns takes a number from ", "sprayer", "test-strip", "--columns", "many")]
     public void A_slip_ends_with_code_2_and_one_line(string said, params string[] args)
     {

@@ -7,6 +7,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Catalogue;
+using WeedAdvisor.Reports.Tests.Samples;
 using WeedAdvisor.Reports.Worked;
 
 namespace WeedAdvisor.Tests.Commands;

@@ -21,7 +21,7 @@ public sealed class WeedingCommandTests
     [InlineData("--seed takes a whole number from 0 to", "--seed", "x")]
     [InlineData("no weed 'spurge-spoted' (did you mean 'spurge-spotted'?)", "--weeds", "spurge-spoted")]
     [InlineData("--weeds names no weed", "--weeds", ",")]
-    [InlineData("--format is one of text, json, not 'yaml'", "--format", "yaml")]
+    [InlineData("--format is one of text, md, html, json, not 'yaml'", "--format", "yaml")]
     public void A_slip_ends_with_code_2_and_one_line(string said, params string[] args)
     {
         CommandRun run = CommandRun.Of(["weeding", s_demo, "--knowledge", s_rules, .. args]);

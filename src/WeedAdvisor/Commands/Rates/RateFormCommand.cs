@@ -19,7 +19,7 @@ internal static class RateFormCommand
     public static Command Of(RateForm form, Surroundings surroundings)
     {
         ImmutableArray<Option<string?>> fields = [.. form.Fields.Select(OptionOf)];
-        Option<string> format = LayoutOptions.OneOf("--format", "How the result is written.", "text", "json");
+        Option<string> format = FormatOption.Of("How the result is written.");
         Option<int> columns = LayoutOptions.Columns();
         var command = new ExampleCommand(
             form.Id, $"{form.Title}. {form.About}", [.. RateCommandLine.Example(form, ExampleColumns)]);
@@ -30,10 +30,10 @@ internal static class RateFormCommand
         command.Add(columns);
         command.SetAction(parsed =>
         {
-            bool json = parsed.GetValue(format) == "json";
+            string? written = parsed.GetValue(format);
             RateSite? place = site?.Read(parsed, surroundings);
             Dictionary<string, string> typed = Typed(form, fields, parsed);
-            if (typed.Count == 0 && surroundings.IsInputTerminal && !json)
+            if (typed.Count == 0 && surroundings.IsInputTerminal && written == FormatOption.Text)
             {
                 var lines = new Lines(surroundings.In, surroundings.Out, echo: false);
                 new RateDialogue(form, place, lines, parsed.GetValue(columns)).Run();
@@ -41,7 +41,9 @@ internal static class RateFormCommand
             }
 
             RateReport report = Done(form, typed, place);
-            surroundings.Out.Write(json ? RateJson.Of(report) : RateText.Of(report, parsed.GetValue(columns)));
+            surroundings.Out.Write(written == FormatOption.Json
+                ? RateJson.Of(report)
+                : FormatOption.Written(written, RateDocument.Of(report), parsed.GetValue(columns)));
             return ExitCode.Done;
         });
         return command;

@@ -12,12 +12,14 @@ namespace WeedAdvisor.Commands.Season;
 /// <summary><c>season</c>: what goes on when through a year, with proof that nothing under the rules is better.</summary>
 internal static class SeasonCommand
 {
+    private const string Calendar = "ics";
+
     public static Command Of(Surroundings surroundings)
     {
         Argument<string> file = VisitArgument.File();
         Option<string?> area = VisitArgument.Area();
         var options = new SeasonOptions();
-        Option<string> format = LayoutOptions.OneOf("--format", "How it is written.", "text", "json", "ics", "html");
+        Option<string> format = FormatOption.Of("How it is written.", Calendar);
         Option<bool> full = LayoutOptions.Full();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
@@ -44,10 +46,13 @@ internal static class SeasonCommand
             SeasonReport report = Report(visit, knowledge, options.Read(parsed, visit, knowledge, surroundings), parsed.GetValue(years));
             surroundings.Out.Write(parsed.GetValue(format) switch
             {
-                "json" => SeasonJson.Of(report),
-                "ics" => SeasonCalendar.Of(report),
-                "html" => SeasonHtml.Of(report),
-                _ => SeasonText.Of(report, parsed.GetValue(width), parsed.GetValue(full), IsColoured(surroundings)),
+                FormatOption.Json => SeasonJson.Of(report),
+                Calendar => SeasonCalendar.Of(report),
+                var written => FormatOption.Written(
+                    written,
+                    SeasonDocument.Of(report, full: parsed.GetValue(full) || FormatOption.IsWhole(written)),
+                    parsed.GetValue(width),
+                    IsColoured(surroundings)),
             });
             bool isPlanned = report.Areas.Any(one => one.Plan?.Plan is not null);
             return isPlanned ? ExitCode.Done : ExitCode.Negative;

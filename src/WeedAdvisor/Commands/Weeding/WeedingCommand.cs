@@ -33,7 +33,7 @@ internal static class WeedingCommand
         var weeds = new Option<string?>("--weeds") { Description = "Count with these weeds, not with those of the visit.", HelpName = "IDS" };
         var uncertain = new Option<bool>("--uncertain") { Description = "Show how far the figures may be off." };
         Option<int> seed = NumberOptions.Whole("--seed", "N", "Seed of the draws for --uncertain.", 0, int.MaxValue, usual: 1);
-        Option<string> format = LayoutOptions.OneOf("--format", "How the figures are written.", "text", "json");
+        Option<string> format = FormatOption.Of("How the figures are written.");
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "weeding",
@@ -61,9 +61,9 @@ internal static class WeedingCommand
             Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             ulong? from = parsed.GetValue(uncertain) ? (ulong)parsed.GetValue(seed) : null;
             WeedingReport report = Worked(WeedingReport.Of(visit, knowledge, wishes, compared, parsed.GetValue(pots), from));
-            surroundings.Out.Write(parsed.GetValue(format) == "json"
+            surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
                 ? WeedingJson.Of(report, knowledge)
-                : WeedingText.Of(report, parsed.GetValue(width)));
+                : FormatOption.Written(parsed.GetValue(format), WeedingDocument.Of(report), parsed.GetValue(width)));
             return ExitCode.Done;
         });
         return command;

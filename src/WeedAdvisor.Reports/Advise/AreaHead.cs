@@ -1,0 +1,31 @@
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Advise;
+
+/// <summary>The head of an area: its name and the weeds seen there.</summary>
+internal static class AreaHead
+{
+    public static Heading Of(Names names, VisitArea area) => new(HeadingLevel.Area, new Named(area.Name))
+    {
+        Below = [WeedsSeen(names, area)],
+        IsBoxed = true,
+    };
+
+    private static string WeedsSeen(Names names, VisitArea area)
+    {
+        if (area.Weeds is not { } weeds)
+            return "Weeds: not known";
+        if (weeds.IsEmpty)
+            return "Weeds: none seen";
+        return "Weeds: " + string.Join("; ", weeds.Select(weed => OneWeed(names, weed)));
+    }
+
+    private static string OneWeed(Names names, WeedSeen seen)
+    {
+        string stage = seen.Stage is { } word ? names.Word("stage", word) : "stage not known";
+        string cover = seen.CoverPercent is { } percent ? $"{Figures.Plain(percent)} % cover" : "cover not known";
+        return $"{names.Weed(seen.Weed)} ({stage}, {cover})";
+    }
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Reports.Documents;
+
+namespace WeedAdvisor.Reports.Advise;
+
+/// <summary>The sources behind an advice, cited in full.</summary>
+internal static class SourceSection
+{
+    public static IEnumerable<Block> Of(KnowledgeBase knowledge, ImmutableArray<string> keys) =>
+    [
+        Heading.Section("Sources"),
+        .. keys.IsEmpty ? [new Paragraph("None is named in this advice.").At(2)] : (Block[])[],
+        .. keys.Select(key => new Citation(key, Cited(knowledge, key)).At(2)),
+    ];
+
+    /// <summary>Keys of every source that the advice names, in ordinal order.</summary>
+    public static ImmutableArray<string> KeysOf(VisitAdvice advice) =>
+        [.. advice.Areas.SelectMany(KeysOf).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    /// <summary>A source in full.</summary>
+    public static string Cited(KnowledgeBase knowledge, string key)
+    {
+        if (!knowledge.Sources.TryGetValue(key, out Source? source))
+            return "not in the list of sources";
+        return source.Note is { } note ? $"{source.Citation}. {note}" : source.Citation;
+    }
+
+    private static IEnumerable<string> KeysOf(AreaAdvice area) =>
+        area.Findings.SelectMany(finding => finding.Because).SelectMany(reason => reason.Sources)
+            .Concat(area.Clear.SelectMany(action => action.Sources))
+            .Concat(area.Clear.SelectMany(action => action.Because).SelectMany(reason => reason.Sources))
+            .Concat(area.Clear.SelectMany(action => action.Effect.Parts).SelectMany(part => part.Sources))
+            .Concat(area.Barred.SelectMany(action => action.Because).SelectMany(reason => reason.Sources))
+            .Concat(area.Cautions.SelectMany(caution => caution.Because.Sources))
+            .Concat(area.Conflicts.SelectMany(c => c.For.Concat(c.Against)).SelectMany(reason => reason.Sources));
+}

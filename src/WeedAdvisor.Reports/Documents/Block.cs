@@ -1,0 +1,32 @@
+namespace WeedAdvisor.Reports.Documents;
+
+/// <summary>A piece of a document that stands on lines of its own.</summary>
+public abstract record Block
+{
+    /// <summary>Columns left free before it, counted from what it stands in; media without columns leave it out.</summary>
+    public int Indent { get; init; }
+
+    /// <summary>The same block set in by so many columns.</summary>
+    public Block At(int indent) => this with { Indent = indent };
+}
+
+/// <summary>Room between two blocks where lines would run together.</summary>
+public sealed record Blank : Block;
+
+/// <summary>A sentence or several.</summary>
+/// <param name="Text">The sentences.</param>
+public sealed record Paragraph(Line Text) : Block;
+
+/// <summary>Something said under a word that names it, such as <c>why: nothing speaks for it</c>.</summary>
+/// <param name="Label">The word, with what parts it from the text.</param>
+/// <param name="Text">What is said.</param>
+public sealed record Keyed(string Label, Line Text) : Block;
+
+/// <summary>A source in full.</summary>
+/// <param name="Key">The key by which the lines above name it.</param>
+/// <param name="Text">The source; null when there is none in the list.</param>
+public sealed record Citation(string Key, Line? Text) : Block
+{
+    /// <summary>Whether the source begins beside its key; else it stands below.</summary>
+    public bool IsBeside { get; init; }
+}

@@ -1,0 +1,40 @@
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.KnowledgePage;
+
+/// <summary>Records that were last checked long before the newest ones.</summary>
+internal static class DateSection
+{
+    private const int DaysUntilStale = 365;
+
+    public static void Write(Markdown page, KnowledgeBase knowledge)
+    {
+        (string Id, DateOnly Checked)[] dated =
+        [
+            .. knowledge.Treatments.Values.Select(one => (one.Id, one.Checked)),
+            .. knowledge.Prices.Values
+                .Where(price => price.Checked is not null)
+                .Select(price => (price.Id, price.Checked!.Value)),
+        ];
+        page.Heading(2, "Dates");
+        if (dated.Length == 0)
+        {
+            page.Paragraph("No record carries a date.");
+            return;
+        }
+
+        DateOnly newest = dated.Max(one => one.Checked);
+        page.Paragraph(
+            $"The newest record was checked on {Figures.Day(newest)}; the age of the others is counted from that day, "
+            + $"not from today. {Figures.Count(dated.Length, "record carries", "records carry")} a date. Older than a year:");
+        page.Table(
+            "None.",
+            ["record", "checked"],
+            dated
+                .Where(one => newest.DayNumber - one.Checked.DayNumber > DaysUntilStale)
+                .OrderBy(one => one.Checked)
+                .ThenBy(one => one.Id, StringComparer.Ordinal)
+                .Select(one => new[] { one.Id, Figures.Day(one.Checked) }));
+    }
+}

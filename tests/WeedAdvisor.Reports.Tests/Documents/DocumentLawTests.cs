@@ -1,0 +1,93 @@
+using System.Xml.Linq;
+using CsCheck;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Tests.Documents;
+
+public sealed class DocumentLawTests
+{
+    private static readonly int s_many = Sizes.Of(150, 5000);
+
+    [Fact]
+    public void Text_says_everything_and_is_never_wider_than_asked() =>
+        Gen.Select(RandomDocuments.Any, Gen.Int[Page.Narrowest, 120]).Sample(
+            (document, width) =>
+            {
+                string text = DocumentText.Of(document, width);
+                Assert.All(text.Split('\n'), line => Assert.True(ColumnWidth.Of(line) <= width, line));
+                SaysEverything(document, text);
+            },
+            iter: s_many);
+
+    [Fact]
+    public void Html_says_everything_and_is_well_formed() => RandomDocuments.Any.Sample(
+        document =>
+        {
+            XElement page = XDocument.Parse(DocumentHtml.Of(document)).Root!;
+            SaysEverything(document, page.Value);
+            string[] actions = [.. page.Descendants().Attributes("data-action").Select(one => one.Value)];
+            Assert.All(Actions(document), action => Assert.Contains(action, actions));
+        },
+        iter: s_many);
+
+    [Fact]
+    public void Html_holds_no_element_but_those_of_a_page() => RandomDocuments.Any.Sample(
+        document =>
+        {
+            string[] elements = [.. XDocument.Parse(DocumentHtml.Of(document)).Descendants().Select(one => one.Name.LocalName).Distinct()];
+            Assert.All(elements, element => Assert.Contains(element, s_elements));
+        },
+        iter: s_many);
+
+    [Fact]
+    public void The_screen_says_what_text_says_and_knows_the_action_of_each_line() => RandomDocuments.Any.Sample(
+        document =>
+        {
+            PageLine[] lines = [.. DocumentScreen.Of(document, 60)];
+            Assert.Equal(
+                DocumentText.Of(document, 60).Trim('\n'), string.Join('\n', lines.Select(line => line.Text)).Trim('\n'));
+            string[] actions = [.. lines.Select(line => line.Action).OfType<string>()];
+            Assert.All(ActionsOfText(document), action => Assert.Contains(action, actions));
+        },
+        iter: s_many);
+
+    [Fact]
+    public void A_table_too_wide_for_the_page_becomes_sentences()
+    {
+        var table = new Table(
+            [new Column("cost", 30) { Before = "cost " }, new Column("hours", 30) { After = " h" }],
+            [new Row("one way", [new Amount(1234, "$", "#,0"), new Amount(12.5m, "", "0.0")]) { Remark = "now" }])
+        {
+            HeadWidth = 10,
+        };
+        Assert.Equal("one way: cost $1,234, 12.5 h (now)\n", DocumentText.Of([table], 40));
+    }
+
+    private static readonly string[] s_elements =
+    [
+        "html", "head", "meta", "title", "style", "body", "h1", "h2", "h3", "h4", "p", "b", "span", "ul", "li", "table",
+        "caption", "thead", "tbody", "tr", "th", "td", "br",
+    ];
+
+    private static void SaysEverything(Document document, string medium)
+    {
+        string bare = Saying.Bare(medium);
+        Assert.All(Saying.Parts(document), part => Assert.Contains(Saying.Bare(part), bare, StringComparison.Ordinal));
+    }
+
+    private static IEnumerable<string> Actions(Document document) =>
+        Saying.Lines(document).Skip(1).Select(line => line.Action).OfType<string>().Distinct();
+
+    // Labels and values of fields, cells and what stands below a heading are no lines to open something from.
+    private static IEnumerable<string> ActionsOfText(Document document) => document.Blocks
+        .Select(block => block switch
+        {
+            Paragraph paragraph => paragraph.Text.Action,
+            Keyed keyed => keyed.Text.Action,
+            _ => null,
+        })
+        .OfType<string>()
+        .Distinct();
+}
