@@ -12,11 +12,11 @@ public static class KnowledgeFolder
     /// which the file system lists them, nor on culture, time or number of processors.
     /// </summary>
     /// <param name="folder">The folder that holds <c>knowledge.yaml</c> and the rest.</param>
-    public static Outcome<KnowledgeBase> Load(string folder)
+    public static Outcome<KnowledgeBase, Problem> Load(string folder)
     {
         FolderFiles files = FolderFiles.Read(folder);
         if (files.Files.IsEmpty && !files.Problems.IsEmpty)
-            return Outcome<KnowledgeBase>.Bad(files.Problems);
+            return Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(files.Problems));
         var parsed = new PlacedFile[files.Files.Length];
         Work.ForEach(parsed.Length, i => parsed[i] = new PlacedFile(files.Files[i].Role, Parse(files.Files[i])));
         FileContent[] contents = Read(parsed);
@@ -29,7 +29,7 @@ public static class KnowledgeFolder
             .. contents.SelectMany(content => content.Problems),
             .. whole.Problems,
         ];
-        return problems.Length == 0 ? Outcome<KnowledgeBase>.Good(knowledge) : Outcome<KnowledgeBase>.Bad(problems);
+        return problems.Length == 0 ? Outcome<KnowledgeBase, Problem>.Good(knowledge) : Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(problems));
     }
 
     private static ParsedFile Parse(FolderFile file)

@@ -32,6 +32,6 @@ public sealed class ActiveLimitTests
     public void A_limit_that_cannot_be_is_refused(string was, string now, string said) =>
         Assert.Contains(
             said,
-            Assert.Single(new FixtureKnowledge().With(File, Good.Replace(was, now, StringComparison.Ordinal)).Load().Problems).ToString(),
+            Assert.Single(new FixtureKnowledge().With(File, Good.Replace(was, now, StringComparison.Ordinal)).Load().Refusals).ToString(),
             StringComparison.Ordinal);
 }

@@ -55,9 +55,9 @@ public sealed class BadConsequenceTests
         "found the slot {weed}; expected no slots",
         Rule.Load("caution: \"Mind {weed}.\"\n  because: x", "site: { place: house }"));
 
-    private static void AssertOne(string expected, Outcome<KnowledgeBase> outcome)
+    private static void AssertOne(string expected, Outcome<KnowledgeBase, Problem> outcome)
     {
-        Problem problem = Assert.Single(outcome.Problems);
+        Problem problem = Assert.Single(outcome.Refusals);
         Assert.Contains(expected, problem.ToString(), StringComparison.Ordinal);
         Assert.Equal("judgements/topic.yaml", problem.Where.File);
     }

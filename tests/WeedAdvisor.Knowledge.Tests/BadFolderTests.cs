@@ -14,17 +14,17 @@ public sealed class BadFolderTests
     [InlineData("sources.yaml")]
     public void A_missing_file_is_one_problem_and_not_one_for_each_use_of_its_ids(string file)
     {
-        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().Without(file).Load();
+        Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().Without(file).Load();
 
-        Assert.Equal([$"{file}: found no such file; expected a file that exists"], outcome.Problems.Select(p => p.ToString()));
+        Assert.Equal([$"{file}: found no such file; expected a file that exists"], outcome.Refusals.Select(p => p.ToString()));
     }
 
     [Fact]
     public void A_file_that_cannot_be_parsed_is_one_problem_and_not_one_for_each_use_of_its_ids()
     {
-        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().With("questions.yaml", "- id: [place").Load();
+        Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().With("questions.yaml", "- id: [place").Load();
 
-        Assert.Equal("questions.yaml", Assert.Single(outcome.Problems).Where.File);
+        Assert.Equal("questions.yaml", Assert.Single(outcome.Refusals).Where.File);
     }
 
     [Fact]
@@ -36,7 +36,7 @@ public sealed class BadFolderTests
 
         Assert.Contains(
             "found the question 'heated' of kind number; expected kind one-of: the program itself reads this question",
-            Assert.Single(fixture.With("questions.yaml", questions).Load().Problems).ToString(),
+            Assert.Single(fixture.With("questions.yaml", questions).Load().Refusals).ToString(),
             StringComparison.Ordinal);
     }
 
@@ -47,9 +47,9 @@ public sealed class BadFolderTests
     [InlineData("crops.yml", "crops.yaml")]
     public void A_file_that_nothing_reads_is_a_problem(string path, string nearest)
     {
-        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().With(path, "- id: x").Load();
+        Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().With(path, "- id: x").Load();
 
-        Problem problem = Assert.Single(outcome.Problems);
+        Problem problem = Assert.Single(outcome.Refusals);
         Assert.Equal("a file that nothing reads", problem.Found);
         Assert.Equal(nearest, problem.Nearest);
     }
@@ -62,7 +62,7 @@ public sealed class BadFolderTests
     [InlineData("labels.csv")]
     public void No_file_is_passed_over_in_silence(string path)
     {
-        Problem problem = Assert.Single(new FixtureKnowledge().With(path, "- id: x").Load().Problems);
+        Problem problem = Assert.Single(new FixtureKnowledge().With(path, "- id: x").Load().Refusals);
         Assert.Equal(("a file that nothing reads", path), (problem.Found, problem.Where.File));
     }
 
@@ -77,14 +77,14 @@ public sealed class BadFolderTests
     public void The_same_list_in_two_files_is_a_problem() => Assert.Equal(
         "vocabulary/more.yaml:1:1: found the id 'when' a second time; "
             + "expected another id: vocabulary/lists.yaml:22:1 has this one",
-        Assert.Single(new FixtureKnowledge().With("vocabulary/more.yaml", "when: { now: now }").Load().Problems).ToString());
+        Assert.Single(new FixtureKnowledge().With("vocabulary/more.yaml", "when: { now: now }").Load().Refusals).ToString());
 
     [Fact]
     public void A_folder_that_is_not_there_is_a_problem()
     {
         using var folder = new TempFolder();
 
-        Assert.Equal("no such folder", Assert.Single(KnowledgeFolder.Load(folder.At("missing")).Problems).Found);
+        Assert.Equal("no such folder", Assert.Single(KnowledgeFolder.Load(folder.At("missing")).Refusals).Found);
         Assert.False(KnowledgeFolder.Load(folder.Write("file", "text")).IsGood);
         Assert.False(KnowledgeFolder.Load("").IsGood);
         Assert.False(KnowledgeFolder.Load("a\0b").IsGood);
@@ -97,20 +97,20 @@ public sealed class BadFolderTests
 
         Assert.Equal(
             ["crops.yaml", "findings.yaml", "knowledge.yaml", "prices.yaml", "questions.yaml", "regions.yaml", "scales.yaml", "sources.yaml"],
-            KnowledgeFolder.Load(folder.Path).Problems.Select(problem => problem.Where.File));
+            KnowledgeFolder.Load(folder.Path).Refusals.Select(problem => problem.Where.File));
     }
 
     [Fact]
     public void Three_errors_in_two_files_are_three_problems_in_order()
     {
-        Outcome<KnowledgeBase> outcome = new FixtureKnowledge()
+        Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge()
             .Change("weeds/spurge.yaml", "kind: broadleaf", "kind: brodleaf")
             .Change("weeds/spurge.yaml", "identify:", "idenitfy: x\n  identify:")
             .Change("crops.yaml", "[shrubs]", "[shrubz]")
             .Load();
 
         Assert.Null(outcome.Value);
-        Assert.Equal(["crops.yaml:2", "weeds/spurge.yaml:4", "weeds/spurge.yaml:13"], outcome.Problems.Select(p => $"{p.Where.File}:{p.Where.Line}"));
-        Assert.Equal(["shrubs", "broadleaf", "identify"], outcome.Problems.Select(problem => problem.Nearest));
+        Assert.Equal(["crops.yaml:2", "weeds/spurge.yaml:4", "weeds/spurge.yaml:13"], outcome.Refusals.Select(p => $"{p.Where.File}:{p.Where.Line}"));
+        Assert.Equal(["shrubs", "broadleaf", "identify"], outcome.Refusals.Select(problem => problem.Nearest));
     }
 }

@@ -89,9 +89,9 @@ public sealed class BadJudgementTests
         "found findings that depend on themselves: surface-stays-wet needs surface-stays-wet",
         Rule.Load("finding: { id: surface-stays-wet, certainty: 0.5 }\n  because: x", "finding: { id: surface-stays-wet }"));
 
-    private static void AssertOne(string expected, Outcome<KnowledgeBase> outcome)
+    private static void AssertOne(string expected, Outcome<KnowledgeBase, Problem> outcome)
     {
-        Problem problem = Assert.Single(outcome.Problems);
+        Problem problem = Assert.Single(outcome.Refusals);
         Assert.Contains(expected, problem.ToString(), StringComparison.Ordinal);
         Assert.Equal("judgements/topic.yaml", problem.Where.File);
     }

@@ -84,11 +84,11 @@ public sealed class BadRecordTests
     [InlineData("questions.yaml", "between: [0, 30]", "past-only: true", "found a question without 'between'", 0)]
     public void Is_a_problem(string file, string old, string changed, string expected, int problems = 1)
     {
-        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().Change(file, old, changed).Load();
+        Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().Change(file, old, changed).Load();
 
         Assert.False(outcome.IsGood);
-        Assert.Contains(outcome.Problems, problem => problem.ToString().Contains(expected, StringComparison.Ordinal));
+        Assert.Contains(outcome.Refusals, problem => problem.ToString().Contains(expected, StringComparison.Ordinal));
         if (problems > 0)
-            Assert.Equal(problems, outcome.Problems.Length);
+            Assert.Equal(problems, outcome.Refusals.Length);
     }
 }

@@ -43,7 +43,7 @@ public sealed class BadVisitTests
     [InlineData("answer: { place: house }", "found the key 'answer'; expected keys of an area: id, name, answers, weeds, past; did you mean 'answers'?")]
     public void A_bad_area_is_a_problem(string area, string expected)
     {
-        string problem = Assert.Single(Area(area).Problems).ToString();
+        string problem = Assert.Single(Area(area).Refusals).ToString();
 
         Assert.Contains(expected, problem, StringComparison.Ordinal);
         Assert.StartsWith("visit.yaml:4:", problem, StringComparison.Ordinal);
@@ -59,7 +59,7 @@ public sealed class BadVisitTests
     [InlineData("title: A wet house", "title: A wet house\ntitle: Again", "3:1: found the key 'title' a second time")]
     public void A_bad_visit_is_a_problem(string old, string changed, string expected) =>
         Assert.Contains(
-            Parse(s_good.Replace(old, changed, StringComparison.Ordinal)).Problems,
+            Parse(s_good.Replace(old, changed, StringComparison.Ordinal)).Refusals,
             problem => problem.ToString().Contains(expected, StringComparison.Ordinal));
 
     [Theory]
@@ -75,11 +75,11 @@ public sealed class BadVisitTests
     public void A_bad_expectation_of_a_worked_visit_is_a_problem(string old, string changed, string expected) =>
         Assert.Contains(
             expected,
-            Assert.Single(new FixtureKnowledge().Change("visits/wet-house.yaml", old, changed).Load().Problems).ToString(),
+            Assert.Single(new FixtureKnowledge().Change("visits/wet-house.yaml", old, changed).Load().Refusals).ToString(),
             StringComparison.Ordinal);
 
-    private static Outcome<Visit> Parse(string text) => VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);
+    private static Outcome<Visit, Problem> Parse(string text) => VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);
 
-    private static Outcome<Visit> Area(string keys) =>
+    private static Outcome<Visit, Problem> Area(string keys) =>
         Parse($"visit: v\ndate: 2026-04-14\nareas:\n  - {{ id: a, name: A, {keys} }}\n");
 }

@@ -34,10 +34,10 @@ public sealed class BadYamlTests
     [InlineData("just words\n", "found 'just words'; expected the version, as a map of keys")]
     public void Is_refused(string text, string expected)
     {
-        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().With("knowledge.yaml", text).Load();
+        Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().With("knowledge.yaml", text).Load();
 
-        Assert.Contains(outcome.Problems, problem => problem.ToString().Contains(expected, StringComparison.Ordinal));
-        Assert.All(outcome.Problems, problem => Assert.Equal("knowledge.yaml", problem.Where.File));
+        Assert.Contains(outcome.Refusals, problem => problem.ToString().Contains(expected, StringComparison.Ordinal));
+        Assert.All(outcome.Refusals, problem => Assert.Equal("knowledge.yaml", problem.Where.File));
     }
 
     [Theory]
@@ -50,11 +50,11 @@ public sealed class BadYamlTests
     [Fact]
     public void Thirty_two_levels_are_read_and_thirty_three_are_refused()
     {
-        Assert.DoesNotContain("nesting", Nested(31).Problems[0].Found, StringComparison.Ordinal);
-        Assert.Equal("nesting deeper than 32", Nested(32).Problems[0].Found);
-        Assert.Equal("nesting deeper than 32", Nested(100_000).Problems[0].Found);
+        Assert.DoesNotContain("nesting", Nested(31).Refusals[0].Found, StringComparison.Ordinal);
+        Assert.Equal("nesting deeper than 32", Nested(32).Refusals[0].Found);
+        Assert.Equal("nesting deeper than 32", Nested(100_000).Refusals[0].Found);
 
-        static Outcome<KnowledgeBase> Nested(int depth) =>
+        static Outcome<KnowledgeBase, Problem> Nested(int depth) =>
             new FixtureKnowledge().With("knowledge.yaml", "version: " + new string('[', depth) + "x").Load();
     }
 
@@ -65,10 +65,10 @@ public sealed class BadYamlTests
         for (int i = 1; i < 10; i++)
             bomb.Append($"a{i}: &a{i} [{string.Join(", ", Enumerable.Repeat($"*a{i - 1}", 9))}]\n");
 
-        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().With("knowledge.yaml", bomb.ToString()).Load();
+        Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().With("knowledge.yaml", bomb.ToString()).Load();
 
         Assert.Equal(
-            ["the anchor &a0", "the anchor &a1", "the alias *a0"], outcome.Problems.Select(problem => problem.Found));
+            ["the anchor &a0", "the anchor &a1", "the alias *a0"], outcome.Refusals.Select(problem => problem.Found));
     }
 
     [Theory]
@@ -80,7 +80,7 @@ public sealed class BadYamlTests
     public void Bytes_that_are_not_utf8_are_refused(byte[] bytes, string expected) =>
         Assert.Contains(
             expected,
-            Assert.Single(new FixtureKnowledge().With("knowledge.yaml", bytes).Load().Problems).ToString(),
+            Assert.Single(new FixtureKnowledge().With("knowledge.yaml", bytes).Load().Refusals).ToString(),
             StringComparison.Ordinal);
 
     [Fact]
@@ -91,7 +91,7 @@ public sealed class BadYamlTests
         Assert.True(new FixtureKnowledge().With("crops.yaml", large[..^1]).Load().IsGood);
         Assert.Equal(
             ["crops.yaml: found a file of more than 256 KB; expected at most 256 KB"],
-            new FixtureKnowledge().With("crops.yaml", large).Load().Problems.Select(problem => problem.ToString()));
+            new FixtureKnowledge().With("crops.yaml", large).Load().Refusals.Select(problem => problem.ToString()));
         Assert.False(new FixtureKnowledge().With("crops.yaml", Padded("crops.yaml", 10_000_000)).Load().IsGood);
     }
 
@@ -102,9 +102,9 @@ public sealed class BadYamlTests
         for (int i = 0; i < 33; i++)
             fixture.With($"weeds/filler-{i:D2}.yaml", Encoding.UTF8.GetBytes("# " + new string('x', 255_000) + "\n[]\n"));
 
-        Outcome<KnowledgeBase> outcome = fixture.Load();
+        Outcome<KnowledgeBase, Problem> outcome = fixture.Load();
 
-        Assert.Contains(outcome.Problems, problem => problem.Found == "a folder of more than 8 MB up to here");
+        Assert.Contains(outcome.Refusals, problem => problem.Found == "a folder of more than 8 MB up to here");
     }
 
     [Fact]
@@ -112,10 +112,10 @@ public sealed class BadYamlTests
     {
         string text = string.Concat(Enumerable.Repeat("- {x: 1}\n", 20_000));
 
-        Outcome<KnowledgeBase> outcome = new FixtureKnowledge().With("prices.yaml", text).Load();
+        Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().With("prices.yaml", text).Load();
 
-        Assert.InRange(outcome.Problems.Length, 500, 520);
-        Assert.Contains(outcome.Problems, problem => problem.Found == "more problems than are listed");
+        Assert.InRange(outcome.Refusals.Length, 500, 520);
+        Assert.Contains(outcome.Refusals, problem => problem.Found == "more problems than are listed");
     }
 
     private static byte[] Padded(string file, int length)

@@ -76,11 +76,11 @@ public sealed class HostileInputTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    private static void AssertTotal<T>(Outcome<T> outcome)
+    private static void AssertTotal<T>(Outcome<T, Problem> outcome)
         where T : class
     {
-        Assert.Equal(outcome.IsGood, outcome.Problems.IsEmpty);
-        Assert.All(outcome.Problems, problem => Assert.False(string.IsNullOrEmpty(problem.ToString())));
+        Assert.Equal(outcome.IsGood, outcome.Refusals.IsEmpty);
+        Assert.All(outcome.Refusals, problem => Assert.False(string.IsNullOrEmpty(problem.ToString())));
     }
 
     private static byte[] Changed(byte[] bytes, IEnumerable<(int Kind, double At, byte Value, int Length)> changes)

@@ -118,7 +118,7 @@ public sealed class JudgementReadingTests
 
     private static Judgement Read(string consequence, params string[] patterns) =>
         Rule.Load(consequence, patterns).Value?.Judgements.Single(rule => rule.Id == "a-rule")
-            ?? throw new InvalidOperationException(Rule.Load(consequence, patterns).Problems[0].ToString());
+            ?? throw new InvalidOperationException(Rule.Load(consequence, patterns).Refusals[0].ToString());
 
     private static IEnumerable<string> Tests(Pattern pattern) =>
         Assert.IsType<Pattern.Fact>(pattern).Tests.Select(condition => Written(condition.Test));

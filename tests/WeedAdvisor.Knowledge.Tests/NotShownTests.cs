@@ -13,7 +13,7 @@ public sealed class NotShownTests
     [Fact]
     public void Its_exceptions_are_read_with_their_reason()
     {
-        Outcome<KnowledgeBase> outcome = With("- judgements: [RULE]\n  lacks: held-back\n  because: It always holds.");
+        Outcome<KnowledgeBase, Problem> outcome = With("- judgements: [RULE]\n  lacks: held-back\n  because: It always holds.");
 
         NotShown exception = Assert.Single(outcome.Value!.NotShown);
         Assert.Equal([Rule()], exception.Judgements);
@@ -29,12 +29,12 @@ public sealed class NotShownTests
     [InlineData("- judgements: [RULE]\n  lacks: fires", "an exception without 'because'")]
     public void What_is_wrong_in_it_is_told(string text, string found)
     {
-        Problem problem = Assert.Single(With(text).Problems);
+        Problem problem = Assert.Single(With(text).Refusals);
         Assert.Equal("coverage.yaml", problem.Where.File);
         Assert.Equal(found, problem.Found);
     }
 
-    private static Outcome<KnowledgeBase> With(string text) => new FixtureKnowledge()
+    private static Outcome<KnowledgeBase, Problem> With(string text) => new FixtureKnowledge()
         .With("coverage.yaml", text.Replace("RULE", Rule(), StringComparison.Ordinal))
         .Load();
 

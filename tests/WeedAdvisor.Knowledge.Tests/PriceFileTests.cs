@@ -12,7 +12,7 @@ public class PriceFileTests
     [Fact]
     public void Own_prices_are_read_in_their_order()
     {
-        Outcome<ImmutableList<Price>> prices = Parse(Price("rice-hulls", "88.5", "usd-per-m3") + Price("prodiamine-granule", "7", "usd-per-1000-pots"));
+        Outcome<ImmutableList<Price>, Problem> prices = Parse(Price("rice-hulls", "88.5", "usd-per-m3") + Price("prodiamine-granule", "7", "usd-per-1000-pots"));
         Assert.Equal([("rice-hulls", 88.5m), ("prodiamine-granule", 7m)], prices.Value!.Select(price => (price.Id, price.Value)));
     }
 
@@ -27,23 +27,23 @@ public class PriceFileTests
     [InlineData("rice-hulls", "lots", "usd-per-m3", "own.yaml:3:10: found 'lots'; expected a number such as 12, 0.5 or -3")]
     [InlineData("bark-mulch", "70", "usd-per-m3", "own.yaml:1:3: found the unit 'usd-per-m3' of 'bark-mulch'; expected 'usd-per-1000-pots'")]
     public void What_is_wrong_is_said_in_one_line(string id, string value, string unit, string expected) =>
-        Assert.Equal(expected, Assert.Single(Parse(Price(id, value, unit)).Problems).ToString());
+        Assert.Equal(expected, Assert.Single(Parse(Price(id, value, unit)).Refusals).ToString());
 
     [Fact]
     public void A_price_stands_only_once() => Assert.Equal(
         "own.yaml:6:3: found the price 'propane' a second time; expected each price once",
-        Assert.Single(Parse(Price("propane", "1", "usd-per-kg") + Price("propane", "2", "usd-per-kg")).Problems).ToString());
+        Assert.Single(Parse(Price("propane", "1", "usd-per-kg") + Price("propane", "2", "usd-per-kg")).Refusals).ToString());
 
     [Theory]
     [InlineData("")]
     [InlineData("labour-rate: 5\n")]
     [InlineData("- &a { id: propane }\n")]
     [InlineData("- { id: propane, value: 1, unit: usd-per-kg, source: [invented], hurry: yes }\n")]
-    public void What_is_no_list_of_prices_is_refused(string text) => Assert.NotEmpty(Parse(text).Problems);
+    public void What_is_no_list_of_prices_is_refused(string text) => Assert.NotEmpty(Parse(text).Refusals);
 
     [Fact]
     public void A_missing_file_is_a_problem() =>
-        Assert.Equal("nowhere.yaml", Assert.Single(PriceFile.Read("nowhere.yaml", s_shipped).Problems).Where.File);
+        Assert.Equal("nowhere.yaml", Assert.Single(PriceFile.Read("nowhere.yaml", s_shipped).Refusals).Where.File);
 
     // A record of the knowledge that follows a price names one that exists, and the price is above 0: amounts are read off it.
     [Fact]
@@ -58,7 +58,7 @@ public class PriceFileTests
         Assert.All(followed, id => Assert.True(s_shipped.Prices[id].Value > 0));
     }
 
-    private static Outcome<ImmutableList<Price>> Parse(string text) => PriceFile.Parse(text, "own.yaml", s_shipped);
+    private static Outcome<ImmutableList<Price>, Problem> Parse(string text) => PriceFile.Parse(text, "own.yaml", s_shipped);
 
     private static string Price(string id, string value, string unit) =>
         $"- id: {id}\n  name: Mine\n  value: {value}\n  unit: {unit}\n  source: [own-books]\n";

@@ -31,8 +31,8 @@ public sealed class ShippedKnowledgeTests
 
     private static KnowledgeBase Load()
     {
-        Outcome<KnowledgeBase> outcome = KnowledgeFolder.Load(Rules());
-        Assert.True(outcome.IsGood, string.Join('\n', outcome.Problems));
+        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(Rules());
+        Assert.True(outcome.IsGood, string.Join('\n', outcome.Refusals));
         return outcome.Value!;
     }
 

@@ -156,7 +156,7 @@ public sealed class VisitDocumentTests
         VisitDocument.Of(Encoding.UTF8.GetBytes(text), "visit.yaml", FixtureKnowledge.Good) is { IsGood: true } read
             ? read.Value
             : throw new InvalidOperationException(
-                VisitDocument.Of(Encoding.UTF8.GetBytes(text), "visit.yaml", FixtureKnowledge.Good).Problems[0].ToString());
+                VisitDocument.Of(Encoding.UTF8.GetBytes(text), "visit.yaml", FixtureKnowledge.Good).Refusals[0].ToString());
 
     private static string Edited(string text, Func<Visit, Visit> edit)
     {

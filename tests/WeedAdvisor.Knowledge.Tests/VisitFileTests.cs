@@ -76,7 +76,7 @@ public sealed class VisitFileTests
         Assert.StartsWith("a file that cannot be read", Found(""), StringComparison.Ordinal);
         Assert.StartsWith("a file that cannot be read", Found(new string('x', 5000)), StringComparison.Ordinal);
 
-        static string Found(string path) => Assert.Single(VisitFile.Read(path, FixtureKnowledge.Good).Problems).Found;
+        static string Found(string path) => Assert.Single(VisitFile.Read(path, FixtureKnowledge.Good).Refusals).Found;
     }
 
     [Fact]
@@ -85,10 +85,10 @@ public sealed class VisitFileTests
         using var folder = new TempFolder();
         string large = folder.Write("large.yaml", new string('#', 10_000_000));
 
-        Assert.Equal("a file of more than 4096 KB", VisitFile.Read(large, FixtureKnowledge.Good).Problems[0].Found);
-        Assert.Equal("a file of more than 4096 KB", Parse(new string('#', 10_000_000)).Problems[0].Found);
+        Assert.Equal("a file of more than 4096 KB", VisitFile.Read(large, FixtureKnowledge.Good).Refusals[0].Found);
+        Assert.Equal("a file of more than 4096 KB", Parse(new string('#', 10_000_000)).Refusals[0].Found);
         if (File.Exists("/dev/zero"))
-            Assert.Equal("a file of more than 4096 KB", VisitFile.Read("/dev/zero", FixtureKnowledge.Good).Problems[0].Found);
+            Assert.Equal("a file of more than 4096 KB", VisitFile.Read("/dev/zero", FixtureKnowledge.Good).Refusals[0].Found);
     }
 
     [Fact]
@@ -100,8 +100,8 @@ public sealed class VisitFileTests
         Assert.Equal(1000, Parse($"visit: v\ndate: 2026-01-01\nareas:\n{areas}").Value!.Areas.Length);
     }
 
-    private static Outcome<Visit> Parse(string text) => VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);
+    private static Outcome<Visit, Problem> Parse(string text) => VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);
 
-    private static Outcome<Visit> Area(string keys) =>
+    private static Outcome<Visit, Problem> Area(string keys) =>
         Parse($"visit: v\ndate: 2026-04-14\nareas:\n  - {{ id: a, name: A, {keys} }}\n");
 }

@@ -248,7 +248,7 @@ public sealed class VisitTextTests
 
     private static Visit Read(string text)
     {
-        Outcome<Visit> outcome = VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);
-        return outcome.Value ?? throw new InvalidOperationException($"{outcome.Problems[0]}\n{text}");
+        Outcome<Visit, Problem> outcome = VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);
+        return outcome.Value ?? throw new InvalidOperationException($"{outcome.Refusals[0]}\n{text}");
     }
 }

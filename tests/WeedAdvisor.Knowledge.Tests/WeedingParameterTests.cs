@@ -18,7 +18,7 @@ public sealed class WeedingParameterTests
     [Fact]
     public void Its_numbers_are_read_and_a_range_left_out_is_the_value()
     {
-        Outcome<KnowledgeBase> outcome = With(Walking + ", name: A name, value: 0", Walking + ", name: Walk, value: 12.5, range: [8, 25]");
+        Outcome<KnowledgeBase, Problem> outcome = With(Walking + ", name: A name, value: 0", Walking + ", name: Walk, value: 12.5, range: [8, 25]");
 
         WeedingParameter walking = outcome.Value!.Weeding["walking-minutes-per-1000-pots-per-round"];
         Assert.Equal("Walk", walking.Name);
@@ -43,7 +43,7 @@ public sealed class WeedingParameterTests
     public void What_is_wrong_in_it_is_told(string text, string instead, string told)
     {
         string line = $"{Walking}, name: A name, value: 0, source: [invented] }}";
-        Problem problem = Assert.Single(With(line, line.Replace(text, instead, StringComparison.Ordinal)).Problems);
+        Problem problem = Assert.Single(With(line, line.Replace(text, instead, StringComparison.Ordinal)).Refusals);
         Assert.Equal("weeding.yaml", problem.Where.File);
         Assert.Contains(told, problem.ToString(), StringComparison.Ordinal);
     }
@@ -51,21 +51,21 @@ public sealed class WeedingParameterTests
     [Fact]
     public void A_misspelt_parameter_is_told_with_the_nearest_one()
     {
-        Outcome<KnowledgeBase> outcome = With("id: seeding-weeks", "id: seeding-weks");
-        Assert.Equal(2, outcome.Problems.Length);
-        Assert.Contains(outcome.Problems, problem => problem.Nearest == "seeding-weeks");
-        Assert.Contains(outcome.Problems, problem => problem.Found == "no parameter 'seeding-weeks'");
+        Outcome<KnowledgeBase, Problem> outcome = With("id: seeding-weeks", "id: seeding-weks");
+        Assert.Equal(2, outcome.Refusals.Length);
+        Assert.Contains(outcome.Refusals, problem => problem.Nearest == "seeding-weeks");
+        Assert.Contains(outcome.Refusals, problem => problem.Found == "no parameter 'seeding-weeks'");
     }
 
     [Fact]
     public void A_parameter_twice_is_a_problem()
     {
         string twice = Good + "- { id: seeding-weeks, name: A name, value: 1, source: [invented] }\n";
-        Problem problem = Assert.Single(new FixtureKnowledge().With("weeding.yaml", twice).Load().Problems);
+        Problem problem = Assert.Single(new FixtureKnowledge().With("weeding.yaml", twice).Load().Refusals);
         Assert.Equal("the id 'seeding-weeks' a second time", problem.Found);
     }
 
-    private static Outcome<KnowledgeBase> With(string text, string instead)
+    private static Outcome<KnowledgeBase, Problem> With(string text, string instead)
     {
         Assert.Contains(text, Good, StringComparison.Ordinal);
         return new FixtureKnowledge().With("weeding.yaml", Good.Replace(text, instead, StringComparison.Ordinal)).Load();

@@ -41,7 +41,7 @@ internal sealed class Reasons : IReasonDetails
         for (int i = 0; i < conclusion.Match.Length; i++)
         {
             Pattern pattern = conclusion.Judgement.When[i];
-            PatternOutcome outcome = PatternOutcome.Of(pattern, conclusion.Match[i], bindings);
+            PatternHolds outcome = PatternHolds.Of(pattern, conclusion.Match[i], bindings);
             matched.Add(new MatchedPattern(
                 Wording.Of(pattern),
                 NameOf(conclusion.Match[i]),

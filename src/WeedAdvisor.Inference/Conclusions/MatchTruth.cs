@@ -23,7 +23,7 @@ internal sealed record MatchTruth(
         Bindings bindings = Bindings.None;
         for (int i = 0; i < match.Count; i++)
         {
-            PatternOutcome outcome = PatternOutcome.Of(judgement.When[i], match[i], bindings);
+            PatternHolds outcome = PatternHolds.Of(judgement.When[i], match[i], bindings);
             truth = Truths.And(truth, outcome.Truth);
             if (outcome.Truth == Truth.NotKnown)
                 (needs ??= []).UnionWith(outcome.Needs);
@@ -42,11 +42,11 @@ internal sealed record MatchTruth(
 /// <param name="Certainty">Certainty of the finding it names; 1 for all else.</param>
 /// <param name="MostCertainty">The same, with all evidence that may hold.</param>
 /// <param name="Bindings">The variables after it.</param>
-internal sealed record PatternOutcome(
+internal sealed record PatternHolds(
     Truth Truth, IEnumerable<Need> Needs, double Certainty, double MostCertainty, Bindings Bindings)
 {
     /// <summary>Evaluates one pattern.</summary>
-    public static PatternOutcome Of(Pattern pattern, Matched matched, Bindings bindings) => (pattern, matched) switch
+    public static PatternHolds Of(Pattern pattern, Matched matched, Bindings bindings) => (pattern, matched) switch
     {
         (Pattern.Fact fact, Matched.One one) => OfFact(PatternTruth.Of(fact, one.Fact, bindings)),
         (Pattern.Finding, Matched.Evidence evidence) => OfFinding(evidence, bindings),
@@ -57,12 +57,12 @@ internal sealed record PatternOutcome(
         _ => throw new InvalidOperationException($"{pattern.GetType().Name} cannot match {matched.GetType().Name}"),
     };
 
-    private static PatternOutcome OfFact(FactTruth fact) => new(fact.Truth, fact.Needs, 1, 1, fact.Bindings);
+    private static PatternHolds OfFact(FactTruth fact) => new(fact.Truth, fact.Needs, 1, 1, fact.Bindings);
 
-    private static PatternOutcome OfFinding(Matched.Evidence evidence, Bindings bindings)
+    private static PatternHolds OfFinding(Matched.Evidence evidence, Bindings bindings)
     {
         Truth truth = Evidences.TruthOf(evidence.Conclusions);
-        return new PatternOutcome(
+        return new PatternHolds(
             truth,
             truth == Truth.NotKnown ? evidence.Conclusions.SelectMany(one => one.Needs) : [],
             truth == Truth.No ? 1 : Evidences.CertaintyOf(Evidences.ThatCount(evidence.Conclusions)),
@@ -70,14 +70,14 @@ internal sealed record PatternOutcome(
             bindings);
     }
 
-    private static PatternOutcome OfAny(Pattern.Fact inner, Matched.Several several, Bindings bindings)
+    private static PatternHolds OfAny(Pattern.Fact inner, Matched.Several several, Bindings bindings)
     {
         FactTruth[] truths = [.. several.Facts.Select(fact => PatternTruth.Of(inner, fact, bindings))];
         Truth truth = truths.Aggregate(Truth.No, (any, next) => Truths.Or(any, next.Truth));
-        return new PatternOutcome(truth, truths.SelectMany(one => one.Needs), 1, 1, bindings);
+        return new PatternHolds(truth, truths.SelectMany(one => one.Needs), 1, 1, bindings);
     }
 
     // Absence turns the truth round; how sure a finding would be does not weaken what follows from its absence.
-    private static PatternOutcome Absent(PatternOutcome present) =>
+    private static PatternHolds Absent(PatternHolds present) =>
         present with { Truth = Truths.Not(present.Truth), Certainty = 1, MostCertainty = 1 };
 }

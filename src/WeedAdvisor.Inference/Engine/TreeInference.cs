@@ -63,7 +63,7 @@ internal static class TreeInference
 
         foreach (Matched candidate in Candidates(patterns[next], bindings, facts, evidence))
         {
-            PatternOutcome outcome = PatternOutcome.Of(patterns[next], candidate, bindings);
+            PatternHolds outcome = PatternHolds.Of(patterns[next], candidate, bindings);
             if (outcome.Truth == Truth.No)
                 continue;
             foreach (ImmutableArray<Matched> match in Matches(

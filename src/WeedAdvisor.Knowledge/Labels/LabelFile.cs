@@ -25,12 +25,12 @@ public static class LabelFile
     /// <returns>
     /// The book; or problems: bad YAML, an unknown word, other actives, two labels of one treatment, a day still to come.
     /// </returns>
-    public static Outcome<LabelBook> Read(string path, KnowledgeBase knowledge, DateOnly today)
+    public static Outcome<LabelBook, Problem> Read(string path, KnowledgeBase knowledge, DateOnly today)
     {
         string name = path.Replace('\\', '/');
         byte[]? bytes = FileBytes.Read(path, name, SourceText.VisitFileLimit, out Problem? problem);
         string? text = bytes is null ? null : SourceText.Decode(name, bytes, out problem);
-        return text is null ? Outcome<LabelBook>.Bad([problem!]) : Build(text, name, knowledge, today);
+        return text is null ? Outcome<LabelBook, Problem>.Bad([problem!]) : Build(text, name, knowledge, today);
     }
 
     /// <summary>Reads a label book from text, under the same rules.</summary>
@@ -38,13 +38,13 @@ public static class LabelFile
     /// <param name="name">What to call it in problems.</param>
     /// <param name="knowledge">The knowledge whose treatments the labels belong to.</param>
     /// <param name="today">Today: no label was read later.</param>
-    public static Outcome<LabelBook> Parse(string text, string name, KnowledgeBase knowledge, DateOnly today)
+    public static Outcome<LabelBook, Problem> Parse(string text, string name, KnowledgeBase knowledge, DateOnly today)
     {
         string? accepted = SourceText.Accept(name, text, SourceText.VisitFileLimit, out Problem? problem);
-        return accepted is null ? Outcome<LabelBook>.Bad([problem!]) : Build(accepted, name, knowledge, today);
+        return accepted is null ? Outcome<LabelBook, Problem>.Bad([problem!]) : Build(accepted, name, knowledge, today);
     }
 
-    private static Outcome<LabelBook> Build(string text, string name, KnowledgeBase knowledge, DateOnly today)
+    private static Outcome<LabelBook, Problem> Build(string text, string name, KnowledgeBase knowledge, DateOnly today)
     {
         ParsedFile parsed = TreeBuilder.Build(name, text);
         var context = new ReadContext(name, LexiconOfKnowledge.Of(knowledge));
@@ -53,8 +53,8 @@ public static class LabelFile
             : MappingReader.Each(parsed.Root, context, "a label", map => Label(map, knowledge, today));
         Problem[] problems = [.. parsed.Problems, .. context.Problems, .. Twice(labels)];
         return problems.Length > 0
-            ? Outcome<LabelBook>.Bad(problems)
-            : Outcome<LabelBook>.Good(
+            ? Outcome<LabelBook, Problem>.Bad(Problem.InOrder(problems))
+            : Outcome<LabelBook, Problem>.Good(
                 new LabelBook(labels, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))));
     }
 

@@ -21,25 +21,25 @@ public static class PriceFile
     /// <param name="path">The file; at most 4 MB.</param>
     /// <param name="knowledge">The knowledge whose prices it replaces.</param>
     /// <returns>The prices in the order of the file; or problems: bad YAML, an unknown id, another unit, a negative price.</returns>
-    public static Outcome<ImmutableList<Price>> Read(string path, KnowledgeBase knowledge)
+    public static Outcome<ImmutableList<Price>, Problem> Read(string path, KnowledgeBase knowledge)
     {
         string name = path.Replace('\\', '/');
         byte[]? bytes = FileBytes.Read(path, name, SourceText.VisitFileLimit, out Problem? problem);
         string? text = bytes is null ? null : SourceText.Decode(name, bytes, out problem);
-        return text is null ? Outcome<ImmutableList<Price>>.Bad([problem!]) : Build(text, name, knowledge);
+        return text is null ? Outcome<ImmutableList<Price>, Problem>.Bad([problem!]) : Build(text, name, knowledge);
     }
 
     /// <summary>Reads prices from text, under the same rules.</summary>
     /// <param name="text">The text.</param>
     /// <param name="name">What to call it in problems.</param>
     /// <param name="knowledge">The knowledge whose prices it replaces.</param>
-    public static Outcome<ImmutableList<Price>> Parse(string text, string name, KnowledgeBase knowledge)
+    public static Outcome<ImmutableList<Price>, Problem> Parse(string text, string name, KnowledgeBase knowledge)
     {
         string? accepted = SourceText.Accept(name, text, SourceText.VisitFileLimit, out Problem? problem);
-        return accepted is null ? Outcome<ImmutableList<Price>>.Bad([problem!]) : Build(accepted, name, knowledge);
+        return accepted is null ? Outcome<ImmutableList<Price>, Problem>.Bad([problem!]) : Build(accepted, name, knowledge);
     }
 
-    private static Outcome<ImmutableList<Price>> Build(string text, string name, KnowledgeBase knowledge)
+    private static Outcome<ImmutableList<Price>, Problem> Build(string text, string name, KnowledgeBase knowledge)
     {
         ParsedFile parsed = TreeBuilder.Build(name, text);
         var context = new ReadContext(name, new Lexicon(new Dictionary<string, ValidWords>(StringComparer.Ordinal)));
@@ -53,7 +53,7 @@ public static class PriceFile
             .. prices.Where(price => price.Id.Length > 0).SelectMany(price => AgainstShipped(price, knowledge)),
             .. Twice(prices),
         ];
-        return problems.Length == 0 ? Outcome<ImmutableList<Price>>.Good(prices) : Outcome<ImmutableList<Price>>.Bad(problems);
+        return problems.Length == 0 ? Outcome<ImmutableList<Price>, Problem>.Good(prices) : Outcome<ImmutableList<Price>, Problem>.Bad(Problem.InOrder(problems));
     }
 
     private static IEnumerable<Problem> AgainstShipped(Price price, KnowledgeBase knowledge)

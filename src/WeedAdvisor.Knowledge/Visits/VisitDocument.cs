@@ -46,26 +46,26 @@ public sealed class VisitDocument
     /// <summary>Reads a file once, from its beginning to its end, so that it may be a pipe.</summary>
     /// <param name="path">The file; at most 4 MB.</param>
     /// <param name="knowledge">The knowledge whose words the visit uses.</param>
-    public static Outcome<VisitDocument> Read(string path, KnowledgeBase knowledge)
+    public static Outcome<VisitDocument, Problem> Read(string path, KnowledgeBase knowledge)
     {
         string name = path.Replace('\\', '/');
         byte[]? bytes = FileBytes.Read(path, name, SourceText.VisitFileLimit, out Problem? problem);
-        return bytes is null ? Outcome<VisitDocument>.Bad([problem!]) : Of(bytes, name, knowledge);
+        return bytes is null ? Outcome<VisitDocument, Problem>.Bad([problem!]) : Of(bytes, name, knowledge);
     }
 
     /// <summary>The same of bytes at hand.</summary>
     /// <param name="bytes">The bytes.</param>
     /// <param name="name">What to call them in problems.</param>
     /// <param name="knowledge">The knowledge whose words the visit uses.</param>
-    public static Outcome<VisitDocument> Of(byte[] bytes, string name, KnowledgeBase knowledge)
+    public static Outcome<VisitDocument, Problem> Of(byte[] bytes, string name, KnowledgeBase knowledge)
     {
         string? text = SourceText.Decode(name, bytes, out Problem? problem);
         if (text is null)
-            return Outcome<VisitDocument>.Bad([problem!]);
-        Outcome<Visit> visit = VisitFile.Parse(text, name, knowledge);
+            return Outcome<VisitDocument, Problem>.Bad([problem!]);
+        Outcome<Visit, Problem> visit = VisitFile.Parse(text, name, knowledge);
         return visit.IsGood
-            ? Outcome<VisitDocument>.Good(new VisitDocument(bytes, text, visit.Value, knowledge))
-            : Outcome<VisitDocument>.Bad(visit.Problems);
+            ? Outcome<VisitDocument, Problem>.Good(new VisitDocument(bytes, text, visit.Value, knowledge))
+            : Outcome<VisitDocument, Problem>.Bad(visit.Refusals);
     }
 
     /// <summary>A visit that stands in no file yet.</summary>

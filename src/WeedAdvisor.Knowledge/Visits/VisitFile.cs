@@ -13,22 +13,22 @@ public static class VisitFile
     /// <summary>Reads a visit. What stands under <c>expect</c>, as in worked visits, is passed over.</summary>
     /// <param name="path">The file; at most 4 MB.</param>
     /// <param name="knowledge">The knowledge whose words the visit uses.</param>
-    public static Outcome<Visit> Read(string path, KnowledgeBase knowledge)
+    public static Outcome<Visit, Problem> Read(string path, KnowledgeBase knowledge)
     {
         string name = path.Replace('\\', '/');
         byte[]? bytes = FileBytes.Read(path, name, SourceText.VisitFileLimit, out Problem? problem);
         string? text = bytes is null ? null : SourceText.Decode(name, bytes, out problem);
-        return text is null ? Outcome<Visit>.Bad([problem!]) : Build(text, name, knowledge);
+        return text is null ? Outcome<Visit, Problem>.Bad([problem!]) : Build(text, name, knowledge);
     }
 
     /// <summary>Reads a visit from text, under the same rules.</summary>
     /// <param name="text">The text.</param>
     /// <param name="name">What to call it in problems.</param>
     /// <param name="knowledge">The knowledge whose words the visit uses.</param>
-    public static Outcome<Visit> Parse(string text, string name, KnowledgeBase knowledge)
+    public static Outcome<Visit, Problem> Parse(string text, string name, KnowledgeBase knowledge)
     {
         string? accepted = SourceText.Accept(name, text, SourceText.VisitFileLimit, out Problem? problem);
-        return accepted is null ? Outcome<Visit>.Bad([problem!]) : Build(accepted, name, knowledge);
+        return accepted is null ? Outcome<Visit, Problem>.Bad([problem!]) : Build(accepted, name, knowledge);
     }
 
     /// <summary>
@@ -51,10 +51,10 @@ public static class VisitFile
     internal static (Visit? Visit, ImmutableArray<Problem> Problems) AsFarAsItGoes(string text, KnowledgeBase knowledge) =>
         Tried(text, "a visit", knowledge);
 
-    private static Outcome<Visit> Build(string text, string name, KnowledgeBase knowledge)
+    private static Outcome<Visit, Problem> Build(string text, string name, KnowledgeBase knowledge)
     {
         (Visit? visit, ImmutableArray<Problem> problems) = Tried(text, name, knowledge);
-        return visit is not null && problems.IsEmpty ? Outcome<Visit>.Good(visit) : Outcome<Visit>.Bad(problems);
+        return visit is not null && problems.IsEmpty ? Outcome<Visit, Problem>.Good(visit) : Outcome<Visit, Problem>.Bad(Problem.InOrder(problems));
     }
 
     private static (Visit? Visit, ImmutableArray<Problem> Problems) Tried(string text, string name, KnowledgeBase knowledge)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -114,7 +115,7 @@ public sealed record MoneyCase
     /// <param name="knowledge">The knowledge that the advice came from.</param>
     /// <param name="prices">The prices.</param>
     /// <param name="terms">What the grower sets.</param>
-    public static WeedingOutcome<MoneyCase> Of(
+    public static Outcome<MoneyCase, string> Of(
         AreaAdvice advice, DateOnly day, KnowledgeBase knowledge, PriceBook prices, MoneyTerms terms)
     {
         VisitArea area = advice.Area;
@@ -136,9 +137,9 @@ public sealed record MoneyCase
         (UsualNumbers? usual, ImmutableArray<string> missing) = UsualNumbers.Of(knowledge);
         if (usual is null)
             return Refused(UsualNumbers.Lacking(missing));
-        WeedingOutcome<WeedingNumbers> numbers = WeedingNumbers.Of(knowledge);
+        Outcome<WeedingNumbers, string> numbers = WeedingNumbers.Of(knowledge);
         if (!numbers.IsGood)
-            return WeedingOutcome<MoneyCase>.Bad(numbers.Refusals);
+            return Outcome<MoneyCase, string>.Bad(numbers.Refusals);
         WeedingNumbers used = terms.Missed is { } share
             ? numbers.Value.With("missed-percent", share * 100)
             : numbers.Value;
@@ -155,9 +156,9 @@ public sealed record MoneyCase
         ImmutableArray<WeedSeen> counted = [.. traits.Where(weed => weed.Traits.IsGood).Select(weed => weed.Seen)];
         ImmutableArray<string> leftOut = [.. traits.SelectMany(weed => weed.Traits.Refusals)];
         if (counted.IsEmpty)
-            return WeedingOutcome<MoneyCase>.Bad([$"{area.Name}: none of its weeds can be reckoned with.", .. leftOut]);
+            return Outcome<MoneyCase, string>.Bad([$"{area.Name}: none of its weeds can be reckoned with.", .. leftOut]);
         Told<int> interval = reading.Rounds(terms.IntervalWeeks)!;
-        return WeedingOutcome<MoneyCase>.Good(new MoneyCase
+        return Outcome<MoneyCase, string>.Good(new MoneyCase
         {
             Advice = advice,
             Day = day,
@@ -177,5 +178,5 @@ public sealed record MoneyCase
         });
     }
 
-    private static WeedingOutcome<MoneyCase> Refused(string why) => WeedingOutcome<MoneyCase>.Bad(why);
+    private static Outcome<MoneyCase, string> Refused(string why) => Outcome<MoneyCase, string>.Bad(why);
 }

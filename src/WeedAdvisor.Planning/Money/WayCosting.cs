@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Weeding;
@@ -13,7 +14,7 @@ internal static class WayCosting
     private const decimal Pots = 1000;
 
     /// <summary>The way with its cost; refused with the price that is missing.</summary>
-    public static WeedingOutcome<Way> Of(MoneyCase money, WayPlan plan, Variation variation)
+    public static Outcome<Way, string> Of(MoneyCase money, WayPlan plan, Variation variation)
     {
         WeedingSeason season = Season(money, plan, variation);
         var items = ImmutableArray.CreateBuilder<CostItem>();
@@ -22,11 +23,11 @@ internal static class WayCosting
         foreach (WayPart part in plan.Parts)
         {
             if (Part(money, part, variation, items) is { } missing)
-                return WeedingOutcome<Way>.Bad(missing);
+                return Outcome<Way, string>.Bad(missing);
             WordSet needed = part.IsByBoom ? WordSet.Of(Boom) : part.Action.NeedsEquipment;
             BoughtTool? tool = Tooling.Of(needed, money.Equipment, money.Prices, variation.ToolLife, out string? noPrice);
             if (noPrice is not null)
-                return WeedingOutcome<Way>.Bad($"the price '{noPrice}' is missing");
+                return Outcome<Way, string>.Bad($"the price '{noPrice}' is missing");
             if (tool is not null)
                 tools[tool.Id] = tool;
         }
@@ -34,7 +35,7 @@ internal static class WayCosting
         items.AddRange(tools.Values.Select(tool => Share(tool, money.Pots)));
         if (Loss(money, season, variation) is { } loss)
             items.Add(loss);
-        return WeedingOutcome<Way>.Good(new Way(plan, items.ToImmutable(), season, [.. tools.Values]));
+        return Outcome<Way, string>.Good(new Way(plan, items.ToImmutable(), season, [.. tools.Values]));
     }
 
     private static WeedingSeason Season(MoneyCase money, WayPlan plan, Variation variation)

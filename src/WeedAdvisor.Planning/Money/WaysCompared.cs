@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Weeding;
 
@@ -21,11 +22,11 @@ public sealed record WaysCompared(
     private const string Cover = "cover";
 
     /// <summary>Reckons the ways of an area; refused when today's way lacks a price.</summary>
-    public static WeedingOutcome<WaysCompared> Of(MoneyCase money)
+    public static Outcome<WaysCompared, string> Of(MoneyCase money)
     {
-        WeedingOutcome<Way> today = WayCosting.Of(money, WayPlans.Today(money), Variation.None);
+        Outcome<Way, string> today = WayCosting.Of(money, WayPlans.Today(money), Variation.None);
         if (!today.IsGood)
-            return WeedingOutcome<WaysCompared>.Bad(today.Refusals.Select(why => $"{money.Area.Name}: today's way cannot be reckoned: {why}."));
+            return Outcome<WaysCompared, string>.Bad(today.Refusals.Select(why => $"{money.Area.Name}: today's way cannot be reckoned: {why}."));
         var left = ImmutableArray.CreateBuilder<NotCompared>();
         var ways = new List<Way> { today.Value };
         // Where nothing else is done today, today's way is hands alone.
@@ -42,7 +43,7 @@ public sealed record WaysCompared(
         if (alone.Where(way => WayPlans.IsForBoom(way.Plan.Parts[0].Action)).MinBy(way => (way.Usd, way.Plan.Id)) is { } sprayed)
             ways.AddRange(Reckoned(money, WayPlans.ByBoom(sprayed.Plan), left));
 
-        return WeedingOutcome<WaysCompared>.Good(new WaysCompared(
+        return Outcome<WaysCompared, string>.Good(new WaysCompared(
             money,
             today.Value,
             [.. ways.OrderBy(way => way.Usd).ThenBy(way => way.Plan.Id, StringComparer.Ordinal)],
@@ -53,10 +54,10 @@ public sealed record WaysCompared(
     /// The way with this id, or of the action with this id. A practice that is clear but is not compared by itself is set
     /// on top of today's way. Refused with the reason when the way cannot be taken or reckoned.
     /// </summary>
-    public WeedingOutcome<Way> Find(string id)
+    public Outcome<Way, string> Find(string id)
     {
         if (Ways.FirstOrDefault(way => way.Plan.Id == id) is { } way)
-            return WeedingOutcome<Way>.Good(way);
+            return Outcome<Way, string>.Good(way);
         if (Case.Knowledge.ActionOf(id) is not { } action)
             return Refused($"there is no way '{id}'");
         if (Case.Advice.Barred.Any(barred => barred.Action == id))
@@ -77,11 +78,11 @@ public sealed record WaysCompared(
             KeepsRounds = true,
             StatedControl = Today.Plan.StatedControl,
         };
-        WeedingOutcome<Way> added = WayCosting.Of(Case, plan, Variation.None);
+        Outcome<Way, string> added = WayCosting.Of(Case, plan, Variation.None);
         return added.IsGood ? added : Refused($"'{id}' cannot be reckoned: {string.Join("; ", added.Refusals)}");
     }
 
-    private WeedingOutcome<Way> Refused(string why) => WeedingOutcome<Way>.Bad($"{Case.Area.Name}: {why}.");
+    private Outcome<Way, string> Refused(string why) => Outcome<Way, string>.Bad($"{Case.Area.Name}: {why}.");
 
     // A cheapest one of each: a cover, granules, a spray.
     private static IEnumerable<Way> Best(IEnumerable<Way> alone) => alone
@@ -127,7 +128,7 @@ public sealed record WaysCompared(
 
     private static IEnumerable<Way> Reckoned(MoneyCase money, WayPlan plan, ImmutableArray<NotCompared>.Builder left)
     {
-        WeedingOutcome<Way> way = WayCosting.Of(money, plan, Variation.None);
+        Outcome<Way, string> way = WayCosting.Of(money, plan, Variation.None);
         if (way.IsGood)
             return [way.Value];
         left.Add(new NotCompared(plan.Id, plan.Name, string.Join("; ", way.Refusals)));

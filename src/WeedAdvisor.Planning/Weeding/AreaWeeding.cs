@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -35,15 +36,15 @@ public sealed record AreaWeeding(
     WeedingSetup Setup, double WageUsdPerHour, int? PresentIntervalWeeks, ImmutableArray<string> Assumptions)
 {
     /// <summary>Reads an area; refused, with what to do, when there are no pots, no weeds, no region or no wage.</summary>
-    public static WeedingOutcome<AreaWeeding> Of(
+    public static Outcome<AreaWeeding, string> Of(
         AreaReading reading, DateOnly visit, KnowledgeBase knowledge, WeedingWishes wishes)
     {
         VisitArea area = reading.Area;
         if (!reading.HasPots)
             return Refused("No pots stand here. The figures are for weeds in pots, so there are none for this area.");
-        WeedingOutcome<WeedingNumbers> numbers = WeedingNumbers.Of(knowledge);
+        Outcome<WeedingNumbers, string> numbers = WeedingNumbers.Of(knowledge);
         if (!numbers.IsGood)
-            return WeedingOutcome<AreaWeeding>.Bad(numbers.Refusals);
+            return Outcome<AreaWeeding, string>.Bad(numbers.Refusals);
         ImmutableArray<SetupWeed> named = Named(area, knowledge, wishes);
         ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting = PastControl.Acting(area, visit, knowledge);
         ImmutableArray<Escape> escapes = EscapesOfArea.Of(area.Past, knowledge);
@@ -59,9 +60,9 @@ public sealed record AreaWeeding(
                 : "Only films are noted here, and they cannot be pulled. Name weeds with --weeds.");
         if (reading.EmergenceZone is not { } zone)
             return Refused("The region is not known, so neither is when weeds come up. Answer the question 'region'.");
-        WeedingOutcome<Wage> wage = Wage.Of(reading, knowledge, wishes.WageUsdPerHour);
+        Outcome<Wage, string> wage = Wage.Of(reading, knowledge, wishes.WageUsdPerHour);
         if (!wage.IsGood)
-            return WeedingOutcome<AreaWeeding>.Bad(wage.Refusals);
+            return Outcome<AreaWeeding, string>.Bad(wage.Refusals);
         var setup = new WeedingSetup
         {
             Weeds = weeds,
@@ -73,17 +74,17 @@ public sealed record AreaWeeding(
             Missed = wishes.Missed,
         };
         int? present = reading.RoundsWeeks;
-        WeedingOutcome<WeedingPlan> plan = setup.Plan(numbers.Value, present ?? 1);
+        Outcome<WeedingPlan, string> plan = setup.Plan(numbers.Value, present ?? 1);
         return plan.IsGood
-            ? WeedingOutcome<AreaWeeding>.Good(new(
+            ? Outcome<AreaWeeding, string>.Good(new(
                 setup,
                 wage.Value.UsdPerHour,
                 present,
                 [.. WeedingAssumptions.Of(setup, plan.Value, wage.Value, named, reading.RoundsAnswered, acting)]))
-            : WeedingOutcome<AreaWeeding>.Bad(plan.Refusals);
+            : Outcome<AreaWeeding, string>.Bad(plan.Refusals);
     }
 
-    private static WeedingOutcome<AreaWeeding> Refused(string why) => WeedingOutcome<AreaWeeding>.Bad(why);
+    private static Outcome<AreaWeeding, string> Refused(string why) => Outcome<AreaWeeding, string>.Bad(why);
 
     // A weed noted twice, as seedlings and in flower, counts by the note with more cover.
     private static ImmutableArray<SetupWeed> Named(VisitArea area, KnowledgeBase knowledge, WeedingWishes wishes)

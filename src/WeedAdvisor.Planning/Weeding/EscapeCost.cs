@@ -1,3 +1,5 @@
+using WeedAdvisor.Knowledge.Problems;
+
 namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>What one weed that has come up will cost by hand, with all that descends from it.</summary>
@@ -23,7 +25,7 @@ public sealed record EscapeCost(double Hours, double Usd, double Descendants)
     /// <param name="numbers">The parameters.</param>
     /// <param name="control">Share of its seedlings that is stopped in the weeks to come, 0 to 1.</param>
     /// <param name="horizonWeeks">Weeks over which it is followed.</param>
-    public static WeedingOutcome<EscapeCost> Of(
+    public static Outcome<EscapeCost, string> Of(
         WeedTraits traits,
         int weekOfYear,
         int intervalWeeks,
@@ -35,7 +37,7 @@ public sealed record EscapeCost(double Hours, double Usd, double Descendants)
         int horizonWeeks = UsualHorizon)
     {
         if (wageUsdPerHour is not (>= 0 and <= 10_000))
-            return WeedingOutcome<EscapeCost>.Bad("An hour of weeding costs 0 to 10000 US dollars.");
+            return Outcome<EscapeCost, string>.Bad("An hour of weeding costs 0 to 10000 US dollars.");
         // One plant in 1000 pots, and nothing that arrives by itself.
         var alone = new PlannedWeed(
             traits with { SeedlingsPerYear = 0 }, [.. Enumerable.Repeat(control, Math.Max(0, horizonWeeks))], [1]);
@@ -50,7 +52,7 @@ public sealed record EscapeCost(double Hours, double Usd, double Descendants)
             Numbers = numbers,
         };
         if (plan.Refusals() is { IsEmpty: false } refusals)
-            return WeedingOutcome<EscapeCost>.Bad(refusals);
+            return Outcome<EscapeCost, string>.Bad(refusals);
         double hours = 0, descendants = 0;
         for (int first = 0; first < intervalWeeks; first++)
         {
@@ -59,6 +61,6 @@ public sealed record EscapeCost(double Hours, double Usd, double Descendants)
             descendants += season.Weeds[0].Emerged / intervalWeeks;
         }
 
-        return WeedingOutcome<EscapeCost>.Good(new(hours, hours * wageUsdPerHour, descendants));
+        return Outcome<EscapeCost, string>.Good(new(hours, hours * wageUsdPerHour, descendants));
     }
 }

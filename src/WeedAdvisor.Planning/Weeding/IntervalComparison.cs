@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 
 namespace WeedAdvisor.Planning.Weeding;
 
@@ -26,20 +27,20 @@ public sealed record IntervalComparison(
     /// <param name="plan">The plan; its own interval does not count.</param>
     /// <param name="intervals">Whole weeks, at least one of them.</param>
     /// <param name="wageUsdPerHour">Cost of an hour, US dollars, 0 or more.</param>
-    public static WeedingOutcome<IntervalComparison> Of(
+    public static Outcome<IntervalComparison, string> Of(
         WeedingPlan plan, IEnumerable<int> intervals, double wageUsdPerHour)
     {
         int[] weeks = [.. intervals.Distinct().Order()];
         if (weeks.Length == 0)
-            return WeedingOutcome<IntervalComparison>.Bad("There is no interval to compare. Name one in whole weeks.");
+            return Outcome<IntervalComparison, string>.Bad("There is no interval to compare. Name one in whole weeks.");
         if (wageUsdPerHour is not (>= 0 and <= 10_000))
-            return WeedingOutcome<IntervalComparison>.Bad("An hour of weeding costs 0 to 10000 US dollars.");
-        WeedingOutcome<WeedingSeason>[] runs =
+            return Outcome<IntervalComparison, string>.Bad("An hour of weeding costs 0 to 10000 US dollars.");
+        Outcome<WeedingSeason, string>[] runs =
             [.. weeks.Select(interval => WeedingRun.Of(plan with { IntervalWeeks = interval, FirstRound = 0 }))];
         if (runs.FirstOrDefault(run => !run.IsGood) is { } bad)
-            return WeedingOutcome<IntervalComparison>.Bad(bad.Refusals);
+            return Outcome<IntervalComparison, string>.Bad(bad.Refusals);
         ImmutableArray<WeedingSeason> seasons = [.. runs.Select(run => run.Value!)];
-        return WeedingOutcome<IntervalComparison>.Good(new(
+        return Outcome<IntervalComparison, string>.Good(new(
             wageUsdPerHour, seasons, CheapestAt(seasons, wageUsdPerHour), Changes(seasons)));
     }
 

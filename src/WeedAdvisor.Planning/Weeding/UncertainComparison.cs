@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Weeding;
@@ -53,7 +54,7 @@ public static class UncertainComparison
     /// <param name="wageUsdPerHour">Cost of an hour, US dollars.</param>
     /// <param name="seed">Any number.</param>
     /// <param name="draws">How many draws, 1 to <see cref="MostDraws"/>.</param>
-    public static WeedingOutcome<ImmutableList<UncertainInterval>> Of(
+    public static Outcome<ImmutableList<UncertainInterval>, string> Of(
         WeedingSetup setup,
         WeedingNumbers numbers,
         KnowledgeBase knowledge,
@@ -63,23 +64,23 @@ public static class UncertainComparison
         int draws = UsualDraws)
     {
         if (draws is < 1 or > MostDraws)
-            return WeedingOutcome<ImmutableList<UncertainInterval>>.Bad($"There are 1 to {MostDraws} draws.");
+            return Outcome<ImmutableList<UncertainInterval>, string>.Bad($"There are 1 to {MostDraws} draws.");
         var generator = new DrawnNumbers(seed);
         var drawn = new List<IntervalComparison>(draws);
         for (int draw = 0; draw < draws; draw++)
         {
-            WeedingOutcome<IntervalComparison> one =
+            Outcome<IntervalComparison, string> one =
                 Compare(setup, numbers.Drawn(knowledge, generator), generator, intervals, wageUsdPerHour);
             if (!one.IsGood)
-                return WeedingOutcome<ImmutableList<UncertainInterval>>.Bad(one.Refusals);
+                return Outcome<ImmutableList<UncertainInterval>, string>.Bad(one.Refusals);
             drawn.Add(one.Value);
         }
 
-        return WeedingOutcome<ImmutableList<UncertainInterval>>.Good(
+        return Outcome<ImmutableList<UncertainInterval>, string>.Good(
             [.. drawn[0].Seasons.Select((season, place) => Banded(season.IntervalWeeks, place, drawn, wageUsdPerHour))]);
     }
 
-    private static WeedingOutcome<IntervalComparison> Compare(
+    private static Outcome<IntervalComparison, string> Compare(
         WeedingSetup setup, WeedingNumbers numbers, DrawnNumbers generator, IEnumerable<int> intervals, double wage)
     {
         var firstSeed = new Dictionary<string, decimal?>(StringComparer.Ordinal);
@@ -90,10 +91,10 @@ public static class UncertainComparison
             firstSeed[weed.Weed.Id] = weeks is { } span ? span.Low + ((decimal)share * (span.High - span.Low)) : null;
         }
 
-        WeedingOutcome<WeedingPlan> plan = setup.Plan(numbers, 1, weed => firstSeed[weed.Id]);
+        Outcome<WeedingPlan, string> plan = setup.Plan(numbers, 1, weed => firstSeed[weed.Id]);
         return plan.IsGood
             ? IntervalComparison.Of(plan.Value, intervals, wage)
-            : WeedingOutcome<IntervalComparison>.Bad(plan.Refusals);
+            : Outcome<IntervalComparison, string>.Bad(plan.Refusals);
     }
 
     private static UncertainInterval Banded(int interval, int place, List<IntervalComparison> drawn, double wage) => new(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Weeding;
@@ -71,10 +72,10 @@ public sealed record WeedTraits
     /// <param name="weed">The weed.</param>
     /// <param name="site">The place.</param>
     /// <param name="numbers">The parameters.</param>
-    public static WeedingOutcome<WeedTraits> Of(Weed weed, WeedSite site, WeedingNumbers numbers) =>
+    public static Outcome<WeedTraits, string> Of(Weed weed, WeedSite site, WeedingNumbers numbers) =>
         Of(weed, site, numbers, weed.WeeksToFirstSeed?.Middle);
 
-    internal static WeedingOutcome<WeedTraits> Of(Weed weed, WeedSite site, WeedingNumbers numbers, decimal? firstSeed)
+    internal static Outcome<WeedTraits, string> Of(Weed weed, WeedSite site, WeedingNumbers numbers, decimal? firstSeed)
     {
         if (weed.Kind is "alga")
             return Refused($"{weed.Name} is a film that cannot be pulled. Leave it out of the weeding figures.");
@@ -86,7 +87,7 @@ public sealed record WeedTraits
             return Refused($"The record of {weed.Name} has no months for '{site.EmergenceZone}'. Add them, or leave it out.");
         WayOfTravel way = WaysOfTravel.Of(weed);
         ImmutableArray<double> diameter = Growth(Math.Max(1, (double)weeks), numbers);
-        return WeedingOutcome<WeedTraits>.Good(new WeedTraits
+        return Outcome<WeedTraits, string>.Good(new WeedTraits
         {
             Weed = weed.Id,
             Name = weed.Name,
@@ -105,7 +106,7 @@ public sealed record WeedTraits
         });
     }
 
-    private static WeedingOutcome<WeedTraits> Refused(string why) => WeedingOutcome<WeedTraits>.Bad(why);
+    private static Outcome<WeedTraits, string> Refused(string why) => Outcome<WeedTraits, string>.Bad(why);
 
     // Every week of a listed month counts the same; a week belongs to the month of its middle day.
     private static ImmutableArray<double> ShareOfWeeks(ImmutableArray<int> months)

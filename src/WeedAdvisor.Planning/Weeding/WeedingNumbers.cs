@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Weeding;
@@ -56,10 +57,10 @@ public sealed record WeedingNumbers
     public WeedingNumbers With(string id, double value) => new(_values.SetItem(id, value));
 
     /// <summary>The values of the knowledge; refused when it holds none.</summary>
-    public static WeedingOutcome<WeedingNumbers> Of(KnowledgeBase knowledge) => knowledge.Weeding.IsEmpty
-        ? WeedingOutcome<WeedingNumbers>.Bad(
+    public static Outcome<WeedingNumbers, string> Of(KnowledgeBase knowledge) => knowledge.Weeding.IsEmpty
+        ? Outcome<WeedingNumbers, string>.Bad(
             "The knowledge has no weeding.yaml, so there is no hand-weeding model. Use a knowledge folder that has one.")
-        : WeedingOutcome<WeedingNumbers>.Good(new(knowledge.Weeding.Values.ToImmutableSortedDictionary(
+        : Outcome<WeedingNumbers, string>.Good(new(knowledge.Weeding.Values.ToImmutableSortedDictionary(
             parameter => parameter.Id, parameter => (double)parameter.Value, StringComparer.Ordinal)));
 
     /// <summary>

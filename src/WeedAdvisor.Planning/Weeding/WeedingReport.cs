@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Planning.Weeding;
@@ -41,7 +42,7 @@ public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWee
     /// <param name="intervals">Intervals to compare, whole weeks; the present interval of an area is added.</param>
     /// <param name="pots">Pots, 1 or more.</param>
     /// <param name="seed">Seed of the draws; null for no bands.</param>
-    public static WeedingOutcome<WeedingReport> Of(
+    public static Outcome<WeedingReport, string> Of(
         Visit visit,
         KnowledgeBase knowledge,
         WeedingWishes wishes,
@@ -50,8 +51,8 @@ public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWee
         ulong? seed)
     {
         if (pots < 1)
-            return WeedingOutcome<WeedingReport>.Bad("The number of pots is 1 or more.");
-        return WeedingOutcome<WeedingReport>.Good(new(
+            return Outcome<WeedingReport, string>.Bad("The number of pots is 1 or more.");
+        return Outcome<WeedingReport, string>.Good(new(
             visit, pots, [.. visit.Areas.Select(area => Report(area, visit.Date, knowledge, wishes, intervals, seed))]));
     }
 
@@ -64,13 +65,13 @@ public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWee
         ulong? seed)
     {
         var reading = AreaReading.Of(area, day, knowledge);
-        WeedingOutcome<AreaWeeding> weeding = AreaWeeding.Of(reading, day, knowledge, wishes);
+        Outcome<AreaWeeding, string> weeding = AreaWeeding.Of(reading, day, knowledge, wishes);
         if (!weeding.IsGood)
             return Refused(weeding.Refusals);
         WeedingNumbers numbers = WeedingNumbers.Of(knowledge).Value!;
         int[] all = weeding.Value.PresentIntervalWeeks is { } present ? [.. intervals, present] : [.. intervals];
         double wage = weeding.Value.WageUsdPerHour;
-        WeedingOutcome<IntervalComparison> compared =
+        Outcome<IntervalComparison, string> compared =
             IntervalComparison.Of(weeding.Value.Setup.Plan(numbers, 1).Value!, all, wage);
         if (!compared.IsGood)
             return Refused(compared.Refusals);

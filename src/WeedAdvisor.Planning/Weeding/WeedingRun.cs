@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 
 namespace WeedAdvisor.Planning.Weeding;
 
@@ -20,12 +21,12 @@ public static class WeedingRun
         Math.Max(LeastWeeksAfterSeason, RoundsAfterSeason * intervalWeeks);
 
     /// <summary>What the plan comes to, for 1000 pots; refused when the plan is wrong.</summary>
-    public static WeedingOutcome<WeedingSeason> Of(WeedingPlan plan)
+    public static Outcome<WeedingSeason, string> Of(WeedingPlan plan)
     {
         ImmutableArray<string> refusals = plan.Refusals();
         return refusals.IsEmpty
-            ? WeedingOutcome<WeedingSeason>.Good(Run(plan))
-            : WeedingOutcome<WeedingSeason>.Bad(refusals);
+            ? Outcome<WeedingSeason, string>.Good(Run(plan))
+            : Outcome<WeedingSeason, string>.Bad(refusals);
     }
 
     private static WeedingSeason Run(WeedingPlan plan)

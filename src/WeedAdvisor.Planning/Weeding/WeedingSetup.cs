@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Weeding;
@@ -53,20 +54,20 @@ public sealed record WeedingSetup
     /// <summary>The plan under the parameters; refused when a weed or a number does not serve.</summary>
     /// <param name="numbers">The parameters.</param>
     /// <param name="intervalWeeks">Weeks between rounds.</param>
-    public WeedingOutcome<WeedingPlan> Plan(WeedingNumbers numbers, int intervalWeeks) =>
+    public Outcome<WeedingPlan, string> Plan(WeedingNumbers numbers, int intervalWeeks) =>
         Plan(numbers, intervalWeeks, weed => weed.WeeksToFirstSeed?.Middle);
 
-    internal WeedingOutcome<WeedingPlan> Plan(
+    internal Outcome<WeedingPlan, string> Plan(
         WeedingNumbers numbers, int intervalWeeks, Func<Weed, decimal?> firstSeed)
     {
         if (Control is not (>= 0 and <= 1))
-            return WeedingOutcome<WeedingPlan>.Bad("The share that is stopped lies between 0 and 100 percent.");
+            return Outcome<WeedingPlan, string>.Bad("The share that is stopped lies between 0 and 100 percent.");
         if (Weeks is < 1 or > WeedingPlan.MostWeeks)
-            return WeedingOutcome<WeedingPlan>.Bad($"A plan lasts 1 to {WeedingPlan.MostWeeks} weeks.");
-        WeedingOutcome<WeedTraits>[] traits =
+            return Outcome<WeedingPlan, string>.Bad($"A plan lasts 1 to {WeedingPlan.MostWeeks} weeks.");
+        Outcome<WeedTraits, string>[] traits =
             [.. Weeds.Select(weed => WeedTraits.Of(weed.Weed, Site, numbers, firstSeed(weed.Weed)))];
         if (traits.Any(one => !one.IsGood))
-            return WeedingOutcome<WeedingPlan>.Bad(traits.SelectMany(one => one.Refusals));
+            return Outcome<WeedingPlan, string>.Bad(traits.SelectMany(one => one.Refusals));
         var plan = new WeedingPlan
         {
             Weeds = [.. Weeds.Select((weed, i) => Planned(weed, traits[i].Value!, numbers))],
@@ -78,8 +79,8 @@ public sealed record WeedingSetup
             Numbers = numbers,
         };
         return plan.Refusals() is { IsEmpty: false } refusals
-            ? WeedingOutcome<WeedingPlan>.Bad(refusals)
-            : WeedingOutcome<WeedingPlan>.Good(plan);
+            ? Outcome<WeedingPlan, string>.Bad(refusals)
+            : Outcome<WeedingPlan, string>.Good(plan);
     }
 
     private PlannedWeed Planned(SetupWeed weed, WeedTraits traits, WeedingNumbers numbers)

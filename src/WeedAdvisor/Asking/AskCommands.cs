@@ -3,6 +3,7 @@ using System.Globalization;
 using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Asking;
@@ -122,11 +123,18 @@ internal sealed class AskCommands(
             return;
         }
 
-        SaveOutcome outcome = session.SaveTo(store, path, over);
-        string ways = outcome.IsChanged
+        Outcome<Saved, NotSaved> outcome = session.SaveTo(store, path, over);
+        if (outcome.IsGood)
+        {
+            lines.Say(outcome.Value.Told(path), "  ");
+            return;
+        }
+
+        NotSaved refused = outcome.Refusals[0];
+        string ways = refused.IsChanged
             ? " Type save! to write over it (a copy of it is kept), or save and another name."
             : "";
-        lines.Say(outcome.Trouble is { } trouble ? $"Not saved: {trouble}{ways}" : outcome.Told(path), "  ");
+        lines.Say($"Not saved: {refused.Why}{ways}", "  ");
     }
 
     private void Questions()

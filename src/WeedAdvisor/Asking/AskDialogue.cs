@@ -34,7 +34,7 @@ public sealed class AskDialogue
     }
 
     /// <summary>Runs the interview to its end.</summary>
-    public AskOutcome Run()
+    public AskEnding Run()
     {
         _lines.Say(
             $"Visit of {Answering.Date(_session.Visit.Date)}, area {_session.Area.Name}. Answer with a number or a word. "
@@ -201,15 +201,15 @@ public sealed class AskDialogue
             _lines.Say($"\"{typed}\" is not a command. {AskCommands.Nearest(typed)}", "  ");
     }
 
-    private AskOutcome End()
+    private AskEnding End()
     {
         if (_session.IsSaved)
-            return AskOutcome.Saved;
+            return AskEnding.Saved;
         string where = _session.DraftPlace is { } place && _session.DraftTrouble is null
             ? $"The answers are kept in {place} and are offered at the next start."
             : $"The answers could not be kept: {_session.DraftTrouble ?? "there is no place for them"}.";
         _lines.Say(_lines.Ended ? $"The input has ended before the visit was saved. {where}" : where);
-        return _lines.Ended ? AskOutcome.InputEnded : AskOutcome.Left;
+        return _lines.Ended ? AskEnding.InputEnded : AskEnding.Left;
     }
 
     private void TellSetAside()

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Reports.Documents;
@@ -74,17 +75,17 @@ public sealed class RateDialogue(RateForm form, RateSite? site, Lines lines, int
     /// <summary>Does the sum; the number of the field to ask again when the entries do not fit together.</summary>
     private int? Finish()
     {
-        RateOutcome outcome = form.Run(_typed, site);
+        Outcome<RateAnswer, RateProblem> outcome = form.Run(_typed, site);
         lines.Say();
-        if (outcome.Answer is { } answer)
+        if (outcome.Value is { } answer)
         {
             Tell(answer);
             return null;
         }
 
-        foreach (RateProblem problem in outcome.Problems)
+        foreach (RateProblem problem in outcome.Refusals)
             lines.Say($"{LabelOf(problem.Field)}: {problem.Text}.");
-        string first = outcome.Problems[0].Field;
+        string first = outcome.Refusals[0].Field;
         return form.Fields.IndexOf(form.Fields.Single(field => field.Id == first));
     }
 

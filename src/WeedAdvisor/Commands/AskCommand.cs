@@ -67,9 +67,9 @@ internal static class AskCommand
         using PosixSignalRegistration interrupted = OnSignal(PosixSignal.SIGINT, start, surroundings.Error);
         using PosixSignalRegistration closed = OnSignal(PosixSignal.SIGHUP, start, surroundings.Error);
         using PosixSignalRegistration ended = OnSignal(PosixSignal.SIGTERM, start, surroundings.Error);
-        AskOutcome outcome = new AskDialogue(
+        AskEnding outcome = new AskDialogue(
             start.Session, start.Store, lines, saveTo, Advice, start.Labels).Run();
-        return outcome == AskOutcome.InputEnded ? ExitCode.Negative : ExitCode.Done;
+        return outcome == AskEnding.InputEnded ? ExitCode.Negative : ExitCode.Done;
     }
 
     /// <summary>Every answer has been kept by then; the signal only needs the place told, and then does what it always does.</summary>

@@ -46,16 +46,16 @@ internal static class KnowledgeOption
                 $"no knowledge folder '{folder}'. Name one with --knowledge FOLDER or {Variable}.");
         }
 
-        Outcome<KnowledgeBase> outcome = KnowledgeFolder.Load(full);
+        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(full);
         return outcome.IsGood ? outcome.Value : throw Bad(folder, outcome);
     }
 
-    private static RefusalException Bad(string folder, Outcome<KnowledgeBase> outcome)
+    private static RefusalException Bad(string folder, Outcome<KnowledgeBase, Problem> outcome)
     {
-        string count = outcome.Problems.Length == 1 ? "1 problem" : $"{outcome.Problems.Length} problems";
+        string count = outcome.Refusals.Length == 1 ? "1 problem" : $"{outcome.Refusals.Length} problems";
         return new RefusalException(
             ExitCode.BadKnowledge,
-            outcome.Problems,
+            outcome.Refusals,
             $"{count} in the knowledge folder '{folder}'. Mend them, then run '{CommandLine.Name} knowledge check'.");
     }
 }

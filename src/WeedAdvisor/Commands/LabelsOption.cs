@@ -45,13 +45,13 @@ internal static class LabelsOption
         string full = surroundings.FullPath(path);
         if (!File.Exists(full))
             throw new RefusalException(ExitCode.InputOutput, $"no label book '{path}'. Check the path.");
-        Outcome<LabelBook> book = LabelFile.Read(full, knowledge, surroundings.Today);
+        Outcome<LabelBook, Problem> book = LabelFile.Read(full, knowledge, surroundings.Today);
         if (book.IsGood)
             return LabelOverlay.Of(knowledge, book.Value);
         throw new RefusalException(
             ExitCode.Usage,
-            book.Problems.Select(problem => problem with { Where = problem.Where with { File = path } }),
-            book.Problems.Length == 1 ? null : $"{book.Problems.Length} problems in '{path}'. Mend them and run it again.");
+            book.Refusals.Select(problem => problem with { Where = problem.Where with { File = path } }),
+            book.Refusals.Length == 1 ? null : $"{book.Refusals.Length} problems in '{path}'. Mend them and run it again.");
     }
 
     /// <summary>The book that goes with a visit; null when there is none.</summary>

@@ -3,9 +3,9 @@ using System.CommandLine;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Money;
 
 namespace WeedAdvisor.Commands;
@@ -76,10 +76,10 @@ internal static class MoneyCommand
     private static AreaMoney Reckon(
         AreaAdvice area, VisitAdvice advice, KnowledgeBase knowledge, PriceBook book, MoneyTerms terms)
     {
-        WeedingOutcome<MoneyCase> money = MoneyCase.Of(area, advice.Visit.Date, knowledge, book, terms);
+        Outcome<MoneyCase, string> money = MoneyCase.Of(area, advice.Visit.Date, knowledge, book, terms);
         if (!money.IsGood)
             return new AreaMoney(area.Area, null, null, money.Refusals);
-        WeedingOutcome<WaysCompared> compared = WaysCompared.Of(money.Value);
+        Outcome<WaysCompared, string> compared = WaysCompared.Of(money.Value);
         return new AreaMoney(area.Area, compared.Value, null, compared.Refusals);
     }
 
@@ -104,7 +104,7 @@ internal static class MoneyCommand
     {
         if (area.Compared is not { } compared)
             return area;
-        WeedingOutcome<Way> way = compared.Find(asked);
+        Outcome<Way, string> way = compared.Find(asked);
         return way.IsGood
             ? area with { Against = WayAgainst.Of(compared, way.Value) }
             : area with { Compared = null, Refusals = way.Refusals };

@@ -23,12 +23,12 @@ internal static class PricesOption
         string full = surroundings.FullPath(path);
         if (!File.Exists(full))
             throw new RefusalException(ExitCode.InputOutput, $"no price file '{path}'. Check the path.");
-        Outcome<ImmutableList<Price>> prices = PriceFile.Read(full, knowledge);
+        Outcome<ImmutableList<Price>, Problem> prices = PriceFile.Read(full, knowledge);
         if (prices.IsGood)
             return PriceBook.Of(knowledge, prices.Value);
         throw new RefusalException(
             ExitCode.Usage,
-            prices.Problems.Select(problem => problem with { Where = problem.Where with { File = path } }),
-            prices.Problems.Length == 1 ? null : $"{prices.Problems.Length} problems in '{path}'. Mend them and run it again.");
+            prices.Refusals.Select(problem => problem with { Where = problem.Where with { File = path } }),
+            prices.Refusals.Length == 1 ? null : $"{prices.Refusals.Length} problems in '{path}'. Mend them and run it again.");
     }
 }

@@ -25,19 +25,19 @@ internal static class VisitArgument
     /// <summary>Reads the visit, narrowed to one area when that is asked for.</summary>
     public static Visit Read(string path, string? area, KnowledgeBase knowledge, Surroundings surroundings)
     {
-        Outcome<Visit> outcome = path == "-"
+        Outcome<Visit, Problem> outcome = path == "-"
             ? VisitFile.Parse(StandardInput(surroundings.In), "standard input", knowledge)
             : VisitFile.Read(Existing(path, surroundings), knowledge);
         if (!outcome.IsGood)
-            throw Bad(path, outcome.Problems);
+            throw Bad(path, outcome.Refusals);
         return area is null ? outcome.Value : Narrowed(outcome.Value, area);
     }
 
     /// <summary>Reads the visit of a file with its text, so that it can be saved again.</summary>
     public static VisitDocument Document(string path, KnowledgeBase knowledge, Surroundings surroundings)
     {
-        Outcome<VisitDocument> outcome = VisitDocument.Read(Existing(path, surroundings), knowledge);
-        return outcome.IsGood ? outcome.Value : throw Bad(path, outcome.Problems);
+        Outcome<VisitDocument, Problem> outcome = VisitDocument.Read(Existing(path, surroundings), knowledge);
+        return outcome.IsGood ? outcome.Value : throw Bad(path, outcome.Refusals);
     }
 
     private static string Existing(string path, Surroundings surroundings)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
 
@@ -16,15 +17,15 @@ internal sealed record CostSum(IntervalComparison? Intervals, WaysCompared? Ways
     /// <param name="terms">What the grower has set.</param>
     public static CostSum Of(InterviewSession session, PriceBook prices, MoneyTerms terms)
     {
-        WeedingOutcome<MoneyCase> money = MoneyCase.Of(session.Advice, session.Visit.Date, session.Knowledge, prices, terms);
+        Outcome<MoneyCase, string> money = MoneyCase.Of(session.Advice, session.Visit.Date, session.Knowledge, prices, terms);
         if (!money.IsGood)
             return new CostSum(null, null, money.Refusals);
-        WeedingOutcome<WaysCompared> ways = WaysCompared.Of(money.Value);
-        WeedingOutcome<IntervalComparison> intervals = Rounds(session, money.Value);
+        Outcome<WaysCompared, string> ways = WaysCompared.Of(money.Value);
+        Outcome<IntervalComparison, string> intervals = Rounds(session, money.Value);
         return new CostSum(intervals.Value, ways.Value, [.. intervals.Refusals, .. ways.Refusals]);
     }
 
-    private static WeedingOutcome<IntervalComparison> Rounds(InterviewSession session, MoneyCase money)
+    private static Outcome<IntervalComparison, string> Rounds(InterviewSession session, MoneyCase money)
     {
         var wishes = new WeedingWishes
         {
@@ -32,17 +33,17 @@ internal sealed record CostSum(IntervalComparison? Intervals, WaysCompared? Ways
             Control = money.TodayControl ?? 0,
             Weeds = [.. money.Weeds.Select(weed => weed.Weed)],
         };
-        WeedingOutcome<AreaWeeding> weeding = AreaWeeding.Of(session.Advice.Reading, session.Visit.Date, session.Knowledge, wishes);
+        Outcome<AreaWeeding, string> weeding = AreaWeeding.Of(session.Advice.Reading, session.Visit.Date, session.Knowledge, wishes);
         if (!weeding.IsGood)
-            return WeedingOutcome<IntervalComparison>.Bad(weeding.Refusals);
+            return Outcome<IntervalComparison, string>.Bad(weeding.Refusals);
 
         // What the grower knows of the applications counts in place of their records, as it does in today's way.
         WeedingSetup setup = money.TodayControl is null
             ? weeding.Value.Setup
             : weeding.Value.Setup with { Weeds = [.. weeding.Value.Setup.Weeds.Select(weed => weed with { Control = [] })] };
-        WeedingOutcome<WeedingPlan> plan = setup.Plan(money.Numbers, money.IntervalWeeks);
+        Outcome<WeedingPlan, string> plan = setup.Plan(money.Numbers, money.IntervalWeeks);
         return plan.IsGood
             ? IntervalComparison.Of(plan.Value, [.. IntervalComparison.UsualIntervals, money.IntervalWeeks], (double)money.WageUsd)
-            : WeedingOutcome<IntervalComparison>.Bad(plan.Refusals);
+            : Outcome<IntervalComparison, string>.Bad(plan.Refusals);
     }
 }

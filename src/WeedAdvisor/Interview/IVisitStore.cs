@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview.Files;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
@@ -20,7 +21,7 @@ public interface IVisitStore
     /// The file that the visit was read from or last saved to, whose comments it keeps; null when it stands in none.
     /// </param>
     /// <param name="over">Whether to write over a file that was changed by others since it was read.</param>
-    public SaveOutcome Save(string path, Visit visit, string? basis = null, bool over = false);
+    public Outcome<Saved, NotSaved> Save(string path, Visit visit, string? basis = null, bool over = false);
 
     /// <summary>What a file held when it was last read or written here; null when it was not.</summary>
     public FileStamp? StampOf(string path);

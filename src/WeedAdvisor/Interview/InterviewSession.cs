@@ -3,6 +3,7 @@ using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -150,10 +151,10 @@ public sealed partial class InterviewSession
     /// <param name="store">Where visits are saved.</param>
     /// <param name="path">The file.</param>
     /// <param name="over">Whether to write over a file that was changed by others since it was read.</param>
-    public SaveOutcome SaveTo(IVisitStore store, string path, bool over = false)
+    public Outcome<Saved, NotSaved> SaveTo(IVisitStore store, string path, bool over = false)
     {
-        SaveOutcome outcome = store.Save(path, Visit, FilePath, over);
-        if (outcome.Trouble is null)
+        Outcome<Saved, NotSaved> outcome = store.Save(path, Visit, FilePath, over);
+        if (outcome.IsGood)
             MarkSaved(path);
         return outcome;
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Reports.Documents;
@@ -12,7 +13,7 @@ public sealed class RateDesk : IFormDesk
     private readonly Dictionary<string, string> _typed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _lookedFor = new(StringComparer.Ordinal);
     private RateSite _site;
-    private RateOutcome _outcome;
+    private Outcome<RateAnswer, RateProblem> _outcome;
 
     /// <summary>Begins with nothing entered.</summary>
     /// <param name="form">The form.</param>
@@ -28,7 +29,7 @@ public sealed class RateDesk : IFormDesk
     public RateForm Form { get; }
 
     /// <summary>The answer; null while something is missing or wrong.</summary>
-    public RateAnswer? Answer => _outcome.Answer;
+    public RateAnswer? Answer => _outcome.Value;
 
     /// <summary>Whether anything is typed.</summary>
     public bool HasBegun => _typed.Values.Any(text => !string.IsNullOrWhiteSpace(text));
@@ -72,7 +73,7 @@ public sealed class RateDesk : IFormDesk
 
     /// <summary>What is wrong with what is typed in a field; null when nothing is, or when nothing is typed yet.</summary>
     public string? ProblemOf(RateField field) =>
-        IsMissing(field) ? null : _outcome.Problems.FirstOrDefault(problem => problem.Field == field.Id)?.Text;
+        IsMissing(field) ? null : _outcome.Refusals.FirstOrDefault(problem => problem.Field == field.Id)?.Text;
 
     /// <summary>What stands beside a field: what is wrong with it, else what may be written.</summary>
     public AdviceLine Beside(RateField field) => ProblemOf(field) is { } problem
@@ -156,7 +157,7 @@ public sealed class RateDesk : IFormDesk
     {
         (RateField Field, string Text)[] problems =
         [
-            .. _outcome.Problems.Select(problem => (Form.Fields.Single(field => field.Id == problem.Field), problem.Text)),
+            .. _outcome.Refusals.Select(problem => (Form.Fields.Single(field => field.Id == problem.Field), problem.Text)),
         ];
         foreach ((RateField field, string text) in problems.Where(problem => !IsMissing(problem.Field)))
             yield return new AdviceLine($"{field.Label}: {text}.", LineTone.Warning);

@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
-using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Season;
 
 namespace WeedAdvisor.Interview;
@@ -86,7 +86,7 @@ public sealed partial class SeasonDesk
         if (IsRead)
             return;
         IsRead = true;
-        WeedingOutcome<SeasonCase> season = SeasonCase.Of(
+        Outcome<SeasonCase, string> season = SeasonCase.Of(
             _session.Knowledge, _session.AdviceOn, AreaCase.Of(_session.Visit, _session.AreaIndex), new SeasonRequest());
         Refusals = season.Refusals;
         if (!season.IsGood)

@@ -25,9 +25,9 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
     {
         if (!File.Exists(fullPath(path)))
             return (null, [$"There is no file '{path}'."]);
-        Outcome<VisitDocument> outcome = VisitDocument.Read(fullPath(path), knowledge);
+        Outcome<VisitDocument, Problem> outcome = VisitDocument.Read(fullPath(path), knowledge);
         if (!outcome.IsGood)
-            return (null, [.. outcome.Problems.Select(p => (p with { Where = p.Where with { File = path } }).ToString())]);
+            return (null, [.. outcome.Refusals.Select(p => (p with { Where = p.Where with { File = path } }).ToString())]);
         Hold(path, outcome.Value);
         return (outcome.Value.Visit, []);
     }
@@ -58,28 +58,28 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
     }
 
     /// <inheritdoc/>
-    public SaveOutcome Save(string path, Visit visit, string? basis = null, bool over = false)
+    public Outcome<Saved, NotSaved> Save(string path, Visit visit, string? basis = null, bool over = false)
     {
         try
         {
             string full = fullPath(path);
             FileKind kind = FileKinds.Of(full);
             if (kind is not (FileKind.Missing or FileKind.Regular))
-                return SaveOutcome.Refused($"'{path}' is {kind.Name()}, not a file; nothing was written to it.");
+                return new NotSaved($"'{path}' is {kind.Name()}, not a file; nothing was written to it.");
             FileStamp? now = kind == FileKind.Regular ? FileStamp.OfFile(full) : null;
             Held? held = _held.GetValueOrDefault(full);
             if (held is not null && now is not null && now != held.Stamp && !over)
-                return SaveOutcome.Changed(path);
+                return NotSaved.Changed(path);
             bool isTheirs = held is not null && now != held.Stamp;
             return Write(path, visit, basis, isGone: isTheirs && now is null, isTheirs);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            return SaveOutcome.Refused($"'{path}' cannot be written: {e.Message.ReplaceLineEndings(" ")}");
+            return new NotSaved($"'{path}' cannot be written: {e.Message.ReplaceLineEndings(" ")}");
         }
     }
 
-    private SaveOutcome Write(string path, Visit visit, string? basis, bool isGone, bool isTheirs)
+    private Outcome<Saved, NotSaved> Write(string path, Visit visit, string? basis, bool isGone, bool isTheirs)
     {
         string full = fullPath(path);
         string? source = basis is null ? null : fullPath(basis);
@@ -90,11 +90,11 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
             document = OnDisk(source) ?? document;
         VisitWriting writing = document?.With(visit) ?? VisitDocument.Begin(visit);
         string? copy = _saver.Write(full, writing.Bytes.AsSpan());
-        Outcome<VisitDocument> written = VisitDocument.Of([.. writing.Bytes], path, knowledge);
+        Outcome<VisitDocument, Problem> written = VisitDocument.Of([.. writing.Bytes], path, knowledge);
         _held[full] = new Held(FileStamp.Of(writing.Bytes.AsSpan()), written.Value);
         string? original = writing.KeepsLines ? null : source == full ? _saver.CopyOf(full) : basis;
-        string? wrong = written.IsGood ? null : written.Problems[0].ToString();
-        return SaveOutcome.Done(copy is null ? null : Shown(path, copy), Notes(path, copy, isGone, original, wrong));
+        string? wrong = written.IsGood ? null : written.Refusals[0].ToString();
+        return new Saved(copy is null ? null : Shown(path, copy), [.. Notes(path, copy, isGone, original, wrong)]);
     }
 
     private IEnumerable<string> Notes(string path, string? copy, bool isGone, string? original, string? wrong)

@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview.Files;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
@@ -12,12 +13,13 @@ internal sealed partial class MainWindow
     {
         if (_session.FilePath is { } known && !leave)
         {
-            SaveOutcome outcome = SaveTo(known, over: false);
-            if (outcome.Trouble is null)
+            Outcome<Saved, NotSaved> outcome = SaveTo(known, over: false);
+            if (outcome.IsGood)
                 AfterSaving(outcome, known, leave);
-            if (outcome.IsChanged)
-                AskOver(known, outcome.Trouble!);
-            if (_session.IsSaved || outcome.IsChanged)
+            bool isChanged = outcome is { IsGood: false, Refusals: [{ IsChanged: true }, ..] };
+            if (isChanged)
+                AskOver(known, outcome.Refusals[0].Why);
+            if (_session.IsSaved || isChanged)
                 return;
         }
 
@@ -36,16 +38,18 @@ internal sealed partial class MainWindow
                 return $"{path} exists already. Enter again replaces it; a copy of what is there now is kept.";
             }
 
-            SaveOutcome outcome = SaveTo(path, over: isAgreed);
-            if (outcome.IsChanged)
+            Outcome<Saved, NotSaved> outcome = SaveTo(path, over: isAgreed);
+            if (outcome.IsGood)
             {
-                warned = path;
-                return $"{outcome.Trouble} Enter again writes over it; a copy of what is there now is kept.";
+                _app.Invoke(() => AfterSaving(outcome, path, leave));
+                return null;
             }
 
-            if (outcome.Trouble is null)
-                _app.Invoke(() => AfterSaving(outcome, path, leave));
-            return outcome.Trouble;
+            NotSaved refused = outcome.Refusals[0];
+            if (!refused.IsChanged)
+                return refused.Why;
+            warned = path;
+            return $"{refused.Why} Enter again writes over it; a copy of what is there now is kept.";
         }));
     }
 
@@ -57,21 +61,21 @@ internal sealed partial class MainWindow
             ("Do not save now", () => { }),
         ]));
 
-    private SaveOutcome SaveTo(string path, bool over)
+    private Outcome<Saved, NotSaved> SaveTo(string path, bool over)
     {
         _page.Commit();
-        SaveOutcome outcome = _session.SaveTo(_settings.Store, path, over);
-        _told = outcome.Trouble is null ? $"saved to {path}" : $"NOT SAVED: {outcome.Trouble}";
+        Outcome<Saved, NotSaved> outcome = _session.SaveTo(_settings.Store, path, over);
+        _told = outcome.IsGood ? $"saved to {path}" : $"NOT SAVED: {outcome.Refusals[0].Why}";
         ShowBars();
         return outcome;
     }
 
     /// <summary>Tells what has to be told of a save that went well, and leaves when that was wanted.</summary>
-    private void AfterSaving(SaveOutcome outcome, string path, bool leave)
+    private void AfterSaving(Outcome<Saved, NotSaved> outcome, string path, bool leave)
     {
         Action go = leave ? () => _app.RequestStop(this) : () => { };
-        if (outcome.Trouble is null && !outcome.Notes.IsEmpty)
-            Show(new ChoiceSheet(_look, "Saved", outcome.Told(path), [(leave ? "Leave" : "Go on", go)], go));
+        if (outcome.Value is { Notes.IsEmpty: false } saved)
+            Show(new ChoiceSheet(_look, "Saved", saved.Told(path), [(leave ? "Leave" : "Go on", go)], go));
         else
             go();
     }

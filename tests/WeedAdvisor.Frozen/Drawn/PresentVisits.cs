@@ -56,7 +56,7 @@ internal sealed class PresentVisits
             string id = "drawn-" + number.ToString("0000", CultureInfo.InvariantCulture);
             string text = drawer.Visit(tape).Text(id);
             AtomicFile.Write(Path.Combine(shelf, id + ".yaml"), text);
-            foreach (var problem in VisitFile.Parse(text, id, knowledge).Problems)
+            foreach (var problem in VisitFile.Parse(text, id, knowledge).Refusals)
             {
                 page.WriteLine($"refused: {problem}");
                 refused++;

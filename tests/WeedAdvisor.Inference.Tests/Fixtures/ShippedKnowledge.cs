@@ -25,7 +25,7 @@ internal static class ShippedKnowledge
 
     private static KnowledgeBase Load()
     {
-        Outcome<KnowledgeBase> outcome = KnowledgeFolder.Load(Folder);
-        return outcome.Value ?? throw new InvalidOperationException(string.Join('\n', outcome.Problems));
+        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(Folder);
+        return outcome.Value ?? throw new InvalidOperationException(string.Join('\n', outcome.Refusals));
     }
 }

@@ -62,16 +62,16 @@ public sealed class LabelBookTests
     [InlineData("treatment: prodiamine-granule\n  read: 2026-03-01\n  organic-ok: true", "the key 'organic-ok'")]
     public void A_slip_is_one_clear_line(string fields, string expected)
     {
-        Outcome<LabelBook> book = LabelFile.Parse($"- id: own\n  name: Own\n  {fields}\n", "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1));
-        Assert.Contains(expected, string.Join('\n', book.Problems), StringComparison.Ordinal);
+        Outcome<LabelBook, Problem> book = LabelFile.Parse($"- id: own\n  name: Own\n  {fields}\n", "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1));
+        Assert.Contains(expected, string.Join('\n', book.Refusals), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Two_labels_of_one_treatment_are_refused()
     {
         const string one = "  name: Own\n  treatment: prodiamine-granule\n  read: 2026-03-01\n";
-        Outcome<LabelBook> book = LabelFile.Parse($"- id: a\n{one}- id: b\n{one}", "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1));
-        Assert.Contains("a second label of 'prodiamine-granule'", Assert.Single(book.Problems).ToString(), StringComparison.Ordinal);
+        Outcome<LabelBook, Problem> book = LabelFile.Parse($"- id: a\n{one}- id: b\n{one}", "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1));
+        Assert.Contains("a second label of 'prodiamine-granule'", Assert.Single(book.Refusals).ToString(), StringComparison.Ordinal);
     }
 
     // What no label may lift, held over random visits with the mildest labels that there can be.

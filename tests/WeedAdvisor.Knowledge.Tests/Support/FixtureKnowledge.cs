@@ -20,7 +20,7 @@ internal sealed class FixtureKnowledge
     public IEnumerable<string> Paths => _files.Keys;
 
     public static KnowledgeBase Good { get; } = new FixtureKnowledge().Load().Value
-        ?? throw new InvalidOperationException("the fixture must be valid: " + new FixtureKnowledge().Load().Problems[0]);
+        ?? throw new InvalidOperationException("the fixture must be valid: " + new FixtureKnowledge().Load().Refusals[0]);
 
     public byte[] this[string path] => _files[path];
 
@@ -54,7 +54,7 @@ internal sealed class FixtureKnowledge
             folder.Write(path, _files[path]);
     }
 
-    public Outcome<KnowledgeBase> Load()
+    public Outcome<KnowledgeBase, Problem> Load()
     {
         using var folder = new TempFolder();
         WriteTo(folder);

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Tests.Weeding;
-using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 
@@ -109,5 +109,5 @@ public class MoneyCaseTests
         Assert.Contains("cannot be pulled", Assert.Single(money.LeftOut));
     }
 
-    private static string Why(WeedingOutcome<MoneyCase> outcome) => Assert.Single(outcome.Refusals);
+    private static string Why(Outcome<MoneyCase, string> outcome) => Assert.Single(outcome.Refusals);
 }

@@ -1,11 +1,11 @@
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Tests.Weeding;
-using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 
@@ -31,7 +31,7 @@ internal static class Yards
     public static VisitArea Expecting(this VisitArea area, params string[] weeds) =>
         area with { Weeds = [.. weeds.Select(weed => new WeedSeen(weed, "expected", null))] };
 
-    public static WeedingOutcome<MoneyCase> Case(
+    public static Outcome<MoneyCase, string> Case(
         VisitArea area, decimal? wage = null, int? pots = null, IEnumerable<Price>? own = null, KnowledgeBase? knowledge = null) =>
         MoneyCase.Of(
             s_advisor.Advise(s_visit with { Areas = [area] }).Areas[0],
@@ -43,9 +43,9 @@ internal static class Yards
     public static WaysCompared Compare(
         VisitArea area, decimal? wage = null, int? pots = null, IEnumerable<Price>? own = null)
     {
-        WeedingOutcome<MoneyCase> money = Case(area, wage, pots, own);
+        Outcome<MoneyCase, string> money = Case(area, wage, pots, own);
         Assert.Empty(money.Refusals);
-        WeedingOutcome<WaysCompared> compared = WaysCompared.Of(money.Value!);
+        Outcome<WaysCompared, string> compared = WaysCompared.Of(money.Value!);
         Assert.Empty(compared.Refusals);
         return compared.Value!;
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
@@ -23,11 +24,11 @@ public sealed class AnyEntryTests
         {
             var typed = form.Fields.Zip(draws, (field, draw) => (field.Id, Text: Typed(field, draw)))
                 .Where(entry => entry.Text is not null).ToDictionary(entry => entry.Id, entry => entry.Text!);
-            RateOutcome outcome = form.Run(typed);
-            if (outcome.Answer is { } answer)
+            Outcome<RateAnswer, RateProblem> outcome = form.Run(typed);
+            if (outcome.Value is { } answer)
                 Assert.All(answer.Results.SelectMany(result => result.Shown), shown => Assert.NotEqual("", shown.ToString()));
             else
-                Assert.All(outcome.Problems, problem => Assert.Contains(problem.Field, form.Fields.Select(field => field.Id)));
+                Assert.All(outcome.Refusals, problem => Assert.Contains(problem.Field, form.Fields.Select(field => field.Id)));
         });
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
@@ -22,16 +23,16 @@ internal static class Sums
     /// <summary>The answer; fails the test with what is wrong when there is none.</summary>
     public static RateAnswer Answer(string group, string form, params (string Field, string Typed)[] typed)
     {
-        RateOutcome outcome = Form(group, form).Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
-        Assert.True(outcome.Answer is not null, string.Join("; ", outcome.Problems));
-        return outcome.Answer;
+        Outcome<RateAnswer, RateProblem> outcome = Form(group, form).Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
+        Assert.True(outcome.Value is not null, string.Join("; ", outcome.Refusals));
+        return outcome.Value;
     }
 
     /// <summary>The problems; fails the test when there is an answer.</summary>
     public static ImmutableArray<RateProblem> Refusal(string group, string form, params (string Field, string Typed)[] typed)
     {
-        RateOutcome outcome = Form(group, form).Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
-        Assert.Null(outcome.Answer);
-        return outcome.Problems;
+        Outcome<RateAnswer, RateProblem> outcome = Form(group, form).Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
+        Assert.Null(outcome.Value);
+        return outcome.Refusals;
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Rates.Answers;
@@ -120,9 +121,9 @@ public sealed class TreatmentRateTests
         {
             Past = [new PastApplication("prodiamine-granule", Day(2, 1), null, WordSet.Empty) { Rate = 150, RateUnit = "lb/acre" }],
         };
-        RateOutcome outcome = Sums.Form("product", "treatment").Run(
+        Outcome<RateAnswer, RateProblem> outcome = Sums.Form("product", "treatment").Run(
             typed.ToDictionary(entry => entry.Item1, entry => entry.Item2), new RateSite(s_knowledge, told, Today));
-        Assert.Equal(0, outcome.Answer!["left-prodiamine"].Value.Value);
+        Assert.Equal(0, outcome.Value!["left-prodiamine"].Value.Value);
     }
 
     // The 2 lb/acre a year of oxyfluorfen are for sprays (PNW handbook); a granule brings as much in each of three uses.
@@ -194,8 +195,8 @@ public sealed class TreatmentRateTests
     public void When_the_past_is_not_known_it_says_so()
     {
         Dictionary<string, string> typed = new() { ["treatment"] = "prodiamine-granule", ["area"] = "1 acre" };
-        RateOutcome outcome = Sums.Form("product", "treatment").Run(typed, new RateSite(s_knowledge, null, null));
-        Assert.Contains(outcome.Answer!.Cautions, line => line.Contains("is not known", StringComparison.Ordinal));
+        Outcome<RateAnswer, RateProblem> outcome = Sums.Form("product", "treatment").Run(typed, new RateSite(s_knowledge, null, null));
+        Assert.Contains(outcome.Value!.Cautions, line => line.Contains("is not known", StringComparison.Ordinal));
         Assert.DoesNotContain(
             Answer([], ("treatment", "prodiamine-granule"), ("area", "1 acre")).Cautions, line => line.Contains("is not known", StringComparison.Ordinal));
     }
@@ -209,9 +210,9 @@ public sealed class TreatmentRateTests
             {
                 foreach (string end in new[] { "low", "high" })
                 {
-                    RateOutcome outcome = Run([], ("treatment", id), ("area", "1 ha"),
+                    Outcome<RateAnswer, RateProblem> outcome = Run([], ("treatment", id), ("area", "1 ha"),
                         ("published", published.ToString(CultureInfo.InvariantCulture)), ("end", end));
-                    if (outcome.Answer is { } answer && s_knowledge.Treatments[id] is { YearlyLimitKgAiHa: { } limit, Actives.Length: 1 }
+                    if (outcome.Value is { } answer && s_knowledge.Treatments[id] is { YearlyLimitKgAiHa: { } limit, Actives.Length: 1 }
                         && answer.Results.Any(result => result.Id == "active"))
                     {
                         Assert.InRange(answer["active"].Value.In("kg/ha"), 0.000001m, limit + 0.005m);
@@ -225,7 +226,7 @@ public sealed class TreatmentRateTests
 
     private static DateOnly Day(int month, int day) => new(2026, month, day);
 
-    private static RateOutcome Run((string Treatment, DateOnly? Date)[] past, params (string Field, string Typed)[] typed)
+    private static Outcome<RateAnswer, RateProblem> Run((string Treatment, DateOnly? Date)[] past, params (string Field, string Typed)[] typed)
     {
         VisitArea area = VisitArea.Blank("yard", "Yard") with
         {
@@ -237,15 +238,15 @@ public sealed class TreatmentRateTests
 
     private static RateAnswer Answer((string, DateOnly?)[] past, params (string, string)[] typed)
     {
-        RateOutcome outcome = Run(past, typed);
-        Assert.True(outcome.Answer is not null, string.Join("; ", outcome.Problems));
-        return outcome.Answer;
+        Outcome<RateAnswer, RateProblem> outcome = Run(past, typed);
+        Assert.True(outcome.Value is not null, string.Join("; ", outcome.Refusals));
+        return outcome.Value;
     }
 
     private static RateProblem Refused(string field, string said, (string, DateOnly?)[] past, params (string, string)[] typed)
     {
-        RateOutcome outcome = Run(past, typed);
-        RateProblem problem = Assert.Single(outcome.Problems);
+        Outcome<RateAnswer, RateProblem> outcome = Run(past, typed);
+        RateProblem problem = Assert.Single(outcome.Refusals);
         Assert.Equal(field, problem.Field);
         Assert.Contains(said, problem.Text, StringComparison.Ordinal);
         return problem;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Weeding;
@@ -90,9 +91,9 @@ public sealed class AreaWeedingTests
         Assert.Equal(20, weeds[1].CoverPercent);
     }
 
-    private static string Refusal(WeedingOutcome<AreaWeeding> outcome) => Assert.Single(outcome.Refusals);
+    private static string Refusal(Outcome<AreaWeeding, string> outcome) => Assert.Single(outcome.Refusals);
 
-    private static WeedingOutcome<AreaWeeding> Of(VisitArea area, KnowledgeBase? knowledge = null, WeedingWishes? wishes = null) =>
+    private static Outcome<AreaWeeding, string> Of(VisitArea area, KnowledgeBase? knowledge = null, WeedingWishes? wishes = null) =>
         AreaWeeding.Of(
             AreaReading.Of(area, s_day, knowledge ?? Tests.Weeding.Yard.Knowledge),
             s_day,

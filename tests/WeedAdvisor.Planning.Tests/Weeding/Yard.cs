@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
@@ -36,14 +37,14 @@ internal static class Yard
 
     public static WeedingSeason Run(WeedingSetup setup, int interval, WeedingNumbers? numbers = null)
     {
-        WeedingOutcome<WeedingPlan> plan = setup.Plan(numbers ?? Numbers, interval);
+        Outcome<WeedingPlan, string> plan = setup.Plan(numbers ?? Numbers, interval);
         Assert.Empty(plan.Refusals);
         return Run(plan.Value!);
     }
 
     public static WeedingSeason Run(WeedingPlan plan)
     {
-        WeedingOutcome<WeedingSeason> run = WeedingRun.Of(plan);
+        Outcome<WeedingSeason, string> run = WeedingRun.Of(plan);
         Assert.Empty(run.Refusals);
         return run.Value!;
     }

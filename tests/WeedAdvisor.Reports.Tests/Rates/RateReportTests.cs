@@ -1,4 +1,5 @@
 using WeedAdvisor.Golden;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -66,12 +67,12 @@ public sealed class RateReportTests
     private static RateReport Report(params (string Field, string Typed)[] entries)
     {
         Dictionary<string, string> typed = entries.ToDictionary(entry => entry.Field, entry => entry.Typed);
-        RateAnswer? answer = s_form.Run(typed).Answer;
+        RateAnswer? answer = s_form.Run(typed).Value;
         Assert.NotNull(answer);
         return new RateReport(s_form, RateEntry.AllOf(s_form, typed), answer, null);
     }
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         var sheet = new WorkingSheet();
         Quantity each = sheet.Mean("Mean", inputs.List("poured"));

@@ -11,7 +11,7 @@ public sealed class AskDialogueTests
 {
     private readonly FakeStore _store = new();
     private readonly FakeKeeper _keeper = new();
-    private AskOutcome _outcome;
+    private AskEnding _outcome;
 
     [Fact]
     public void Ask_from_an_empty_start_to_a_saved_visit() => ExpectedText.Matches(Run(
@@ -134,7 +134,7 @@ public sealed class AskDialogueTests
     public void When_the_input_ends_the_answers_are_kept_and_the_place_is_told()
     {
         string said = Run("1\n");
-        Assert.Equal(AskOutcome.InputEnded, _outcome);
+        Assert.Equal(AskEnding.InputEnded, _outcome);
         Assert.EndsWith(
             "The input has ended before the visit was saved. The answers are kept in\n"
             + "/state/recovery.yaml and are offered at the next start.\n", said, StringComparison.Ordinal);
@@ -146,7 +146,7 @@ public sealed class AskDialogueTests
     public void An_input_that_ends_at_once_changes_nothing()
     {
         Run("");
-        Assert.Equal(AskOutcome.Saved, _outcome);
+        Assert.Equal(AskEnding.Saved, _outcome);
         Assert.Null(_keeper.Kept);
     }
 
@@ -154,7 +154,7 @@ public sealed class AskDialogueTests
     public void A_saved_visit_leaves_no_draft()
     {
         Run("1\nsave a.yaml\nquit\n");
-        Assert.Equal(AskOutcome.Saved, _outcome);
+        Assert.Equal(AskEnding.Saved, _outcome);
         Assert.Null(_keeper.Kept);
         Assert.Single(_store.Files);
     }
@@ -164,7 +164,7 @@ public sealed class AskDialogueTests
     {
         _store.Refuses = "a.yaml: no such folder";
         Assert.Contains("Not saved: a.yaml: no such folder", Run("1\nsave a.yaml\nquit\n"), StringComparison.Ordinal);
-        Assert.Equal(AskOutcome.Left, _outcome);
+        Assert.Equal(AskEnding.Left, _outcome);
     }
 
     [Fact]

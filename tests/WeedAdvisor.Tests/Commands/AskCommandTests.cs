@@ -200,9 +200,9 @@ public sealed class AskCommandTests : IDisposable
         KnowledgeBase knowledge = KnowledgeFolder.Load(CommandRun.SmallRules).Value!;
         var store = new VisitStore(knowledge, path => Path.GetFullPath(path, _folder));
         Visit visit = VisitEdits.Begin(new DateOnly(2026, 4, 14));
-        Assert.StartsWith("'none/a.yaml' cannot be written: ", store.Save("none/a.yaml", visit).Trouble, StringComparison.Ordinal);
+        Assert.StartsWith("'none/a.yaml' cannot be written: ", store.Save("none/a.yaml", visit).Refusals[0].Why, StringComparison.Ordinal);
         Assert.Equal(["There is no file 'a.yaml'."], store.Load("a.yaml").Problems);
-        Assert.Null(store.Save("a.yaml", visit).Trouble);
+        Assert.True(store.Save("a.yaml", visit).IsGood);
         Assert.Equal("visit-2026-04-14", store.Load("a.yaml").Visit!.Id);
     }
 

@@ -135,7 +135,7 @@ public sealed class ShippedRulesTests
     private static KnowledgeBase Load()
     {
         var outcome = KnowledgeFolder.Load(s_rules);
-        Assert.Empty(outcome.Problems);
+        Assert.Empty(outcome.Refusals);
         return outcome.Value!;
     }
 

@@ -30,7 +30,7 @@ public sealed class DrawnVisitsTests
         foreach (string file in Some)
         {
             var read = VisitFile.Read(file, ShippedTrade.Knowledge);
-            Assert.True(read.IsGood, $"{file}: {string.Join("; ", read.Problems)}");
+            Assert.True(read.IsGood, $"{file}: {string.Join("; ", read.Refusals)}");
             string[] lines = File.ReadAllLines(file);
             Assert.Equal(Beginning(lines, "  - id: "), read.Value.Areas.Length);
             Assert.Equal(Beginning(lines, "      - { weed: "), read.Value.Areas.Sum(area => Count(area.Weeds)));

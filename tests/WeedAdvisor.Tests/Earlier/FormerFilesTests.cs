@@ -44,11 +44,11 @@ public sealed class FormerFilesTests
             + "      - { treatment: oxadiazon-granule, escaped: [nutgrass] }\n";
         Assert.Equal(
             "v.yaml:7:51: found 'nutgrass', which may be nutsedge-purple or nutsedge-yellow; expected the one of them that is meant",
-            Assert.Single(VisitFile.Parse(File, "v.yaml", ShippedTrade.Knowledge).Problems).ToString());
+            Assert.Single(VisitFile.Parse(File, "v.yaml", ShippedTrade.Knowledge).Refusals).ToString());
         Assert.EndsWith(
             "did you mean 'nutsedge-yellow'?",
             Assert.Single(VisitFile.Parse(
-                File.Replace("nutgrass", "'Yellow nutsedge'", StringComparison.Ordinal), "v.yaml", ShippedTrade.Knowledge).Problems).ToString(),
+                File.Replace("nutgrass", "'Yellow nutsedge'", StringComparison.Ordinal), "v.yaml", ShippedTrade.Knowledge).Refusals).ToString(),
             StringComparison.Ordinal);
     }
 }

@@ -171,7 +171,7 @@ public sealed class TellingTests
         Assert.Equal(
             "mine.yaml:9:7: found a use of 2026-04-12 although 'put-on-lately' is no; expected 'put-on-lately: yes' in this "
                 + "area, or another day of that use",
-            Assert.Single(VisitFile.Parse(Text, "mine.yaml", ShippedTrade.Knowledge).Problems).ToString());
+            Assert.Single(VisitFile.Parse(Text, "mine.yaml", ShippedTrade.Knowledge).Refusals).ToString());
         Assert.True(VisitFile.Parse(Text.Replace("04-12", "04-06", StringComparison.Ordinal), "mine.yaml", ShippedTrade.Knowledge).IsGood);
     }
 

@@ -1,6 +1,7 @@
 using System.Net.Sockets;
 using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Files;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
@@ -30,9 +31,9 @@ public sealed class VisitStoreTests : IDisposable
         VisitStore store = Store();
         Visit visit = store.Load("a.yaml").Visit!;
 
-        Assert.Equal(["a.yaml.bak"], [store.Save("a.yaml", visit with { Title = "One" }, "a.yaml").Copy]);
-        Assert.Null(store.Save("a.yaml", visit with { Title = "Two" }, "a.yaml").Copy);
-        Assert.Null(store.Save("a.yaml", visit with { Title = "Two" }, "a.yaml").Copy);
+        Assert.Equal(["a.yaml.bak"], [store.Save("a.yaml", visit with { Title = "One" }, "a.yaml").Value!.Copy]);
+        Assert.Null(store.Save("a.yaml", visit with { Title = "Two" }, "a.yaml").Value!.Copy);
+        Assert.Null(store.Save("a.yaml", visit with { Title = "Two" }, "a.yaml").Value!.Copy);
 
         Assert.Equal(Told.Replace("format: 2\n", "format: 2\ntitle: Two\n", StringComparison.Ordinal), Read("a.yaml"));
         Assert.Equal(Told, Read("a.yaml.bak"));
@@ -46,7 +47,7 @@ public sealed class VisitStoreTests : IDisposable
         VisitStore store = Store();
         byte[] before = File.ReadAllBytes(At("a.yaml"));
 
-        Assert.Null(store.Save("a.yaml", store.Load("a.yaml").Visit!, "a.yaml").Trouble);
+        Assert.True(store.Save("a.yaml", store.Load("a.yaml").Visit!, "a.yaml").IsGood);
 
         Assert.Equal(before, File.ReadAllBytes(At("a.yaml")));
         Assert.Equal(["a.yaml"], Names());
@@ -59,7 +60,7 @@ public sealed class VisitStoreTests : IDisposable
         VisitStore store = Store();
         Visit visit = store.Load("a.yaml").Visit!;
 
-        SaveOutcome saved = store.Save("b.yaml", visit with { Title = "One" }, "a.yaml");
+        Saved saved = store.Save("b.yaml", visit with { Title = "One" }, "a.yaml").Value!;
 
         Assert.Equal("Saved to b.yaml.", saved.Told("b.yaml"));
         Assert.Equal(Told.Replace("format: 2\n", "format: 2\ntitle: One\n", StringComparison.Ordinal), Read("b.yaml"));
@@ -73,7 +74,7 @@ public sealed class VisitStoreTests : IDisposable
         Write("a.yaml.bak", "somebody's");
         Write("a.yaml.1.bak", "somebody else's");
 
-        SaveOutcome saved = Store().Save("a.yaml", Visit());
+        Saved saved = Store().Save("a.yaml", Visit()).Value!;
 
         Assert.Equal("a.yaml.2.bak", saved.Copy);
         Assert.Contains("a.yaml.bak was left alone", Assert.Single(saved.Notes), StringComparison.Ordinal);
@@ -87,12 +88,12 @@ public sealed class VisitStoreTests : IDisposable
         Store().Save("a.yaml", Visit() with { Title = "One" });
         string one = Read("a.yaml");
         _windows[^1].Dispose();
-        Assert.Equal("a.yaml.bak", Store().Save("a.yaml", Visit() with { Title = "Two" }).Copy);
+        Assert.Equal("a.yaml.bak", Store().Save("a.yaml", Visit() with { Title = "Two" }).Value!.Copy);
         Assert.Equal(one, Read("a.yaml.bak"));
 
         _windows[^1].Dispose();
         Write("a.yaml.bak", "changed by hand");
-        Assert.Equal("a.yaml.1.bak", Store().Save("a.yaml", Visit() with { Title = "Three" }).Copy);
+        Assert.Equal("a.yaml.1.bak", Store().Save("a.yaml", Visit() with { Title = "Three" }).Value!.Copy);
         Assert.Equal("changed by hand", Read("a.yaml.bak"));
     }
 
@@ -101,7 +102,7 @@ public sealed class VisitStoreTests : IDisposable
     {
         Write("a.yaml", Told);
         Store().Save("a.yaml", Visit() with { Title = "One" });
-        Assert.Equal("a.yaml.1.bak", Store().Save("a.yaml", Visit() with { Title = "Two" }).Copy);
+        Assert.Equal("a.yaml.1.bak", Store().Save("a.yaml", Visit() with { Title = "Two" }).Value!.Copy);
         Assert.Equal(Told, Read("a.yaml.bak"));
     }
 
@@ -115,16 +116,16 @@ public sealed class VisitStoreTests : IDisposable
         string theirs = Told.Replace("by the foreman", "by another", StringComparison.Ordinal);
         Write("a.yaml", theirs);
 
-        SaveOutcome refused = store.Save("a.yaml", mine, "a.yaml");
+        NotSaved refused = store.Save("a.yaml", mine, "a.yaml").Refusals[0];
         Assert.True(refused.IsChanged);
-        Assert.Equal("a.yaml was changed by another window or program since it was read here.", refused.Trouble);
+        Assert.Equal("a.yaml was changed by another window or program since it was read here.", refused.Why);
         Assert.Equal(theirs, Read("a.yaml"));
 
-        SaveOutcome saved = store.Save("a.yaml", mine, "a.yaml", over: true);
+        Saved saved = store.Save("a.yaml", mine, "a.yaml", over: true).Value!;
         Assert.Equal("a.yaml.1.bak", saved.Copy);
         Assert.Equal([Told, theirs], [Read("a.yaml.bak"), Read("a.yaml.1.bak")]);
         Assert.Equal(theirs.Replace("format: 2\n", "format: 2\ntitle: Mine\n", StringComparison.Ordinal), Read("a.yaml"));
-        Assert.Null(store.Save("a.yaml", mine with { Title = "Again" }, "a.yaml").Trouble);
+        Assert.True(store.Save("a.yaml", mine with { Title = "Again" }, "a.yaml").IsGood);
     }
 
     [Fact]
@@ -135,7 +136,7 @@ public sealed class VisitStoreTests : IDisposable
         Visit visit = store.Load("a.yaml").Visit!;
         File.Delete(At("a.yaml"));
 
-        SaveOutcome saved = store.Save("a.yaml", visit, "a.yaml");
+        Saved saved = store.Save("a.yaml", visit, "a.yaml").Value!;
 
         Assert.Equal("Saved to a.yaml. The file had been deleted since it was read here; it is written anew.", saved.Told("a.yaml"));
         Assert.Equal(Told, Read("a.yaml"));
@@ -156,7 +157,7 @@ public sealed class VisitStoreTests : IDisposable
         visit = store.Load("b.yaml").Visit!;
         Assert.Equal(
             "The file could not be changed line by line and was written anew; its layout and comments are in b.yaml.bak.",
-            Assert.Single(store.Save("b.yaml", visit with { Title = "One" }, "b.yaml").Notes));
+            Assert.Single(store.Save("b.yaml", visit with { Title = "One" }, "b.yaml").Value!.Notes));
     }
 
     [Fact]
@@ -167,7 +168,7 @@ public sealed class VisitStoreTests : IDisposable
             Past = [new PastApplication("pendimethalin-granules", new DateOnly(2026, 4, 20), null, WordSet.Empty)],
         });
 
-        string note = Assert.Single(Store().Save("a.yaml", visit).Notes);
+        string note = Assert.Single(Store().Save("a.yaml", visit).Value!.Notes);
         Assert.StartsWith("It cannot be opened again before this is put right: a.yaml:", note, StringComparison.Ordinal);
         Assert.Equal(VisitText.Of(visit), Read("a.yaml"));
 
@@ -192,9 +193,9 @@ public sealed class VisitStoreTests : IDisposable
         })
         {
             // A pipe that was opened would wait for its other end for ever.
-            SaveOutcome refused = await Task.Run(() => Store().Save(path, Visit(), null, over: true), TestContext.Current.CancellationToken)
+            Outcome<Saved, NotSaved> outcome = await Task.Run(() => Store().Save(path, Visit(), null, over: true), TestContext.Current.CancellationToken)
                 .WaitAsync(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken);
-            Assert.Equal($"'{path}' is {kind}, not a file; nothing was written to it.", refused.Trouble);
+            Assert.Equal($"'{path}' is {kind}, not a file; nothing was written to it.", Assert.Single(outcome.Refusals).Why);
         }
 
         Assert.Equal(["folder", "link", "pipe", "socket"], Names());
@@ -212,7 +213,7 @@ public sealed class VisitStoreTests : IDisposable
         File.CreateSymbolicLink(At("a.yaml"), At("elsewhere/real.yaml"));
         VisitStore store = Store();
 
-        SaveOutcome saved = store.Save("a.yaml", store.Load("a.yaml").Visit! with { Title = "One" }, "a.yaml");
+        Saved saved = store.Save("a.yaml", store.Load("a.yaml").Visit! with { Title = "One" }, "a.yaml").Value!;
 
         Assert.NotNull(new FileInfo(At("a.yaml")).LinkTarget);
         Assert.Contains("title: One", Read("elsewhere/real.yaml"), StringComparison.Ordinal);

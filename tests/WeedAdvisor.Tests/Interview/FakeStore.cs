@@ -1,5 +1,6 @@
 using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Files;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Tests.Interview;
@@ -22,16 +23,16 @@ internal sealed class FakeStore : IVisitStore
     /// <summary>What saving tells.</summary>
     public string? Note { get; set; }
 
-    public SaveOutcome Save(string path, Visit visit, string? basis = null, bool over = false)
+    public Outcome<Saved, NotSaved> Save(string path, Visit visit, string? basis = null, bool over = false)
     {
         if (Refuses is not null)
-            return SaveOutcome.Refused(Refuses);
+            return new NotSaved(Refuses);
         if (Changed.Contains(path) && !over)
-            return SaveOutcome.Changed(path);
+            return NotSaved.Changed(path);
         Changed.Remove(path);
         string? copy = Files.ContainsKey(path) ? path + ".bak" : null;
         Files[path] = visit;
-        return SaveOutcome.Done(copy, Note is null ? [] : [Note]);
+        return new Saved(copy, Note is null ? [] : [Note]);
     }
 
     public FileStamp? StampOf(string path) => null;

@@ -140,7 +140,7 @@ public sealed class InterviewSessionTests
         Assert.False(session.IsSaved);
 
         var store = new FakeStore();
-        Assert.Null(session.SaveTo(store, "a.yaml").Trouble);
+        Assert.True(session.SaveTo(store, "a.yaml").IsGood);
         Assert.True(session.IsSaved);
         Assert.Null(_keeper.Kept);
         Assert.Equal(session.Visit, store.Files["a.yaml"]);
@@ -151,7 +151,7 @@ public sealed class InterviewSessionTests
     {
         InterviewSession session = Begin();
         Say(session, "place", "walkway");
-        Assert.Equal("no room", session.SaveTo(new FakeStore { Refuses = "no room" }, "a.yaml").Trouble);
+        Assert.Equal("no room", session.SaveTo(new FakeStore { Refuses = "no room" }, "a.yaml").Refusals[0].Why);
         Assert.False(session.IsSaved);
         Assert.NotNull(_keeper.Kept);
     }

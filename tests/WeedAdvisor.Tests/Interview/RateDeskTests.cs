@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates;
 using WeedAdvisor.Planning.Rates.Forms;
 
@@ -121,7 +122,7 @@ public sealed class RateDeskTests
     internal static RateForm StripForm =>
         RateForms.Groups.Single(group => group.Id == "sprayer").Forms.Single(form => form.Id == "test-strip");
 
-    private static Planning.Rates.Answers.RateOutcome Refusal() =>
+    private static Outcome<Planning.Rates.Answers.RateAnswer, Planning.Rates.Answers.RateProblem> Refusal() =>
         new Planning.Rates.Answers.RateProblem("treatment", "made up for this test");
 
     private static RateSite Site() => new(SmallTrade.Knowledge, null, null);

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -29,7 +30,7 @@ internal static class BedArea
         Example = Field.Example(("length", "96 ft"), ("width", "30 ft"), ("aisles", "4"), ("aisle-width", "18 in")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         RateProblem? wrong = inputs.Has("aisle-share")
             ? Entered.Wrong(inputs, "a share of aisles", [], ["aisles", "aisle-width"])

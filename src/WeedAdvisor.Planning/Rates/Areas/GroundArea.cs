@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -29,7 +30,7 @@ internal static class GroundArea
         Example = Field.Example(("length", "100 ft"), ("width", "6 ft"), ("count", "4")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         bool isCircle = inputs.Word("shape") == "circle";
         RateProblem? wrong = isCircle

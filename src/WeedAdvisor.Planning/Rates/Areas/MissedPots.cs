@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -30,7 +31,7 @@ internal static class MissedPots
         Example = Field.Example(("pot-width", "6 in"), ("spacing", "12 in"), ("broadcast", "10 lb")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity width = inputs.Measure("pot-width"), spacing = inputs.Measure("spacing");
         if (PotGrid.TooWide(width, spacing) is { } wrong)

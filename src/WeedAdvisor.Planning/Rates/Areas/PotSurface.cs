@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -22,7 +23,7 @@ internal static class PotSurface
         Example = Field.Example(("pot-width", "6.5 in"), ("pots", "1000")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         var sheet = new WorkingSheet();
         Quantity width = inputs.Measure("pot-width");

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -25,7 +26,7 @@ internal static class PotsOnArea
         Example = Field.Example(("spacing", "10 in"), ("area", "600 ft2"), ("pot-width", "6.5 in")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity spacing = inputs.Measure("spacing");
         RateProblem? wrong = Entered.NotOne(inputs, "area", "pots")

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Rates.Answers;
 
@@ -18,7 +19,7 @@ public sealed record RateForm(
     string Title,
     string About,
     ImmutableArray<RateField> Fields,
-    Func<RateInputs, RateOutcome> Work)
+    Func<RateInputs, Outcome<RateAnswer, RateProblem>> Work)
 {
     /// <summary>An example that gives an answer: field ids and what is typed.</summary>
     public required ImmutableArray<KeyValuePair<string, string>> Example { get; init; }
@@ -30,13 +31,13 @@ public sealed record RateForm(
     /// <param name="typed">Text by field id; a field that is missing or blank was not entered.</param>
     /// <param name="site">The knowledge and the area; null for forms that need none.</param>
     /// <exception cref="ArgumentException">A field is typed that the form has not, or the form needs knowledge and has none.</exception>
-    public RateOutcome Run(IReadOnlyDictionary<string, string> typed, RateSite? site = null)
+    public Outcome<RateAnswer, RateProblem> Run(IReadOnlyDictionary<string, string> typed, RateSite? site = null)
     {
         if (NeedsKnowledge && site is null)
             throw new ArgumentException($"the form {Group} {Id} needs the knowledge", nameof(site));
         (RateInputs? inputs, ImmutableArray<RateProblem> problems) = FormReader.Read(this, typed, site);
         if (inputs is null)
-            return RateOutcome.Refused(problems);
+            return Outcome<RateAnswer, RateProblem>.Bad(problems);
         try
         {
             return Work(inputs);
@@ -44,7 +45,7 @@ public sealed record RateForm(
         catch (OverflowException)
         {
             // Every entry may be believable and their product still be absurd.
-            return RateOutcome.Refused(new RateProblem(Fields[0].Id, "these entries together give a number beyond all measure; check them"));
+            return Outcome<RateAnswer, RateProblem>.Bad(new RateProblem(Fields[0].Id, "these entries together give a number beyond all measure; check them"));
         }
     }
 }

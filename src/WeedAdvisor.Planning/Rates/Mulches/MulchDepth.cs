@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -23,7 +24,7 @@ internal static class MulchDepth
         Example = Field.Example(("volume", "1 yd3"), ("area", "324 ft2")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         if (Layer.Wrong(inputs) is { } wrong)
             return wrong;

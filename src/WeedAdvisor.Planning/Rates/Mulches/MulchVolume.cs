@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -27,7 +28,7 @@ internal static class MulchVolume
         Example = Field.Example(("depth", "1 in"), ("pot-width", "6.5 in"), ("pots", "1000"), ("bag", "2 ft3")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         if (Layer.Wrong(inputs) is { } wrong)
             return wrong;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -42,7 +43,7 @@ internal static class AcidEquivalent
         Example = Field.Example(("strength", "5.4 lb/gal"), ("form", "glyphosate-isopropylamine"), ("acid", "1 lb/acre")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity strength = inputs.Measure("strength");
         if ((ProductField.Doubt("strength", strength) ?? Entered.NotOne(inputs, "part", "form")) is { } wrong)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -33,7 +34,7 @@ internal static class FromActive
         Example = Field.Example(("active", "2 lb/acre"), ("strength", "80 %"), ("area", "5000 ft2")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity strength = inputs.Measure("strength");
         Quantity? density = inputs.MeasureOrNull("density");

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -24,7 +25,7 @@ internal static class OnArea
         Example = Field.Example(("rate", "150 lb/acre"), ("area", "600 ft2"), ("beds", "6"), ("most", "200 lb/acre")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity rate = inputs.Measure("rate"), area = inputs.Measure("area");
         if ((ProductField.DoubtRate("rate", rate) ?? AboveMost(inputs)) is { } wrong)

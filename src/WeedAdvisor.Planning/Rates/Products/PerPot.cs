@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Areas;
 using WeedAdvisor.Planning.Rates.Forms;
@@ -25,7 +26,7 @@ internal static class PerPot
         Example = Field.Example(("rate", "150 lb/acre"), ("pot-width", "10 in"), ("pots", "200")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity rate = inputs.Measure("rate"), width = inputs.Measure("pot-width");
         if ((ProductField.DoubtRate("rate", rate) ?? OnArea.AboveMost(inputs)) is { } wrong)

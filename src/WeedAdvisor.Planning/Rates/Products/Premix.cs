@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -28,7 +29,7 @@ internal static class Premix
         Example = Field.Example(("first", "0.5 %"), ("second", "2 %"), ("product", "150 lb/acre")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         ImmutableArray<(string Field, Quantity Strength)> actives =
             [.. s_strengths.Where(inputs.Has).Select(field => (field, inputs.Measure(field)))];

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -36,7 +37,7 @@ internal static class Solution
         Example = Field.Example(("wanted", "2 %"), ("spray", "3 gal")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity wanted = inputs.Measure("wanted"), spray = inputs.Measure("spray");
         bool isActive = inputs.Word("counts") == "active";

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -28,7 +29,7 @@ internal static class ToActive
     private static RateFieldKind.Measure ProductRateOrAmount() =>
         Field.Measure("lb/acre", "pt/acre", "fl-oz/acre", "kg/ha", "L/ha", "lb", "g", "fl-oz", "mL", "gal");
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity product = inputs.Measure("product"), strength = inputs.Measure("strength");
         Quantity? density = inputs.MeasureOrNull("density");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -29,7 +30,7 @@ internal static class Band
         Example = Field.Example(("band", "12 in"), ("row", "40 in"), ("broadcast", "30 gal/acre"), ("field", "2 acre")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity row = inputs.Measure("row"), broadcast = inputs.Measure("broadcast");
         if (inputs.Measure("band").InBase > row.InBase)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -26,7 +27,7 @@ internal static class Boom
         Example = Field.Example(("nozzles", "12"), ("spacing", "20 in"), ("speed", "3 mph")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity spacing = inputs.Measure("spacing");
         if (inputs.MeasureOrNull("swath") is { } narrow && narrow.InBase < spacing.InBase)

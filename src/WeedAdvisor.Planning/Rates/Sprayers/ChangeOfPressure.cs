@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -35,7 +36,7 @@ internal static class ChangeOfPressure
 
     private static RateFieldKind.Measure Output() => Field.Measure("gpm", "fl-oz/min", "L/min", "gal/acre", "L/ha");
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         if (inputs.Has("new-pressure") == inputs.Has("new-output"))
             return new RateProblem("new-pressure", "enter either the new pressure or the flow or volume wanted, one of the two");

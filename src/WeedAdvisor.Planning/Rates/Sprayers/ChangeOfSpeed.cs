@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -25,7 +26,7 @@ internal static class ChangeOfSpeed
         Example = Field.Example(("volume", "20 gal/acre"), ("speed", "3 mph"), ("new-speed", "4 mph")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         if (inputs.Has("new-speed") == inputs.Has("new-volume"))
             return new RateProblem("new-speed", "enter either the new speed or the volume wanted, one of the two");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -24,7 +25,7 @@ internal static class MinuteWalk
         Example = Field.Example(("caught", "1.05, 1, 0.98 L"), ("walked", "45, 47 m"), ("swath", "0.6 m")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         var sheet = new WorkingSheet();
         Quantity minute = Quantity.Of(1, "min");

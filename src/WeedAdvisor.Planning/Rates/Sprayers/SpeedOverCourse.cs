@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -24,7 +25,7 @@ internal static class SpeedOverCourse
         Example = Field.Example(("course", "100 ft"), ("times", "22, 24, 23 s")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         var sheet = new WorkingSheet();
         Quantity course = inputs.Measure("course");

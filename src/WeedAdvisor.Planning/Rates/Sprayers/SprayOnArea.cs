@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -22,7 +23,7 @@ internal static class SprayOnArea
         Example = Field.Example(("spray", "1.5 gal"), ("area", "1000 ft2")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         var sheet = new WorkingSheet();
         Quantity spray = sheet.Mean("Mean of the runs", inputs.List("spray"));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -49,7 +50,7 @@ internal static class TestStrip
             ("caught", "39, 41, 40 fl-oz"), ("course", "56.7 ft"), ("width", "6 ft"), ("times", "16, 18 s")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         if (inputs.Has("catch-time") && !inputs.Has("times"))
             return new RateProblem("times", "not entered: the time for the strip, which is needed to scale what was caught in another time");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Sprayers;
@@ -32,7 +33,7 @@ internal static class SpreaderSwath
         Example = Field.Example(("throw", "12 ft"), ("overlap", "33 %"), ("bed", "40 ft")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity thrown = inputs.Measure("throw"), overlap = inputs.Measure("overlap");
         var sheet = new WorkingSheet();

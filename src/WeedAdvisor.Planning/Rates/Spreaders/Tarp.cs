@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Sprayers;
@@ -32,7 +33,7 @@ internal static class Tarp
             ("caught", "5.4, 5.6 oz"), ("length", "10 ft"), ("width", "10 ft"), ("wanted", "150 lb/acre")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         var sheet = new WorkingSheet();
         Quantity caught = sheet.Mean("Mean of the runs", inputs.List("caught"));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Sprayers;
@@ -34,7 +35,7 @@ internal static class WeighedSpreader
             ("before", "9.5 lb"), ("after", "6 lb"), ("course", "125 ft"), ("swath", "8 ft"), ("wanted", "150 lb/acre"), ("times", "31, 33 s")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity before = inputs.Measure("before"), after = inputs.Measure("after"), course = inputs.Measure("course");
         if (after.InBase > before.InBase)

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Products;
@@ -27,7 +28,7 @@ internal static class HopperLoads
         Example = Field.Example(("area", "1 acre"), ("rate", "150 lb/acre"), ("hopper", "40 lb")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         if ((ProductField.DoubtRate("rate", inputs.Measure("rate")) ?? OnArea.AboveMost(inputs)) is { } wrong)
             return wrong;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -31,7 +32,7 @@ internal static class LeftOver
         "Never pour spray or rinse water into a drain, ditch, pond or well, nor on gravel that drains to one.",
     ];
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         var sheet = new WorkingSheet();
         Quantity left = inputs.Measure("left"), sprayed = inputs.Measure("spray-volume");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Products;
@@ -33,7 +34,7 @@ internal static class TankLoads
             ("area", "20000 ft2"), ("spray-volume", "40 gal/acre"), ("tank", "4 gal"), ("rate", "2 pt/acre"), ("dead-volume", "1 qt")),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Quantity rate = inputs.Measure("rate"), tank = inputs.Measure("tank"), dead = inputs.Measure("dead-volume");
         if ((ProductField.DoubtRate("rate", rate) ?? OnArea.AboveMost(inputs) ?? DeadTooLarge(dead, tank)) is { } wrong)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -45,7 +46,7 @@ internal static class CatchPans
         Most = Quantity.Of(100, "kg"),
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         ImmutableArray<Quantity> catches = inputs.List("caught");
         if (catches.Any(one => one.Dimension != catches[0].Dimension))

@@ -1,6 +1,6 @@
 using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Season.Year;
-using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
@@ -16,7 +16,7 @@ public static class NextYear
     /// <param name="advisor">The advisor.</param>
     /// <param name="found">The area as the visit found it.</param>
     /// <param name="plan">The year that was planned, taken to be carried out with nothing coming through and nothing hurt.</param>
-    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, AreaCase found, YearPlan plan) => SeasonCase.Of(
+    public static Outcome<SeasonCase, string> Of(Advisor advisor, AreaCase found, YearPlan plan) => SeasonCase.Of(
         advisor,
         found with
         {

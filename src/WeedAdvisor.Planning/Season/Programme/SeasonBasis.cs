@@ -22,7 +22,7 @@ internal sealed record SeasonBasis(
         ImmutableArray<string> wrongs = [.. Wrongs(knowledge, area, request)];
         if (!wrongs.IsEmpty)
             return (null, wrongs);
-        WeedingOutcome<WeedingNumbers> weeding = WeedingNumbers.Of(knowledge);
+        Outcome<WeedingNumbers, string> weeding = WeedingNumbers.Of(knowledge);
         if (!weeding.IsGood)
             return (null, weeding.Refusals);
         UsualNumbers numbers = UsualNumbers.Of(knowledge).Numbers!;

@@ -4,11 +4,11 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
-using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
@@ -52,34 +52,34 @@ public sealed record SeasonCase
     public required SeasonProblem Problem { get; init; }
 
     /// <summary>Reads the case; refused with whole sentences when the visit or the request does not serve.</summary>
-    public static WeedingOutcome<SeasonCase> Of(Advisor advisor, AreaCase found, SeasonRequest request) =>
+    public static Outcome<SeasonCase, string> Of(Advisor advisor, AreaCase found, SeasonRequest request) =>
         Of(advisor.Knowledge, SeasonRules.Of(advisor), found, request);
 
     /// <summary>The same through whatever gives advice on an area and a day.</summary>
-    public static WeedingOutcome<SeasonCase> Of(
+    public static Outcome<SeasonCase, string> Of(
         KnowledgeBase knowledge,
         Func<AreaCase, AreaAdvice> advise,
         AreaCase found,
         SeasonRequest request) =>
         Of(knowledge, SeasonRules.Of(knowledge, advise), found, request);
 
-    private static WeedingOutcome<SeasonCase> Of(
+    private static Outcome<SeasonCase, string> Of(
         KnowledgeBase knowledge, SeasonRules rules, AreaCase found, SeasonRequest request)
     {
         (DateOnly visit, VisitArea area, _) = found;
         var reading = AreaReading.Of(area, visit, knowledge);
         (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(knowledge, reading, request);
         if (basis is null)
-            return WeedingOutcome<SeasonCase>.Bad(refusals);
+            return Outcome<SeasonCase, string>.Bad(refusals);
         // What went on between the two days would be neither history nor plan.
         if (request.From < visit)
-            return WeedingOutcome<SeasonCase>.Bad(FormattableString.Invariant($"The plan begins on the day of the visit, {visit:yyyy-MM-dd}, or later."));
+            return Outcome<SeasonCase, string>.Bad(FormattableString.Invariant($"The plan begins on the day of the visit, {visit:yyyy-MM-dd}, or later."));
         var year = new SeasonYear(request.From ?? visit);
-        WeedingOutcome<IReadOnlyList<WeedPressure>> weeds = WeedPressure.Of(reading, year, basis, knowledge);
+        Outcome<IReadOnlyList<WeedPressure>, string> weeds = WeedPressure.Of(reading, year, basis, knowledge);
         if (!weeds.IsGood)
-            return WeedingOutcome<SeasonCase>.Bad(weeds.Refusals);
+            return Outcome<SeasonCase, string>.Bad(weeds.Refusals);
         if (weeds.Value.Count == 0)
-            return WeedingOutcome<SeasonCase>.Bad("No weed of this area comes up in its region. Check the weeds and the region.");
+            return Outcome<SeasonCase, string>.Bad("No weed of this area comes up in its region. Check the weeds and the region.");
         var through = new AreaThroughYear(found, reading, YearAssumptions.Of(basis.Numbers), request.Uncovering);
         return Case(knowledge, area, request, basis, year, through, rules, [.. weeds.Value]);
     }
@@ -103,7 +103,7 @@ public sealed record SeasonCase
         return this with { Request = kept, Problem = changed };
     }
 
-    private static WeedingOutcome<SeasonCase> Case(
+    private static Outcome<SeasonCase, string> Case(
         KnowledgeBase knowledge,
         VisitArea area,
         SeasonRequest request,
@@ -124,7 +124,7 @@ public sealed record SeasonCase
         ];
         ImmutableArray<Treatment> treatments = [.. candidates.Select(pair => pair.Treatment)];
         if (request.MustUse.Except(treatments.Select(treatment => treatment.Id)).FirstOrDefault() is { } never)
-            return WeedingOutcome<SeasonCase>.Bad($"{never} must go on, but it is clear here in no week or helps against no weed of the plan.");
+            return Outcome<SeasonCase, string>.Bad($"{never} must go on, but it is clear here in no week or helps against no weed of the plan.");
         var history = new SeasonHistory(area, year, list, knowledge);
         var problem = new SeasonProblem(
             [.. weeds.Select(weed => new SeasonWeed(weed.Weed.Id, weed.EscapeUsd))],
@@ -135,7 +135,7 @@ public sealed record SeasonCase
             Weeks = SeasonYear.Weeks,
             History = history.Uses(),
         };
-        return WeedingOutcome<SeasonCase>.Good(new SeasonCase
+        return Outcome<SeasonCase, string>.Good(new SeasonCase
         {
             Area = area,
             Request = request,

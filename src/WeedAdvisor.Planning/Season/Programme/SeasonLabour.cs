@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Season.Programme;
@@ -12,7 +13,7 @@ public sealed record SeasonLabour(decimal WageUsdPerHour, int RoundsWeeks, Weedi
     /// <exception cref="InvalidOperationException">The weeding model refuses its own numbers.</exception>
     public double UsdOfOne(WeedTraits traits, int weekOfYear)
     {
-        WeedingOutcome<EscapeCost> cost = EscapeCost.Of(
+        Outcome<EscapeCost, string> cost = EscapeCost.Of(
             traits, weekOfYear, RoundsWeeks, Numbers.Missed, Numbers.SmallestPulledCm, (double)WageUsdPerHour, Numbers);
         return cost.IsGood ? cost.Value.Usd : throw new InvalidOperationException(string.Join(' ', cost.Refusals));
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Year;
@@ -38,18 +39,18 @@ public sealed record WeedPressure(
     private const string Ripe = "seeding";
 
     /// <summary>The weeds of an area through a year, dearest first; refused when the weeding model can't follow one that was seen.</summary>
-    internal static WeedingOutcome<IReadOnlyList<WeedPressure>> Of(
+    internal static Outcome<IReadOnlyList<WeedPressure>, string> Of(
         AreaReading area, SeasonYear year, SeasonBasis basis, KnowledgeBase knowledge)
     {
         SeasonLabour labour = basis.Labour;
         var found = new List<WeedPressure>();
         foreach ((Weed weed, WeedOrigin origin) in Named(area, knowledge))
         {
-            WeedingOutcome<WeedTraits> traits = WeedTraits.Of(weed, basis.Site, labour.Numbers);
+            Outcome<WeedTraits, string> traits = WeedTraits.Of(weed, basis.Site, labour.Numbers);
             if (!traits.IsGood)
             {
                 if (origin != WeedOrigin.BlownIn)
-                    return WeedingOutcome<IReadOnlyList<WeedPressure>>.Bad(traits.Refusals);
+                    return Outcome<IReadOnlyList<WeedPressure>, string>.Bad(traits.Refusals);
                 continue;
             }
 
@@ -58,7 +59,7 @@ public sealed record WeedPressure(
             found.Add(Through(weed, origin, traits.Value, through, year, labour));
         }
 
-        return WeedingOutcome<IReadOnlyList<WeedPressure>>.Good(
+        return Outcome<IReadOnlyList<WeedPressure>, string>.Good(
         [
             .. found
                 .Where(one => one.EscapeUsd.Sum() > 0)

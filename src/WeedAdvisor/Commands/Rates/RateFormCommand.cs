@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Asking;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Reports.Rates;
@@ -76,11 +77,11 @@ internal static class RateFormCommand
 
     private static RateReport Done(RateForm form, Dictionary<string, string> typed, RateSite? site)
     {
-        RateOutcome outcome = form.Run(typed, site);
-        if (outcome.Answer is not { } answer)
+        Outcome<RateAnswer, RateProblem> outcome = form.Run(typed, site);
+        if (outcome.Value is not { } answer)
         {
             throw new RefusalException(
-                ExitCode.Usage, [.. outcome.Problems.Select(problem => $"--{problem.Field}: {problem.Text}")]);
+                ExitCode.Usage, [.. outcome.Refusals.Select(problem => $"--{problem.Field}: {problem.Text}")]);
         }
 
         return new RateReport(form, RateEntry.AllOf(form, typed, site), answer, site?.Knowledge);

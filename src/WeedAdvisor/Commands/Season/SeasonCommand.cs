@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
-using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Season;
 
 namespace WeedAdvisor.Commands.Season;
@@ -72,7 +72,7 @@ internal static class SeasonCommand
             .. visit.Areas.Select((area, index) =>
             {
                 AreaCase found = AreaCase.Of(visit, index);
-                WeedingOutcome<SeasonCase> season = SeasonCase.Of(advisor, found, request);
+                Outcome<SeasonCase, string> season = SeasonCase.Of(advisor, found, request);
                 if (!season.IsGood)
                     return new AreaSeason(area, null, season.Refusals);
                 YearPlan plan = SeasonPlanner.Full(season.Value, knowledge);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Weeding;
@@ -70,7 +71,7 @@ internal static class WeedingCommand
     }
 
     // An area without pots is told as such; areas with pots of which none gives figures are a refusal.
-    private static WeedingReport Worked(WeedingOutcome<WeedingReport> outcome)
+    private static WeedingReport Worked(Outcome<WeedingReport, string> outcome)
     {
         if (!outcome.IsGood)
             throw new RefusalException(ExitCode.Usage, outcome.Refusals);

@@ -119,13 +119,13 @@ public sealed class LabelDesk : IFormDesk
     private (ProductLabel? Label, ImmutableArray<(LabelField Field, string Text)> Problems) Read()
     {
         LabelEdit[] values = [.. _draft.Values(_shelf.Today)];
-        Outcome<LabelBook> book = LabelFile.Parse(
+        Outcome<LabelBook, Problem> book = LabelFile.Parse(
             LabelBookText.Appended("", _draft.Treatment, values), LabelShelf.BesideVisit, _shelf.Records, _shelf.Today);
         return book.IsGood
             ? (book.Value.Labels[0], [])
             : (null,
             [
-                .. book.Problems
+                .. book.Refusals
                     .Select(problem => (FieldAt(values, problem.Where.Line), Text(problem)))
                     .OrderBy(problem => LabelField.All.IndexOf(problem.Item1)),
             ]);

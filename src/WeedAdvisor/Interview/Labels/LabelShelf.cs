@@ -113,7 +113,7 @@ public sealed class LabelShelf
         if (book is null)
             return trouble;
         string written = Written(text, book, draft);
-        Outcome<LabelBook> after = LabelFile.Parse(written, path, Records, Today);
+        Outcome<LabelBook, Problem> after = LabelFile.Parse(written, path, Records, Today);
         if (!after.IsGood || after.Value.Labels.Length != book.Labels.Length + (book.Labels.Any(Same(draft)) ? 0 : 1))
             return $"'{path}' is laid out in a way that cannot be changed from here. Write the label into it by hand.";
         try
@@ -172,8 +172,8 @@ public sealed class LabelShelf
             return ("", null, $"'{path}' cannot be read: {e.Message.ReplaceLineEndings(" ")}");
         }
 
-        Outcome<LabelBook> read = LabelFile.Parse(text, path, Records, Today);
-        return (text, read.Value, read.IsGood ? null : string.Join("\n", read.Problems));
+        Outcome<LabelBook, Problem> read = LabelFile.Parse(text, path, Records, Today);
+        return (text, read.Value, read.IsGood ? null : string.Join("\n", read.Refusals));
     }
 
     private void Go(LabelBook book)

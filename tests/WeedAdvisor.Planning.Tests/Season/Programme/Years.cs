@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Tests.Weeding;
-using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Season.Programme;
 
@@ -29,7 +29,7 @@ internal static class Years
 
     public static SeasonCase Of(VisitArea area, DateOnly day, SeasonRequest request)
     {
-        WeedingOutcome<SeasonCase> season = SeasonCase.Of(Advisor, AreaCase.Alone(day, area), request);
+        Outcome<SeasonCase, string> season = SeasonCase.Of(Advisor, AreaCase.Alone(day, area), request);
         Assert.True(season.IsGood, string.Join(' ', season.Refusals));
         return season.Value;
     }

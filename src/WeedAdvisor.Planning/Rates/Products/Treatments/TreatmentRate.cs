@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
@@ -40,7 +41,7 @@ internal static class TreatmentRate
         NeedsKnowledge = true,
     };
 
-    private static RateOutcome Work(RateInputs inputs)
+    private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         Treatment treatment = inputs.Site.Knowledge.Treatments[inputs.Word("treatment")];
         (PublishedRate? published, RateProblem? problem) = Choose(inputs, treatment);

@@ -1,7 +1,7 @@
 namespace WeedAdvisor.Asking;
 
 /// <summary>How a line-by-line interview ended.</summary>
-public enum AskOutcome
+public enum AskEnding
 {
     /// <summary>Everything said is in a file.</summary>
     Saved,
