@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
-using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Money;
 using WeedAdvisor.Reports.Text;
 
@@ -94,7 +94,7 @@ public sealed class CostDesk
 
     /// <summary>The result in lines that fit; a line of a way names it as its action.</summary>
     /// <param name="width">Columns.</param>
-    public ImmutableArray<AdviceLine> Lines(int width) => [.. CostLines.Of(_sum, width)];
+    public ImmutableArray<AdviceLine> Lines(int width) => PageLines.Of(CostPage.Of(_sum), width);
 
     /// <summary>A way held against today's, with the working and what moves it, in lines that fit.</summary>
     /// <param name="way">Id of a way of <see cref="Ways"/>.</param>
@@ -106,8 +106,8 @@ public sealed class CostDesk
         if (held is null)
             throw new ArgumentException($"there is no way '{way}'", nameof(way));
         if (held == Ways!.Today)
-            return [.. CostLines.Items(held, width)];
-        return AdviceLine.Of(DocumentScreen.Of(AgainstBlocks.Of(Ways, WayAgainst.Of(Ways, held)), width));
+            return PageLines.Of(CostPage.Items(held), width);
+        return PageLines.Of(AgainstBlocks.Of(Ways, WayAgainst.Of(Ways, held)), width);
     }
 
     private bool IsEmpty(CostField field) => string.IsNullOrWhiteSpace(TextOf(field));

@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 
@@ -20,7 +21,7 @@ internal sealed class DetailSheet : Sheet
     {
         _label = session.Knowledge.Treatments.ContainsKey(action) ? () => label(action) : null;
         _list = new ListingView(look, width => Row.Of(
-            ReasonLines.Of(session.Knowledge, session.Advice, action, width, _full)))
+            PageLines.Of(ReasonPage.Of(session.Knowledge, session.Advice, action, _full), width)))
         {
             Y = 2,
             Width = Dim.Fill(),

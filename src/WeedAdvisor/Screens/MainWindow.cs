@@ -6,6 +6,7 @@ using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Screens;
@@ -181,8 +182,8 @@ internal sealed partial class MainWindow : Window
 
     private IReadOnlyList<Row> AdviceRows(int width)
     {
-        _lines = AdviceLines.Of(
-            _session.Knowledge, _session.Advice, _session.Suggested, width, _full, _session.Current);
+        _lines = PageLines.Of(
+            AdvicePage.Of(_session.Knowledge, _session.Advice, _session.Suggested, _full, _session.Current), width);
         return Row.Of(_lines);
     }
 
