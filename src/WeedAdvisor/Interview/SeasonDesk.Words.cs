@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Season;
 
 namespace WeedAdvisor.Interview;
@@ -90,10 +92,8 @@ public sealed partial class SeasonDesk
     public int LineOfApplication(int width) =>
         Use is null ? -1 : Lines(width).ToList().FindIndex(line => line.Text.StartsWith(SeasonLines.Here));
 
-    /// <summary>All work by day, all that gets through, what was assumed, in lines that fit.</summary>
-    /// <param name="width">Columns.</param>
-    public ImmutableArray<AdviceLine> Details(int width) =>
-        Plan is { } plan ? Fitted(SeasonLines.Details(plan, _session.Knowledge), width) : [];
+    /// <summary>All work by day, all that gets through, what was assumed, as a page.</summary>
+    public IEnumerable<Block> Details() => Plan is { } plan ? YearPage.Of(plan, _session.Knowledge) : [];
 
     private static string Cut(string text, int width) => text.Length <= width ? text : text[..Math.Max(0, width)];
 

@@ -18,6 +18,8 @@ internal sealed class HelpSheet : Sheet
         ("F4", "don't know"),
         ("F5", "the visit: day, title, nursery"),
         ("F6", "to the advice and back; Enter there opens the reasons of an action"),
+        ("/, N", "on a page to read: look for words; the same words further on"),
+        ("W", "on the advice: over the whole width, and back"),
         ("F7", "the question before"),
         ("F8", "the next question"),
         ("F9", "rates: sprayers, spreaders, product; where a weed is named: find it by features"),
