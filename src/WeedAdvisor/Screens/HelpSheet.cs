@@ -18,8 +18,6 @@ internal sealed class HelpSheet : Sheet
         ("F4", "don't know"),
         ("F5", "the visit: day, title, nursery"),
         ("F6", "to the advice and back; Enter there opens the reasons of an action"),
-        ("/, N", "on a page to read: look for words; the same words further on"),
-        ("W", "on the advice: over the whole width, and back"),
         ("F7", "the question before"),
         ("F8", "the next question"),
         ("F9", "rates: sprayers, spreaders, product; where a weed is named: find it by features"),
@@ -30,6 +28,8 @@ internal sealed class HelpSheet : Sheet
         ("Ctrl+R", "do again what was undone"),
         ("Ctrl+S", "save"),
         ("Ctrl+O", "open a visit"),
+        ("/, N", "on a page to read: look for words; the same words further on"),
+        ("W", "on the advice: over the whole width, and back"),
         ("Ctrl+Q", "leave; answers that are not saved are kept for the next start"),
         ("Esc", "close a page like this one; the interview asks before it leaves"),
     ];
