@@ -12,9 +12,6 @@ namespace WeedAdvisor.Interview;
 /// <summary>A season plan in lines for the screen.</summary>
 internal static class SeasonLines
 {
-    /// <summary>What the line of the application under the cursor begins with.</summary>
-    public const char Here = '>';
-
     /// <summary>A number of applications.</summary>
     public static string Applications(int count) => Figures.Count(count, "application", "applications");
 
@@ -53,8 +50,9 @@ internal static class SeasonLines
             string groups = SeasonWords.Groups(treatment, "+");
             string must = plan.Case.Request.MustUse.Contains(one.Name) ? ", must go on" : "";
             yield return new AdviceLine(
-                $"{(one.Week == week ? Here : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
-                one.Week == week ? LineTone.Heading : LineTone.Plain);
+                $"{(one.Week == week ? '>' : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
+                one.Week == week ? LineTone.Heading : LineTone.Plain,
+                one.Name);
         }
 
         yield return new AdviceLine(Wishes(plan, knowledge), LineTone.Quiet);
