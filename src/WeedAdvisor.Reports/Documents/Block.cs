@@ -17,6 +17,10 @@ public sealed record Blank : Block;
 /// <param name="Text">The sentences.</param>
 public sealed record Paragraph(Line Text) : Block;
 
+/// <summary>A sentence or several whose lines after the first stand in a little further.</summary>
+/// <param name="Text">The sentences.</param>
+public sealed record Hanging(Line Text) : Block;
+
 /// <summary>Something said under a word that names it, such as <c>why: nothing speaks for it</c>.</summary>
 /// <param name="Label">The word, with what parts it from the text.</param>
 /// <param name="Text">What is said.</param>

@@ -38,6 +38,9 @@ public static class DocumentHtml
             case Paragraph paragraph:
                 html.Append($"<p>{HtmlLetters.Of(paragraph.Text)}</p>\n");
                 break;
+            case Hanging hanging:
+                html.Append($"<p>{HtmlLetters.Of(hanging.Text)}</p>\n");
+                break;
             case Keyed keyed:
                 html.Append($"<p><b>{HtmlLetters.Of(keyed.Label.Trim())}</b> {HtmlLetters.Of(keyed.Text)}</p>\n");
                 break;

@@ -34,6 +34,9 @@ public static class DocumentMarkdown
             case Paragraph paragraph:
                 text.Append($"{left}{Said(paragraph.Text)}\n\n");
                 break;
+            case Hanging hanging:
+                text.Append($"{left}{Said(hanging.Text)}\n\n");
+                break;
             case Keyed keyed:
                 text.Append($"{left}**{MarkdownLetters.Of(keyed.Label)}** {MarkdownLetters.Of(keyed.Text)}\n\n");
                 break;

@@ -12,10 +12,10 @@ public static class DocumentScreen
 
     /// <summary>Blocks, without what is empty before and behind them.</summary>
     /// <param name="blocks">The blocks.</param>
-    /// <param name="width">Columns; a page has at least <see cref="Page.Narrowest"/>.</param>
+    /// <param name="width">Columns.</param>
     public static ImmutableArray<PageLine> Of(IEnumerable<Block> blocks, int width)
     {
-        var page = new Page(Math.Clamp(width, Page.Narrowest, Page.Widest));
+        var page = Page.Pane(width);
         DocumentText.WriteAll(page, blocks, 0, colour: false);
         int first = 0, last = page.Lines.Count;
         while (first < last && page.Lines[first].Text.Length == 0)

@@ -5,6 +5,8 @@ namespace WeedAdvisor.Reports.Documents;
 /// <summary>A document as plain text for people. The same document gives the same text everywhere.</summary>
 public static class DocumentText
 {
+    private const int HangsBy = 2;
+
     /// <summary>The document; lines end with a line feed.</summary>
     /// <param name="document">The document.</param>
     /// <param name="width">Columns of the page.</param>
@@ -47,6 +49,9 @@ public static class DocumentText
             case Paragraph paragraph:
                 Say(page, left, "", paragraph.Text);
                 break;
+            case Hanging hanging:
+                Say(page, left, "", hanging.Text, HangsBy);
+                break;
             case Keyed keyed:
                 Say(page, left, keyed.Label, keyed.Text);
                 break;
@@ -71,10 +76,10 @@ public static class DocumentText
     }
 
     /// <summary>A line with how it is meant and what it is about.</summary>
-    internal static void Say(Page page, int left, string mark, Line line)
+    internal static void Say(Page page, int left, string mark, Line line, int hang = 0)
     {
         (page.Tone, page.Action) = (line.Tone, line.Action);
-        page.Write(left, mark, line.Text);
+        page.Write(left, mark, line.Text, hang);
         (page.Tone, page.Action) = (Tone.Normal, null);
     }
 

@@ -31,8 +31,14 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Row> R
     /// <summary>Where the heads of rows stand.</summary>
     public RowHeadPlace HeadPlace { get; init; }
 
-    /// <summary>Columns of the row heads that stand beside the cells.</summary>
+    /// <summary>Columns of the row heads that stand beside the cells; 0 for what the cells leave free, wrapped.</summary>
     public int HeadWidth { get; init; }
+
+    /// <summary>What stands over the remarks.</summary>
+    public string RemarkHead { get; init; } = "";
+
+    /// <summary>Columns between the cells and a remark.</summary>
+    public int RemarkGap { get; init; } = 1;
 
     /// <summary>Columns left free before the cells.</summary>
     public int CellIndent { get; init; }

@@ -8,6 +8,8 @@ namespace WeedAdvisor.Reports.Documents;
 /// <summary>Drawings in characters.</summary>
 internal static class TextDrawings
 {
+    private const int LeastName = 10;
+
     public static void Write(Page page, Drawing drawing, int left, bool colour)
     {
         switch (drawing)
@@ -23,18 +25,22 @@ internal static class TextDrawings
         }
     }
 
+    // A year that is too wide for the page is drawn in parts of one length, below each other.
     private static void Write(Page page, Strip strip, int left, bool colour)
     {
-        const int Columns = StripText.NameColumns + SeasonYear.Weeks;
-        if (page.Width < left + Columns)
+        int width = page.Width - left;
+        int names = Math.Min(StripText.NameColumns, Math.Max(LeastName, width / 3));
+        int parts = (SeasonYear.Weeks + width - names - 1) / (width - names);
+        int weeks = (SeasonYear.Weeks + parts - 1) / parts;
+        for (int from = 0; from < SeasonYear.Weeks; from += weeks)
         {
-            page.Write(left, FormattableString.Invariant($"The strip of the year needs {Columns} columns: use --width {Columns} or more."));
-            return;
+            if (from > 0)
+                page.Gap();
+            int row = 0;
+            foreach (string line in StripText.Lines(strip, from, weeks, names))
+                page.Drawn(left, line, colour && row++ >= StripText.HeadRows ? drawn => StripColour.Of(drawn, names) : null);
         }
 
-        int row = 0;
-        foreach (string line in StripText.Lines(strip))
-            page.Drawn(left, line, colour && row++ >= StripText.HeadRows ? StripColour.Of : null);
         page.Write(left, StripText.Key);
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Documents;
@@ -6,63 +5,109 @@ namespace WeedAdvisor.Reports.Documents;
 /// <summary>A table on a page of characters: in columns where they fit, else each row as a sentence.</summary>
 internal static class TextTable
 {
+    private const int LeastHead = 16, RemarkIndent = 2;
+
     public static void Write(Page page, Table table, int left)
     {
-        bool isDrawn = IsDrawn(table, page.Width - left);
+        int head = HeadColumns(table, page.Width - left);
+        bool isDrawn = IsDrawn(table, page.Width - left, head);
         if (isDrawn)
-            Headings(page, table, left);
+            Headings(page, table, left, head);
         foreach (Row row in table.Rows)
         {
             (page.Tone, page.Action) = (row.Tone, row.Head.Action);
             if (table.HeadPlace == RowHeadPlace.Above)
                 page.Write(left, row.Mark, row.Head.Text);
             if (isDrawn)
-                page.Drawn(left + table.CellIndent, Drawn(table, row));
+                Draw(page, table, row, left + table.CellIndent, head);
             else
                 Sentence(page, table, row, left + table.SentenceIndent);
             (page.Tone, page.Action) = (Tone.Normal, null);
         }
     }
 
-    /// <summary>Whether every cell has its column, with a blank before it, on a page that is wide enough.</summary>
-    private static bool IsDrawn(Table table, int width)
+    // Heads that have no columns of their own take what the cells leave.
+    private static int HeadColumns(Table table, int width)
     {
-        int remark = table.Rows.Select(row => ColumnWidth.Of(row.Remark)).DefaultIfEmpty().Max();
-        int needed = table.CellIndent + table.HeadWidth + table.Columns.Sum(column => column.Width) + (remark > 0 ? remark + 1 : 0);
-        return width >= Math.Max(needed, table.LeastPage)
-            && table.Rows.All(row => row.Cells.Zip(table.Columns).All(pair => ColumnWidth.Of(pair.First.Text) < pair.Second.Width))
-            && table.Rows.All(row => table.HeadWidth == 0 || ColumnWidth.Of(row.Head.Text) < table.HeadWidth);
+        if (table.HeadPlace != RowHeadPlace.Beside)
+            return 0;
+        int cells = table.CellIndent + table.Columns.Sum(column => column.Width) + RemarkColumns(table);
+        return table.HeadWidth > 0 ? table.HeadWidth : Math.Max(LeastHead, width - cells);
     }
 
-    private static void Headings(Page page, Table table, int left)
+    /// <summary>Whether every cell has its column, with a blank before it, on a page that is wide enough.</summary>
+    private static bool IsDrawn(Table table, int width, int head)
     {
+        int needed = table.CellIndent + head + table.Columns.Sum(column => column.Width);
+        return width >= Math.Max(needed, table.LeastPage)
+            && table.Rows.All(row => table.HeadWidth == 0 || ColumnWidth.Of(row.Mark + row.Head.Text) < head)
+            && table.Rows.All(row => row.Cells
+                .Zip(table.Columns)
+                .All(pair => ColumnWidth.Of(pair.First.Text) < pair.Second.Width));
+    }
+
+    private static int RemarkColumns(Table table)
+    {
+        int widest = table.Rows.Select(row => ColumnWidth.Of(row.Remark)).DefaultIfEmpty().Max();
+        return widest > 0 ? widest + table.RemarkGap : 0;
+    }
+
+    private static void Headings(Page page, Table table, int left, int head)
+    {
+        page.Tone = Tone.Strong;
         int lines = table.Columns.Max(column => column.Brief.Length);
         for (int line = 0; line < lines; line++)
         {
             string cells = string.Concat(table.Columns.Select(column =>
                 ColumnWidth.PadLeft(line < column.Brief.Length ? column.Brief[line] : "", column.Width)));
-            page.Drawn(left + table.CellIndent, new string(' ', table.HeadWidth) + cells);
+            string heads = table.HeadPlace == RowHeadPlace.Beside && line == 0 ? table.RowHead ?? "" : "";
+            WithRemark(page, table, left + table.CellIndent, Cut(heads, head) + cells, line == 0 ? table.RemarkHead : "");
+        }
+
+        page.Tone = Tone.Normal;
+    }
+
+    private static void Draw(Page page, Table table, Row row, int left, int head)
+    {
+        string cells = string.Concat(
+            row.Cells.Zip(table.Columns, (cell, column) => ColumnWidth.PadLeft(cell.Text, column.Width)));
+        if (table.HeadPlace != RowHeadPlace.Beside)
+        {
+            WithRemark(page, table, left, cells, row.Remark);
+            return;
+        }
+
+        // A long head goes on below; the cells stand beside its first line.
+        string remark = row.Remark;
+        foreach (string line in Page.Wrapped(row.Mark, row.Head.Text, head))
+        {
+            WithRemark(page, table, left, ColumnWidth.PadRight(line, head) + cells, remark);
+            (cells, remark) = ("", "");
         }
     }
 
-    private static string Drawn(Table table, Row row)
+    // A remark that has no room behind the cells stands below them.
+    private static void WithRemark(Page page, Table table, int left, string cells, string remark)
     {
-        string head = table.HeadPlace == RowHeadPlace.Beside ? ColumnWidth.PadRight(row.Head.Text, table.HeadWidth) : "";
-        string cells = string.Concat(
-            row.Cells.Zip(table.Columns, (cell, column) => ColumnWidth.PadLeft(cell.Text, column.Width)));
-        return row.Remark.Length > 0 ? $"{head}{cells} {row.Remark}" : head + cells;
+        bool isBehind = left + ColumnWidth.Of(cells) + table.RemarkGap + ColumnWidth.Of(remark) <= page.Width;
+        page.Drawn(left, isBehind && remark.Length > 0 ? cells + new string(' ', table.RemarkGap) + remark : cells);
+        if (!isBehind && remark.Length > 0)
+            page.Write(left + RemarkIndent, remark);
     }
+
+    private static string Cut(string head, int columns) =>
+        ColumnWidth.PadRight(head.Length > columns ? head[..columns] : head, columns);
 
     private static void Sentence(Page page, Table table, Row row, int left)
     {
-        ImmutableArray<string> cells =
-        [
-            .. row.Cells
-                .Zip(table.Columns, (cell, column) => $"{column.Before}{cell.Text}{column.After}")
-                .Skip(table.HeadPlace == RowHeadPlace.InSentence ? 1 : 0),
-        ];
+        IEnumerable<string> cells = row.Cells
+            .Zip(table.Columns, (cell, column) => $"{column.Before}{cell.Text}{column.After}")
+            .Skip(table.HeadPlace == RowHeadPlace.InSentence ? 1 : 0);
         string remark = row.Remark.Length > 0 ? $" ({row.Remark})" : "";
-        string head = table.HeadPlace == RowHeadPlace.Above ? "" : $"{row.Head.Text}: ";
-        page.Write(left, head, string.Join(table.Between, cells) + remark);
+        string text = string.Join(table.Between, cells) + remark;
+        if (table.HeadPlace == RowHeadPlace.Above)
+            page.Write(left, text);
+        else
+            page.Write(left, $"{row.Mark}{row.Head.Text}: ", text);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Reports.Documents;
@@ -46,7 +47,8 @@ internal static class SeasonCosts
     private static Line Next(SeasonPlan next, ImmutableArray<PlannedUse> uses, SeasonPlan best, Names names) => Line.Of(
         $"{Amounts.Dollars(next.Total)} (+{Amounts.Dollars(next.Total - best.Total)}): {SeasonWords.Brief(uses, names.Action)}");
 
-    private static string MonthName(MonthPrice month) => Figures.LongDay(new DateOnly(month.Year, month.Month, 1))[2..];
+    private static string MonthName(MonthPrice month) =>
+        new DateOnly(month.Year, month.Month, 1).ToString("MMMM yyyy", CultureInfo.InvariantCulture);
 
     private static Line Price(decimal usd, decimal percent) => usd == 0
         ? "costs nothing"

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
@@ -26,7 +27,7 @@ public static class SeasonWords
 
     /// <summary>Days of work or of an application: the first, and the last where there are several.</summary>
     public static string Days(DateOnly first, DateOnly last) =>
-        first == last ? Figures.Day(first) : $"{Figures.Day(first)} to {Figures.Day(last)[5..]}";
+        first == last ? Figures.Day(first) : $"{Figures.Day(first)} to {InYear(last)}";
 
     /// <summary>The days of an application, all of them allowed.</summary>
     public static string Days(PlannedUse use) =>
@@ -43,7 +44,7 @@ public static class SeasonWords
     /// <summary>What goes on in a plan, each with the first of its days.</summary>
     public static string Brief(ImmutableArray<PlannedUse> uses, Func<string, string> nameOf) => uses.IsEmpty
         ? "nothing goes on"
-        : string.Join("; ", uses.Select(use => $"{nameOf(use.Treatment)} {Figures.Day(use.Days.First)[5..]}"));
+        : string.Join("; ", uses.Select(use => $"{nameOf(use.Treatment)} {InYear(use.Days.First)}"));
 
     /// <summary>How sure it is that no plan is cheaper.</summary>
     public static Line Proof(YearPlan plan, SeasonPlan best) =>
@@ -58,6 +59,8 @@ public static class SeasonWords
     public static string Nothing(YearPlan plan) => plan.Case.Treatments.IsEmpty
         ? "Nothing: no preventive that helps against these weeds is clear here in any week."
         : "Nothing: hands cost less here than any preventive would save.";
+
+    private static string InYear(DateOnly day) => day.ToString("MM-dd", CultureInfo.InvariantCulture);
 
     /// <summary>Why a weed is in the plan.</summary>
     public static string Origin(WeedOrigin origin) => origin switch

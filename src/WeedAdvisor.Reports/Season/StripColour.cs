@@ -11,11 +11,13 @@ internal static class StripColour
     private const char Escape = '\u001b';
 
     /// <summary>The row of one weed, coloured.</summary>
-    public static string Of(string line)
+    /// <param name="line">The row.</param>
+    /// <param name="nameColumns">Columns of the name, which keeps its colour.</param>
+    public static string Of(string line, int nameColumns)
     {
-        var painted = new StringBuilder(line[..StripText.NameColumns]);
+        var painted = new StringBuilder(line[..nameColumns]);
         char before = ' ';
-        foreach (char mark in line[StripText.NameColumns..])
+        foreach (char mark in line[nameColumns..])
         {
             if (mark != before)
                 painted.Append(Escape).Append('[').Append(Code(mark)).Append('m');

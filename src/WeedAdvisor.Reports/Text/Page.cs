@@ -17,14 +17,21 @@ public sealed class Page(int width)
     /// <summary>The widest page.</summary>
     public const int Widest = 240;
 
-    private const int NarrowestColumn = 16;
+    private const int NarrowestColumn = 16, NarrowestPane = 8;
 
     private readonly List<PageLine> _lines = [];
+
+    // A pane beside another may have fewer columns than a page.
+    private Page(int width, bool isPane)
+        : this(Narrowest) => Width = isPane ? Math.Clamp(width, NarrowestPane, Widest) : width;
 
     /// <summary>Columns of the page.</summary>
     public int Width { get; } = width is >= Narrowest and <= Widest
         ? width
         : throw new ArgumentOutOfRangeException(nameof(width), width, $"a page has {Narrowest} to {Widest} columns");
+
+    /// <summary>A page on a part of a screen, as narrow as it may be.</summary>
+    internal static Page Pane(int width) => new(width, isPane: true);
 
     /// <summary>Everything written so far; each line ends with a line feed.</summary>
     public override string ToString()
@@ -56,9 +63,10 @@ public sealed class Page(int width)
     /// <param name="indent">Columns left free before the mark.</param>
     /// <param name="mark">A mark such as <c>- </c>, or nothing.</param>
     /// <param name="text">The text.</param>
-    public void Write(int indent, string mark, string text)
+    /// <param name="hang">Columns by which the lines after the first stand in further.</param>
+    public void Write(int indent, string mark, string text, int hang = 0)
     {
-        int widest = Width - NarrowestColumn;
+        int widest = Width - Math.Min(NarrowestColumn, Width / 2);
         int start = Math.Min(indent, widest / 2);
         if (start + ColumnWidth.Of(mark) > widest)
         {
@@ -71,10 +79,10 @@ public sealed class Page(int width)
         int left = start + ColumnWidth.Of(mark);
         int column = Width - left;
         string lead = new string(' ', start) + mark;
-        foreach (string line in Wrapped(Clean(text), column))
+        foreach (string line in Wrapped(Clean(text), column, column - hang))
         {
             Add((lead + line).TrimEnd());
-            lead = new string(' ', left);
+            lead = new string(' ', left + hang);
         }
     }
 
@@ -117,13 +125,26 @@ public sealed class Page(int width)
         return clean.ToString();
     }
 
-    private static IEnumerable<string> Wrapped(string text, int column)
+    /// <summary>A text in lines of so many columns, the first behind a mark, the others below what follows it.</summary>
+    internal static IEnumerable<string> Wrapped(string mark, string text, int width)
+    {
+        int left = ColumnWidth.Of(mark);
+        string lead = mark;
+        int column = Math.Max(1, width - left);
+        foreach (string line in Wrapped(Clean(text), column, column))
+        {
+            yield return lead + line;
+            lead = new string(' ', left);
+        }
+    }
+
+    private static IEnumerable<string> Wrapped(string text, int column, int rest)
     {
         var line = new StringBuilder(column);
         int taken = 0;
         foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            foreach (string piece in Pieces(word, column))
+            foreach (string piece in Pieces(word, rest))
             {
                 int columns = ColumnWidth.Of(piece);
                 if (taken > 0 && taken + 1 + columns > column)
@@ -131,6 +152,7 @@ public sealed class Page(int width)
                     yield return line.ToString();
                     line.Clear();
                     taken = 0;
+                    column = rest;
                 }
 
                 if (taken > 0)

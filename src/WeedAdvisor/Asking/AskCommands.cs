@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Knowledge.Problems;
@@ -177,7 +178,7 @@ internal sealed class AskCommands(
             return;
         }
 
-        foreach (AdviceLine line in AdviceLines.Of(session.Knowledge, session.Advice, session.Suggested, 76, full: true))
+        foreach (AdviceLine line in PageLines.Of(AdvicePage.Of(session.Knowledge, session.Advice, session.Suggested, full: true), 76))
             lines.SayAsIs(line.Text);
     }
 

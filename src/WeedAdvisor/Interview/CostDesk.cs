@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
@@ -92,22 +93,20 @@ public sealed class CostDesk
         ? new AdviceLine($"{field.Label}: {problem}. Below stands the result of the last good numbers.", LineTone.Warning)
         : new AdviceLine($"{field.Help}", LineTone.Quiet);
 
-    /// <summary>The result in lines that fit; a line of a way names it as its action.</summary>
-    /// <param name="width">Columns.</param>
-    public ImmutableArray<AdviceLine> Lines(int width) => [.. CostLines.Of(_sum, width)];
+    /// <summary>The result as a page; a line of a way names it as its action.</summary>
+    public IEnumerable<Block> Page() => CostPage.Of(_sum);
 
-    /// <summary>A way held against today's, with the working and what moves it, in lines that fit.</summary>
+    /// <summary>A way held against today's, with the working and what moves it, as a page.</summary>
     /// <param name="way">Id of a way of <see cref="Ways"/>.</param>
-    /// <param name="width">Columns.</param>
     /// <exception cref="ArgumentException">There is no such way.</exception>
-    public ImmutableArray<AdviceLine> Against(string way, int width)
+    public IEnumerable<Block> Against(string way)
     {
         Way? held = Ways?.Ways.FirstOrDefault(one => one.Plan.Id == way);
         if (held is null)
             throw new ArgumentException($"there is no way '{way}'", nameof(way));
         if (held == Ways!.Today)
-            return [.. CostLines.Items(held, width)];
-        return AdviceLine.Of(DocumentScreen.Of(AgainstBlocks.Of(Ways, WayAgainst.Of(Ways, held)), width));
+            return CostPage.Items(held);
+        return AgainstBlocks.Of(Ways, WayAgainst.Of(Ways, held));
     }
 
     private bool IsEmpty(CostField field) => string.IsNullOrWhiteSpace(TextOf(field));

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
-using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Rates;
 
 namespace WeedAdvisor.Interview;
@@ -149,7 +149,7 @@ public sealed class RateDesk : IFormDesk
     private ImmutableArray<AdviceLine> AnswerLines(RateAnswer answer, int width)
     {
         var report = new RateReport(Form, RateEntry.AllOf(Form, _typed, _site), answer, _site.Knowledge);
-        return AdviceLine.Of(DocumentScreen.Of(RateDocument.Of(report).Blocks, width));
+        return PageLines.Of(RateDocument.Of(report).Blocks, width);
     }
 
     /// <summary>What is wrong, then what is missing: an entry not made yet is no mistake.</summary>

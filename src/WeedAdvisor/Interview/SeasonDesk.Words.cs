@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Season;
 
 namespace WeedAdvisor.Interview;
@@ -10,6 +12,7 @@ public sealed partial class SeasonDesk
     private const int LongestName = 28, MostWeekRows = 2, MostNamed = 2;
 
     private string _told = "";
+    private bool _isRefusal;
 
     /// <summary>What the characters of the strip mean.</summary>
     public const string Key = "# held  + partly held  o comes up  . not up  - nothing may go on  x your wish";
@@ -39,8 +42,8 @@ public sealed partial class SeasonDesk
             if (Plan is not { } plan)
                 return new AdviceLine("");
             if (plan.Plan is null)
-                return new AdviceLine($"These wishes cannot all be met: {string.Join("; ", plan.Clash.Select(Named))}. U takes the last one back.", LineTone.Warning);
-            if (_told.EndsWith('.'))
+                return new AdviceLine($"These wishes cannot all be met: {string.Join("; ", plan.ClashingWishes.Select(wish => wish.In(plan.Case.Problem, Name)))}. U takes the last one back.", LineTone.Warning);
+            if (_isRefusal)
                 return new AdviceLine(_told, LineTone.Warning);
             string told = _told.Length == 0 ? "" : _told + ". ";
             return IsFree(Wishes)
@@ -88,12 +91,10 @@ public sealed partial class SeasonDesk
     /// <summary>Which of the lines is the application under the cursor; -1 when none is.</summary>
     /// <param name="width">Columns.</param>
     public int LineOfApplication(int width) =>
-        Use is null ? -1 : Lines(width).ToList().FindIndex(line => line.Text.StartsWith(SeasonLines.Here));
+        Use is null ? -1 : Lines(width).ToList().FindIndex(line => line is { Action: not null, Tone: LineTone.Heading });
 
-    /// <summary>All work by day, all that gets through, what was assumed, in lines that fit.</summary>
-    /// <param name="width">Columns.</param>
-    public ImmutableArray<AdviceLine> Details(int width) =>
-        Plan is { } plan ? Fitted(SeasonLines.Details(plan, _session.Knowledge), width) : [];
+    /// <summary>All work by day, all that gets through, what was assumed, as a page.</summary>
+    public IEnumerable<Block> Details() => Plan is { } plan ? YearPage.Of(plan, _session.Knowledge) : [];
 
     private static string Cut(string text, int width) => text.Length <= width ? text : text[..Math.Max(0, width)];
 
@@ -104,21 +105,16 @@ public sealed partial class SeasonDesk
             : Wrapping.Lines(line.Text, width, "", "  ").Select(part => line with { Text = part })),
     ];
 
-    private void Tell(string told) => _told = told;
+    private void Tell(string told) => (_told, _isRefusal) = (told, false);
+
+    private void Refuse(string told) => (_told, _isRefusal) = (told, true);
 
     // What could not be done is said until the cursor moves on.
     private void ForgetTrouble()
     {
-        if (_told.EndsWith('.'))
-            _told = "";
+        if (_isRefusal)
+            Tell("");
     }
 
     private string Name(string id) => _session.Knowledge.Treatments.TryGetValue(id, out Treatment? found) ? found.Name : id;
-
-    // A clash is told in ids; whoever reads the screen knows the names.
-    private string Named(string clash) => Wishes.MustUse.Concat(Wishes.Dropped)
-        .OrderByDescending(id => id.Length)
-        .Where(id => clash.StartsWith(id + " ", StringComparison.Ordinal))
-        .Select(id => Name(id) + clash[id.Length..])
-        .FirstOrDefault(clash);
 }

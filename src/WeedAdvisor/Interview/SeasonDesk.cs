@@ -159,7 +159,7 @@ public sealed partial class SeasonDesk
         }
         else
         {
-            Tell("Nothing goes on in this week: go to an application with Up or Down.");
+            Refuse("Nothing goes on in this week: go to an application with Up or Down.");
         }
     }
 
@@ -175,7 +175,7 @@ public sealed partial class SeasonDesk
         else if ((Use?.Name ?? wishes.MustUse.LastOrDefault()) is { } kept)
             Change(wishes with { MustUse = wishes.MustUse.Remove(kept) }, $"{Name(kept)} need not go on");
         else
-            Tell("Nothing goes on in this week: go to an application with Up or Down.");
+            Refuse("Nothing goes on in this week: go to an application with Up or Down.");
     }
 
     /// <summary>Goes on to the next rotation: once, twice, any number running.</summary>
@@ -216,7 +216,7 @@ public sealed partial class SeasonDesk
         }
         else
         {
-            Tell("There is no change to take back.");
+            Refuse("There is no change to take back.");
         }
     }
 
@@ -246,7 +246,7 @@ public sealed partial class SeasonDesk
     private void Product(SeasonRequest wishes, string told)
     {
         if (wishes.Dropped.Length + wishes.MustUse.Length > MostProducts)
-            Tell(FormattableString.Invariant($"No more than {MostProducts} products can be dropped or kept at once."));
+            Refuse(FormattableString.Invariant($"No more than {MostProducts} products can be dropped or kept at once."));
         else
             Change(wishes, told);
     }
@@ -283,7 +283,7 @@ public sealed partial class SeasonDesk
             Uses = _first.Uses,
             Work = _first.Work,
             Escapes = _first.Escapes,
-            Clash = [],
+            ClashingWishes = [],
         };
     }
 }

@@ -12,9 +12,6 @@ namespace WeedAdvisor.Interview;
 /// <summary>A season plan in lines for the screen.</summary>
 internal static class SeasonLines
 {
-    /// <summary>What the line of the application under the cursor begins with.</summary>
-    public const char Here = '>';
-
     /// <summary>A number of applications.</summary>
     public static string Applications(int count) => Figures.Count(count, "application", "applications");
 
@@ -53,39 +50,13 @@ internal static class SeasonLines
             string groups = SeasonWords.Groups(treatment, "+");
             string must = plan.Case.Request.MustUse.Contains(one.Name) ? ", must go on" : "";
             yield return new AdviceLine(
-                $"{(one.Week == week ? Here : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
-                one.Week == week ? LineTone.Heading : LineTone.Plain);
+                $"{(one.Week == week ? '>' : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
+                one.Week == week ? LineTone.Heading : LineTone.Plain,
+                one.Name);
         }
 
         yield return new AdviceLine(Wishes(plan, knowledge), LineTone.Quiet);
         yield return new AdviceLine("The label is the law. Run the advice again on the day. Prices are invented until you give yours.", LineTone.Quiet);
-    }
-
-    /// <summary>All work by day, all that gets through, what was assumed.</summary>
-    public static IEnumerable<AdviceLine> Details(YearPlan plan, KnowledgeBase knowledge)
-    {
-        yield return new AdviceLine("All work, by day", LineTone.Heading);
-        foreach (PlannedWork work in plan.Work)
-            yield return new AdviceLine($"{SeasonWords.Days(work.Day, work.LastDay)}  {What(work)}", LineTone.Plain);
-        yield return new AdviceLine("What gets through", LineTone.Heading);
-        foreach (EscapeSpan span in plan.Escapes.OrderByDescending(span => span.Usd))
-        {
-            yield return new AdviceLine(FormattableString.Invariant(
-                $"{knowledge.Weeds[span.Weed].Name}, {SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: about {span.Seedlings:0} seedlings, {Figures.Dollars(span.Usd)}"), LineTone.Plain);
-        }
-
-        if (!plan.Closed.IsEmpty)
-            yield return new AdviceLine("When nothing may go on", LineTone.Heading);
-        foreach (ClosedSpan span in plan.Closed)
-        {
-            yield return new AdviceLine(
-                $"{SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: {span.Because}",
-                LineTone.Plain);
-        }
-
-        yield return new AdviceLine("Assumed", LineTone.Heading);
-        foreach (string assumed in plan.Assumed)
-            yield return new AdviceLine(assumed, LineTone.Quiet);
     }
 
     /// <summary>How a plan compares with the first one.</summary>
@@ -97,13 +68,6 @@ internal static class SeasonLines
         0 => "It costs the same as at first",
         null => "There is nothing to compare it with",
     };
-
-    // Some sentences name the kind of work themselves.
-    private static string What(PlannedWork work)
-    {
-        string kind = SeasonWords.Kind(work.Kind);
-        return work.Text.StartsWith(kind, StringComparison.OrdinalIgnoreCase) ? work.Text : $"{kind}: {work.Text}";
-    }
 
     private static string Wishes(YearPlan plan, KnowledgeBase knowledge)
     {

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
@@ -13,15 +12,15 @@ internal sealed class CostSheet : Sheet
     private readonly CostDesk _desk;
     private readonly CostFieldRow[] _rows;
     private readonly TextRows _note;
-    private readonly ListingView _result;
-    private ImmutableArray<AdviceLine> _lines = [];
+    private readonly DocumentView _result;
     private bool _isAway;
 
     /// <param name="look">The look.</param>
     /// <param name="area">Name of the area.</param>
     /// <param name="desk">Its costs.</param>
     /// <param name="open">Opens a way by its id.</param>
-    public CostSheet(Look look, string area, CostDesk desk, Action<string> open)
+    /// <param name="search">Asks for words to look for on a page.</param>
+    public CostSheet(Look look, string area, CostDesk desk, Action<string> open, Action<DocumentView> search)
         : base(look, $"What it costs: {area}")
     {
         _desk = desk;
@@ -29,16 +28,15 @@ internal sealed class CostSheet : Sheet
         invented.Show((CostDesk.Invented, LineTone.Quiet));
         int note = FieldsAt + CostField.All.Length;
         _note = new TextRows(look) { Y = note, Width = Dim.Fill(), Height = NoteRows };
-        _result = new ListingView(look, width => Row.Of(_lines = desk.Lines(width)))
+        _result = new DocumentView(look, desk.Page)
         {
             Y = note + NoteRows,
             Width = Dim.Fill(),
             Height = Dim.Fill(),
         };
-        _result.Picked += line =>
+        _result.Searched += search;
+        _result.Opened += way =>
         {
-            if (line >= _lines.Length || _lines[line].Action is not { } way)
-                return;
             _isAway = true;
             open(way);
         };
@@ -111,9 +109,7 @@ internal sealed class CostSheet : Sheet
         }
 
         _result.SetFocus();
-        int first = _lines.TakeWhile(line => line.Action is null).Count();
-        if (first < _lines.Length)
-            _result.PointAt(first);
+        _result.PointAtFirstAction();
         return true;
     }
 }

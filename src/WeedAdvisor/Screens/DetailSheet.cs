@@ -1,13 +1,14 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 
 /// <summary>Why an action is advised, waits or is barred.</summary>
 internal sealed class DetailSheet : Sheet
 {
-    private readonly ListingView _list;
+    private readonly DocumentView _page;
     private readonly Action? _label;
     private bool _full;
 
@@ -15,30 +16,32 @@ internal sealed class DetailSheet : Sheet
     /// <param name="session">The interview.</param>
     /// <param name="action">The action's id.</param>
     /// <param name="label">Opens the grower's own label of a treatment.</param>
-    public DetailSheet(Look look, InterviewSession session, string action, Action<string> label)
+    /// <param name="search">Asks for words to look for on a page.</param>
+    public DetailSheet(
+        Look look, InterviewSession session, string action, Action<string> label, Action<DocumentView> search)
         : base(look, "Why")
     {
         _label = session.Knowledge.Treatments.ContainsKey(action) ? () => label(action) : null;
-        _list = new ListingView(look, width => Row.Of(
-            ReasonLines.Of(session.Knowledge, session.Advice, action, width, _full)))
+        _page = new DocumentView(look, () => ReasonPage.Of(session.Knowledge, session.Advice, action, _full))
         {
             Y = 2,
             Width = Dim.Fill(),
             Height = Dim.Fill(),
         };
-        _list.Ticked += _ =>
+        _page.Searched += search;
+        _page.Ticked += _ =>
         {
             _full = !_full;
-            _list.Renew();
+            _page.Renew();
         };
-        Add(_list);
+        Add(_page);
     }
 
-    public override IReadOnlyList<View> Stops => [_list];
+    public override IReadOnlyList<View> Stops => [_page];
 
     public override string Keys => _label is null
-        ? "Up and Down   Space every condition, or only the reasons   Esc close"
-        : "Up and Down   Space every condition or reasons   Ctrl+L your label   Esc close";
+        ? "Up and Down   / find   Space every condition, or only the reasons   Esc close"
+        : "Up and Down   / find   Space conditions or reasons   Ctrl+L your label   Esc";
 
     public override bool Hear(Key key)
     {
@@ -48,5 +51,5 @@ internal sealed class DetailSheet : Sheet
         return true;
     }
 
-    public override void Renew() => _list.Renew();
+    public override void Renew() => _page.Renew();
 }

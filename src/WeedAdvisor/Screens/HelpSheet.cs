@@ -28,6 +28,8 @@ internal sealed class HelpSheet : Sheet
         ("Ctrl+R", "do again what was undone"),
         ("Ctrl+S", "save"),
         ("Ctrl+O", "open a visit"),
+        ("/, N", "on a page to read: look for words; the same words further on"),
+        ("W", "on the advice: over the whole width, and back"),
         ("Ctrl+Q", "leave; answers that are not saved are kept for the next start"),
         ("Esc", "close a page like this one; the interview asks before it leaves"),
     ];

@@ -8,10 +8,10 @@ namespace WeedAdvisor.Screens;
 /// Rows of text that scroll. The arrow keys move from item to item, Enter picks one, Space ticks one. Without focus no
 /// item stands out, unless something outside the list acts on the item under the cursor.
 /// </summary>
-internal sealed class ListingView : View
+internal class ListingView : View
 {
     private readonly Look _look;
-    private readonly Func<int, IReadOnlyList<Row>> _build;
+    private readonly Func<int, IReadOnlyList<Row>>? _build;
     private IReadOnlyList<Row> _rows = [];
     private int _builtFor = -1;
     private int _top;
@@ -22,6 +22,14 @@ internal sealed class ListingView : View
     {
         _look = look;
         _build = build;
+        CanFocus = true;
+        SetScheme(look.Scheme);
+    }
+
+    /// <param name="look">The look.</param>
+    protected ListingView(Look look)
+    {
+        _look = look;
         CanFocus = true;
         SetScheme(look.Scheme);
     }
@@ -79,7 +87,10 @@ internal sealed class ListingView : View
     }
 
     /// <summary>Rows needed for everything at a width.</summary>
-    public int RowsAt(int width) => _build(Math.Max(8, width - 2)).Count;
+    public int RowsAt(int width) => RowsFor(Math.Max(8, width - 2)).Count;
+
+    /// <summary>The rows for a width.</summary>
+    protected virtual IReadOnlyList<Row> RowsFor(int width) => _build?.Invoke(width) ?? [];
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
@@ -172,12 +183,13 @@ internal sealed class ListingView : View
             Moved?.Invoke();
     }
 
-    private void Build()
+    /// <summary>Builds the rows for the width that there is, unless they are there.</summary>
+    protected void Build()
     {
         int width = Math.Max(8, Viewport.Width - 2);
         if (_builtFor == width)
             return;
-        _rows = _build(width);
+        _rows = RowsFor(width);
         _builtFor = width;
         At = Math.Clamp(At, 0, Math.Max(0, Items - 1));
     }

@@ -73,9 +73,19 @@ internal sealed partial class MainWindow
             Save();
         else if (key == Key.O.WithCtrl)
             Open();
+        else if (_advice.HasFocus && System.Text.Rune.ToLowerInvariant(key.AsRune).Value == 'w')
+            Widen();
         else
             return false;
         return true;
+    }
+
+    /// <summary>The pane with the keys takes the whole width, or gives it back.</summary>
+    private void Widen()
+    {
+        _isWide = !_isWide;
+        Arrange();
+        _advice.Renew();
     }
 
     /// <summary>A sheet that keeps wishes of its own takes them back; else the last edit of the visit is undone.</summary>
@@ -111,6 +121,6 @@ internal sealed partial class MainWindow
 
         _advice.SetFocus();
         if (_advice.At == 0)
-            _advice.PointAt(_lines.TakeWhile(line => line.Action is null).Count());
+            _advice.PointAtFirstAction();
     }
 }

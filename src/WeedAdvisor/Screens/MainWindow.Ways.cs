@@ -132,7 +132,7 @@ internal sealed partial class MainWindow
             _look,
             desk,
             Later,
-            () => Show(new ReadingSheet(_look, $"The year: {desk.AreaName}", width => desk.Details(width))),
+            () => Show(new ReadingSheet(_look, $"The year: {desk.AreaName}", desk.Details, Search)),
             () => Show(new HelpSheet(_look, HelpSheet.Season))));
     }
 
@@ -142,7 +142,7 @@ internal sealed partial class MainWindow
         CostDesk desk = _costs.Here();
         string area = _session.Area.Name;
         Show(new CostSheet(
-            _look, area, desk, way => Show(new ReadingSheet(_look, $"Against today's way: {area}", width => desk.Against(way, width)))));
+            _look, area, desk, way => Show(new ReadingSheet(_look, $"Against today's way: {area}", () => desk.Against(way), Search)), Search));
     }
 
     /// <summary>Does something once what stands on the screen now is drawn.</summary>
@@ -153,11 +153,9 @@ internal sealed partial class MainWindow
         return false;
     });
 
-    private void OpenReasons(int line)
-    {
-        if (line < _lines.Length && _lines[line].Action is { } action)
-            Show(new DetailSheet(_look, _session, action, OpenLabel));
-    }
+    private void OpenReasons(string action) => Show(new DetailSheet(_look, _session, action, OpenLabel, Search));
+
+    private void Search(DocumentView page) => Show(new SearchSheet(_look, page.Find));
 
     /// <summary>Leaves at once when everything is saved, else asks first.</summary>
     private void Leave()

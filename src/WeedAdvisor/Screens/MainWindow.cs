@@ -6,7 +6,9 @@ using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Screens;
 
@@ -30,16 +32,16 @@ internal sealed partial class MainWindow : Window
     private readonly TextRows _foot;
     private readonly TextRows _small;
     private readonly RuleView _rule;
-    private readonly ListingView _advice;
+    private readonly DocumentView _advice;
     private readonly RateDesks _rates;
     private readonly CostDesks _costs;
     private readonly SeasonDesks _seasons;
     private readonly Stack<Sheet> _sheets = new();
-    private ImmutableArray<AdviceLine> _lines = [];
     private Pane _page;
     private string _pageKey = "";
     private bool _onAdvice;
     private bool _full;
+    private bool _isWide;
     private string? _told;
     private string? _remark;
     private ImmutableArray<Question> _aside = [];
@@ -62,8 +64,9 @@ internal sealed partial class MainWindow : Window
         _foot = new TextRows(_look) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1, IsBar = true };
         _small = new TextRows(_look) { Width = Dim.Fill(), Height = Dim.Fill(), Visible = false };
         _rule = new RuleView(_look) { Y = 1, Width = 1, Height = Dim.Fill(1) };
-        _advice = new ListingView(_look, AdviceRows) { Y = 1, Height = Dim.Fill(1) };
-        _advice.Picked += OpenReasons;
+        _advice = new DocumentView(_look, AdviceBlocks) { Y = 1, Height = Dim.Fill(1) };
+        _advice.Opened += OpenReasons;
+        _advice.Searched += Search;
         _advice.Ticked += _ =>
         {
             _full = !_full;
@@ -90,7 +93,8 @@ internal sealed partial class MainWindow : Window
 
     private Pane Top => _sheets.Count > 0 ? _sheets.Peek() : _page;
 
-    private bool IsNarrow => Frame.Width < WidthForBoth;
+    /// <summary>Whether one pane takes the whole width: there is no room for both, or it was asked for.</summary>
+    private bool IsNarrow => Frame.Width < WidthForBoth || _isWide;
 
     /// <inheritdoc/>
     protected override void OnFrameChanged(in Rectangle frame)
@@ -179,12 +183,8 @@ internal sealed partial class MainWindow : Window
         return page;
     }
 
-    private IReadOnlyList<Row> AdviceRows(int width)
-    {
-        _lines = AdviceLines.Of(
-            _session.Knowledge, _session.Advice, _session.Suggested, width, _full, _session.Current);
-        return Row.Of(_lines);
-    }
+    private IEnumerable<Block> AdviceBlocks() =>
+        AdvicePage.Of(_session.Knowledge, _session.Advice, _session.Suggested, _full, _session.Current);
 
     /// <summary>Gives every part its place for the size of the window.</summary>
     private void Arrange()
@@ -233,7 +233,11 @@ internal sealed partial class MainWindow : Window
         if (_sheets.Count > 0)
             keys = _told ?? _sheets.Peek().Keys;
         else if (_advice.HasFocus)
-            keys = "Up and Down   Enter reasons   Space more or less   F6 back";
+        {
+            keys = Frame.Width >= 80
+                ? "Up and Down   Enter reasons   Space more or less   / find   W width   F6 back"
+                : "Up and Down   Enter reasons   Space more or less   F6 back";
+        }
         _foot.Show((keys, LineTone.Plain));
     }
 }

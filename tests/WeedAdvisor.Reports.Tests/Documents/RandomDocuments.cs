@@ -24,6 +24,7 @@ internal static class RandomDocuments
     private static readonly Gen<Block> s_leaf = Gen.OneOf(
         Gen.Const((Block)new Blank()),
         s_line.Select(line => (Block)new Paragraph(line)),
+        s_line.Select(line => (Block)new Hanging(line)),
         Gen.Select(s_words, s_line).Select((label, line) => (Block)new Keyed(label + ": ", line)),
         Gen.Select(s_words, s_line, Gen.Bool).Select((key, line, beside) => (Block)new Citation(key, line) { IsBeside = beside }),
         Gen.Select(s_line, s_line.Array[1, 3]).Array[1, 4].Select(entries =>

@@ -1,6 +1,6 @@
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
@@ -45,7 +45,7 @@ public sealed class AdviceLinesTests
         Assert.Contains("Before any chemical", Lines(full: false));
         AreaAdvice without = s_advice with { Barred = [], Clear = [], Waiting = [], Conflicts = [] };
         Assert.DoesNotContain(
-            AdviceLines.Of(SmallTrade.Knowledge, without, null, 70, full: false),
+            PageLines.Of(AdvicePage.Of(SmallTrade.Knowledge, without, null, full: false), 70),
             line => line.Text == "Before any chemical");
     }
 
@@ -59,7 +59,7 @@ public sealed class AdviceLinesTests
         };
         Assert.Equal(
             ["Keep out until 20:00 on 14 April 2026", "! Its interval still runs.", "  From then, best first:", "  - Mulch the pots with rice hulls", ""],
-            AdviceLines.Of(SmallTrade.Knowledge, closed, null, 70, full: false).Take(5).Select(line => line.Text));
+            PageLines.Of(AdvicePage.Of(SmallTrade.Knowledge, closed, null, full: false), 70).Take(5).Select(line => line.Text));
     }
 
     [Fact]
@@ -99,7 +99,7 @@ public sealed class AdviceLinesTests
         string ask = SmallTrade.Question("cover").Ask;
         AreaAdvice advice = s_advice with { Clear = [clear] };
         Assert.Contains($"   clear unless: It may run off. (ask: {ask})", Lines(advice));
-        string[] why = [.. ReasonLines.Of(SmallTrade.Knowledge, advice, clear.Action, 70, full: false).Select(line => line.Text)];
+        string[] why = [.. PageLines.Of(ReasonPage.Of(SmallTrade.Knowledge, advice, clear.Action, full: false), 70).Select(line => line.Text)];
         Assert.Contains("Why: clear unless here, number 1", why);
         Assert.Contains($"? {ask}", why);
         Assert.Contains("? It may run off.", why);
@@ -111,7 +111,7 @@ public sealed class AdviceLinesTests
         foreach (int width in new[] { 20, 33, 54 })
         {
             Assert.All(
-                AdviceLines.Of(SmallTrade.Knowledge, s_advice, null, width, full: true),
+                PageLines.Of(AdvicePage.Of(SmallTrade.Knowledge, s_advice, null, full: true), width),
                 line => Assert.True(line.Text.Length <= width, line.Text));
         }
     }
@@ -119,7 +119,7 @@ public sealed class AdviceLinesTests
     private static string[] Lines(bool full) => Lines(s_advice, full);
 
     private static string[] Lines(AreaAdvice advice, bool full = false) =>
-        [.. AdviceLines.Of(SmallTrade.Knowledge, advice, null, 70, full).Select(line => line.Text)];
+        [.. PageLines.Of(AdvicePage.Of(SmallTrade.Knowledge, advice, null, full), 70).Select(line => line.Text)];
 
     private static AreaAdvice Make()
     {

@@ -1,5 +1,6 @@
 using CsCheck;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
@@ -175,26 +176,26 @@ public sealed class CostDeskTests
         desk.Type(CostField.Pots, "100000");
         foreach (int width in new[] { 58, 78, 118 })
         {
-            var lines = desk.Lines(width);
+            var lines = PageLines.Of(desk.Page(), width);
             Assert.All(lines, line => Assert.True(line.Text.Length <= width, line.Text));
             Assert.Equal(desk.Ways!.Ways.Select(way => way.Plan.Id), lines.Select(line => line.Action).OfType<string>().Distinct());
             Assert.All(desk.Ways.Ways, way =>
-                Assert.All(desk.Against(way.Plan.Id, width), line => Assert.True(line.Text.Length <= width, line.Text)));
+                Assert.All(PageLines.Of(desk.Against(way.Plan.Id), width), line => Assert.True(line.Text.Length <= width, line.Text)));
         }
 
-        Assert.Throws<ArgumentException>(() => desk.Against("no-such-way", 78));
+        Assert.Throws<ArgumentException>(() => PageLines.Of(desk.Against("no-such-way"), 78));
     }
 
     [Fact]
     public void A_way_opens_with_its_budget_and_what_moves_it()
     {
         var desk = new CostDesk(s_yard);
-        string text = string.Join('\n', desk.Against("bark-mulch", 78).Select(line => line.Text));
+        string text = string.Join('\n', PageLines.Of(desk.Against("bark-mulch"), 78).Select(line => line.Text));
         Assert.Contains("Added costs: ", text, StringComparison.Ordinal);
         Assert.Contains("Net change: ", text, StringComparison.Ordinal);
         Assert.Contains("WHAT MOVES THE NET CHANGE MOST\n", text, StringComparison.Ordinal);
         Assert.Matches(@"\n  [.=]*\|[.=]*(\n|$)", text);
-        Assert.Contains("The others are held against it.", string.Join('\n', desk.Against(WayPlan.Today, 78).Select(line => line.Text)), StringComparison.Ordinal);
+        Assert.Contains("The others are held against it.", string.Join('\n', PageLines.Of(desk.Against(WayPlan.Today), 78).Select(line => line.Text)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -214,12 +215,12 @@ public sealed class CostDeskTests
 
     private static readonly InterviewSession s_yard = DemoYard.Yard();
 
-    internal static string Text(CostDesk desk) => string.Join('\n', desk.Lines(78).Select(line => line.Text));
+    internal static string Text(CostDesk desk) => string.Join('\n', PageLines.Of(desk.Page(), 78).Select(line => line.Text));
 
     private static void Refused(InterviewSession session, string said)
     {
         var desk = new CostDesk(session);
-        AdviceLine line = desk.Lines(200)[0];
+        AdviceLine line = PageLines.Of(desk.Page(), 200)[0];
         Assert.Equal(LineTone.Warning, line.Tone);
         Assert.Contains(said, line.Text, StringComparison.Ordinal);
         Assert.Null(desk.Ways);

@@ -1,5 +1,6 @@
 using WeedAdvisor.Inference;
 using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
@@ -104,7 +105,7 @@ public sealed class SeasonDeskTests
         Assert.Contains("No pots stand here", desk.Lines(80)[0].Text, StringComparison.Ordinal);
         PressAll(desk);
         Assert.Null(desk.Strip);
-        Assert.Empty(desk.Details(80));
+        Assert.Empty(desk.Details());
         Assert.Equal("", desk.AboutWeek().Text);
     }
 
@@ -129,7 +130,7 @@ public sealed class SeasonDeskTests
             desk.Move(-52);
             for (int week = 0; week < 52; week++, desk.Move(1))
                 Assert.All(desk.Lines(width), line => Assert.True(line.Text.Length <= width, line.Text));
-            Assert.All(desk.Details(width), line => Assert.True(line.Text.Length <= width, line.Text));
+            Assert.All(PageLines.Of(desk.Details(), width), line => Assert.True(line.Text.Length <= width, line.Text));
         }
     }
 

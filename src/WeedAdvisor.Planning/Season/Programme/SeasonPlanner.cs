@@ -48,9 +48,7 @@ public static class SeasonPlanner
             NextBestIsProven = next?.Found.Proven ?? false,
             RulePrices = isFull && best is not null ? RulePrices.Of(search, best, stop: stop).Prices : [],
             MonthPrices = isFull && best is not null ? Months(season, search, best, stop) : [],
-            Clash = best is null
-                ? [.. Clash.Of(season.Problem, stop: stop).Wishes.Select(wish => wish.In(season.Problem))]
-                : [],
+            ClashingWishes = best is null ? Clash.Of(season.Problem, stop: stop).Wishes : [],
             Work = best is null ? [] : WorkList.Of(season, bests.Uses[0], ask, knowledge),
             Escapes = best is null ? [] : EscapeSpans.Of(season, best),
             Closed = ClosedSpans.Of(season, ask, knowledge),

@@ -36,8 +36,11 @@ public sealed record YearPlan
     /// <summary>What it would cost not to go out in a month in which the plan does.</summary>
     public required ImmutableArray<MonthPrice> MonthPrices { get; init; }
 
-    /// <summary>The smallest set of wishes that clash, in plain words; empty when there is a plan.</summary>
-    public required ImmutableArray<string> Clash { get; init; }
+    /// <summary>The smallest set of wishes that clash; empty when there is a plan.</summary>
+    public required ImmutableArray<SeasonWish> ClashingWishes { get; init; }
+
+    /// <summary>The wishes that clash in plain words, products by their ids.</summary>
+    public ImmutableArray<string> Clash => [.. ClashingWishes.Select(wish => wish.In(Case.Problem))];
 
     /// <summary>What is to be done through the year, by day.</summary>
     public required ImmutableArray<PlannedWork> Work { get; init; }

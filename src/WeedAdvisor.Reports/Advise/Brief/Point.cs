@@ -19,7 +19,7 @@ internal sealed record Point(string Mark, string Own, string Shared)
     private const int MostReasons = 2;
 
     /// <summary>Whether it is something to mind, and not a reason.</summary>
-    public bool IsCaution => Mark.StartsWith("mind", StringComparison.Ordinal);
+    public bool IsCaution { get; private init; }
 
     /// <summary>The point below its action.</summary>
     public Keyed Block() => new(Mark, Line.FromString(Own) with
@@ -41,7 +41,10 @@ internal sealed record Point(string Mark, string Own, string Shared)
         .. action.Cautions
             .OrderBy(Weight)
             .Select(caution => OfText(
-                style, action.Action, caution.IsCertain ? Mind : "mind, if it applies: ", caution.Text)),
+                style, action.Action, caution.IsCertain ? Mind : "mind, if it applies: ", caution.Text) with
+            {
+                IsCaution = true,
+            }),
     ];
 
     private static IEnumerable<Point> Strongest(BriefStyle style, ClearAction action, string mark, bool isDoubt) =>

@@ -1,0 +1,48 @@
+using System.Globalization;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+
+namespace WeedAdvisor.Interview.Pages;
+
+/// <summary>What things of an advice are called on the screen, where room is short.</summary>
+/// <param name="Knowledge">Where the names come from.</param>
+public sealed record AdviceWords(KnowledgeBase Knowledge)
+{
+    /// <summary>An action's name.</summary>
+    public string Name(string action) => Knowledge.ActionOf(action)?.Name ?? action;
+
+    /// <summary>Whether the action is a chemical use.</summary>
+    public bool IsChemical(string action) => Knowledge.Treatments.ContainsKey(action);
+
+    /// <summary>What has to be found out, in words.</summary>
+    public string Need(Need need)
+    {
+        if (need.Kind == NeedKind.Question)
+            return Knowledge.QuestionOf(need.Id)?.Ask ?? need.Id;
+        int dot = need.Id.IndexOf('.', StringComparison.Ordinal);
+        string field = (dot < 0 ? need.Id : need.Id[(dot + 1)..]).Replace('-', ' ');
+        return $"the label's \"{field}\" (the record leaves it open)";
+    }
+
+    /// <summary>The numbers behind a rank, in one line.</summary>
+    public static string Figures(ClearAction action)
+    {
+        string effect = action.Effect.Reduction is { } reduction
+            ? $"{Share(reduction)} effect"
+            : $"{Share(Effect.WhenMissing)} effect (none published)";
+        string cost = action.CostUsd is { } usd ? $"; ${usd.ToString("0", CultureInfo.InvariantCulture)}" : "";
+        string hours = action.Hours is { } h ? $", {h.ToString("0.#", CultureInfo.InvariantCulture)} h" : "";
+        return $"merit {Share(action.Merit)} = {Share(action.Certainty)} certain x {effect}{cost}{hours}";
+    }
+
+    /// <summary>A share with two decimals.</summary>
+    public static string Share(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
+
+    /// <summary>A rule's id as the sentence it is.</summary>
+    public static string Sentence(string judgement)
+    {
+        string words = judgement.Replace('-', ' ');
+        return words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+    }
+}
