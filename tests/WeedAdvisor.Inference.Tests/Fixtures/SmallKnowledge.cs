@@ -68,13 +68,13 @@ internal static class SmallKnowledge
 
     private static string[] Map(params string[] ids) => ids;
 
-    private static ImmutableSortedDictionary<string, T> Map<T>(params T[] records)
+    public static ImmutableSortedDictionary<string, T> Map<T>(params T[] records)
         where T : WeedAdvisor.Knowledge.Records.Record =>
         records.ToImmutableSortedDictionary(record => record.Id, record => record, StringComparer.Ordinal);
 
-    private static AttributeCondition When(string question, params string[] answers) => new(question, Is(answers));
+    public static AttributeCondition When(string question, params string[] answers) => new(question, Is(answers));
 
-    private static Question Choice(int order, string id, string[] answers, params AttributeCondition[] when) => new()
+    public static Question Choice(int order, string id, string[] answers, params AttributeCondition[] when) => new()
     {
         Id = id,
         Order = order,
@@ -100,7 +100,7 @@ internal static class SmallKnowledge
         Where = s_nowhere,
     };
 
-    private static Weed WeedOf(string id, string kind, int weeks) => new()
+    public static Weed WeedOf(string id, string kind, int weeks) => new()
     {
         Id = id,
         Name = id,
@@ -119,7 +119,7 @@ internal static class SmallKnowledge
         Where = s_nowhere,
     };
 
-    private static Crop CropOf(string id, params string[] parents) => new()
+    public static Crop CropOf(string id, params string[] parents) => new()
     {
         Id = id,
         Name = id,
@@ -130,7 +130,7 @@ internal static class SmallKnowledge
         Where = s_nowhere,
     };
 
-    private static Practice PracticeOf(string id, string[] places, decimal usd, decimal low, decimal high) => new()
+    public static Practice PracticeOf(string id, string[] places, decimal usd, decimal low, decimal high) => new()
     {
         Id = id,
         Name = id,
@@ -148,7 +148,7 @@ internal static class SmallKnowledge
         Where = s_nowhere,
     };
 
-    private static Treatment TreatmentOf(
+    public static Treatment TreatmentOf(
         string id, bool reaches, string[] under, string[] hurt, string[] tolerant, string group, decimal? wait,
         (string Weed, string Grade)[] ratings) => new()
         {

@@ -7,12 +7,12 @@ namespace WeedAdvisor.Planning.Tests.Season;
 
 public class FullYearTests
 {
-    private const ulong Years = 12;
+    private static readonly ulong s_years = (ulong)Sizes.Of(4, 12);
 
     [Fact]
     public void The_plan_of_a_full_year_is_proven_keeps_the_rules_and_costs_what_it_says()
     {
-        for (ulong seed = 0; seed < Years; seed++)
+        for (ulong seed = 0; seed < s_years; seed++)
         {
             SeasonProblem problem = RandomSeasons.Year(seed);
             SeasonPlan plan = SeasonSearch.Prepare(problem).Solve(stop: TestContext.Current.CancellationToken).Plan!;
@@ -41,7 +41,7 @@ public class FullYearTests
     {
         using var stopped = new CancellationTokenSource();
         stopped.Cancel();
-        for (ulong seed = 0; seed < Years; seed++)
+        for (ulong seed = 0; seed < s_years; seed++)
         {
             SeasonProblem problem = RandomSeasons.Year(seed);
             SeasonPlan best = SeasonSearch.Prepare(problem).Solve(stop: TestContext.Current.CancellationToken).Plan!;
@@ -64,7 +64,7 @@ public class FullYearTests
     [Fact]
     public void A_search_from_the_last_plan_finds_what_a_fresh_search_finds()
     {
-        for (ulong seed = 0; seed < Years; seed++)
+        for (ulong seed = 0; seed < s_years; seed++)
         {
             SeasonProblem before = RandomSeasons.Year(seed);
             SeasonSearch first = SeasonSearch.Prepare(before);

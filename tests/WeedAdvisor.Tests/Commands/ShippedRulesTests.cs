@@ -4,6 +4,7 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Catalogue;
@@ -16,6 +17,15 @@ namespace WeedAdvisor.Tests.Commands;
 public sealed class ShippedRulesTests
 {
     private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+
+    // Read and advised on once for all tests of the class.
+    private static readonly Lazy<Outcome<KnowledgeBase, Problem>> s_loaded = new(() => KnowledgeFolder.Load(s_rules));
+
+    private static readonly Lazy<ImmutableArray<VisitAdvice>> s_advice = new(() =>
+    {
+        var advisor = Advisor.Of(Load());
+        return [.. advisor.Knowledge.WorkedVisits.Select((WorkedVisit worked) => advisor.Advise(worked.Visit))];
+    });
 
     [Fact]
     public void They_load_without_a_problem()
@@ -68,7 +78,7 @@ public sealed class ShippedRulesTests
     public void Every_worked_visit_reads_well_on_80_columns_and_parses_as_json()
     {
         KnowledgeBase knowledge = Load();
-        foreach (VisitAdvice advice in AllAdvice(knowledge))
+        foreach (VisitAdvice advice in AllAdvice())
         {
             string full = TextReport.Of(advice, knowledge, new TextLayout(WithSources: true, Full: true));
             string brief = TextReport.Of(advice, knowledge, new TextLayout(WithSources: true));
@@ -83,7 +93,7 @@ public sealed class ShippedRulesTests
     public void What_is_shown_first_is_half_of_everything_at_most_and_of_the_demo_a_third()
     {
         KnowledgeBase knowledge = Load();
-        ImmutableArray<VisitAdvice> all = AllAdvice(knowledge);
+        ImmutableArray<VisitAdvice> all = AllAdvice();
         Assert.True(2 * all.Sum(advice => LinesOf(advice, false)) < all.Sum(advice => LinesOf(advice, true)));
         VisitAdvice demo = all.Single(advice => advice.Visit.Id == "demo-spring");
         Assert.True(3 * LinesOf(demo, false) < LinesOf(demo, true));
@@ -112,7 +122,7 @@ public sealed class ShippedRulesTests
     public void No_chemical_is_named_without_the_safety_lines(bool full)
     {
         KnowledgeBase knowledge = Load();
-        foreach (VisitAdvice advice in AllAdvice(knowledge))
+        foreach (VisitAdvice advice in AllAdvice())
         {
             foreach (AreaAdvice area in advice.Areas)
             {
@@ -134,16 +144,12 @@ public sealed class ShippedRulesTests
 
     private static KnowledgeBase Load()
     {
-        var outcome = KnowledgeFolder.Load(s_rules);
+        var outcome = s_loaded.Value;
         Assert.Empty(outcome.Refusals);
         return outcome.Value!;
     }
 
-    private static ImmutableArray<VisitAdvice> AllAdvice(KnowledgeBase knowledge)
-    {
-        var advisor = Advisor.Of(knowledge);
-        return [.. knowledge.WorkedVisits.Select((WorkedVisit worked) => advisor.Advise(worked.Visit))];
-    }
+    private static ImmutableArray<VisitAdvice> AllAdvice() => s_advice.Value;
 
     private static string Flat(string text) =>
         string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));

@@ -71,7 +71,7 @@ public sealed class UndoTests
                 session.GoToArea(lastArea);
                 Assert.Equal(last, Bytes(session));
             },
-            iter: Sizes.Of(20, 1000), threads: 1);
+            iter: Sizes.Of(8, 1000), threads: 1);
 
     [Fact]
     public void An_edit_undone_takes_the_interview_back_to_its_page_and_names_it()

@@ -139,6 +139,6 @@ public sealed class LabelDeskTests
 
                 Assert.StartsWith("# Mine\n- id: first\n  name: First\n  treatment: dithiopyr-granule\n  read: 2026-01-06 # in winter\n", shelf.Text, StringComparison.Ordinal);
             },
-            iter: Sizes.Of(few: 20, many: 2_000), threads: 1);
+            iter: Sizes.Of(few: 8, many: 2_000), threads: 1);
     }
 }

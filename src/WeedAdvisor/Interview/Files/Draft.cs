@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -13,7 +14,7 @@ public sealed record Draft(Visit Visit, string? File, FileStamp? Stamp)
 {
     private const string FileKey = "# file: ", StampKey = "# held: ";
 
-    private static readonly JsonSerializerOptions s_json = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly PathJson s_json = new(new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 
     /// <summary>How much was said: areas, answers, weeds and earlier applications.</summary>
     public static int Said(Visit visit) => visit.Areas.Sum(area =>
@@ -22,7 +23,7 @@ public sealed record Draft(Visit Visit, string? File, FileStamp? Stamp)
     /// <summary>The draft as a visit file; what it belongs to stands in comments at its head.</summary>
     public string Text() =>
         "# Kept by the program until the visit is saved.\n"
-        + (File is null ? "" : $"{FileKey}{JsonSerializer.Serialize(File, s_json)}\n")
+        + (File is null ? "" : $"{FileKey}{JsonSerializer.Serialize(File, s_json.String)}\n")
         + (Stamp is null ? "" : $"{StampKey}{Stamp}\n")
         + VisitText.Of(Visit);
 
@@ -50,7 +51,7 @@ public sealed record Draft(Visit Visit, string? File, FileStamp? Stamp)
             foreach (string line in System.IO.File.ReadLines(path).TakeWhile(line => line.StartsWith('#')))
             {
                 if (line.StartsWith(FileKey, StringComparison.Ordinal))
-                    draft = draft with { File = JsonSerializer.Deserialize<string>(line[FileKey.Length..], s_json) };
+                    draft = draft with { File = JsonSerializer.Deserialize(line[FileKey.Length..], s_json.String) };
                 else if (line.StartsWith(StampKey, StringComparison.Ordinal))
                     draft = draft with { Stamp = FileStamp.Parse(line[StampKey.Length..]) };
             }
@@ -63,3 +64,7 @@ public sealed record Draft(Visit Visit, string? File, FileStamp? Stamp)
         return draft;
     }
 }
+
+/// <summary>Writes a path in quotes without reflection, which the native program does without.</summary>
+[JsonSerializable(typeof(string))]
+internal sealed partial class PathJson : JsonSerializerContext;

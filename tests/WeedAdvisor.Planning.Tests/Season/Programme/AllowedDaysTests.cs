@@ -32,7 +32,7 @@ public sealed class AllowedDaysTests
                         Assert.True(IsClear(plan, day, plan.Uses[i].Treatment, Done(plan.Uses[..i], picks)), $"{plan.Uses[i]} on {day:o}");
                 }
             },
-            iter: Sizes.Of(8, 200),
+            iter: Sizes.Of(4, 200),
             threads: 1);
 
     [Fact]
@@ -52,7 +52,7 @@ public sealed class AllowedDaysTests
                     }
                 }
             },
-            iter: Sizes.Of(8, 200),
+            iter: Sizes.Of(4, 200),
             threads: 1);
 
     [Fact]
@@ -64,7 +64,7 @@ public sealed class AllowedDaysTests
                 foreach (PlannedWork work in plan.Work.Where(work => work.Kind is PlannedWorkKind.Apply or PlannedWorkKind.WaterIn))
                     Assert.True(season.Through.CoveringAfter(work.Day) is not { } film || work.LastDay < film, $"{work}");
             },
-            iter: Sizes.Of(8, 200),
+            iter: Sizes.Of(4, 200),
             threads: 1);
 
     [Fact]

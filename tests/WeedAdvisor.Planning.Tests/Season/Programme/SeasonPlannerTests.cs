@@ -42,7 +42,7 @@ public sealed class SeasonPlannerTests
                 AssertIntervals(plan);
                 AssertUses(season, plan);
             },
-            iter: Sizes.Of(40, 500),
+            iter: Sizes.Of(10, 500),
             threads: 1);
 
     [Fact]

@@ -27,7 +27,7 @@ public sealed class WeeklyAdviceTests
                 for (DateOnly day = year.From; day <= year.LastDay; day = day.AddDays(1))
                     Assert.Equal(Standing(live.Change(through.On(day))), Standing(weekly.On(day)));
             },
-            iter: Sizes.Of(4, 100),
+            iter: Sizes.Of(2, 100),
             threads: 1);
 
     [Fact]
