@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview;
-using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 
