@@ -4,7 +4,6 @@ using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Season.Programme;
 
 namespace WeedAdvisor.Planning.Weeding;
 

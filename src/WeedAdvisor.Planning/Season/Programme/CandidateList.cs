@@ -4,6 +4,7 @@ using WeedAdvisor.Inference.Limits;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
 
-namespace WeedAdvisor.Planning.Season.Programme;
+namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>
 /// How well a treatment holds a weed in the weeks after it goes on: full for the shortest published time, then falling in
