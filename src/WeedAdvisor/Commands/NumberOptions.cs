@@ -45,8 +45,9 @@ internal static class NumberOptions
             Description = Limited(description, low, high),
             HelpName = unit,
             DefaultValueFactory = _ => usual,
-            CustomParser = result =>
-                NumberIn(Text(result), low, high, isWhole: true) is { } number ? (int)number : Refuse(result, name, takes, Text(result)),
+            CustomParser = result => NumberIn(Text(result), low, high, isWhole: true) is { } number
+                ? (int)number
+                : Refuse(result, name, takes, Text(result)),
         };
     }
 
@@ -74,9 +75,7 @@ internal static class NumberOptions
         name,
         "DATE",
         description,
-        text => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
-            ? day
-            : null,
+        text => DayIn(text),
         "a date such as 2026-04-14");
 
     /// <summary>Anything that is read from one word; null when it is not given.</summary>
@@ -85,7 +84,8 @@ internal static class NumberOptions
     /// <param name="description">What it is for.</param>
     /// <param name="read">Reads the word; null when it is none.</param>
     /// <param name="expected">What is expected, in words.</param>
-    public static Option<T?> Given<T>(string name, string unit, string description, Func<string, T?> read, string expected)
+    public static Option<T?> Given<T>(
+        string name, string unit, string description, Func<string, T?> read, string expected)
         where T : struct => new(name)
         {
             Description = description,
@@ -99,6 +99,9 @@ internal static class NumberOptions
         && number >= low && number <= high && (!isWhole || number == decimal.Truncate(number))
             ? number
             : null;
+
+    private static DateOnly? DayIn(string text) => DateOnly.TryParseExact(
+        text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day : null;
 
     private static string Text(ArgumentResult result) => result.Tokens is [var token, ..] ? token.Value : "";
 

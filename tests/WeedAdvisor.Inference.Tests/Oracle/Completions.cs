@@ -8,8 +8,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Tests.Oracle;
 
 /// <summary>
-/// Every way in which what is open in a case can turn out. An answer that was given to a question which may not apply says
-/// that it does.
+/// Every way in which what is open in a case can turn out. An answer that was given to a question which may not apply
+/// says that it does.
 /// </summary>
 internal static class Completions
 {
@@ -23,7 +23,8 @@ internal static class Completions
     /// <summary>The worlds, or null when there are more than so many.</summary>
     public static World[]? Of(DrawnCase drawn, int most)
     {
-        string[] asked = [.. drawn.Knowledge.Judgements.SelectMany(judgement => judgement.When).SelectMany(AttributesIn).Distinct()];
+        string[] asked =
+            [.. drawn.Knowledge.Judgements.SelectMany(judgement => judgement.When).SelectMany(AttributesIn).Distinct()];
         IEnumerable<VisitArea> areas = [drawn.Area];
         foreach (Question question in drawn.Knowledge.Questions)
             areas = areas.SelectMany(area => Answered(area, question, drawn.Knowledge));
@@ -92,9 +93,11 @@ internal static class Completions
     {
         IEnumerable<PastApplication[]> lists = area.Past is { } listed
             ? [[.. listed]]
-            : [[], .. knowledge.Treatments.Keys.Select(id => (PastApplication[])[new PastApplication(id, null, null, WordSet.Empty)])];
+            : [[], .. knowledge.Treatments.Keys.Select(Of)];
         return lists.SelectMany(list => Each(list, Remembered)).Select(list => area with { Past = [.. list] });
     }
+
+    private static PastApplication[] Of(string treatment) => [new PastApplication(treatment, null, null, WordSet.Empty)];
 
     private static IEnumerable<PastApplication> Remembered(PastApplication use) =>
         from result in use.Result is null ? s_results : [use.Result]
@@ -102,7 +105,8 @@ internal static class Completions
         select use with { Result = result, Date = DrawnCase.Day.AddDays(-ago) };
 
     private static IEnumerable<T[]> Each<T>(T[] list, Func<T, IEnumerable<T>> ways) => list.Aggregate(
-        (IEnumerable<T[]>)[[]], (soFar, next) => soFar.SelectMany(before => ways(next).Select(way => (T[])[.. before, way])));
+        (IEnumerable<T[]>)[[]],
+        (soFar, next) => soFar.SelectMany(before => ways(next).Select(way => (T[])[.. before, way])));
 
     // What a record leaves out only its label can tell; what no judgement asks for is left as it is.
     private static IEnumerable<KnowledgeBase> Labels(KnowledgeBase knowledge, string id, string[] asked)
@@ -111,7 +115,9 @@ internal static class Completions
         return
             from wait in Figures(record.WaitAfterPottingDays, asked.Contains("wait-after-potting-days"))
             from repeat in Figures(record.RepeatAfterDays, asked.Contains("repeat-after-days"))
-            from signal in record.SignalWord is null && asked.Contains("signal-word") ? s_signals : (string?[])[record.SignalWord]
+            from signal in record.SignalWord is null && asked.Contains("signal-word")
+                ? s_signals
+                : (string?[])[record.SignalWord]
             select knowledge with
             {
                 Treatments = knowledge.Treatments.SetItem(

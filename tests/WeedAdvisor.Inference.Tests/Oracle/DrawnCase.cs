@@ -60,12 +60,22 @@ internal sealed record DrawnCase(KnowledgeBase Knowledge, VisitArea Area)
                 SmallKnowledge.Choice(1, "light", s_lights[..lights]),
                 SmallKnowledge.Choice(2, "heated", ["yes", "no"], SmallKnowledge.When("cover", "film")),
                 SmallKnowledge.Choice(3, "tools", ["hoe", "steam"]) with { Kind = QuestionKind.AnyOf },
-                SmallKnowledge.Choice(4, "depth", []) with { Kind = QuestionKind.Number, Between = new Span(0, MostNumber) },
+                SmallKnowledge.Choice(4, "depth", []) with
+                {
+                    Kind = QuestionKind.Number,
+                    Between = new Span(0, MostNumber),
+                },
                 SmallKnowledge.Choice(5, "stock", ["liners", "none-present"]),
-                SmallKnowledge.Choice(6, "crops", [], SmallKnowledge.When("stock", "liners")) with { Kind = QuestionKind.Crops },
+                SmallKnowledge.Choice(6, "crops", [], SmallKnowledge.When("stock", "liners")) with
+                {
+                    Kind = QuestionKind.Crops,
+                },
             ],
             Weeds = SmallKnowledge.Map(
-                SmallKnowledge.WeedOf("moss", "bryophyte", 1) with { WeeksToFirstSeed = weeks is { } w ? new Span(w, w) : null },
+                SmallKnowledge.WeedOf("moss", "bryophyte", 1) with
+                {
+                    WeeksToFirstSeed = weeks is { } first ? new Span(first, first) : null,
+                },
                 SmallKnowledge.WeedOf("spurge", "broadleaf", 2)),
             Crops = SmallKnowledge.Map(SmallKnowledge.CropOf("shrubs"), SmallKnowledge.CropOf("heathers", "shrubs")),
             Practices = SmallKnowledge.Map(SmallKnowledge.PracticeOf("pull", ["sky"], 1, 50, 90)),
@@ -76,17 +86,20 @@ internal sealed record DrawnCase(KnowledgeBase Knowledge, VisitArea Area)
     private static Gen<Answer?> Maybe(Gen<Answer?> answer) => Gen.Frequency(
         (1, Among((Answer?)null)), (3, answer));
 
-    private static Gen<Answer?> Word(params string[] words) => Maybe(Among(words).Select(Answer? (word) => Words([word])));
+    private static Gen<Answer?> Word(params string[] words) =>
+        Maybe(Among(words).Select(Answer? (word) => Words([word])));
 
     private static Answer.Words Words(string[] words) => new(WordSet.Of(words));
 
     private static readonly Gen<WeedSeen> s_seen = Gen.Select(
-        Among("seedling", "mature", "expected", null), NumberOrNull, (stage, cover) => new WeedSeen("moss", stage, cover));
+        Among("seedling", "mature", "expected", null),
+        NumberOrNull,
+        (stage, cover) => new WeedSeen("moss", stage, cover));
 
     private static readonly Gen<ImmutableArray<WeedSeen>?> s_weeds = Gen.Frequency(
         (1, Among((ImmutableArray<WeedSeen>?)null)),
         (4, Gen.Select(s_seen, s_seen, Gen.Int[0, 3], ImmutableArray<WeedSeen>? (moss, spurge, which) =>
-            [.. (which & 1) != 0 ? [moss] : (WeedSeen[])[], .. (which & 2) != 0 ? [spurge with { Weed = "spurge" }] : (WeedSeen[])[]])));
+            [.. If((which & 1) != 0, moss), .. If((which & 2) != 0, spurge with { Weed = "spurge" })])));
 
     private static readonly Gen<PastApplication> s_use = Gen.Select(
         Among("grain", "spray"), NumberOrNull, Among("clean", "escapes", "injury", null),
@@ -98,8 +111,9 @@ internal sealed record DrawnCase(KnowledgeBase Knowledge, VisitArea Area)
         (4, s_use.Array[0, 2].Select(ImmutableArray<PastApplication>? (uses) => [.. uses])));
 
     private static readonly Gen<VisitArea> s_area = Gen.Select(
-        Gen.Select(Word("film", "sky", "shade"), Word("full", "part"), Word("yes", "no"), Word("liners", "none-present")),
-        Maybe(Gen.Int[0, 3].Select(Answer? (which) => Words([.. which % 2 == 1 ? ["hoe"] : (string[])[], .. which > 1 ? ["steam"] : (string[])[]]))),
+        Gen.Select(
+            Word("film", "sky", "shade"), Word("full", "part"), Word("yes", "no"), Word("liners", "none-present")),
+        Maybe(Gen.Int[0, 3].Select(Answer? (which) => Words([.. If(which % 2 == 1, "hoe"), .. If(which > 1, "steam")]))),
         Maybe(Gen.Int[0, MostNumber].Select(Answer? (number) => new Answer.Number(number))),
         Maybe(Some("shrubs", "heathers").Select(Answer? (crops) => Words(crops))),
         s_weeds,
@@ -116,8 +130,12 @@ internal sealed record DrawnCase(KnowledgeBase Knowledge, VisitArea Area)
             weeds,
             past));
 
-    private static readonly Gen<DrawnCase> s_cases = Gen.Select(s_catalogue, DrawnJudgements.All, s_area, (knowledge, judgements, area) =>
-        new DrawnCase(knowledge with { Judgements = judgements }, Told(area, knowledge)));
+    private static readonly Gen<DrawnCase> s_cases = Gen.Select(
+        s_catalogue,
+        DrawnJudgements.All,
+        s_area,
+        (knowledge, judgements, area) =>
+            new DrawnCase(knowledge with { Judgements = judgements }, Told(area, knowledge)));
 
     // Nobody answers with a word that is not asked for, nor a question that certainly does not apply.
     private static VisitArea Told(VisitArea area, KnowledgeBase knowledge)
@@ -130,8 +148,11 @@ internal sealed record DrawnCase(KnowledgeBase Knowledge, VisitArea Area)
         return area with { Answers = Is(answers, "stock") == "none-present" ? answers.Remove("crops") : answers };
     }
 
+    private static T[] If<T>(bool isThere, T one) => isThere ? [one] : [];
+
     private static bool IsAllowed(KnowledgeBase knowledge, string question, Answer answer) =>
-        answer is Answer.Words words && words.Value.All(word => knowledge.QuestionOf(question)!.Choices.Any(choice => choice.Id == word));
+        answer is Answer.Words words
+        && words.Value.All(word => knowledge.QuestionOf(question)!.Choices.Any(choice => choice.Id == word));
 
     private static string? Is(ImmutableSortedDictionary<string, Answer> answers, string question) =>
         (answers.GetValueOrDefault(question) as Answer.Words)?.Value.First();

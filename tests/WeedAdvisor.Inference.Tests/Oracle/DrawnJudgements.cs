@@ -52,7 +52,8 @@ internal static class DrawnJudgements
     ];
 
     // What a variable of one attribute is held against: the first binds it.
-    private static readonly ((FactKind Kind, string Attribute) Bound, (FactKind Kind, string Attribute) Held)[] s_joins =
+    private static readonly (
+        (FactKind Kind, string Attribute) Bound, (FactKind Kind, string Attribute) Held)[] s_joins =
     [
         ((FactKind.Site, "cover"), (FactKind.Treatment, "allowed-under")),
         ((FactKind.Site, "cover"), (FactKind.Treatment, "allowed-under")),
@@ -81,7 +82,10 @@ internal static class DrawnJudgements
 
     /// <summary>Some judgements, in ordinal order of id.</summary>
     public static Gen<ImmutableArray<Judgement>> All { get; } =
-        Gen.Select(Gen.Int[0, 5], Gen.Int[0, 2]).SelectMany(drawn => Gen.Select(Conditions(drawn.Item1, drawn.Item2), Gen.Bool,
+        Gen.Select(Gen.Int[0, 5], Gen.Int[0, 2])
+            .SelectMany(drawn => Gen.Select(
+                Conditions(drawn.Item1, drawn.Item2),
+                Gen.Bool,
                 (when, isHard) => (When: when, Then: Then(drawn.Item1, drawn.Item2, isHard))))
             .Array[4, 8]
             .Select(rules => rules
@@ -116,23 +120,34 @@ internal static class DrawnJudgements
             ? fact
             : Gen.OneOf(fact, Gen.Int[0, findings - 1].Select(Pattern (at) => new Pattern.Finding(s_findings[at])));
         return Gen.OneOf(
-            inner, fact, inner.Select(Pattern (one) => new Pattern.Any(one)), inner.Select(Pattern (one) => new Pattern.None(one)));
+            inner,
+            fact,
+            inner.Select(Pattern (one) => new Pattern.Any(one)),
+            inner.Select(Pattern (one) => new Pattern.None(one)));
     }
 
     private static Gen<Pattern> Plain((FactKind Kind, string Attribute, string[] Words)[] attributes) =>
         Gen.Select(Among(attributes), Among(attributes), Gen.Bool).SelectMany(drawn =>
             Gen.Select(Test(drawn.Item1.Words), Test(drawn.Item2.Words), Pattern (first, second) =>
                 drawn.Item3 && drawn.Item1.Kind == drawn.Item2.Kind && drawn.Item1.Attribute != drawn.Item2.Attribute
-                    ? SmallKnowledge.Fact(drawn.Item1.Kind, (drawn.Item1.Attribute, first), (drawn.Item2.Attribute, second))
+                    ? SmallKnowledge.Fact(
+                        drawn.Item1.Kind, (drawn.Item1.Attribute, first), (drawn.Item2.Attribute, second))
                     : SmallKnowledge.Fact(drawn.Item1.Kind, (drawn.Item1.Attribute, first))));
 
     private static Gen<AttributeTest> Test(string[] words) => words.Length == 0
-        ? Gen.OneOf(Limit, Gen.Select(Limit, Limit, AttributeTest (one, other) => new AttributeTest.Every([one, other])),
-            Gen.Select(Some("1", "2"), Gen.Bool, AttributeTest (some, isNot) => new AttributeTest.Word(WordSet.Of(some), isNot)))
-        : Gen.Select(Some(words), Gen.Bool, AttributeTest (some, isNot) => new AttributeTest.Word(WordSet.Of(some), isNot));
+        ? Gen.OneOf(
+            Limit,
+            Gen.Select(Limit, Limit, AttributeTest (one, other) => new AttributeTest.Every([one, other])),
+            OneOf("1", "2"))
+        : OneOf(words);
 
-    private static Gen<AttributeTest> Limit =>
-        Gen.Select(Gen.Enum<Comparison>(), Gen.Int[1, 2], AttributeTest (how, number) => new AttributeTest.Limit(how, number));
+    private static Gen<AttributeTest> OneOf(params string[] words) =>
+        Gen.Select(Some(words), Gen.Bool, AttributeTest (some, isNot) => new AttributeTest.Word(WordSet.Of(some), isNot));
+
+    private static Gen<AttributeTest> Limit => Gen.Select(
+        Gen.Enum<Comparison>(),
+        Gen.Int[1, 2],
+        AttributeTest (how, number) => new AttributeTest.Limit(how, number));
 
     // A variable and what is held against it, in a later pattern, or in an existence or absence.
     private static Gen<Pattern[]> Joined(bool isOnAction) => Gen.Select(
@@ -147,7 +162,9 @@ internal static class DrawnJudgements
             Pattern.Fact bound = SmallKnowledge.Fact(
                 join.Bound.Kind, (join.Bound.Attribute, new AttributeTest.Variable("v", true, false)));
             Pattern.Fact later = SmallKnowledge.Fact(join.Held.Kind, (join.Held.Attribute, held));
-            Pattern second = isOnAction || where == 0 ? later : where == 1 ? new Pattern.Any(later) : new Pattern.None(later);
+            Pattern second = isOnAction || where == 0 ? later
+                : where == 1 ? new Pattern.Any(later)
+                : new Pattern.None(later);
             return (Pattern[])[bound, second];
         });
 

@@ -5,7 +5,9 @@ using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Inference.Tests.Oracle;
 
-/// <summary>What holds in a world of which everything is known: each condition is tried on each thing, true or false.</summary>
+/// <summary>
+/// What holds in a world of which everything is known: each condition is tried on each thing, true or false.
+/// </summary>
 /// <remarks>Plain on purpose, and with nothing of how the program decides.</remarks>
 internal sealed class TwoValued
 {
@@ -16,7 +18,7 @@ internal sealed class TwoValued
     private TwoValued(World world) => _world = world;
 
     /// <summary>Everything that the judgements conclude.</summary>
-    /// <param name="judgements">The judgements; one that makes a finding stands after those whose findings it asks for.</param>
+    /// <param name="judgements">The judgements.</param>
     /// <param name="world">The world.</param>
     public static Said[] Conclude(IEnumerable<Judgement> judgements, World world)
     {
@@ -34,7 +36,8 @@ internal sealed class TwoValued
     }
 
     // Findings are named so that each builds on earlier names only; what makes none comes last.
-    private static string FindingMade(Judgement judgement) => judgement.Then is Consequence.Finding finding ? finding.Id : "~";
+    private static string FindingMade(Judgement judgement) =>
+        judgement.Then is Consequence.Finding finding ? finding.Id : "~";
 
     private static Said SaidOf(Judgement judgement, ImmutableArray<Thing> match) => new(
         judgement.Id,
@@ -42,7 +45,8 @@ internal sealed class TwoValued
         match.FirstOrDefault(thing => thing.Kind is FactKind.Practice or FactKind.Treatment)?.Key["action/".Length..],
         true);
 
-    private IEnumerable<ImmutableArray<Thing>> Matches(ImmutableArray<Pattern> when, int next, ImmutableArray<Thing> soFar)
+    private IEnumerable<ImmutableArray<Thing>> Matches(
+        ImmutableArray<Pattern> when, int next, ImmutableArray<Thing> soFar)
     {
         if (next == when.Length)
             return [soFar];

@@ -5,7 +5,7 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Tests.Oracle;
 
-/// <summary>The world of an area in which every question is answered or does not apply, and everything is told.</summary>
+/// <summary>The world of an area in which every question that applies is answered and everything is told.</summary>
 internal static class Worlds
 {
     /// <summary>The world.</summary>
@@ -14,7 +14,8 @@ internal static class Worlds
         Site(area),
         .. area.Weeds!.Value.Select(seen => Weed(seen, knowledge.Weeds[seen.Weed])),
         .. Words(area, "crops").Select(id => Crop(knowledge.Crops[id])),
-        .. area.Past!.Value.Select(use => Use(use, knowledge.Treatments[use.Treatment!], area.Past.Value.Max(one => one.Date))),
+        .. area.Past!.Value.Select(use =>
+            Use(use, knowledge.Treatments[use.Treatment!], area.Past.Value.Max(one => one.Date))),
         .. knowledge.Practices.Values.Select(Practice),
         .. knowledge.Treatments.Values.Select(Treatment),
     ]);
@@ -31,7 +32,7 @@ internal static class Worlds
         return new Thing(FactKind.Site, "site", attributes);
     }
 
-    private static Thing Weed(WeedSeen seen, Weed record) => new(FactKind.Weed, $"weed/{seen.Weed}", new Dictionary<string, Value?>
+    private static Thing Weed(WeedSeen seen, Weed record) => Of(FactKind.Weed, $"weed/{seen.Weed}", new()
     {
         ["id"] = Value.Of(seen.Weed),
         ["kind"] = Value.Of(record.Kind),
@@ -41,13 +42,13 @@ internal static class Worlds
         ["weeks-to-first-seed"] = Value.Of(record.WeeksToFirstSeed?.Low),
     });
 
-    private static Thing Crop(Crop record) => new(FactKind.Crop, $"crop/{record.Id}", new Dictionary<string, Value?>
+    private static Thing Crop(Crop record) => Of(FactKind.Crop, $"crop/{record.Id}", new()
     {
         ["id"] = Value.Of(record.Id),
         ["is-a"] = Value.Of(record.Parents.Append(record.Id)),
     });
 
-    private static Thing Use(PastApplication use, Treatment record, DateOnly? last) => new(FactKind.Past, "past", new Dictionary<string, Value?>
+    private static Thing Use(PastApplication use, Treatment record, DateOnly? last) => Of(FactKind.Past, "past", new()
     {
         ["treatment"] = Value.Of(record.Id),
         ["groups"] = Value.Of(record.Actives.Select(active => active.Group!)),
@@ -56,14 +57,14 @@ internal static class Worlds
         ["result"] = Value.Of(use.Result!),
     });
 
-    private static Thing Practice(Practice record) => new(FactKind.Practice, $"action/{record.Id}", new Dictionary<string, Value?>
+    private static Thing Practice(Practice record) => Of(FactKind.Practice, $"action/{record.Id}", new()
     {
         ["id"] = Value.Of(record.Id),
         ["is"] = Value.Of("practice"),
         ["stock-stages"] = Value.Of(record.StockStages),
     });
 
-    private static Thing Treatment(Treatment record) => new(FactKind.Treatment, $"action/{record.Id}", new Dictionary<string, Value?>
+    private static Thing Treatment(Treatment record) => Of(FactKind.Treatment, $"action/{record.Id}", new()
     {
         ["id"] = Value.Of(record.Id),
         ["is"] = Value.Of("treatment"),
@@ -76,4 +77,6 @@ internal static class Worlds
         ["wait-after-potting-days"] = Value.Of(record.WaitAfterPottingDays),
         ["repeat-after-days"] = Value.Of(record.RepeatAfterDays),
     });
+
+    private static Thing Of(FactKind kind, string key, Dictionary<string, Value?> attributes) => new(kind, key, attributes);
 }

@@ -15,15 +15,22 @@ internal sealed class SeasonOptions
     private const string Any = "any";
     private const int MostRunning = 12;
 
-    private readonly Option<DateOnly?> _from = NumberOptions.Day("--from", "First day of the plan; the day of the visit when not given.");
+    private readonly Option<DateOnly?> _from = NumberOptions.Day(
+        "--from", "First day of the plan; the day of the visit when not given.");
+
     private readonly Option<Count?> _applications = NumberOptions.Given<Count>(
         "--applications",
         "N",
-        FormattableString.Invariant($"The most applications: 4, or 2..4 for at least and at most; 0 to {SeasonYear.Weeks}."),
+        $"The most applications: 4, or 2..4 for at least and at most; 0 to {SeasonYear.Weeks}.",
         CountIn,
-        FormattableString.Invariant($"a whole number from 0 to {SeasonYear.Weeks}, or two of them as in 2..4"));
+        $"a whole number from 0 to {SeasonYear.Weeks}, or two of them as in 2..4");
 
-    private readonly Option<string?> _closed = Text("--closed", "WEEKS", "Weeks in which nothing may go on: days, months, spans.");
+    private readonly Option<string?> _closed = new("--closed")
+    {
+        Description = "Weeks in which nothing may go on: days, months, spans.",
+        HelpName = "WEEKS",
+    };
+
     private readonly Option<decimal?> _budget = NumberOptions.Number(
         "--budget", "USD", "The most the applications may cost for 1000 pots.", 0, 1_000_000);
 
@@ -47,12 +54,17 @@ internal sealed class SeasonOptions
         "--wage", "USD", "Cost of an hour (the visit's answer when not given).", 0, 10_000);
 
     private readonly Option<string?> _prices = PricesOption.Of();
-    private readonly Option<DateOnly?> _uncover = NumberOptions.Day("--uncover", "The day film comes off; the average last frost when not given.");
+    private readonly Option<DateOnly?> _uncover = NumberOptions.Day(
+        "--uncover", "The day film comes off; the average last frost when not given.");
 
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Command command)
     {
-        foreach (Option option in (Option[])[_from, _applications, _closed, _budget, _rotate, _share, _without, _with, _rounds, _wage, _prices, _uncover])
+        Option[] all =
+        [
+            _from, _applications, _closed, _budget, _rotate, _share, _without, _with, _rounds, _wage, _prices, _uncover,
+        ];
+        foreach (Option option in all)
             command.Add(option);
     }
 
@@ -80,9 +92,6 @@ internal sealed class SeasonOptions
         };
     }
 
-    private static Option<string?> Text(string name, string helpName, string description) =>
-        new(name) { Description = description, HelpName = helpName };
-
     private static Option<string[]> Several(string name, string helpName, string description) => new(name)
     {
         Description = description,
@@ -92,7 +101,11 @@ internal sealed class SeasonOptions
 
     private static Count? CountIn(string text)
     {
-        int?[] counts = [.. text.Split("..").Select(end => (int?)NumberOptions.NumberIn(end.Trim(), 0, SeasonYear.Weeks, isWhole: true))];
+        int?[] counts =
+        [
+            .. text.Split("..")
+                .Select(end => (int?)NumberOptions.NumberIn(end.Trim(), 0, SeasonYear.Weeks, isWhole: true)),
+        ];
         return counts switch
         {
             [{ } most] => new Count(null, most),

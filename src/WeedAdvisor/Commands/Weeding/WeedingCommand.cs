@@ -26,14 +26,20 @@ internal static class WeedingCommand
             WeedingPlan.LongestInterval);
         Option<decimal?> wage = NumberOptions.Number(
             "--wage", "USD", "Cost of an hour (else the visit's answer, else the price list).", 0, 10_000);
-        Option<decimal?> missed = NumberOptions.Number("--miss", "PERCENT", "Weeds that a round passes over, of a hundred.", 0, 100);
+        Option<decimal?> missed = NumberOptions.Number(
+            "--miss", "PERCENT", "Weeds that a round passes over, of a hundred.", 0, 100);
         Option<decimal?> control = NumberOptions.Number(
             "--control", "PERCENT", "Seedlings that your treatments stop, of a hundred.", 0, 100);
         Option<int> weeks = NumberOptions.Whole(
             "--weeks", "N", "Weeks looked at.", 1, WeedingPlan.MostWeeks, usual: WeedTraits.WeeksInYear);
-        var weeds = new Option<string?>("--weeds") { Description = "Count with these weeds, not with those of the visit.", HelpName = "IDS" };
+        var weeds = new Option<string?>("--weeds")
+        {
+            Description = "Count with these weeds, not with those of the visit.",
+            HelpName = "IDS",
+        };
         var uncertain = new Option<bool>("--uncertain") { Description = "Show how far the figures may be off." };
-        Option<int> seed = NumberOptions.Whole("--seed", "N", "Seed of the draws for --uncertain.", 0, int.MaxValue, usual: 1);
+        Option<int> seed = NumberOptions.Whole(
+            "--seed", "N", "Seed of the draws for --uncertain.", 0, int.MaxValue, usual: 1);
         Option<string> format = FormatOption.Of("How the figures are written.");
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
@@ -50,7 +56,9 @@ internal static class WeedingCommand
         {
             KnowledgeBase knowledge = LabelsOption.Over(
                 KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
-            int[] compared = parsed.GetValue(intervals) is { Length: > 0 } given ? given : [.. IntervalComparison.UsualIntervals];
+            int[] compared = parsed.GetValue(intervals) is { Length: > 0 } given
+                ? given
+                : [.. IntervalComparison.UsualIntervals];
             var wishes = new WeedingWishes
             {
                 WageUsdPerHour = (double?)parsed.GetValue(wage),
@@ -61,7 +69,8 @@ internal static class WeedingCommand
             };
             Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             ulong? from = parsed.GetValue(uncertain) ? (ulong)parsed.GetValue(seed) : null;
-            WeedingReport report = Worked(WeedingReport.Of(visit, knowledge, wishes, compared, parsed.GetValue(pots), from));
+            WeedingReport report = Worked(
+                WeedingReport.Of(visit, knowledge, wishes, compared, parsed.GetValue(pots), from));
             surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
                 ? WeedingJson.Of(report, knowledge)
                 : FormatOption.Written(parsed.GetValue(format), WeedingDocument.Of(report), parsed.GetValue(width)));
