@@ -13,22 +13,23 @@ public sealed class Reason
 {
     private readonly IReasonDetails? _details;
     private readonly Conclusion? _conclusion;
-    private string? _text;
-    private string? _caution;
+    private Said? _said;
+    private Said? _caution;
     private ImmutableArray<MatchedPattern> _matched;
 
     /// <summary>A reason of which everything is at hand.</summary>
     public Reason(
         string judgement,
         string topic,
-        string text,
+        Said text,
         Consequence then,
         string? action,
         double certainty,
         bool isCertain,
         ImmutableArray<Need> needs,
         ImmutableArray<MatchedPattern> matched,
-        ImmutableArray<string> sources)
+        ImmutableArray<string> sources,
+        Said? caution = null)
     {
         Judgement = judgement;
         Topic = topic;
@@ -38,7 +39,8 @@ public sealed class Reason
         IsCertain = isCertain;
         Needs = needs;
         Sources = sources;
-        _text = text;
+        _said = text;
+        _caution = caution;
         _matched = matched;
     }
 
@@ -63,13 +65,19 @@ public sealed class Reason
     /// <summary>The rule's topic.</summary>
     public string Topic { get; }
 
-    /// <summary>The rule's reason in plain words, slots filled in.</summary>
-    public string Text => _text ??= _details!.TextOf(_conclusion!);
+    /// <summary>The rule's reason, slots filled in.</summary>
+    public Said Said => _said ??= _details!.SaidOf(_conclusion!);
+
+    /// <summary>The rule's reason in plain words.</summary>
+    public string Text => Said.Text;
 
     /// <summary>What a caution says, slots filled in; null for a reason of another kind.</summary>
-    public string? CautionText => Then is Consequence.Caution caution
-        ? _caution ??= _details?.CautionOf(_conclusion!) ?? caution.Text
+    public Said? Caution => Then is Consequence.Caution caution
+        ? _caution ??= _details?.CautionOf(_conclusion!) ?? Said.FromString(caution.Text)
         : null;
+
+    /// <summary>What a caution says in plain words; null for a reason of another kind.</summary>
+    public string? CautionText => Caution?.Text;
 
     /// <summary>What the rule concludes.</summary>
     public Consequence Then { get; }
@@ -108,16 +116,20 @@ public sealed record MatchedPattern(
 /// <param name="Expected">The test in words.</param>
 /// <param name="Read">What was read.</param>
 /// <param name="Truth">Whether it holds.</param>
-public sealed record MatchedTest(string Attribute, string Expected, string Read, Truth Truth);
+public sealed record MatchedTest(string Attribute, string Expected, string Read, Truth Truth)
+{
+    /// <summary>The words that were read; empty when no words were.</summary>
+    public ImmutableArray<string> Words { get; init; } = [];
+}
 
 /// <summary>Works out the details of a reason when they are asked for.</summary>
 internal interface IReasonDetails
 {
     /// <summary>The rule's reason with its slots filled in.</summary>
-    public string TextOf(Conclusion conclusion);
+    public Said SaidOf(Conclusion conclusion);
 
     /// <summary>The text of the rule's caution with its slots filled in.</summary>
-    public string CautionOf(Conclusion conclusion);
+    public Said CautionOf(Conclusion conclusion);
 
     /// <summary>The conditions with what they matched.</summary>
     public ImmutableArray<MatchedPattern> MatchedBy(Conclusion conclusion);

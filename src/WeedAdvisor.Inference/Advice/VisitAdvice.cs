@@ -136,10 +136,14 @@ public sealed record ClearAction
 }
 
 /// <summary>A caution said with an action.</summary>
-/// <param name="Text">What is said.</param>
+/// <param name="Said">What is said.</param>
 /// <param name="Judgement">The judgement it comes from; null when it stands in the action's record.</param>
 /// <param name="IsCertain">Whether it holds for sure.</param>
-public sealed record ActionCaution(string Text, string? Judgement, bool IsCertain);
+public sealed record ActionCaution(Said Said, string? Judgement, bool IsCertain)
+{
+    /// <summary>What is said, in plain words.</summary>
+    public string Text => Said.Text;
+}
 
 /// <summary>A caution for the whole area.</summary>
 /// <param name="Text">What is said.</param>

@@ -207,7 +207,7 @@ internal sealed class AdviceBuilder
             .Where(one => one.Judgement.Then is Consequence.Caution && one.Action is null)
             .OrderBy(one => ((Consequence.Caution)one.Judgement.Then).Order ?? int.MaxValue)
             .ThenBy(one => one)
-            .Select(one => new AreaCaution(_reasons.CautionOf(one), one.IsCertain, _reasons.Of(one)))
+            .Select(one => new AreaCaution(_reasons.CautionOf(one).Text, one.IsCertain, _reasons.Of(one)))
             .DistinctBy(caution => (caution.Text, caution.Because.Judgement)),
     ];
 

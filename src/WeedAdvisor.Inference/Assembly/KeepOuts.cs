@@ -43,7 +43,7 @@ internal sealed class KeepOuts(Reasons reasons, Lifts lifts, KnowledgeBase knowl
     [
         .. bars.OrderByDescending(bar => lifts.UntilOf([bar], date).From)
             .ThenBy(bar => bar)
-            .Select(reasons.TextOf)
+            .Select(bar => reasons.SaidOf(bar).Text)
             .Distinct(StringComparer.Ordinal),
     ];
 

@@ -21,15 +21,17 @@ internal sealed class Reasons : IReasonDetails
     public Reason Of(Conclusion conclusion) => new(conclusion, this);
 
     /// <inheritdoc/>
-    public string TextOf(Conclusion conclusion) => Fill(conclusion.Judgement.Because, conclusion);
+    public Said SaidOf(Conclusion conclusion) => SaidOf(conclusion.Judgement.Because, conclusion);
 
     /// <inheritdoc/>
-    public string CautionOf(Conclusion conclusion) =>
-        Fill(((Consequence.Caution)conclusion.Judgement.Then).Text, conclusion);
+    public Said CautionOf(Conclusion conclusion) =>
+        SaidOf(((Consequence.Caution)conclusion.Judgement.Then).Text, conclusion);
 
-    /// <summary>A text of a rule with its slots filled in.</summary>
-    public string Fill(string text, Conclusion conclusion) => Wording.Fill(
-        text, conclusion.Match, conclusion.Bindings, Say);
+    /// <summary>A text of a rule with its slots filled in, in plain words.</summary>
+    public string Fill(string text, Conclusion conclusion) => SaidOf(text, conclusion).Text;
+
+    private Said SaidOf(string text, Conclusion conclusion) => Wording.Fill(
+        text, conclusion.Match, conclusion.Bindings, Say, conclusion.Action?.Name);
 
     private string Say(string word) => _plainWords.GetValueOrDefault(word, word);
 
@@ -74,7 +76,10 @@ internal sealed class Reasons : IReasonDetails
             Reading reading = one.Fact.Read(attribute);
             if (test is AttributeTest.Variable { Binds: true } variable)
                 bindings = bindings.With(variable.Name, reading);
-            tests.Add(new MatchedTest(attribute, Wording.Of(test), reading.Text, TestTruth.Of(test, reading, bindings)));
+            tests.Add(new MatchedTest(attribute, Wording.Of(test), reading.Text, TestTruth.Of(test, reading, bindings))
+            {
+                Words = reading is Reading.Words words ? [.. words.Value] : [],
+            });
         }
 
         return tests.MoveToImmutable();

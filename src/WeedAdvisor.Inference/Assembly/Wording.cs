@@ -1,5 +1,6 @@
+using System.Collections.Immutable;
 using System.Globalization;
-using System.Text;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Conditions;
 using WeedAdvisor.Inference.Facts;
@@ -17,27 +18,34 @@ internal static class Wording
     /// A number of days that is not known yet reads as such. A slot that nothing fills is left as it is; the reader refuses
     /// such rules.
     /// </summary>
-    public static string Fill(string text, IReadOnlyList<Matched> match, Bindings bindings, Func<string, string> say)
+    /// <param name="text">The text.</param>
+    /// <param name="match">What the rule matched.</param>
+    /// <param name="bindings">What its variables stand for.</param>
+    /// <param name="say">A word in plain words.</param>
+    /// <param name="action">The name of the action that the text speaks of; null for none.</param>
+    public static Said Fill(
+        string text, IReadOnlyList<Matched> match, Bindings bindings, Func<string, string> say, string? action)
     {
         if (!text.Contains('{', StringComparison.Ordinal))
             return text;
-        var filled = new StringBuilder(text.Length + 32);
-        for (int i = 0; i < text.Length;)
+        var parts = ImmutableArray.CreateBuilder<SaidPart>();
+        int from = 0;
+        while (from < text.Length)
         {
-            int end = text[i] == '{' ? text.IndexOf('}', i) : -1;
+            int start = text.IndexOf('{', from), end = start < 0 ? -1 : text.IndexOf('}', start);
             if (end < 0)
-            {
-                filled.Append(text[i++]);
-                continue;
-            }
-
-            string slot = text[(i + 1)..end];
+                break;
+            if (start > from)
+                parts.Add(new SaidPart(text[from..start], false));
             bool isCount = text.AsSpan(end + 1).StartsWith(" days", StringComparison.Ordinal);
-            filled.Append(ValueOf(slot, match, bindings, say, isCount) ?? text[i..(end + 1)]);
-            i = end + 1;
+            string value = ValueOf(text[(start + 1)..end], match, bindings, say, isCount) ?? text[start..(end + 1)];
+            parts.Add(new SaidPart(value, value.Equals(action, StringComparison.OrdinalIgnoreCase)));
+            from = end + 1;
         }
 
-        return filled.ToString();
+        if (from < text.Length)
+            parts.Add(new SaidPart(text[from..], false));
+        return new Said(parts.ToImmutable());
     }
 
     private static string? ValueOf(

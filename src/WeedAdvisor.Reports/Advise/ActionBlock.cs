@@ -40,7 +40,7 @@ internal static class ActionBlock
             yield return new Paragraph(Line.Of($"Cost: {cost}{(Costs.IsInvented(record) ? " (invented figures)" : "")}"));
         foreach (Line date in DateLines.Of(dates, day))
             yield return new Paragraph(date);
-        foreach (Block block in DayLine.Of(action).Concat(Reasons(names, action)).Concat(Cautions(names, day, action, record)))
+        foreach (Block block in DayLine.Of(action).Concat(Reasons(action)).Concat(Cautions(names, day, action, record)))
             yield return block;
     }
 
@@ -59,25 +59,24 @@ internal static class ActionBlock
             ? $"{names.Weed(part.Weed)} {Figures.Range(low, high)} %{Figures.Keys(part.Sources)}"
             : $"{names.Weed(part.Weed)} no figure";
 
-    private static IEnumerable<Block> Reasons(Names names, ClearAction action) =>
+    private static IEnumerable<Block> Reasons(ClearAction action) =>
     [
-        .. Strongest(names, action, "for: ", action.Because.Where(reason => !IsDoubt(reason))),
-        .. Strongest(names, action, "against: ", action.Because.Where(IsDoubt)),
+        .. Strongest("for: ", action.Because.Where(reason => !IsDoubt(reason))),
+        .. Strongest("against: ", action.Because.Where(IsDoubt)),
         new Keyed("why: ", string.Join(", ", action.Because.Select(reason => reason.Judgement).Distinct())),
     ];
 
-    private static IEnumerable<Block> Strongest(
-        Names names, ClearAction action, string mark, IEnumerable<Reason> reasons) =>
+    private static IEnumerable<Block> Strongest(string mark, IEnumerable<Reason> reasons) =>
         reasons.DistinctBy(reason => reason.Text).Take(MostReasons).Select(reason => new Keyed(
             mark,
-            $"{names.UnderItsName(action.Action, reason.Text)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}"));
+            $"{Names.UnderItsName(reason.Said)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}"));
 
     private static IEnumerable<Block> Cautions(Names names, DateOnly day, ClearAction action, CatalogueAction? record)
     {
         foreach (ActionCaution caution in action.Cautions)
         {
             yield return Warning(
-                caution.IsCertain ? "mind: " : "mind, if it applies: ", names.UnderItsName(action.Action, caution.Text));
+                caution.IsCertain ? "mind: " : "mind, if it applies: ", Names.UnderItsName(caution.Said));
         }
 
         if (names.Treatment(action.Action) is { } treatment)

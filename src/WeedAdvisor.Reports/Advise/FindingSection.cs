@@ -49,8 +49,8 @@ internal static class FindingSection
             {
                 Below =
                 [
-                    .. Side(names, conflict.Action, "for: ", conflict.For),
-                    .. Side(names, conflict.Action, "against: ", conflict.Against),
+                    .. Side("for: ", conflict.For),
+                    .. Side("against: ", conflict.Against),
                 ],
             }),
         ]).At(Left);
@@ -81,9 +81,9 @@ internal static class FindingSection
         return new Item(caution.IsCertain ? Item.Dash : Item.Open, Line.FromString(text) with { Tone = Tone.Warning });
     }
 
-    private static IEnumerable<Block> Side(Names names, string action, string mark, ImmutableArray<Reason> reasons) =>
+    private static IEnumerable<Block> Side(string mark, ImmutableArray<Reason> reasons) =>
         reasons.Select(reason => new Keyed(
-            mark, $"{names.UnderItsName(action, reason.Text)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}").At(Inner));
+            mark, $"{Names.UnderItsName(reason.Said)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}").At(Inner));
 
     private static ImmutableArray<Need> NeedsOf(Finding finding) =>
         [.. finding.Because.SelectMany(reason => reason.Needs).Distinct().Order()];

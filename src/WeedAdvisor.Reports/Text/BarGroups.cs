@@ -50,7 +50,7 @@ public static class BarGroups
                 End: StatusWords.EndOf(item.Action, day),
                 Severity: SeverityOf(item.Reason),
                 item.Reason.Judgement,
-                Text: names.WithoutName(item.Reason)))
+                Text: names.OfAny(item.Action.Action, item.Reason.Said)))
             .Select(group => new BarGroup(
                 group.Key.Status,
                 group.Key.End,

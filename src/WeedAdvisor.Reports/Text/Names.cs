@@ -76,27 +76,14 @@ public sealed class Names(KnowledgeBase knowledge)
         return string.Join(" and ", parts);
     }
 
-    /// <summary>
-    /// A reason's text with the action's name taken out, so that one rule about many actions reads as one sentence.
-    /// </summary>
-    public string WithoutName(Reason reason) =>
-        reason.Action is { } id ? WithoutName(id, reason.Text) : Figures.Sentence(reason.Text);
+    /// <summary>A text without the name of its action, so that one rule about many actions reads as one sentence.</summary>
+    /// <param name="action">The action.</param>
+    /// <param name="said">What is said of it.</param>
+    public string OfAny(string action, Said said) =>
+        Figures.Sentence(said.Of(IsTreatment(action) ? "this chemical" : "this practice"));
 
-    /// <summary>A text with the action's name taken out, so that it fits other actions as well.</summary>
-    public string WithoutName(string action, string text)
-    {
-        string instead = IsTreatment(action) ? "this chemical" : "this practice";
-        string under = UnderItsName(action, text).Replace(Action(action), instead, StringComparison.OrdinalIgnoreCase);
-        return Figures.Sentence(under);
-    }
-
-    /// <summary>A text to stand below the action's name: when it starts with name and colon, they are dropped.</summary>
-    public string UnderItsName(string action, string text)
-    {
-        string prefix = Action(action) + ":";
-        bool isDoubled = text.StartsWith(prefix, StringComparison.OrdinalIgnoreCase);
-        return Figures.Sentence(isDoubled ? text[prefix.Length..].TrimStart() : text);
-    }
+    /// <summary>A text as it stands below the name of its action.</summary>
+    public static string UnderItsName(Said said) => Figures.Sentence(said.UnderItsName);
 
     /// <summary>When the action can and must be done in an area; null when the knowledge does not hold it.</summary>
     public ActionDates? Dates(string action, VisitArea area, DateOnly day) =>

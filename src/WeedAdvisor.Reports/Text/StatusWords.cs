@@ -52,9 +52,16 @@ public static class StatusWords
     {
         if (action.Status == ActionStatus.Clear)
             return null;
-        string? doubt = action.Doubts.OrderByDescending(reason => reason.Certainty).FirstOrDefault()?.Text;
+        string? doubt = DoubtOf(action)?.Text;
         return $"{Figures.Sentence(doubt ?? "")} ({Ask(action.Unless, need)})".TrimStart();
     }
+
+    /// <summary>The doubt that could still outweigh a clear action: the strongest; null when there is none.</summary>
+    public static Said? DoubtOf(ClearAction action) =>
+        action.Doubts.OrderByDescending(reason => reason.Certainty).FirstOrDefault()?.Said;
+
+    /// <summary>The questions that settle whether it does.</summary>
+    public static string AskOf(ClearAction action, Func<Need, string> need) => Ask(action.Unless, need);
 
     private static string With(ActionStatus status, string more) =>
         more.Length == 0 ? ActionStatuses.Text(status) : $"{ActionStatuses.Text(status)} ({more})";

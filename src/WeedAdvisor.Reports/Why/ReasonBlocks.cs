@@ -31,11 +31,11 @@ public static class ReasonBlocks
     private static Item ItemOf(Names names, Reason reason)
     {
         string standing = reason.IsCertain ? "" : ", not sure yet";
-        return new Item(Item.Dash, Under(names, reason, reason.CautionText ?? reason.Text))
+        return new Item(Item.Dash, Names.UnderItsName(reason.Caution ?? reason.Said))
         {
             Below =
             [
-                .. reason.CautionText is null ? [] : (Block[])[Set(new Keyed("because: ", Under(names, reason, reason.Text)))],
+                .. reason.Caution is null ? [] : (Block[])[Set(new Keyed("because: ", Names.UnderItsName(reason.Said)))],
                 Set(new Paragraph($"{Conclusion(reason)} by rule {reason.Judgement} ({reason.Topic}){standing}")),
                 .. reason.Needs.Select(need => Set(new Keyed("waits for: ", names.Need(need)))),
                 Set(new ItemList([.. reason.Matched.Select(match => ItemOf(names, reason, match))])),
@@ -59,13 +59,10 @@ public static class ReasonBlocks
 
     private static Block Set(Block block) => block.At(Inner);
 
-    private static string Under(Names names, Reason reason, string text) =>
-        reason.Action is { } action ? names.UnderItsName(action, text) : Figures.Sentence(text);
-
     /// <summary>What was read. Of a long list what the rule compares comes first, and the rest is counted.</summary>
     private static string Read(Reason reason, MatchedTest test)
     {
-        string[] words = test.Read.Split(", ");
+        ImmutableArray<string> words = test.Words;
         if (words.Length <= MostWords + 1)
             return test.Read;
         HashSet<string> compared =
@@ -73,7 +70,7 @@ public static class ReasonBlocks
             .. reason.Matched
                 .SelectMany(match => match.Tests)
                 .Where(other => other != test)
-                .SelectMany(other => other.Read.Split(", ")),
+                .SelectMany(other => other.Words),
         ];
         var first = words.OrderByDescending(compared.Contains).Take(MostWords);
         string more = (words.Length - MostWords).ToString(CultureInfo.InvariantCulture);

@@ -40,7 +40,7 @@ public static class WhyDocument
             .. (isClear ? DateLines.Of(names.Dates(action.Id, area.Area, day), day) : []).Select(line => new Paragraph(line)),
             .. Needs(names, area, action.Id),
             .. ReasonKind.All.SelectMany(kind => Kind(names, kind.Title, [.. reasons.Where(kind.Holds)])),
-            .. RecordCautions(names, action),
+            .. RecordCautions(action),
             .. action is Treatment treatment ? BeforeUse(treatment, day) : [],
         ];
     }
@@ -77,13 +77,13 @@ public static class WhyDocument
         ? []
         : [Heading.Section(title), ReasonBlocks.Of(names, reasons).At(2)];
 
-    private static IEnumerable<Block> RecordCautions(Names names, CatalogueAction action) => action.Cautions.IsEmpty
+    private static IEnumerable<Block> RecordCautions(CatalogueAction action) => action.Cautions.IsEmpty
         ? []
         :
         [
             Heading.Section("What its record says to mind, wherever it is done"),
             ItemList.Dashes(action.Cautions.Select(caution =>
-                Line.FromString(names.UnderItsName(action.Id, caution)) with { Tone = Tone.Warning })).At(2),
+                Line.FromString(Names.UnderItsName(caution)) with { Tone = Tone.Warning })).At(2),
         ];
 
     private static IEnumerable<Block> BeforeUse(Treatment treatment, DateOnly day) => SafetyBlocks.Standing(

@@ -66,7 +66,7 @@ public class ShippedRulesTests
                 var atOnce = TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. AreaFacts.Of(s_knowledge, day)]);
                 AreaAdvice advice = ShippedKnowledge.Advisor.Open(day).Advice;
                 Assert.Equal(
-                    atOnce.Select(one => (one.Judgement.Id, one.Action?.Id, reasons.TextOf(one))),
+                    atOnce.Select(one => (one.Judgement.Id, one.Action?.Id, reasons.SaidOf(one).Text)),
                     advice.AllConclusions().Select(one => (one.Judgement, one.Action, one.Text)));
             },
             iter: Sizes.Of(10, 500));

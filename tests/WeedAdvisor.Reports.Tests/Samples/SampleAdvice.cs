@@ -118,7 +118,7 @@ internal static partial class SampleAdvice
         Cautions =
         [
             new("It bleaches what it splashes.", null, true),
-            new("Surface wash: rinse the tank after it. surface wash stains.", "rinse", true),
+            new(Said.Of("{action}: rinse the tank after it. surface wash stains.", "Surface wash"), "rinse", true),
             new("It may mark soft leaves.", "soft", false),
         ],
         Sources = ["book-one", "paper-two"],
@@ -141,25 +141,29 @@ internal static partial class SampleAdvice
             Action = id,
             Rank = n,
             Because = [For(id, 0.7)],
-            Cautions = [new($"Water {NameOf(id)} in.", "water-in", true)],
+            Cautions = [new(Said.Of("Water {action} in.", NameOf(id)), "water-in", true)],
         };
     }
 
     /// <summary>A caution about an action whose rule compared a weed with a long list.</summary>
-    public static Reason Minding(string action) => Reason(
+    public static Reason Minding(string action) => new(
         "mind-what-it-misses",
-        action,
-        new Consequence.Caution($"{NameOf(action)}: pull what it misses."),
-        1,
+        "sample",
         "What is left seeds.",
-        matched:
+        new Consequence.Caution("{action}: pull what it misses."),
+        action,
+        1,
+        true,
+        [],
         [
-            new("weed", "Liverwort", Truth.Yes, [new("id", "anything, called $w", "liverwort", Truth.Yes)], []),
-            new("treatment", NameOf(action), Truth.Yes, [new("misses", "same as $w", ManyWeeds, Truth.Yes)], []),
-        ]);
+            new("weed", "Liverwort", Truth.Yes, [new("id", "anything, called $w", "liverwort", Truth.Yes) { Words = ["liverwort"] }], []),
+            new("treatment", NameOf(action), Truth.Yes, [new("misses", "same as $w", string.Join(", ", s_manyWeeds), Truth.Yes) { Words = s_manyWeeds }], []),
+        ],
+        ["book-one"],
+        Said.Of("{action}: pull what it misses.", NameOf(action)));
 
-    private static string ManyWeeds =>
-        string.Join(", ", Enumerable.Range(1, 9).Select(n => $"a-weed-{n}").Append("liverwort"));
+    private static readonly ImmutableArray<string> s_manyWeeds =
+        [.. Enumerable.Range(1, 9).Select(n => $"a-weed-{n}"), "liverwort"];
 
     /// <summary>The same with the liverwort shedding its spores.</summary>
     public static AreaAdvice Seeding(AreaAdvice advice) =>
@@ -206,7 +210,7 @@ internal static partial class SampleAdvice
 
     private static BarredAction Barred(string action, bool twice)
     {
-        Reason first = Bar(action, Severity.Prohibited, "nothing-over-cuttings", $"{NameOf(action)} goes over cuttings.");
+        Reason first = Bar(action, Severity.Prohibited, "nothing-over-cuttings", Said.Of("{action} goes over cuttings.", NameOf(action)));
         Reason second = Bar(action, Severity.Prohibited, "a-second-reason", "It is not known to be on the label.");
         return new(action, Severity.Prohibited, twice ? [second, first] : [first], ["book-one"]);
     }
@@ -219,9 +223,9 @@ internal static partial class SampleAdvice
         Reason("mind-the-water", null, new Consequence.Caution(text), 1, text, certain ? [] : [Need.Question("cover")]));
 
     private static Reason NotWorthIt(string action) =>
-        Bar(action, Severity.Unsuitable, "too-many-to-pull", $"{NameOf(action)} takes longer than it helps.");
+        Bar(action, Severity.Unsuitable, "too-many-to-pull", Said.Of("{action} takes longer than it helps.", NameOf(action)));
 
-    private static Reason Bar(string action, Severity severity, string judgement, string text) =>
+    private static Reason Bar(string action, Severity severity, string judgement, Said text) =>
         Reason(judgement, action, new Consequence.Bar(severity), 1, text);
 
     private static Reason PossibleBar(string action) => Reason(
@@ -250,7 +254,7 @@ internal static partial class SampleAdvice
         string? action,
         Consequence then,
         double certainty,
-        string text,
+        Said text,
         ImmutableArray<Need>? needs = null,
         params ImmutableArray<MatchedPattern> matched)
     {

@@ -30,6 +30,28 @@ public sealed class EveryMediumTests
         string text = Run(command, "text");
         string html = Saying.Bare(XDocument.Parse(Run(command, "html")).Root!.Value);
         string markdown = Saying.Bare(Run(command, "md").Replace("\\", "", StringComparison.Ordinal));
+        string[] figures = FiguresOf(text);
+        Assert.All(figures, figure => Assert.Contains(Saying.Bare(figure), html, StringComparison.Ordinal));
+        Assert.All(figures, figure => Assert.Contains(Saying.Bare(figure), markdown, StringComparison.Ordinal));
+        using var json = JsonDocument.Parse(Run(command, "json"));
+        Assert.Equal(1, json.RootElement.GetProperty("schemaVersion").GetInt32());
+    }
+
+    [Theory]
+    [MemberData(nameof(Reports))]
+    public void No_figure_is_dropped_on_a_narrow_page(string[] command)
+    {
+        string width = command[0] == "rate" ? "--columns" : "--width";
+        string narrow = Run([.. command, width, "40"], "text");
+        Assert.All(narrow.Split('\n'), line => Assert.InRange(line.Length, 0, 40));
+        string bare = Saying.Bare(narrow);
+        Assert.All(
+            FiguresOf(Run([.. command, width, "160"], "text")),
+            figure => Assert.Contains(Saying.Bare(figure), bare, StringComparison.Ordinal));
+    }
+
+    private static string[] FiguresOf(string text)
+    {
         string[] figures =
         [
             .. text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)
@@ -38,10 +60,7 @@ public sealed class EveryMediumTests
                 .Distinct(),
         ];
         Assert.NotEmpty(figures);
-        Assert.All(figures, figure => Assert.Contains(Saying.Bare(figure), html, StringComparison.Ordinal));
-        Assert.All(figures, figure => Assert.Contains(Saying.Bare(figure), markdown, StringComparison.Ordinal));
-        using var json = JsonDocument.Parse(Run(command, "json"));
-        Assert.Equal(1, json.RootElement.GetProperty("schemaVersion").GetInt32());
+        return figures;
     }
 
     private static string Run(string[] command, string format)

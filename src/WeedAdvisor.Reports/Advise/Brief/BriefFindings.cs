@@ -56,7 +56,7 @@ internal static class BriefFindings
         yield return Heading.Section("Where rules disagree: you decide");
         var groups = conflicts
             .Select(conflict => (conflict.Action, Against: Strongest(conflict)))
-            .GroupBy(item => style.Names.WithoutName(item.Action, item.Against.Text), StringComparer.Ordinal)
+            .GroupBy(item => style.Names.OfAny(item.Action, item.Against.Said), StringComparer.Ordinal)
             .OrderByDescending(group => group.Count())
             .ThenBy(group => group.Key, StringComparer.Ordinal);
         yield return new ItemList(

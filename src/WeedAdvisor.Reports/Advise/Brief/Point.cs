@@ -33,15 +33,13 @@ internal sealed record Point(string Mark, string Own, string Shared)
     /// </summary>
     public static ImmutableArray<Point> Of(BriefStyle style, ClearAction action) =>
     [
-        .. StatusWords.Unless(action, style.Names.NeedInShort) is { } unless
-            ? [OfText(style, action.Action, Unless, unless)]
-            : (Point[])[],
+        .. action.Status == ActionStatus.Clear ? [] : (Point[])[OfDoubt(style, action)],
         .. Strongest(style, action, For, isDoubt: false),
         .. Strongest(style, action, "against: ", isDoubt: true),
         .. action.Cautions
             .OrderBy(Weight)
             .Select(caution => OfText(
-                style, action.Action, caution.IsCertain ? Mind : "mind, if it applies: ", caution.Text) with
+                style, action.Action, caution.IsCertain ? Mind : "mind, if it applies: ", caution.Said) with
             {
                 IsCaution = true,
             }),
@@ -52,10 +50,18 @@ internal sealed record Point(string Mark, string Own, string Shared)
             .Where(reason => reason.Then is Consequence.Argument argument && argument.IsDoubt == isDoubt)
             .DistinctBy(reason => reason.Judgement)
             .Take(MostReasons)
-            .Select(reason => OfText(style, action.Action, mark, reason.Text, style.Keys(reason.Sources)));
+            .Select(reason => OfText(style, action.Action, mark, reason.Said, style.Keys(reason.Sources)));
 
-    private static Point OfText(BriefStyle style, string action, string mark, string text, string keys = "") => new(
-        mark, style.Names.UnderItsName(action, text) + keys, style.Names.WithoutName(action, text) + keys);
+    private static Point OfDoubt(BriefStyle style, ClearAction action)
+    {
+        string ask = $"({StatusWords.AskOf(action, style.Names.NeedInShort)})";
+        return StatusWords.DoubtOf(action) is { } doubt
+            ? OfText(style, action.Action, Unless, doubt, " " + ask)
+            : new Point(Unless, Figures.Sentence(ask), Figures.Sentence(ask));
+    }
+
+    private static Point OfText(BriefStyle style, string action, string mark, Said said, string behind = "") => new(
+        mark, Names.UnderItsName(said) + behind, style.Names.OfAny(action, said) + behind);
 
     private static int Weight(ActionCaution caution) => caution switch
     {
