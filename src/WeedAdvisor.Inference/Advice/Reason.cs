@@ -7,15 +7,15 @@ namespace WeedAdvisor.Inference.Advice;
 
 /// <summary>
 /// Why something was concluded: the rule, the facts it matched, and the reasons of the findings it builds on. Texts and
-/// matched facts are worked out when they are first read: most reasons of a visit are never looked at.
+/// matched facts are worked out when they are read: most reasons of a visit are never looked at. Immutable.
 /// </summary>
 public sealed class Reason
 {
     private readonly IReasonDetails? _details;
     private readonly Conclusion? _conclusion;
-    private Said? _said;
-    private Said? _caution;
-    private ImmutableArray<MatchedPattern> _matched;
+    private readonly Said? _said;
+    private readonly Said? _caution;
+    private readonly ImmutableArray<MatchedPattern> _matched;
 
     /// <summary>A reason of which everything is at hand.</summary>
     public Reason(
@@ -66,14 +66,14 @@ public sealed class Reason
     public string Topic { get; }
 
     /// <summary>The rule's reason, slots filled in.</summary>
-    public Said Said => _said ??= _details!.SaidOf(_conclusion!);
+    public Said Said => _said ?? _details!.SaidOf(_conclusion!);
 
     /// <summary>The rule's reason in plain words.</summary>
     public string Text => Said.Text;
 
     /// <summary>What a caution says, slots filled in; null for a reason of another kind.</summary>
     public Said? Caution => Then is Consequence.Caution caution
-        ? _caution ??= _details?.CautionOf(_conclusion!) ?? Said.FromString(caution.Text)
+        ? _caution ?? _details?.CautionOf(_conclusion!) ?? Said.FromString(caution.Text)
         : null;
 
     /// <summary>What a caution says in plain words; null for a reason of another kind.</summary>
@@ -96,7 +96,7 @@ public sealed class Reason
 
     /// <summary>The conditions with what they matched.</summary>
     public ImmutableArray<MatchedPattern> Matched =>
-        _matched.IsDefault ? _matched = _details!.MatchedBy(_conclusion!) : _matched;
+        _matched.IsDefault ? _details!.MatchedBy(_conclusion!) : _matched;
 
     /// <summary>Keys of the rule's sources.</summary>
     public ImmutableArray<string> Sources { get; }

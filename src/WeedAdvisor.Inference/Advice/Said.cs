@@ -16,13 +16,16 @@ public sealed class Said : IEquatable<Said>
     private const string ActionSlot = "{action}";
 
     private readonly ImmutableArray<SaidPart> _parts;
-    private string? _text;
 
     /// <param name="parts">The parts in their order.</param>
-    public Said(ImmutableArray<SaidPart> parts) => _parts = parts;
+    public Said(ImmutableArray<SaidPart> parts)
+    {
+        _parts = parts;
+        Text = parts is [var only] ? only.Text : Joined(parts, null);
+    }
 
     /// <summary>The whole text.</summary>
-    public string Text => _text ??= Joined(_parts, null);
+    public string Text { get; }
 
     /// <summary>
     /// The text as it stands below the action's name: without the name and colon that it begins with, if it does.

@@ -34,7 +34,7 @@ public sealed class ImmutabilityTests
 
     private static IEnumerable<Type> Records() => s_layers
         .SelectMany(layer => layer.GetExportedTypes())
-        .Where(type => type.GetMethod("<Clone>$") is not null || type.Namespace == typeof(Inference.Advice.Reason).Namespace);
+        .Where(type => type.GetMethod("<Clone>$") is not null || (type.Namespace == typeof(Inference.Advice.Reason).Namespace && type.IsClass));
 
     private static FieldInfo[] FieldsOf(Type type) =>
         type.GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.DeclaredOnly);

@@ -4,10 +4,10 @@ using WeedAdvisor.Inference.Limits;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
