@@ -48,6 +48,8 @@ public static class DocumentHtml
                 string source = citation.Text is { } text ? " " + HtmlLetters.Of(text) : "";
                 html.Append($"<p class=\"source\"><b>[{HtmlLetters.Of(citation.Key)}]</b>{source}</p>\n");
                 break;
+            case ItemList { Items.IsEmpty: true }:
+                break;
             case ItemList list:
                 Items(html, list);
                 break;

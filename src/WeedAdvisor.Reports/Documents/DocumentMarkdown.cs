@@ -44,6 +44,8 @@ public static class DocumentMarkdown
                 string source = citation.Text is { } known ? " " + MarkdownLetters.Of(known) : "";
                 text.Append($"{left}**{MarkdownLetters.Of($"[{citation.Key}]")}**{source}\n\n");
                 break;
+            case ItemList { Items.IsEmpty: true }:
+                break;
             case ItemList list:
                 Items(text, list, left);
                 break;
