@@ -18,16 +18,20 @@ public static class Closures
     [
         .. OfArea(area, area.Area, null, knowledge)
             .Concat(area.Others.SelectMany(other => OfArea(area, other, Roof.Of(area.Area, other, knowledge), knowledge)))
-            .Concat(Untold(area, area.Area, null))
-            .Concat(area.Others.SelectMany(other => Untold(area, other, Roof.Of(area.Area, other, knowledge))))
+            .Concat(Untold(area, area.Area, null, knowledge))
+            .Concat(area.Others.SelectMany(other => Untold(area, other, Roof.Of(area.Area, other, knowledge), knowledge)))
             .OrderByDescending(closure => closure.HoursLeft ?? decimal.MaxValue)
             .ThenByDescending(closure => closure.IsHere)
             .ThenBy(closure => closure.Name, StringComparer.Ordinal),
     ];
 
-    // Something was put on lately, and it is not among the earlier uses.
-    private static bool IsUntold(VisitArea area, DateOnly date) =>
-        PutOnLately.SaysYes(area, date) && !(area.Past ?? []).Any(use => use.Date is null || use.Date >= date.AddDays(-PutOnLately.Days));
+    // Something was put on lately, and it is not among the earlier uses. One of an unknown day may be it, and may be old: it
+    // answers only where it closes the area itself, on whatever day it was.
+    private static bool IsUntold(VisitArea area, DateOnly date, bool isHere, KnowledgeBase knowledge) =>
+        PutOnLately.SaysYes(area, date)
+        && !(area.Past ?? []).Any(use => use.Date is { } day
+            ? day >= date.AddDays(-PutOnLately.Days)
+            : isHere || EntryInterval.Of(use, knowledge).ClosesHouse);
 
     private static IEnumerable<Closure> OfArea(AreaCase area, VisitArea treated, Roof? roof, KnowledgeBase knowledge)
     {
@@ -74,9 +78,9 @@ public static class Closures
         .Select(other => EntryInterval.Of(other, knowledge))
         .Aggregate(EntryInterval.Of(use, knowledge), (longest, next) => longest.Together(next));
 
-    private static IEnumerable<Closure> Untold(AreaCase area, VisitArea treated, Roof? roof)
+    private static IEnumerable<Closure> Untold(AreaCase area, VisitArea treated, Roof? roof, KnowledgeBase knowledge)
     {
-        if (!IsUntold(treated, area.Date) || roof is { Shared: Truth.No })
+        if (!IsUntold(treated, area.Date, roof is null, knowledge) || roof is { Shared: Truth.No })
             yield break;
         var unnamed = new PastApplication(null, null, null, WordSet.Empty);
         string where = roof is null ? "here or in this house" : $"under the same roof ({treated.Name})";

@@ -178,6 +178,17 @@ public sealed class EntryIntervalTests
             clear.Status == ActionStatus.ClearUnless && clear.Unless.Contains(Need.Question("put-on-lately")));
     }
 
+    // Granules close no house, so an old use of them says nothing of what else was put on lately, and one of an unknown day no more.
+    [Theory]
+    [InlineData("2026-01-05")]
+    [InlineData(null)]
+    public void Another_area_that_had_something_lately_keeps_the_house_waiting_while_no_use_of_these_days_is_told(string? day)
+    {
+        DateOnly? on = day is null ? null : DateOnly.ParseExact(day, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        AreaAdvice advice = Advise(Bench("house-2"), s_day, Floor("house-2", Use("oxadiazon-granule", on, null)));
+        Assert.Equal(ActionStatus.Waits, advice.StatusOf(Work));
+    }
+
     [Fact]
     public void What_is_done_elsewhere_need_not_wait()
     {
