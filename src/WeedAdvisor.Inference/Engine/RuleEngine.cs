@@ -42,6 +42,8 @@ internal sealed class RuleEngine
         [
             .. judgements.OrderBy(judgement => judgement.Id, StringComparer.Ordinal).Select(judgement => CaseRule.Of(judgement, index)),
         ];
+        if (!ConditionShapes.AreKept())
+            throw new InvalidOperationException("conditions have shapes that a native program does not know");
         var shelf = new MatcherShelf();
         var conditions = new DirectConditions();
         ISessionFactory factory = new RuleCompiler { ExpressionCompiler = conditions }
