@@ -56,11 +56,10 @@ internal sealed class PresentVisits
             string id = "drawn-" + number.ToString("0000", CultureInfo.InvariantCulture);
             string text = drawer.Visit(tape).Text(id);
             AtomicFile.Write(Path.Combine(shelf, id + ".yaml"), text);
-            foreach (var problem in VisitFile.Parse(text, id, knowledge).Refusals)
-            {
-                page.WriteLine($"refused: {problem}");
-                refused++;
-            }
+            if (VisitFile.Parse(text, id, knowledge).Value is not null)
+                continue;
+            page.WriteLine($"refused: {id}");
+            refused++;
         }
 
         return refused == 0 ? 0 : 1;

@@ -51,7 +51,7 @@ internal sealed record DrawnCase(KnowledgeBase Knowledge, VisitArea Area)
             });
 
     private static readonly Gen<KnowledgeBase> s_catalogue = Gen.Select(
-        s_treatment.Array[2], Gen.Int[2, 3], Gen.Int[2, 4], NumberOrNull,
+        s_treatment.Array[2], Gen.Int[2, 3], Gen.Int[2, 4], Gen.Frequency((1, Among((decimal?)null)), (1, NumberOrNull)),
         (treatments, covers, lights, weeks) => SmallKnowledge.Of() with
         {
             Questions =

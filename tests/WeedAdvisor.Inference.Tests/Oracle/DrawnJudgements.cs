@@ -66,6 +66,10 @@ internal static class DrawnJudgements
         ((FactKind.Site, "depth"), (FactKind.Treatment, "wait-after-potting-days")),
         ((FactKind.Site, "tools"), (FactKind.Site, "tools")),
         ((FactKind.Site, "tools"), (FactKind.Site, "depth")),
+        // What does not apply, held against what is open.
+        ((FactKind.Site, "tools"), (FactKind.Site, "heated")),
+        ((FactKind.Site, "light"), (FactKind.Site, "heated")),
+        ((FactKind.Site, "depth"), (FactKind.Weed, "weeks-to-first-seed")),
         ((FactKind.Weed, "cover-percent"), (FactKind.Weed, "cover-percent")),
         ((FactKind.Weed, "kind"), (FactKind.Weed, "kind")),
         ((FactKind.Weed, "weeks-to-first-seed"), (FactKind.Weed, "cover-percent")),
