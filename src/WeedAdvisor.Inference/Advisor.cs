@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Assembly;
 using WeedAdvisor.Inference.Engine;
+using WeedAdvisor.Inference.Entry;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
@@ -37,6 +38,7 @@ public sealed class Advisor
     public VisitAdvice Advise(Visit visit)
     {
         var advice = new AreaAdvice[visit.Areas.Length];
+        var roofs = new Roofs(visit, Knowledge);
         int workers = Math.Clamp(visit.Areas.Length / LeastAreasPerWorker, 1, Environment.ProcessorCount);
         if (workers == 1)
             AdviseEvery(1, 0);
@@ -51,9 +53,9 @@ public sealed class Advisor
             for (int i = first; i < advice.Length; i += step)
             {
                 if (live is null)
-                    live = Open(AreaCase.Of(visit, i));
+                    live = Open(roofs.CaseOf(i));
                 else
-                    live.Change(AreaCase.Of(visit, i));
+                    live.Change(roofs.CaseOf(i));
                 advice[i] = live.Advice;
             }
         }

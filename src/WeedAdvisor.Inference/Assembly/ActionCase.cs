@@ -37,6 +37,10 @@ internal sealed class ActionCase
                     break;
             }
         }
+
+        Certainty = CertaintyFactor.Combine(
+            Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.CertaintyOf(Doubts.Where(IsSure)));
+        Status = Bars.Exists(IsSure) ? StatusOfBars() : StatusOf(Bars);
     }
 
     /// <summary>The action's id.</summary>
@@ -55,20 +59,22 @@ internal sealed class ActionCase
     public List<Conclusion> Cautions { get; } = [];
 
     /// <summary>How it stands.</summary>
-    public ActionStatus Status => CertainBars.Any() ? StatusOfBars() : StatusOf(Bars);
+    public ActionStatus Status { get; }
 
-    /// <summary>How it will stand once every bar that ends has ended: only bars that may still come up count.</summary>
-    public ActionStatus After => StatusOf([.. Bars.Where(bar => !bar.IsCertain)]);
+    /// <summary>
+    /// How it will stand once every bar that ends has ended: only bars that may still come up count. Not advised for what is
+    /// never to be used.
+    /// </summary>
+    public ActionStatus After => Status == ActionStatus.Never ? ActionStatus.NotAdvised : StatusOf([.. Bars.Where(bar => !bar.IsCertain)]);
 
     /// <summary>A bar holds.</summary>
-    public bool IsBarred => CertainBars.Any();
+    public bool IsBarred => Status is ActionStatus.Never or ActionStatus.NotYet or ActionStatus.NotThisWay;
 
     /// <summary>The bars that hold.</summary>
     public IEnumerable<Conclusion> CertainBars => Bars.Where(IsSure);
 
     /// <summary>Combined certainty of the certain arguments, in [-1, 1].</summary>
-    public double Certainty => CertaintyFactor.Combine(
-        Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.CertaintyOf(Doubts.Where(IsSure)));
+    public double Certainty { get; }
 
     /// <summary>What is left of it if every doubt that could hold does, as strong as it can become.</summary>
     public double LeastCertainty => CertaintyFactor.Combine(

@@ -159,7 +159,7 @@ internal sealed class AdviceBuilder
             Deciding = [.. Deciding(one.Status, bars, date).Select(_reasons.Of)],
             Until = one.Status == ActionStatus.NotYet ? _lifts.UntilOf(bars, date) : null,
             OtherWays = one.Status == ActionStatus.NotThisWay ? _lifts.OtherWaysOf(bars) : [],
-            After = one.Status == ActionStatus.Never ? ActionStatus.NotAdvised : one.After,
+            After = one.After,
         };
     }
 

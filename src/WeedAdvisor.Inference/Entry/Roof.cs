@@ -18,7 +18,7 @@ internal sealed record Roof(Truth Shared, ImmutableArray<Need> Needs)
     {
         if (IsOpen(area, knowledge) || IsOpen(other, knowledge))
             return new Roof(Truth.No, []);
-        string? here = Word(area, QuestionIds.House), there = Word(other, QuestionIds.House);
+        string? here = HouseOf(area), there = HouseOf(other);
         if (here is not null && there is not null && here != there)
             return new Roof(Truth.No, []);
         ImmutableArray<Need> needs =
@@ -34,6 +34,9 @@ internal sealed record Roof(Truth Shared, ImmutableArray<Need> Needs)
         Word(area, QuestionIds.Cover) is { } cover
         && knowledge.Vocabulary.TryGetValue(EnclosedCovers, out WordList? enclosed)
         && !enclosed.Contains(cover);
+
+    /// <summary>The name of the house; null when it is not told.</summary>
+    public static string? HouseOf(VisitArea area) => Word(area, QuestionIds.House);
 
     private static string? Word(VisitArea area, string question) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words { Value.Count: 1 } words ? words.Value.First() : null;
