@@ -16,7 +16,11 @@ public sealed class ImmutabilityTests
         [typeof(KnowledgeBase).Assembly, typeof(Advisor).Assembly, typeof(UsualNumbers).Assembly, typeof(Safety).Assembly];
 
     // What is described here is a function without a state of its own: the sum of a form, what a record of the catalogue says.
-    private static readonly Type[] s_functions = [typeof(Planning.Rates.Forms.RateForm), typeof(Reports.Catalogue.CatalogueEntry)];
+    private static readonly Type[] s_functions =
+    [
+        typeof(Knowledge.Judgements.TestableOfTreatment), typeof(Planning.Rates.Forms.RateForm),
+        typeof(Reports.Catalogue.CatalogueEntry),
+    ];
 
     [Fact]
     public void No_field_of_a_public_record_can_be_set_again() => Assert.Empty(
