@@ -120,6 +120,14 @@ public sealed record MatchedTest(string Attribute, string Expected, string Read,
 {
     /// <summary>The words that were read; empty when no words were.</summary>
     public ImmutableArray<string> Words { get; init; } = [];
+
+    /// <summary>Whether the other reads the same in the same test; the words are those of <see cref="Read"/>.</summary>
+    public bool Equals(MatchedTest? other) =>
+        other is not null
+        && (Attribute, Expected, Read, Truth) == (other.Attribute, other.Expected, other.Read, other.Truth);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Attribute, Expected, Read, Truth);
 }
 
 /// <summary>Works out the details of a reason when they are asked for.</summary>

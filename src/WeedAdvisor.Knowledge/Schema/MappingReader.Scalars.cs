@@ -5,6 +5,9 @@ namespace WeedAdvisor.Knowledge.Schema;
 /// <summary>Single values: ids, texts, words, numbers, flags, dates.</summary>
 internal sealed partial class MappingReader
 {
+    // Stands in for a date that could not be read, so that what else is wrong is found too; there is room to count on both sides.
+    private static readonly DateOnly s_someDay = new(2000, 1, 1);
+
     private const string NumberForm = "a number such as 12, 0.5 or -3";
 
     /// <summary>A required id.</summary>
@@ -53,7 +56,7 @@ internal sealed partial class MappingReader
     public bool OptionalFlag(string key) => Word(Optional(key), "words:true|false") == "true";
 
     /// <summary>A required date.</summary>
-    public DateOnly Date(string key) => Date(Required(key)) ?? default;
+    public DateOnly Date(string key) => Date(Required(key)) ?? s_someDay;
 
     /// <summary>A date, or null when the key is missing.</summary>
     public DateOnly? OptionalDate(string key) => Date(Optional(key));
@@ -108,7 +111,7 @@ internal sealed partial class MappingReader
             return null;
         if (ScalarGrammar.TryDate(scalar.Text, out DateOnly date))
             return date;
-        Context.Report(scalar, scalar.Described, "a date, YYYY-MM-DD");
+        Context.Report(scalar, scalar.Described, CalendarDay.ExpectedInsteadOf(scalar.Text));
         return null;
     }
 

@@ -53,8 +53,7 @@ internal static class ScalarGrammar
     public static string Between(decimal low, decimal high) => $"a number from {Write(low)} to {Write(high)}";
 
     /// <summary>Reads a date, <c>YYYY-MM-DD</c>.</summary>
-    public static bool TryDate(string text, out DateOnly date) => DateOnly.TryParseExact(
-        text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);
+    public static bool TryDate(string text, out DateOnly date) => CalendarDay.TryRead(text, out date);
 
     /// <summary>A date as it is written in a file.</summary>
     public static string Write(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

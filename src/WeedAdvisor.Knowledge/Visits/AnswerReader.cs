@@ -69,7 +69,7 @@ internal sealed class AnswerReader(ReadContext context, DateOnly visitDate)
     {
         if (node is not ScalarNode scalar || !ScalarGrammar.TryDate(scalar.Text, out DateOnly date))
         {
-            context.Report(node, node.Described, "a date, YYYY-MM-DD");
+            context.Report(node, node.Described, CalendarDay.ExpectedInsteadOf((node as ScalarNode)?.Text ?? ""));
             return null;
         }
 

@@ -38,7 +38,7 @@ public static class DocumentMarkdown
                 text.Append($"{left}{Said(hanging.Text)}\n\n");
                 break;
             case Keyed keyed:
-                text.Append($"{left}**{MarkdownLetters.Of(keyed.Label)}** {MarkdownLetters.Of(keyed.Text)}\n\n");
+                text.Append($"{left}**{MarkdownLetters.Of(keyed.Label)}** {Said(keyed.Text)}\n\n");
                 break;
             case Citation citation:
                 string source = citation.Text is { } known ? " " + MarkdownLetters.Of(known) : "";

@@ -41,7 +41,8 @@ internal static class AdviseCommand
             else
                 surroundings.Out.Write(FormatOption.Written(
                     written,
-                    AdviceDocument.Of(advice, knowledge, parsed.GetValue(full), parsed.GetValue(sources)),
+                    AdviceDocument.Of(
+                        advice, knowledge, parsed.GetValue(full) || FormatOption.IsWhole(written), parsed.GetValue(sources)),
                     parsed.GetValue(width)));
             return ExitCode.Done;
         });

@@ -32,6 +32,7 @@ internal static class FormatOption
     {
         Markdown => DocumentMarkdown.Of(document),
         Html => DocumentHtml.Of(document),
-        _ => DocumentText.Of(document, width, colour),
+        Text or null => DocumentText.Of(document, width, colour),
+        _ => throw new InvalidOperationException($"no writer for the medium '{format}'"),
     };
 }

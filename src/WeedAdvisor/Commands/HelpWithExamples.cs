@@ -12,15 +12,15 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
 
     private static readonly string[] s_atTheRoot =
     [
-        "weedadvisor                           open the screens",
-        "weedadvisor ask                       the same questions line by line",
-        "weedadvisor demo                      see the advice on an invented visit",
-        "weedadvisor advise visit.yaml         advice on your own visit",
-        "weedadvisor why visit.yaml hand-weed  why it is advised, waits or is barred",
-        "weedadvisor identify                  find out which weed it is",
-        "weedadvisor season visit.yaml         plan a year: what goes on when",
-        "weedadvisor weeding visit.yaml        hand weeding: hours, cost, how often",
-        "weedadvisor rate                      work out rates: sprayers, spreaders",
+        "weedadvisor                              open the screens",
+        "weedadvisor ask                          the same questions line by line",
+        "weedadvisor demo                         see the advice on an invented visit",
+        "weedadvisor advise visit.yaml            advice on your own visit",
+        "weedadvisor why visit.yaml hand-weed-now why it is advised, waits, is barred",
+        "weedadvisor identify                     find out which weed it is",
+        "weedadvisor season visit.yaml            plan a year: what goes on when",
+        "weedadvisor weeding visit.yaml           hand weeding: hours, cost, how often",
+        "weedadvisor rate                         work out rates: sprayers, spreaders",
     ];
 
     private static readonly string[] s_exitCodes =

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using WeedAdvisor.Knowledge;
 
 namespace WeedAdvisor.Commands;
 
@@ -100,8 +101,7 @@ internal static class NumberOptions
             ? number
             : null;
 
-    private static DateOnly? DayIn(string text) => DateOnly.TryParseExact(
-        text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day : null;
+    private static DateOnly? DayIn(string text) => CalendarDay.TryRead(text, out DateOnly day) ? day : null;
 
     private static string Text(ArgumentResult result) => result.Tokens is [var token, ..] ? token.Value : "";
 

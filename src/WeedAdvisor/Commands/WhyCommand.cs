@@ -22,7 +22,7 @@ internal static class WhyCommand
             "why",
             "Show why an action is advised, waits or is barred: rules, what they matched, sources.",
             "weedadvisor why visit.yaml scrape-off-liverwort",
-            "weedadvisor why visit.yaml \"Hand weeding\" --area mist-house")
+            "weedadvisor why visit.yaml \"Hand-weed now\" --area mist-house")
         {
             file, action, area, format, width,
         };

@@ -75,10 +75,7 @@ public static class TypedAnswer
     {
         "today" => visit,
         "yesterday" => visit.AddDays(-1),
-        string other => DateOnly.TryParseExact(
-            other, ["yyyy-MM-dd", "yyyy-M-d"], CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
-            ? day
-            : null,
+        string other => CalendarDay.Typed(other),
     };
 
     /// <summary>Reads a plain number; null when it is none.</summary>

@@ -142,6 +142,30 @@ public sealed class ShippedRulesTests
         Assert.Contains("WHAT TO DO NOW", run.Out, StringComparison.Ordinal);
     }
 
+    // Of the thirty weeds that the spray controls, the one that stands here comes first.
+    [Fact]
+    public void Why_shows_of_a_long_list_what_was_compared()
+    {
+        CommandRun run = CommandRun.Of(
+            "why", Path.Combine(s_rules, "visits", "container-yard-with-spurge.yaml"), "glufosinate-directed", "--knowledge", s_rules);
+        Assert.Contains("controls-well: same as $weed; read: spurge-spotted, ", run.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("9999-12-31")]
+    [InlineData("0001-01-01")]
+    [InlineData("soon")]
+    public void A_day_that_is_none_or_far_off_is_refused(string day)
+    {
+        string visit = Path.Combine(s_rules, "visits", "demo-spring.yaml");
+        CommandRun run = CommandRun.Of("season", visit, "--from", day, "--knowledge", s_rules);
+        Assert.Equal(ExitCode.Usage, run.Code);
+        string far = File.ReadAllText(visit).Replace("date: 2026-04-14", $"date: {day}", StringComparison.Ordinal);
+        CommandRun read = CommandRun.In(new StringReader(far), "advise", "-", "--knowledge", s_rules);
+        Assert.Equal(ExitCode.Usage, read.Code);
+        Assert.Contains(day == "soon" ? "a date, YYYY-MM-DD" : "a date of the years 1900 to 2199", read.Error, StringComparison.Ordinal);
+    }
+
     private static KnowledgeBase Load()
     {
         var outcome = s_loaded.Value;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge;
 
 namespace WeedAdvisor.Planning.Season.Year;
 
@@ -45,11 +46,11 @@ public static class WeekWords
     }
 
     private static DateOnly? Day(string text) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day : null;
+        CalendarDay.TryRead(text, out DateOnly day) ? day : null;
 
     private static DateOnly? Month(string text, SeasonYear year)
     {
-        if (DateOnly.TryParseExact(text + "-01", "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly first))
+        if (CalendarDay.TryRead(text + "-01", out DateOnly first))
             return first;
         int month = Array.FindIndex(
             CultureInfo.InvariantCulture.DateTimeFormat.MonthNames,
