@@ -62,7 +62,7 @@ public static class TreatmentTestables
             "signal-word", AttributeShape.Word, "list:signal-word",
             one => one.SignalWord is { } word ? Reading.Of(word) : LabelTells(one, "signal-word")),
         new("wants", AttributeShape.WordSet, "words:warmth|light", one => Reading.Of(one.Wants)),
-        new("water-in", AttributeShape.Word, one => Reading.Of(WateringIn.WordsOf(one) ?? "as its label says")),
+        new("water-in", AttributeShape.Word, one => Reading.Of(WateringIn.WordsOf(one) is { } water ? $"{water} (the label decides)" : "as its label says")),
     ];
 
     // A mixture with an active of no known site has more than the one that is known.
