@@ -12,7 +12,7 @@ namespace WeedAdvisor.Inference.Areas;
 /// </summary>
 public sealed record AreaReading
 {
-    private const string HeatedZone = "heated-house", NoMulch = "none", NoStock = "none-present", Yes = "yes";
+    private const string NoMulch = "none", NoStock = "none-present", Yes = "yes";
     private const string PotTight = "pot-tight", WeedsSeedRoundAbout = "weedy-seeding";
 
     /// <summary>The longest interval between two rounds, whole weeks.</summary>
@@ -133,7 +133,7 @@ public sealed record AreaReading
             Growth = site.Word(QuestionIds.Growth),
             ShipsSoon = site.Word(QuestionIds.Shipping) is { } soon ? soon == Yes : null,
             Region = region,
-            EmergenceZone = site.Word(QuestionIds.Heated) == Yes ? HeatedZone : region?.EmergenceZone,
+            EmergenceZone = site.Word(QuestionIds.Heated) == Yes ? WeedFacts.HeatedZone : region?.EmergenceZone,
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
             Mulch = mulch == NoMulch ? null : mulch,

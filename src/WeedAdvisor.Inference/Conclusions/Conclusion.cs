@@ -67,14 +67,6 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
         _ => null,
     };
 
-    /// <summary>Whether the other concludes the same to the same degree from facts that say the same.</summary>
-    public bool SaysTheSame(Conclusion other) =>
-        Equals(other)
-        && IsCertain == other.IsCertain
-        && Premise.Equals(other.Premise)
-        && MostPremise.Equals(other.MostPremise)
-        && Needs.AsSpan().SequenceEqual(other.Needs.AsSpan());
-
     /// <summary>A conclusion of the right kind for the judgement's consequence.</summary>
     public static Conclusion Of(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth) =>
         judgement.Then is Consequence.Finding

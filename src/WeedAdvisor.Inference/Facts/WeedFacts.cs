@@ -9,7 +9,8 @@ namespace WeedAdvisor.Inference.Facts;
 /// <summary>A weed seen, joined with what its record says.</summary>
 internal static class WeedFacts
 {
-    private const string HeatedZone = "heated-house";
+    /// <summary>The zone of a heated house, whose weeds come up in months of their own.</summary>
+    public const string HeatedZone = "heated-house";
 
     /// <summary>The fact of one weed.</summary>
     public static WeedFact Of(

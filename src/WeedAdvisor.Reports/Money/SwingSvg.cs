@@ -1,7 +1,7 @@
 using System.Globalization;
-using System.Net;
 using System.Text;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Reports.Money;
 
@@ -29,7 +29,7 @@ public static class SwingSvg
         var svg = new StringBuilder();
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 {Width} {height}\"");
         svg.Append(CultureInfo.InvariantCulture, $" width=\"{Width}\" height=\"{height}\" font-family=\"sans-serif\" font-size=\"12\">\n");
-        svg.Append(CultureInfo.InvariantCulture, $"<title>{WebUtility.HtmlEncode(title)}</title>\n");
+        svg.Append(CultureInfo.InvariantCulture, $"<title>{HtmlLetters.Of(title)}</title>\n");
         int top = Margin;
         foreach (Swing swing in sensitivity.Swings)
         {
@@ -51,9 +51,9 @@ public static class SwingSvg
             CultureInfo.InvariantCulture, $"{input.Name}, {input.Low:0.##} to {input.High:0.##} {input.Unit}");
         string figures = $"{label}: {SwingBars.Signed(swing.AtLow)} to {SwingBars.Signed(swing.AtHigh)}";
         int baseline = top + BarHeight - 2;
-        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"0\" y=\"{baseline}\">{WebUtility.HtmlEncode(label)}</text>\n");
+        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"0\" y=\"{baseline}\">{HtmlLetters.Of(label)}</text>\n");
         svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{Across(scale, low)}\" y=\"{top}\" width=\"{Long(scale, low, high)}\"");
-        svg.Append(CultureInfo.InvariantCulture, $" height=\"{BarHeight}\" fill=\"#7a7a7a\"><title>{WebUtility.HtmlEncode(figures)}</title></rect>\n");
+        svg.Append(CultureInfo.InvariantCulture, $" height=\"{BarHeight}\" fill=\"#7a7a7a\"><title>{HtmlLetters.Of(figures)}</title></rect>\n");
     }
 
     private static string Across(SwingScale scale, decimal value) =>

@@ -1,7 +1,7 @@
 using System.Globalization;
-using System.Net;
 using System.Text;
 using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Reports.Season;
 
@@ -74,5 +74,5 @@ internal static class StripSvg
 
     private static void Add(StringBuilder svg, FormattableString part) => svg.Append(part.ToString(CultureInfo.InvariantCulture));
 
-    private static string Text(string text) => WebUtility.HtmlEncode(text);
+    private static string Text(string text) => HtmlLetters.Of(text);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
@@ -19,40 +20,20 @@ public class ShippedRulesTests
     private static readonly Gen<VisitArea> s_areas = new RandomVisits(s_knowledge).Area;
 
     [Fact]
-    public void Engine_and_condition_tree_agree_on_random_visits_changed_live()
-    {
-        var catalogue = CatalogueFacts.Of(s_knowledge);
-        RuleEngine engine = RuleEngine.Of(s_knowledge.Judgements, catalogue);
-        // Each thread keeps one session and changes it from visit to visit: the live path and the fresh one at once.
-        using var sessions = new ThreadLocal<EngineSession>(engine.Open);
-        s_areas.Sample(
-            area =>
-            {
-                var facts = AreaFacts.Of(s_knowledge, AreaCase.Alone(RandomVisits.Day, area));
-                var byTree = TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. facts]);
-                Assert.Equal(Told.By(byTree), Told.By(sessions.Value!.Change(facts).All()));
-            },
-            iter: Sizes.Of(150, 2000));
-    }
+    public void Engine_and_condition_tree_agree_on_random_visits_changed_live() => Compare(
+        (byTree, byEngine) => Assert.Equal(Told.By(byTree), Told.By(byEngine.All())),
+        Sizes.Of(150, 2000));
 
     [Fact]
-    public void Only_arguments_and_cautions_on_what_is_barred_for_good_wait_until_they_are_asked_for()
-    {
-        var catalogue = CatalogueFacts.Of(s_knowledge);
-        RuleEngine engine = RuleEngine.Of(s_knowledge.Judgements, catalogue);
-        using var sessions = new ThreadLocal<EngineSession>(engine.Open);
-        s_areas.Sample(
-            area =>
-            {
-                var facts = AreaFacts.Of(s_knowledge, AreaCase.Alone(RandomVisits.Day, area));
-                var byTree = TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. facts]);
-                HashSet<string> never = [.. byTree.Where(IsForGood).Select(bar => bar.Action!.Id)];
-                var read = byTree.Where(one =>
-                    one.Judgement.Then is Consequence.Bar || one.Action is null || !never.Contains(one.Action.Id));
-                Assert.Equal(Told.By(read), Told.By(sessions.Value!.Change(facts).ForAdvice()));
-            },
-            iter: Sizes.Of(20, 500));
-    }
+    public void Only_arguments_and_cautions_on_what_is_barred_for_good_wait_until_they_are_asked_for() => Compare(
+        (byTree, byEngine) =>
+        {
+            HashSet<string> never = [.. byTree.Where(IsForGood).Select(bar => bar.Action!.Id)];
+            var read = byTree.Where(one =>
+                one.Judgement.Then is Consequence.Bar || one.Action is null || !never.Contains(one.Action.Id));
+            Assert.Equal(Told.By(read), Told.By(byEngine.ForAdvice()));
+        },
+        Sizes.Of(20, 500));
 
     [Fact]
     public void Reasons_that_are_asked_for_later_say_what_they_would_have_said_at_once()
@@ -70,6 +51,22 @@ public class ShippedRulesTests
                     advice.AllConclusions().Select(one => (one.Judgement, one.Action, one.Text)));
             },
             iter: Sizes.Of(10, 500));
+    }
+
+    // Each thread keeps one session and changes it from visit to visit: the live path and the fresh one at once.
+    private static void Compare(Action<ImmutableArray<Conclusion>, AreaConclusions> compare, int samples)
+    {
+        var catalogue = CatalogueFacts.Of(s_knowledge);
+        RuleEngine engine = RuleEngine.Of(s_knowledge.Judgements, catalogue);
+        using var sessions = new ThreadLocal<EngineSession>(engine.Open);
+        s_areas.Sample(
+            area =>
+            {
+                var facts = AreaFacts.Of(s_knowledge, AreaCase.Alone(RandomVisits.Day, area));
+                compare(
+                    TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. facts]), sessions.Value!.Change(facts));
+            },
+            iter: samples);
     }
 
     private static bool IsForGood(Conclusion one) => one.IsCertain && one.Judgement.Then is Consequence.Bar { Lift: Lift.Never };
