@@ -34,7 +34,9 @@ public sealed class Advisor
     /// <summary>Compiles the judgements of a knowledge base.</summary>
     public static Advisor Of(KnowledgeBase knowledge) => new(knowledge);
 
-    /// <summary>The advice for every area of a visit. Areas share no more than their roof; many are shared out over the cores.</summary>
+    /// <summary>
+    /// The advice for every area of a visit. Areas share no more than their roof; many are shared out over the cores.
+    /// </summary>
     public VisitAdvice Advise(Visit visit)
     {
         var advice = new AreaAdvice[visit.Areas.Length];
@@ -43,7 +45,9 @@ public sealed class Advisor
         if (workers == 1)
             AdviseEvery(1, 0);
         else
-            Parallel.For(0, workers, new ParallelOptions { MaxDegreeOfParallelism = workers }, first => AdviseEvery(workers, first));
+            Parallel.For(0, workers, new ParallelOptions { MaxDegreeOfParallelism = workers }, first =>
+                AdviseEvery(workers, first)
+            );
         return new VisitAdvice(Knowledge.Stamp, visit, ImmutableCollectionsMarshal.AsImmutableArray(advice));
 
         // One session serves area after area: the catalogue stays, only what differs is matched anew.

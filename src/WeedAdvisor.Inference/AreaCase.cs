@@ -3,7 +3,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference;
 
-/// <summary>An area on the day on which it is looked at, with the other areas of the visit, whose roof it may share.</summary>
+/// <summary>
+/// An area on the day on which it is looked at, with the other areas of the visit, whose roof it may share.
+/// </summary>
 /// <param name="Date">The day.</param>
 /// <param name="Area">The area.</param>
 /// <param name="Others">The other areas of the visit.</param>

@@ -6,7 +6,9 @@ using WeedAdvisor.Knowledge;
 
 namespace WeedAdvisor.Inference;
 
-/// <summary>The advice for one area, kept up to date while its answers change. Not safe to share between threads.</summary>
+/// <summary>
+/// The advice for one area, kept up to date while its answers change. Not safe to share between threads.
+/// </summary>
 public sealed class LiveAdvice
 {
     private readonly KnowledgeBase _knowledge;

@@ -3,8 +3,8 @@ using System.Globalization;
 namespace WeedAdvisor.Knowledge;
 
 /// <summary>
-/// Reads days, <c>YYYY-MM-DD</c>, of years in which an adviser works: a slip of a key in the year is refused, and there is
-/// room on both sides to count from it.
+/// Reads days, <c>YYYY-MM-DD</c>, of years in which an adviser works: a slip of a key in the year is refused, and there
+/// is room on both sides to count from it.
 /// </summary>
 public static class CalendarDay
 {

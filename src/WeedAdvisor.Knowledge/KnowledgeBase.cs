@@ -65,14 +65,15 @@ public sealed record KnowledgeBase
         ImmutableSortedDictionary.Create<string, KnownResistance>(StringComparer.Ordinal);
 
     /// <summary>
-    /// Parameters of the hand-weeding model, by id: all of <see cref="WeedingParameterLimits"/>, or none when the folder
-    /// has no <c>weeding.yaml</c>.
+    /// Parameters of the hand-weeding model, by id: all of <see cref="WeedingParameterLimits"/>, or none when the
+    /// folder has no <c>weeding.yaml</c>.
     /// </summary>
     public ImmutableSortedDictionary<string, WeedingParameter> Weeding { get; init; } =
         ImmutableSortedDictionary.Create<string, WeedingParameter>(StringComparer.Ordinal);
 
     /// <summary>
-    /// What is taken for usual where neither the visit nor a record says it, by id; empty when the folder has no <c>usual.yaml</c>.
+    /// What is taken for usual where neither the visit nor a record says it, by id; empty when the folder has no
+    /// <c>usual.yaml</c>.
     /// </summary>
     public ImmutableSortedDictionary<string, UsualNumber> Usual { get; init; } =
         ImmutableSortedDictionary.Create<string, UsualNumber>(StringComparer.Ordinal);

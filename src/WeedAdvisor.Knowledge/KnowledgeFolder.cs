@@ -29,7 +29,9 @@ public static class KnowledgeFolder
             .. contents.SelectMany(content => content.Problems),
             .. whole.Problems,
         ];
-        return problems.Length == 0 ? Outcome<KnowledgeBase, Problem>.Good(knowledge) : Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(problems));
+        return problems.Length == 0
+            ? Outcome<KnowledgeBase, Problem>.Good(knowledge)
+            : Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(problems));
     }
 
     private static ParsedFile Parse(FolderFile file)

@@ -24,7 +24,9 @@ public static class IdentifyText
         Next(page, found, features);
         Tells(page, found);
         page.Gap();
-        page.Write(0, "Records are not complete: a feature that a record leaves out may still be there. The score is the "
+        page.Write(
+            0,
+            "Records are not complete: a feature that a record leaves out may still be there. The score is the "
             + "number of features that match, less two for each that speaks against the weed.");
         return page.ToString();
     }
@@ -39,7 +41,9 @@ public static class IdentifyText
         return page.ToString();
     }
 
-    /// <summary>What speaks against a weed, and what its record leaves open; one line each, empty when it fits all.</summary>
+    /// <summary>
+    /// What speaks against a weed, and what its record leaves open; one line each, empty when it fits all.
+    /// </summary>
     public static IEnumerable<string> Against(WeedFit fit, FeatureList features)
     {
         foreach (ShutOut shut in fit.ShutOut)
@@ -101,7 +105,9 @@ public static class IdentifyText
             return;
         page.Heading("Look at next");
         page.Write(2, $"{features.TextOf(next.Feature)} ({next.Feature})");
-        page.Write(2, $"It parts those still in question: {Number(next.With)} with it, {Number(next.Without)} without it on "
+        page.Write(
+            2,
+            $"It parts those still in question: {Number(next.With)} with it, {Number(next.Without)} without it on "
             + "record.");
     }
 

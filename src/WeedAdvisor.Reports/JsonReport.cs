@@ -34,7 +34,9 @@ public static class JsonReport
         return text.ToString();
     }
 
-    /// <summary>Writes the advice as JSON, area by area: a visit to a thousand areas is never held as one text.</summary>
+    /// <summary>
+    /// Writes the advice as JSON, area by area: a visit to a thousand areas is never held as one text.
+    /// </summary>
     public static void Write(TextWriter output, VisitAdvice advice, KnowledgeBase knowledge)
     {
         var buffer = new ArrayBufferWriter<byte>();

@@ -15,7 +15,8 @@ public static class Safety
         "Read the label and follow it. The label is the law; this advice is not a label.",
         "Confirm that the product is registered for this site and this crop where you are.",
         "Leave it to a licensed applicator wherever the law or the label asks for one.",
-        "Wear the protective equipment that the label names, and keep people out until its restricted-entry interval ends.",
+        "Wear the protective equipment that the label names, and keep people out until its restricted-entry interval "
+            + "ends.",
         "Test on a few plants first and wait for the result.",
     ];
 
@@ -30,9 +31,13 @@ public static class Safety
             .Concat(area.Conflicts.Select(conflict => conflict.Action))
             .Any(knowledge.Treatments.ContainsKey);
 
-    /// <summary>What the record of a chemical says about handling it, and what has to be confirmed on its label.</summary>
-    public static ImmutableArray<string> LinesFor(Treatment treatment, DateOnly day) => LinesFor(
-        treatment, day, fields => $"confirm on the label: {string.Join(", ", fields.Select(Names.Field))} (from memory)");
+    /// <summary>
+    /// What the record of a chemical says about handling it, and what has to be confirmed on its label.
+    /// </summary>
+    public static ImmutableArray<string> LinesFor(Treatment treatment, DateOnly day) =>
+        LinesFor(treatment, day, fields =>
+            $"confirm on the label: {string.Join(", ", fields.Select(Names.Field))} (from memory)"
+        );
 
     /// <summary>The same in fewer words: what has to be confirmed is counted.</summary>
     public static ImmutableArray<string> BriefLinesFor(Treatment treatment, DateOnly day) => LinesFor(

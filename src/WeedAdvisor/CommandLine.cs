@@ -4,7 +4,9 @@ using WeedAdvisor.Commands;
 
 namespace WeedAdvisor;
 
-/// <summary>The program as seen from a shell: reads the arguments, runs a command, turns what goes wrong into words.</summary>
+/// <summary>
+/// The program as seen from a shell: reads the arguments, runs a command, turns what goes wrong into words.
+/// </summary>
 public static class CommandLine
 {
     /// <summary>The program's name.</summary>
@@ -29,7 +31,8 @@ public static class CommandLine
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            string line = $"cannot read or write: {OneLine(e.Message)}. Check the path, its permissions and the space left.";
+            string line =
+                $"cannot read or write: {OneLine(e.Message)}. Check the path, its permissions and the space left.";
             return Complain(surroundings, new RefusalException(ExitCode.InputOutput, line));
         }
 #pragma warning disable CA1031 // The last catch there is: a person gets one line, not a stack trace.

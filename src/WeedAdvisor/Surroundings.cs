@@ -33,7 +33,9 @@ public sealed record Surroundings
     /// <summary>Looks up an environment variable.</summary>
     public required Func<string, string?> Environment { get; init; }
 
-    /// <summary>Opens the screens on a knowledge folder and a label book and gives the exit code; null where there are none.</summary>
+    /// <summary>
+    /// Opens the screens on a knowledge folder and a label book and gives the exit code; null where there are none.
+    /// </summary>
     public Func<Surroundings, string, string?, int>? OpenScreens { get; init; }
 
     /// <summary>Today, by the local clock.</summary>

@@ -5,8 +5,9 @@ using System.Text;
 namespace WeedAdvisor.Golden;
 
 /// <summary>
-/// Compares a whole text with the file <c>Expected/NAME.txt</c> of the test project. Run the tests with BLESS=1 to write
-/// what came as what is expected, then read the difference as a change of behaviour. In CI nothing is ever blessed.
+/// Compares a whole text with the file <c>Expected/NAME.txt</c> of the test project. Run the tests with BLESS=1 to
+/// write what came as what is expected, then read the difference as a change of behaviour. In CI nothing is ever
+/// blessed.
 /// </summary>
 internal static class ExpectedText
 {

@@ -26,7 +26,10 @@ internal static class Sizes
         {
             // The test projects run side by side: each has a file of its own.
             lock (s_gate)
-                File.AppendAllText($"{counts}.{Environment.ProcessId}", $"{size,7} {Path.GetFileNameWithoutExtension(file)}.{law}\n");
+                File.AppendAllText(
+                    $"{counts}.{Environment.ProcessId}",
+                    $"{size,7} {Path.GetFileNameWithoutExtension(file)}.{law}\n"
+                );
         }
 
         return size;

@@ -7,7 +7,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Benchmarks;
 
-/// <summary>Advice on the demo visit, one answer changed live (budget 16 ms), a thousand areas (budget 2 s, linear).</summary>
+/// <summary>
+/// Advice on the demo visit, one answer changed live (budget 16 ms), a thousand areas (budget 2 s, linear).
+/// </summary>
 [MemoryDiagnoser]
 public class AdviceBenchmarks
 {
@@ -34,7 +36,10 @@ public class AdviceBenchmarks
         _answers =
         [
             area with { Answers = area.Answers.SetItem("surface-moisture", new Answer.Words(WordSet.Of(["wet"]))) },
-            area with { Answers = area.Answers.SetItem("surface-moisture", new Answer.Words(WordSet.Of(["dry-between"]))) },
+            area with
+            {
+                Answers = area.Answers.SetItem("surface-moisture", new Answer.Words(WordSet.Of(["dry-between"]))),
+            },
         ];
         _day = demo.Date;
         _live = _advisor.Open(AreaCase.Alone(_day, area));

@@ -4,7 +4,9 @@ using WeedAdvisor.Planning.Tests.Season.Support;
 
 namespace WeedAdvisor.Benchmarks;
 
-/// <summary>The season search on one invented year of 52 weeks x 30 treatments x 12 weeds. Budget: 1 s, after one change 150 ms.</summary>
+/// <summary>
+/// The season search on one invented year of 52 weeks x 30 treatments x 12 weeds. Budget: 1 s, after one change 150 ms.
+/// </summary>
 [MemoryDiagnoser]
 public class SeasonBenchmarks
 {

@@ -28,10 +28,18 @@ internal static class SeasonOfVisit
         to.WriteLine();
         to.WriteLine("| | median | worst |");
         to.WriteLine("| --- | --- | --- |");
-        Row(to, "the rules asked for 52 weeks", () => SeasonCase.Of(advisor, AreaCase.Alone(visit.Date, area), new SeasonRequest()));
-        Row(to, "proven plan, from nothing", () => SeasonPlanner.Quick(season, knowledge, SeasonSearch.Prepare(season.Problem)));
-        Row(to, "after a product is dropped", () => SeasonPlanner.Quick(dropped, knowledge, SeasonSearch.Prepare(dropped.Problem, search)));
-        Row(to, "after a month is closed", () => SeasonPlanner.Quick(closed, knowledge, SeasonSearch.Prepare(closed.Problem, search)));
+        Row(to, "the rules asked for 52 weeks", () =>
+            SeasonCase.Of(advisor, AreaCase.Alone(visit.Date, area), new SeasonRequest())
+        );
+        Row(to, "proven plan, from nothing", () =>
+            SeasonPlanner.Quick(season, knowledge, SeasonSearch.Prepare(season.Problem))
+        );
+        Row(to, "after a product is dropped", () =>
+            SeasonPlanner.Quick(dropped, knowledge, SeasonSearch.Prepare(dropped.Problem, search))
+        );
+        Row(to, "after a month is closed", () =>
+            SeasonPlanner.Quick(closed, knowledge, SeasonSearch.Prepare(closed.Problem, search))
+        );
         Row(to, "everything: next best, price of each rule and month", () => SeasonPlanner.Full(season, knowledge));
     }
 
@@ -47,6 +55,8 @@ internal static class SeasonOfVisit
         }
 
         Array.Sort(times);
-        to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {what} | {times[Times / 2]:0} ms | {times[^1]:0} ms |"));
+        to.WriteLine(
+            string.Create(CultureInfo.InvariantCulture, $"| {what} | {times[Times / 2]:0} ms | {times[^1]:0} ms |")
+        );
     }
 }

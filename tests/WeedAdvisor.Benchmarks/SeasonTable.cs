@@ -22,7 +22,10 @@ internal static class SeasonTable
         Solve(RandomSeasons.Year(1));
         WriteFull(to, years: 60);
         to.WriteLine();
-        to.WriteLine("| treatments x weeds, weeks open | years | this search, median | CP-SAT, median | proven by both | same cost |");
+        to.WriteLine(
+            "| treatments x weeds, weeks open | years | this search, median | CP-SAT, median | proven by both | same "
+                + "cost |"
+        );
         to.WriteLine("| --- | --- | --- | --- | --- | --- |");
         foreach ((int candidates, int weeds, int open, int years, double seconds) in s_sizes)
         {
@@ -36,7 +39,10 @@ internal static class SeasonTable
                 proven += cost is null ? 0 : 1;
                 same += cost == plan.Total ? 1 : 0;
             }
-            to.WriteLine(Text($"| {candidates} x {weeds}, {open} % | {years} | {Median(mine):0} ms | {Median(other):0} ms | {proven} | {same} |"));
+            to.WriteLine(
+                Text($"| {candidates} x {weeds}, {open} % | {years} | {Median(mine):0} ms | {Median(other):0} ms ")
+                    + $"| {proven} | {same} |"
+            );
         }
     }
 
@@ -51,7 +57,10 @@ internal static class SeasonTable
 
     private static void WriteFull(TextWriter to, int years)
     {
-        double[] fresh = new double[years], again = new double[years], rules = new double[years], next = new double[years];
+        double[] fresh = new double[years],
+            again = new double[years],
+            rules = new double[years],
+            next = new double[years];
         for (int year = 0; year < years; year++)
         {
             SeasonProblem problem = RandomSeasons.Year((ulong)year);

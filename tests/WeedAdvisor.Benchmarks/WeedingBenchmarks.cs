@@ -4,7 +4,9 @@ using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Benchmarks;
 
-/// <summary>Hand weeding of 1000 pots over 52 weeks with 12 weeds (budget 20 ms), and the six usual intervals compared.</summary>
+/// <summary>
+/// Hand weeding of 1000 pots over 52 weeks with 12 weeds (budget 20 ms), and the six usual intervals compared.
+/// </summary>
 [MemoryDiagnoser]
 public class WeedingBenchmarks
 {
@@ -16,7 +18,13 @@ public class WeedingBenchmarks
         KnowledgeBase knowledge = ShippedRules.Load();
         var setup = new WeedingSetup
         {
-            Weeds = [.. knowledge.Weeds.Values.Where(weed => weed.Kind != "alga").Take(12).Select(weed => new SetupWeed(weed, null, null, []))],
+            Weeds =
+            [
+                .. knowledge
+                    .Weeds.Values.Where(weed => weed.Kind != "alga")
+                    .Take(12)
+                    .Select(weed => new SetupWeed(weed, null, null, [])),
+            ],
             Site = new WeedSite("us-southeast", "moist", "mown"),
             Start = new DateOnly(2026, 1, 1),
             Weeks = 52,

@@ -6,7 +6,8 @@ public sealed class ActiveLimitTests
 {
     private const string File = "limits.yaml";
 
-    private const string Good = "- id: oxadine-yearly\n  active: oxadine\n  yearly-limit-kg-ai-ha: 2.5\n  uses-per-year: 3\n  source: [book]\n";
+    private const string Good =
+        "- id: oxadine-yearly\n  active: oxadine\n  yearly-limit-kg-ai-ha: 2.5\n  uses-per-year: 3\n  source: [book]\n";
 
     [Fact]
     public void A_limit_counts_an_active_over_all_products()
@@ -18,7 +19,9 @@ public sealed class ActiveLimitTests
     [Fact]
     public void A_limit_may_hold_for_a_form_a_calendar_year_and_the_days_between()
     {
-        const string more = "- id: oxadine-sprays\n  active: oxadine\n  form: spray\n  per: calendar-year\n  interval-days: 60\n  source: [book]\n";
+        const string more =
+            "- id: oxadine-sprays\n  active: oxadine\n  form: spray\n  per: calendar-year\n  interval-days: 60\n  "
+                + "source: [book]\n";
         var limit = new FixtureKnowledge().With(File, Good + more).Load().Value!.ActiveLimits["oxadine-sprays"];
         Assert.Equal(("spray", true, 60m), (limit.Form, limit.IsCalendarYear, limit.IntervalDays));
     }
@@ -32,6 +35,10 @@ public sealed class ActiveLimitTests
     public void A_limit_that_cannot_be_is_refused(string was, string now, string said) =>
         Assert.Contains(
             said,
-            Assert.Single(new FixtureKnowledge().With(File, Good.Replace(was, now, StringComparison.Ordinal)).Load().Refusals).ToString(),
+            Assert
+                .Single(
+                    new FixtureKnowledge().With(File, Good.Replace(was, now, StringComparison.Ordinal)).Load().Refusals
+                )
+                .ToString(),
             StringComparison.Ordinal);
 }

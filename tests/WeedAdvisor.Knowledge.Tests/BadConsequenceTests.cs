@@ -3,7 +3,9 @@ using WeedAdvisor.Knowledge.Tests.Support;
 
 namespace WeedAdvisor.Knowledge.Tests;
 
-/// <summary>What a rule concludes, or what it says, is wrong; exactly one problem, in these words, must come out.</summary>
+/// <summary>
+/// What a rule concludes, or what it says, is wrong; exactly one problem, in these words, must come out.
+/// </summary>
 public sealed class BadConsequenceTests
 {
     private const string Support = "support: 0.5";
@@ -14,10 +16,16 @@ public sealed class BadConsequenceTests
     [InlineData("support: strong", "found 'strong'; expected a number")]
     [InlineData("bar: forbidden", "found 'forbidden'; expected one of: prohibited, unsuitable")]
     [InlineData("bar:", "found nothing; expected one of: prohibited, unsuitable")]
-    [InlineData("support: 0.5\n  bar: prohibited", "found 2 consequences; expected exactly one of finding, support, doubt, bar, caution")]
+    [InlineData(
+        "support: 0.5\n  bar: prohibited",
+        "found 2 consequences; expected exactly one of finding, support, doubt, bar, caution"
+    )]
     [InlineData("memory: []", "found 0 consequences")]
     [InlineData("support: 0.5\n  weight: 3", "found the key 'weight'")]
-    [InlineData("finding: { id: surface-stays-wet, certainty: 0.5 }", "found 1 practice, treatment or action patterns; expected none: a finding is about the area")]
+    [InlineData(
+        "finding: { id: surface-stays-wet, certainty: 0.5 }",
+        "found 1 practice, treatment or action patterns; expected none: a finding is about the area"
+    )]
     public void A_bad_consequence_is_a_problem(string consequence, string expected) =>
         AssertOne(expected, Rule.Load(consequence + "\n  because: x", "practice: {}"));
 
@@ -38,9 +46,15 @@ public sealed class BadConsequenceTests
             Rule.Load(consequence + "\n  because: x", "site: { place: house }", "any: { treatment: {} }"));
 
     [Theory]
-    [InlineData("{treatment} hurts.", "found the slot {treatment}; expected a slot of this rule: {weed}, {practice}, {$place}")]
+    [InlineData(
+        "{treatment} hurts.",
+        "found the slot {treatment}; expected a slot of this rule: {weed}, {practice}, {$place}"
+    )]
     [InlineData("{wead} hurts.", "did you mean 'weed'?")]
-    [InlineData("{$plaice} hurts.", "found the slot {$plaice}; expected a slot of this rule: {weed}, {practice}, {$place}; did you mean '$place'?")]
+    [InlineData(
+        "{$plaice} hurts.",
+        "found the slot {$plaice}; expected a slot of this rule: {weed}, {practice}, {$place}; did you mean '$place'?"
+    )]
     [InlineData("{} hurts.", "found the slot {}")]
     [InlineData("{weed hurts.", "found a brace without its partner; expected slots such as {treatment} or {$name}")]
     [InlineData("weed} hurts.", "found a brace without its partner")]
@@ -48,7 +62,12 @@ public sealed class BadConsequenceTests
     public void A_bad_slot_is_a_problem(string because, string expected) => AssertOne(
         expected,
         Rule.Load(
-            $"{Support}\n  because: \"{because}\"", "weed: { places: $place }", "practice: { places: $place }", "any: { crop: {} }"));
+                $"{Support}\n  because: \"{because}\"",
+                "weed: { places: $place }",
+                "practice: { places: $place }",
+                "any: { crop: {} }"
+            )
+        );
 
     [Fact]
     public void A_slot_in_a_rule_without_facts_is_a_problem() => AssertOne(

@@ -16,7 +16,10 @@ public sealed class BadFolderTests
     {
         Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().Without(file).Load();
 
-        Assert.Equal([$"{file}: found no such file; expected a file that exists"], outcome.Refusals.Select(p => p.ToString()));
+        Assert.Equal(
+            [$"{file}: found no such file; expected a file that exists"],
+            outcome.Refusals.Select(p => p.ToString())
+        );
     }
 
     [Fact]
@@ -32,7 +35,8 @@ public sealed class BadFolderTests
     {
         var fixture = new FixtureKnowledge();
         string questions = fixture.Text("questions.yaml")
-            + "- { id: heated, group: crop, ask: How warm?, why: So., kind: number, unit: cm, between: [0, 9], source: [common-practice] }\n";
+            + "- { id: heated, group: crop, ask: How warm?, why: So., kind: number, unit: cm, between: [0, 9], source: "
+            + "[common-practice] }\n";
 
         Assert.Contains(
             "found the question 'heated' of kind number; expected kind one-of: the program itself reads this question",
@@ -77,7 +81,10 @@ public sealed class BadFolderTests
     public void The_same_list_in_two_files_is_a_problem() => Assert.Equal(
         "vocabulary/more.yaml:1:1: found the id 'when' a second time; "
             + "expected another id: vocabulary/lists.yaml:22:1 has this one",
-        Assert.Single(new FixtureKnowledge().With("vocabulary/more.yaml", "when: { now: now }").Load().Refusals).ToString());
+            Assert
+                .Single(new FixtureKnowledge().With("vocabulary/more.yaml", "when: { now: now }").Load().Refusals)
+                .ToString()
+        );
 
     [Fact]
     public void A_folder_that_is_not_there_is_a_problem()
@@ -96,7 +103,16 @@ public sealed class BadFolderTests
         using var folder = new TempFolder();
 
         Assert.Equal(
-            ["crops.yaml", "findings.yaml", "knowledge.yaml", "prices.yaml", "questions.yaml", "regions.yaml", "scales.yaml", "sources.yaml"],
+            [
+                "crops.yaml",
+                "findings.yaml",
+                "knowledge.yaml",
+                "prices.yaml",
+                "questions.yaml",
+                "regions.yaml",
+                "scales.yaml",
+                "sources.yaml",
+            ],
             KnowledgeFolder.Load(folder.Path).Refusals.Select(problem => problem.Where.File));
     }
 
@@ -110,7 +126,10 @@ public sealed class BadFolderTests
             .Load();
 
         Assert.Null(outcome.Value);
-        Assert.Equal(["crops.yaml:2", "weeds/spurge.yaml:4", "weeds/spurge.yaml:13"], outcome.Refusals.Select(p => $"{p.Where.File}:{p.Where.Line}"));
+        Assert.Equal(
+            ["crops.yaml:2", "weeds/spurge.yaml:4", "weeds/spurge.yaml:13"],
+            outcome.Refusals.Select(p => $"{p.Where.File}:{p.Where.Line}")
+        );
         Assert.Equal(["shrubs", "broadleaf", "identify"], outcome.Refusals.Select(problem => problem.Nearest));
     }
 }

@@ -13,11 +13,32 @@ public sealed class BadRecordTests
     [Theory]
     [InlineData(Weed, "scientific:", "sceintific:", "weeds/liverwort.yaml:2:3: found a weed without 'scientific'", 2)]
     [InlineData(Weed, "  identify", "  colour: green\n  identify", "weeds/liverwort.yaml:20:3: found the key 'colour'")]
-    [InlineData(Weed, "kind: bryophyte", "kind: bryofyte", "weeds/liverwort.yaml:6:9: found 'bryofyte'; expected a word of list 'weed-kind': broadleaf, bryophyte; did you mean 'bryophyte'?")]
-    [InlineData(Weed, "places: [house]", "places: [hose]", "weeds/liverwort.yaml:14:12: found 'hose'; expected an answer to 'place': house, yard; did you mean 'house'?")]
-    [InlineData(Weed, "[gemmae]", "[gemmae, gemmae]", "found 'gemmae' a second time; expected each word once in a list")]
+    [InlineData(
+        Weed,
+        "kind: bryophyte",
+        "kind: bryofyte",
+        "weeds/liverwort.yaml:6:9: found 'bryofyte'; expected a word of list 'weed-kind': broadleaf, bryophyte; did "
+            + "you mean 'bryophyte'?"
+    )]
+    [InlineData(
+        Weed,
+        "places: [house]",
+        "places: [hose]",
+        "weeds/liverwort.yaml:14:12: found 'hose'; expected an answer to 'place': house, yard; did you mean 'house'?"
+    )]
+    [InlineData(
+        Weed,
+        "[gemmae]",
+        "[gemmae, gemmae]",
+        "found 'gemmae' a second time; expected each word once in a list"
+    )]
     [InlineData(Weed, "[gemmae]", "gemmae", "found 'gemmae'; expected a list, as in [a, b]")]
-    [InlineData(Weed, "weed: spurge", "weed: sprge", "found 'sprge'; expected the id of a weed: liverwort, spurge; did you mean 'spurge'?")]
+    [InlineData(
+        Weed,
+        "weed: spurge",
+        "weed: sprge",
+        "found 'sprge'; expected the id of a weed: liverwort, spurge; did you mean 'spurge'?"
+    )]
     [InlineData(Weed, "[1, 2, 12]", "[1, 2, 13]", "found 13; expected a number from 1 to 12")]
     [InlineData(Weed, "[1, 2, 12]", "[1, 2, 2]", "found '2' as a month; expected whole months from 1 to 12, each once")]
     [InlineData(Weed, "[1, 2, 12]", "[1, 2.5]", "found '2.5' as a month")]
@@ -37,50 +58,200 @@ public sealed class BadRecordTests
     [InlineData(Weed, "underground: false", "underground: no", "found 'no'; expected one of: false, true")]
     [InlineData(Weed, "source: [book]", "source: []", "found an empty list; expected at least one source")]
     [InlineData(Weed, "source: [book]", "source: [bok]", "found 'bok'; expected a key of sources.yaml", 1)]
-    [InlineData(Weed, "memory: [spread", "memory: [spraed", "found 'spraed-distance-m'; expected the name of a field of a weed; did you mean 'spread-distance-m'?")]
-    [InlineData(Weed, "id: liverwort", "id: Liver wort", "found 'Liver wort'; expected an id: lower-case words joined by hyphens", 0)]
-    [InlineData(Weed, "id: liverwort", "id: spurge", "weeds/spurge.yaml:1:3: found the id 'spurge' a second time; expected another id: weeds/liverwort.yaml:2:3 has this one", 0)]
+    [InlineData(
+        Weed,
+        "memory: [spread",
+        "memory: [spraed",
+        "found 'spraed-distance-m'; expected the name of a field of a weed; did you mean 'spread-distance-m'?"
+    )]
+    [InlineData(
+        Weed,
+        "id: liverwort",
+        "id: Liver wort",
+        "found 'Liver wort'; expected an id: lower-case words joined by hyphens",
+        0
+    )]
+    [InlineData(
+        Weed,
+        "id: liverwort",
+        "id: spurge",
+        "weeds/spurge.yaml:1:3: found the id 'spurge' a second time; expected another id: weeds/liverwort.yaml:2:3 has "
+            + "this one",
+        0
+    )]
     [InlineData(Weed, "- id", "id", "weeds/liverwort.yaml", 0)]
     [InlineData("weeds/spurge.yaml", "identify: Milky sap.", "identify: \"  \"", "found '  '; expected text")]
-    [InlineData(Treatment, "water-hazard:", "water-hazzard:", "found a treatment without 'water-hazard'; expected the key 'water-hazard'", 2)]
-    [InlineData(Treatment, "[{ name: oxadine, group: \"14\", site-of-action: oxidase, was: E }]", "[]", "found a treatment without actives")]
-    [InlineData(Treatment, "checked: 2026-11-25", "checked: 25.11.2026", "found '25.11.2026'; expected a date, YYYY-MM-DD")]
-    [InlineData(Treatment, "checked: 2026-11-25", "checked: 2026-02-30", "found '2026-02-30'; expected a date, YYYY-MM-DD")]
-    [InlineData(Treatment, "{ value: 2, unit: percent }", "{ value: 101, unit: percent }", "found a strength above 100 percent")]
-    [InlineData(Treatment, "was: E }", "was: E, percent: 1.5 }", "found shares of the actives that add up to 1.5 percent; expected the strength, 2 percent")]
-    [InlineData(Treatment, "was: E }", "was: E, percent: 2 }, { name: other }", "found a premix with a share of some actives only")]
-    [InlineData(Treatment, "{ value: 2, unit: percent }", "{ value: 2, unit: grams }", "found 'grams'; expected one of: g-ai-per-litre, lb-ai-per-gal, percent")]
+    [InlineData(
+        Treatment,
+        "water-hazard:",
+        "water-hazzard:",
+        "found a treatment without 'water-hazard'; expected the key 'water-hazard'",
+        2
+    )]
+    [InlineData(
+        Treatment,
+        "[{ name: oxadine, group: \"14\", site-of-action: oxidase, was: E }]",
+        "[]",
+        "found a treatment without actives"
+    )]
+    [InlineData(
+        Treatment,
+        "checked: 2026-11-25",
+        "checked: 25.11.2026",
+        "found '25.11.2026'; expected a date, YYYY-MM-DD"
+    )]
+    [InlineData(
+        Treatment,
+        "checked: 2026-11-25",
+        "checked: 2026-02-30",
+        "found '2026-02-30'; expected a date, YYYY-MM-DD"
+    )]
+    [InlineData(
+        Treatment,
+        "{ value: 2, unit: percent }",
+        "{ value: 101, unit: percent }",
+        "found a strength above 100 percent"
+    )]
+    [InlineData(
+        Treatment,
+        "was: E }",
+        "was: E, percent: 1.5 }",
+        "found shares of the actives that add up to 1.5 percent; expected the strength, 2 percent"
+    )]
+    [InlineData(
+        Treatment,
+        "was: E }",
+        "was: E, percent: 2 }, { name: other }",
+        "found a premix with a share of some actives only"
+    )]
+    [InlineData(
+        Treatment,
+        "{ value: 2, unit: percent }",
+        "{ value: 2, unit: grams }",
+        "found 'grams'; expected one of: g-ai-per-litre, lb-ai-per-gal, percent"
+    )]
     [InlineData(Treatment, "product-per-area: 100, ", "", "found a product figure and its unit apart")]
-    [InlineData(Treatment, "product-per-area: 100, unit: lb/acre, ai-lb-per-acre: [1, 2], ", "", "found a rate without a figure")]
-    [InlineData(Treatment, "weed: bryophytes", "weed: mosses", "found 'mosses'; expected a weed, a weed kind, or an id under which weeds are rated")]
-    [InlineData(Treatment, "grade: none", "grade: nine", "found 'nine'; expected a grade: good, none; did you mean 'none'?")]
-    [InlineData(Treatment, "stock-stages: [established]", "stock-stages: []", "found no word under 'stock-stages'; expected at least one answer to 'stock'")]
+    [InlineData(
+        Treatment,
+        "product-per-area: 100, unit: lb/acre, ai-lb-per-acre: [1, 2], ",
+        "",
+        "found a rate without a figure"
+    )]
+    [InlineData(
+        Treatment,
+        "weed: bryophytes",
+        "weed: mosses",
+        "found 'mosses'; expected a weed, a weed kind, or an id under which weeds are rated"
+    )]
+    [InlineData(
+        Treatment,
+        "grade: none",
+        "grade: nine",
+        "found 'nine'; expected a grade: good, none; did you mean 'none'?"
+    )]
+    [InlineData(
+        Treatment,
+        "stock-stages: [established]",
+        "stock-stages: []",
+        "found no word under 'stock-stages'; expected at least one answer to 'stock'"
+    )]
     [InlineData(Treatment, "crops-hurt: [hollies]", "crops-hurt: [holies]", "did you mean 'hollies'?")]
-    [InlineData(Treatment, "name: Oxadine granules", "name: Oxadine granules that are spread by hand over everything there is", "found a name of 65 letters; expected at most 60 letters")]
-    [InlineData(Practice, "reduction-percent: 5", "reduction-percent: 105", "found 105; expected a number from 0 to 100")]
+    [InlineData(
+        Treatment,
+        "name: Oxadine granules",
+        "name: Oxadine granules that are spread by hand over everything there is",
+        "found a name of 65 letters; expected at most 60 letters"
+    )]
+    [InlineData(
+        Practice,
+        "reduction-percent: 5",
+        "reduction-percent: 105",
+        "found 105; expected a number from 0 to 100"
+    )]
     [InlineData(Practice, "on: all", "on: everything", "expected a weed, a weed kind, or 'all'")]
     [InlineData(Practice, "id: let-it-dry", "id: oxadine-granules", "the id 'oxadine-granules' a second time", 0)]
-    [InlineData(Practice, "  cost:\n", "  cost: free\n  costs:\n", "found 'free'; expected a cost, as a map of keys", 2)]
-    [InlineData(Practice, "    source: [invented]\n  effects", "    price: labor\n    source: [invented]\n  effects", "found 'labor'; expected the id of a price: labour; did you mean 'labour'?")]
-    [InlineData("crops.yaml", "is-a: []", "is-a: [dwarf-hollies]", "found the crop 'shrubs' above itself; expected groups without a circle", 3)]
+    [InlineData(
+        Practice,
+        "  cost:\n",
+        "  cost: free\n  costs:\n",
+        "found 'free'; expected a cost, as a map of keys",
+        2
+    )]
+    [InlineData(
+        Practice,
+        "    source: [invented]\n  effects",
+        "    price: labor\n    source: [invented]\n  effects",
+        "found 'labor'; expected the id of a price: labour; did you mean 'labour'?"
+    )]
+    [InlineData(
+        "crops.yaml",
+        "is-a: []",
+        "is-a: [dwarf-hollies]",
+        "found the crop 'shrubs' above itself; expected groups without a circle",
+        3
+    )]
     [InlineData("crops.yaml", "is-a: [shrubs]", "is-a: [shrub]", "did you mean 'shrubs'?")]
     [InlineData("regions.yaml", ", -0.5]", "]", "found 11 monthly temperatures; expected twelve, from January")]
-    [InlineData("regions.yaml", "last-frost: 04-05", "last-frost: 04-31", "found '04-31'; expected a day of the year, MM-DD")]
+    [InlineData(
+        "regions.yaml",
+        "last-frost: 04-05",
+        "last-frost: 04-31",
+        "found '04-31'; expected a day of the year, MM-DD"
+    )]
     [InlineData("sources.yaml", "title: A leaflet, ", "", "found a source without 'title'")]
     [InlineData("sources.yaml", "leaflet: {", "Leaf let: {", "found 'Leaf let'; expected a key", 0)]
     [InlineData("knowledge.yaml", "1.2.3", "new", "found 'new'; expected a version such as 0.1.0")]
-    [InlineData("vocabulary/lists.yaml", "favour: {", "favours: {", "found no list 'favour'; expected a list 'favour' in one of the files of vocabulary/")]
+    [InlineData(
+        "vocabulary/lists.yaml",
+        "favour: {",
+        "favours: {",
+        "found no list 'favour'; expected a list 'favour' in one of the files of vocabulary/"
+    )]
     [InlineData("vocabulary/lists.yaml", "GR: granules", "GR:", "found nothing; expected text")]
     [InlineData("findings.yaml", "text: The surface stays wet., ", "", "found a finding without 'text'")]
     [InlineData("prices.yaml", "value: 18.50", "value: -1", "found -1; expected a number from 0 to 1000000")]
     [InlineData("scales.yaml", "[80, 95]", "[80, 195]", "found 195; expected a number from 0 to 100")]
     [InlineData("questions.yaml", "kind: any-of", "kind: many-of", "found 'many-of'; expected one of", 0)]
-    [InlineData("questions.yaml", "{ cover: film-on }", "{ cover: film }", "found 'film'; expected an answer to 'cover': film-on, open-sky", 1)]
-    [InlineData("questions.yaml", "{ cover: film-on }", "{ stock: cuttings }", "found 'stock'; expected something that a site pattern can test: cover, place")]
-    [InlineData("questions.yaml", "{ cover: film-on }", "{ cover: $cover }", "found '$cover'; expected an answer to 'cover'")]
-    [InlineData("questions.yaml", ", { id: film-on, text: Film }]", "]", "found a question with 1 answers; expected at least two under 'answers'", 0)]
-    [InlineData("questions.yaml", "{ id: film-on, text: Film }", "{ id: open-sky, text: Film }", "found the answer 'open-sky' a second time; expected each answer once", 0)]
-    [InlineData("questions.yaml", "id: mulch-depth", "id: month", "found a question 'month'; expected an id that is not worked out from the answers", 0)]
+    [InlineData(
+        "questions.yaml",
+        "{ cover: film-on }",
+        "{ cover: film }",
+        "found 'film'; expected an answer to 'cover': film-on, open-sky",
+        1
+    )]
+    [InlineData(
+        "questions.yaml",
+        "{ cover: film-on }",
+        "{ stock: cuttings }",
+        "found 'stock'; expected something that a site pattern can test: cover, place"
+    )]
+    [InlineData(
+        "questions.yaml",
+        "{ cover: film-on }",
+        "{ cover: $cover }",
+        "found '$cover'; expected an answer to 'cover'"
+    )]
+    [InlineData(
+        "questions.yaml",
+        ", { id: film-on, text: Film }]",
+        "]",
+        "found a question with 1 answers; expected at least two under 'answers'",
+        0
+    )]
+    [InlineData(
+        "questions.yaml",
+        "{ id: film-on, text: Film }",
+        "{ id: open-sky, text: Film }",
+        "found the answer 'open-sky' a second time; expected each answer once",
+        0
+    )]
+    [InlineData(
+        "questions.yaml",
+        "id: mulch-depth",
+        "id: month",
+        "found a question 'month'; expected an id that is not worked out from the answers",
+        0
+    )]
     [InlineData("questions.yaml", "between: [0, 30]", "past-only: true", "found a question without 'between'", 0)]
     public void Is_a_problem(string file, string old, string changed, string expected, int problems = 1)
     {

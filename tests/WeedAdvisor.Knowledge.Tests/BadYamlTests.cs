@@ -10,23 +10,44 @@ public sealed class BadYamlTests
     [Theory]
     [InlineData("version: &v 0.1.0\n", "1:10: found the anchor &v; expected no anchors")]
     [InlineData("version: *v\n", "found the alias *v; expected the value written out: aliases are not allowed")]
-    [InlineData("version: 0.1.0\n<<: {version: 0.2.0}\n", "2:1: found a merge key (<<); expected the keys written out: merging is not allowed")]
-    [InlineData("version: !!str 0.1.0\n", "1:10: found a tag (a word that begins with !); expected no tags; put the text in quotes")]
+    [InlineData(
+        "version: 0.1.0\n<<: {version: 0.2.0}\n",
+        "2:1: found a merge key (<<); expected the keys written out: merging is not allowed"
+    )]
+    [InlineData(
+        "version: !!str 0.1.0\n",
+        "1:10: found a tag (a word that begins with !); expected no tags; put the text in quotes"
+    )]
     [InlineData("version: ! 0.1.0\n", "found a tag")]
-    [InlineData("version: 0.1.0\nversion: 0.2.0\n", "2:1: found the key 'version' a second time; expected each key once in a map")]
+    [InlineData(
+        "version: 0.1.0\nversion: 0.2.0\n",
+        "2:1: found the key 'version' a second time; expected each key once in a map"
+    )]
     [InlineData("version: 0.1.0\n\"version\": 0.2.0\n", "2:1: found the key 'version' a second time")]
-    [InlineData("version: 0.1.0\n---\nversion: 0.2.0\n", "2:1: found a second document (---); expected one document in a file")]
-    [InlineData("%YAML 1.1\n---\nversion: 0.1.0\n", "found a directive (a line that begins with %); expected no directives")]
+    [InlineData(
+        "version: 0.1.0\n---\nversion: 0.2.0\n",
+        "2:1: found a second document (---); expected one document in a file"
+    )]
+    [InlineData(
+        "%YAML 1.1\n---\nversion: 0.1.0\n",
+        "found a directive (a line that begins with %); expected no directives"
+    )]
     [InlineData("%SOMETHING else\n---\nversion: 0.1.0\n", "found a directive")]
     [InlineData("", "1:1: found an empty file; expected at least one record")]
     [InlineData("# just a comment\n", "found an empty file")]
     [InlineData("version: 0.1.0\n? [a, b]\n: c\n", "2:3: found a list as a key; expected a word as a key")]
     [InlineData("version: [0.1.0\n", "expected valid YAML")]
-    [InlineData("version: [0.1.0\nnext: x\n", "expected valid YAML: brackets closed, quotes closed, steady indentation")]
+    [InlineData(
+        "version: [0.1.0\nnext: x\n",
+        "expected valid YAML: brackets closed, quotes closed, steady indentation"
+    )]
     [InlineData("version: \"0.1.0\n", "expected valid YAML")]
     [InlineData("version: a: b\n", "1:11: found text that is not YAML")]
     [InlineData("version: 0.1.0\n\tx: 1\n", "expected valid YAML")]
-    [InlineData("version: 0.1.0\0rest\n", "1:15: found the control character U+0000; expected text without control characters")]
+    [InlineData(
+        "version: 0.1.0\0rest\n",
+        "1:15: found the control character U+0000; expected text without control characters"
+    )]
     [InlineData("# \u001B[31m red\nversion: 0.1.0\n", "1:3: found the control character U+001B")]
     [InlineData("version: \"0.1.0\\e[31m\"\n", "found an escaped control character")]
     [InlineData("version:\n", "found nothing; expected text")]
@@ -100,7 +121,10 @@ public sealed class BadYamlTests
     {
         var fixture = new FixtureKnowledge();
         for (int i = 0; i < 33; i++)
-            fixture.With($"weeds/filler-{i:D2}.yaml", Encoding.UTF8.GetBytes("# " + new string('x', 255_000) + "\n[]\n"));
+            fixture.With(
+                $"weeds/filler-{i:D2}.yaml",
+                Encoding.UTF8.GetBytes("# " + new string('x', 255_000) + "\n[]\n")
+            );
 
         Outcome<KnowledgeBase, Problem> outcome = fixture.Load();
 

@@ -17,7 +17,10 @@ public sealed class JudgementReadingTests
         Assert.Equal("Why {action} helps.", rule.Because);
         Assert.Equal(["book"], rule.Sources);
         Assert.Equal("judgements/topic.yaml:1:3", rule.Where.ToString());
-        Assert.Equal(new Pattern.Fact(FactKind.Action, []).Kind, Assert.IsType<Pattern.Fact>(Assert.Single(rule.When)).Kind);
+        Assert.Equal(
+            new Pattern.Fact(FactKind.Action, []).Kind,
+            Assert.IsType<Pattern.Fact>(Assert.Single(rule.When)).Kind
+        );
     }
 
     [Theory]
@@ -92,10 +95,19 @@ public sealed class JudgementReadingTests
     [Fact]
     public void Each_consequence_is_read()
     {
-        Assert.Equal(new Consequence.Argument(0.8, IsDoubt: false), Read("support: 0.8\n  because: x", "action: {}").Then);
+        Assert.Equal(
+            new Consequence.Argument(0.8, IsDoubt: false),
+            Read("support: 0.8\n  because: x", "action: {}").Then
+        );
         Assert.Equal(new Consequence.Argument(1, IsDoubt: true), Read("doubt: 1\n  because: x", "practice: {}").Then);
-        Assert.Equal(new Consequence.Bar(Severity.Prohibited), Read("bar: prohibited\n  because: x", "treatment: {}").Then);
-        Assert.Equal(new Consequence.Bar(Severity.Unsuitable), Read("bar: unsuitable\n  because: x", "treatment: {}").Then);
+        Assert.Equal(
+            new Consequence.Bar(Severity.Prohibited),
+            Read("bar: prohibited\n  because: x", "treatment: {}").Then
+        );
+        Assert.Equal(
+            new Consequence.Bar(Severity.Unsuitable),
+            Read("bar: unsuitable\n  because: x", "treatment: {}").Then
+        );
         Assert.Equal(
             new Consequence.Caution("Mind {weed}."), Read("caution: \"Mind {weed}.\"\n  because: x", "weed: {}").Then);
         Assert.Equal(
@@ -127,7 +139,8 @@ public sealed class JudgementReadingTests
     {
         AttributeTest.Word word => (word.Negated ? "no Word " : "Word ") + word.Words,
         AttributeTest.Limit limit => $"{limit.Comparison} {((Reading.Number)Reading.Of(limit.Value)).AsWord}",
-        AttributeTest.Variable variable => $"{(variable.Negated ? "no " : "")}${variable.Name}{(variable.Binds ? " binds" : "")}",
+        AttributeTest.Variable variable =>
+            $"{(variable.Negated ? "no " : "")}${variable.Name}{(variable.Binds ? " binds" : "")}",
         AttributeTest.VariableLimit limit => $"{limit.Comparison} ${limit.Name}",
         AttributeTest.Every every => $"({string.Join(" and ", every.Tests.Select(Written))})",
         _ => "?",

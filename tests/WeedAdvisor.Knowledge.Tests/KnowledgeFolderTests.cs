@@ -159,7 +159,9 @@ public sealed class KnowledgeFolderTests
     public void Notes_and_editors_leftovers_beside_the_records_change_nothing()
     {
         var fixture = new FixtureKnowledge()
-            .With("README.md", "# Notes").With("weeds/.#liverwort.yaml", "half a file: [").With("crops.yaml.bak", "old");
+            .With("README.md", "# Notes")
+            .With("weeds/.#liverwort.yaml", "half a file: [")
+            .With("crops.yaml.bak", "old");
 
         Assert.Equal(FixtureKnowledge.Good.Stamp, fixture.Load().Value!.Stamp);
     }

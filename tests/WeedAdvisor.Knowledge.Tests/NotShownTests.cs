@@ -13,7 +13,9 @@ public sealed class NotShownTests
     [Fact]
     public void Its_exceptions_are_read_with_their_reason()
     {
-        Outcome<KnowledgeBase, Problem> outcome = With("- judgements: [RULE]\n  lacks: held-back\n  because: It always holds.");
+        Outcome<KnowledgeBase, Problem> outcome = With(
+            "- judgements: [RULE]\n  lacks: held-back\n  because: It always holds."
+        );
 
         NotShown exception = Assert.Single(outcome.Value!.NotShown);
         Assert.Equal([Rule()], exception.Judgements);

@@ -7,9 +7,9 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Knowledge.Tests;
 
 /// <summary>
-/// A visit is written as a person might have written it, with a comment before and behind every line, and edited at random:
-/// what was edited can be read, and of the comments none is gone that stood outside what was edited. Which stand outside is
-/// told here from the text alone, by its indentation.
+/// A visit is written as a person might have written it, with a comment before and behind every line, and edited at
+/// random: what was edited can be read, and of the comments none is gone that stood outside what was edited. Which
+/// stand outside is told here from the text alone, by its indentation.
 /// </summary>
 public sealed class VisitDocumentLawTests
 {
@@ -23,7 +23,8 @@ public sealed class VisitDocumentLawTests
             var tape = new Tape(drawn.Tape);
             string[] lines = Commented(VisitText.Of(drawn.Visit), tape);
             string eol = tape.Next(2) == 0 ? "\n" : "\r\n";
-            string text = (tape.Next(4) == 0 ? "\uFEFF" : "") + string.Join(eol, lines) + (tape.Next(4) == 0 ? "" : eol);
+            string text =
+                (tape.Next(4) == 0 ? "\uFEFF" : "") + string.Join(eol, lines) + (tape.Next(4) == 0 ? "" : eol);
             VisitDocument document = VisitDocumentTests.Document(text);
             Assert.Equal(Encoding.UTF8.GetBytes(text), document.With(document.Visit).Bytes);
 
@@ -82,7 +83,11 @@ public sealed class VisitDocumentLawTests
             case 0:
                 return visit with { Title = tape.Next(2) == 0 ? null : "A new title" };
             case 1:
-                return visit with { Date = visit.Date.AddDays(1), Nursery = tape.Next(2) == 0 ? null : "Another (invented)" };
+                return visit with
+                {
+                    Date = visit.Date.AddDays(1),
+                    Nursery = tape.Next(2) == 0 ? null : "Another (invented)",
+                };
             case 2 when visit.Areas.All(area => area.Id != other.Id):
                 return visit with { Areas = visit.Areas.Insert(tape.Next(visit.Areas.Length + 1), other) };
             case 3 when visit.Areas.Length > 1:
@@ -115,11 +120,17 @@ public sealed class VisitDocumentLawTests
             1 => [],
             2 when list is { IsEmpty: false } some => some.RemoveAt(tape.Next(some.Length)),
             3 when list is { IsEmpty: false } some => [.. some.Reverse()],
-            _ => [.. (list ?? []).Concat(other ?? []).Distinct().DistinctBy(item => item is WeedSeen seen ? seen.Weed : (object)item!)],
+            _ =>
+            [
+                .. (list ?? [])
+                    .Concat(other ?? [])
+                    .Distinct()
+                    .DistinctBy(item => item is WeedSeen seen ? seen.Weed : (object)item!),
+            ],
         };
 
-    // A comment on a line of its own belongs to the innermost area and block between whose lines it stands; one behind a
-    // value to its line, of which nothing is told here.
+    // A comment on a line of its own belongs to the innermost area and block between whose lines it stands; one behind
+    // a value to its line, of which nothing is told here.
     private static IEnumerable<string> Outside(string[] lines, Visit before, Visit after)
     {
         int areas = Array.FindIndex(lines, line => line.StartsWith("areas:", StringComparison.Ordinal));
@@ -131,7 +142,9 @@ public sealed class VisitDocumentLawTests
             bool isLost = i > areas && i < end
                 ? IsWithin(lines, i, end, 2) is { } area && (after.Areas.All(kept => kept.Id != Id(area))
                     || (IsWithin(lines, i, end, 4) is { } block && IsChangedWhole(block, Id(area), before, after)))
-                : IsWithin(lines, i, areas, 0) is { } top && top.StartsWith("answers:", StringComparison.Ordinal) && after.Head.IsEmpty;
+                    : IsWithin(lines, i, areas, 0) is { } top
+                        && top.StartsWith("answers:", StringComparison.Ordinal)
+                        && after.Head.IsEmpty;
             if (!isLost)
                 yield return lines[i].Trim();
         }
@@ -157,7 +170,9 @@ public sealed class VisitDocumentLawTests
         int Depth(string line) => line.Length - line.TrimStart().Length;
         int above = Array.FindLastIndex(lines, at, line => !IsBare(line) && Depth(line) <= depth);
         int below = Array.FindIndex(lines, at, line => !IsBare(line));
-        return above >= 0 && Depth(lines[above]) == depth && below >= 0 && below < end && Depth(lines[below]) > depth ? lines[above] : null;
+        return above >= 0 && Depth(lines[above]) == depth && below >= 0 && below < end && Depth(lines[below]) > depth
+            ? lines[above]
+            : null;
     }
 
     private static string Id(string area) => area.Trim().Split([' ', '#'], StringSplitOptions.RemoveEmptyEntries)[2];

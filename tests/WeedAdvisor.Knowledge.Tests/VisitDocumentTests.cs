@@ -111,7 +111,11 @@ public sealed class VisitDocumentTests
 
         Assert.Equal(Encoding.UTF8.GetBytes(text), document.With(document.Visit).Bytes);
         string expected = text.Replace("cover: film-on", "cover: open-sky", StringComparison.Ordinal)
-            .Replace(crlf ? "wet-house\r\n" : "wet-house\n", crlf ? "wet-house\r\nformat: 2\r\n" : "wet-house\nformat: 2\n", StringComparison.Ordinal);
+            .Replace(
+                crlf ? "wet-house\r\n" : "wet-house\n",
+                crlf ? "wet-house\r\nformat: 2\r\n" : "wet-house\nformat: 2\n",
+                StringComparison.Ordinal
+            );
         Assert.Equal(expected, Edited(text, visit => visit.Answered(0, "cover", "open-sky")));
     }
 
@@ -133,8 +137,16 @@ public sealed class VisitDocumentTests
 
             """;
         Assert.Equal(
-            text.Replace("    cover: film-on # said again\n", "    cover: open-sky # said again\n", StringComparison.Ordinal)
-                .Replace("- {id: two, name: Two}", "- id: two\n  name: Two\n  answers:\n    cover: not-known", StringComparison.Ordinal),
+            text.Replace(
+                    "    cover: film-on # said again\n",
+                    "    cover: open-sky # said again\n",
+                    StringComparison.Ordinal
+                )
+                .Replace(
+                    "- {id: two, name: Two}",
+                    "- id: two\n  name: Two\n  answers:\n    cover: not-known",
+                    StringComparison.Ordinal
+                ),
             Edited(text, visit => visit.Answered(0, "cover", "open-sky").WithArea(
                 1, area => area with { Answers = area.Answers.Remove("cover") })));
     }
@@ -142,11 +154,18 @@ public sealed class VisitDocumentTests
     [Theory]
     [InlineData("{visit: v, date: 2026-04-14, areas: [{id: one, name: One}]} # all on one line\n")]
     [InlineData("visit: v\r# a comment\rdate: 2026-04-14\rareas: [{id: one, name: One}]\r")]
-    [InlineData("visit: v\ndate: 2026-04-14\nareas:\n  -\n    id: one\n    name: One # a dash on its own\n  - {id: b, name: B}\n")]
+    [InlineData(
+        "visit: v\ndate: 2026-04-14\nareas:\n  -\n    id: one\n    name: One # a dash on its own\n  - {id: b, name: "
+            + "B}\n"
+    )]
     public void What_does_not_stand_in_lines_is_written_anew_and_says_so(string text)
     {
         VisitDocument document = Document(text);
-        Visit edited = document.Visit with { Title = "New", Areas = document.Visit.Areas.Add(VisitArea.Blank("new", "New")) };
+        Visit edited = document.Visit with
+        {
+            Title = "New",
+            Areas = document.Visit.Areas.Add(VisitArea.Blank("new", "New")),
+        };
         VisitWriting written = document.With(edited);
         Assert.False(written.KeepsLines);
         Assert.Equal(VisitText.Of(edited), Encoding.UTF8.GetString([.. written.Bytes]));
@@ -156,7 +175,11 @@ public sealed class VisitDocumentTests
         VisitDocument.Of(Encoding.UTF8.GetBytes(text), "visit.yaml", FixtureKnowledge.Good) is { IsGood: true } read
             ? read.Value
             : throw new InvalidOperationException(
-                VisitDocument.Of(Encoding.UTF8.GetBytes(text), "visit.yaml", FixtureKnowledge.Good).Refusals[0].ToString());
+                VisitDocument
+                    .Of(Encoding.UTF8.GetBytes(text), "visit.yaml", FixtureKnowledge.Good)
+                    .Refusals[0]
+                    .ToString()
+            );
 
     private static string Edited(string text, Func<Visit, Visit> edit)
     {

@@ -88,7 +88,10 @@ public sealed class VisitFileTests
         Assert.Equal("a file of more than 4096 KB", VisitFile.Read(large, FixtureKnowledge.Good).Refusals[0].Found);
         Assert.Equal("a file of more than 4096 KB", Parse(new string('#', 10_000_000)).Refusals[0].Found);
         if (File.Exists("/dev/zero"))
-            Assert.Equal("a file of more than 4096 KB", VisitFile.Read("/dev/zero", FixtureKnowledge.Good).Refusals[0].Found);
+            Assert.Equal(
+                "a file of more than 4096 KB",
+                VisitFile.Read("/dev/zero", FixtureKnowledge.Good).Refusals[0].Found
+            );
     }
 
     [Fact]
@@ -100,7 +103,8 @@ public sealed class VisitFileTests
         Assert.Equal(1000, Parse($"visit: v\ndate: 2026-01-01\nareas:\n{areas}").Value!.Areas.Length);
     }
 
-    private static Outcome<Visit, Problem> Parse(string text) => VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);
+    private static Outcome<Visit, Problem> Parse(string text) =>
+        VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);
 
     private static Outcome<Visit, Problem> Area(string keys) =>
         Parse($"visit: v\ndate: 2026-04-14\nareas:\n  - {{ id: a, name: A, {keys} }}\n");

@@ -74,7 +74,11 @@ public sealed class VisitTextTests
             ]);
 
     private static readonly Gen<VisitArea> s_area = Gen.Select(
-        s_id, s_text, Gen.Shuffle(FixtureKnowledge.Good.Questions.ToArray(), 0, 8).SelectMany(Answers), s_weeds, s_applications,
+        s_id,
+        s_text,
+        Gen.Shuffle(FixtureKnowledge.Good.Questions.ToArray(), 0, 8).SelectMany(Answers),
+        s_weeds,
+        s_applications,
         (id, name, answers, weeds, past) => new VisitArea(id, name, answers, weeds, past));
 
     private static readonly Gen<Visit> s_visit = Gen.Select(
@@ -94,7 +98,10 @@ public sealed class VisitTextTests
         string text = VisitText.Of(visit);
         Visit back = Read(text);
 
-        Assert.Equal((visit.Id, visit.Title, visit.Date, visit.Nursery), (back.Id, back.Title, back.Date, back.Nursery));
+        Assert.Equal(
+            (visit.Id, visit.Title, visit.Date, visit.Nursery),
+            (back.Id, back.Title, back.Date, back.Nursery)
+        );
         Assert.Equal(visit.Head, back.Head);
         Assert.Equal(visit.Areas.Length, back.Areas.Length);
         foreach ((VisitArea area, VisitArea same) in visit.Areas.Zip(back.Areas))
@@ -220,7 +227,9 @@ public sealed class VisitTextTests
             .Where(question => question.Kind is not (QuestionKind.Weeds or QuestionKind.Past))
             .Aggregate(
                 Gen.Const(ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal)),
-                (all, question) => Gen.Select(all, AnswerTo(question), (answers, answer) => answers.SetItem(question.Id, answer)));
+                (all, question) =>
+                    Gen.Select(all, AnswerTo(question), (answers, answer) => answers.SetItem(question.Id, answer))
+            );
 
     private static Gen<Answer> AnswerTo(Question question) => Gen.OneOf(
         Gen.Const<Answer>(new Answer.NotKnown()),
@@ -242,9 +251,12 @@ public sealed class VisitTextTests
 
     // An answer that the head gives and the area lacks is written as not known, which says the same.
     private static IEnumerable<KeyValuePair<string, Answer>> Known(VisitArea area, Visit visit) =>
-        area.Answers.Where(answer => answer.Value is not Answer.NotKnown || visit.Head.ContainsKey(answer.Key) == false);
+        area.Answers.Where(answer =>
+            answer.Value is not Answer.NotKnown || visit.Head.ContainsKey(answer.Key) == false
+        );
 
-    private static string Word(VisitArea area, string question) => ((Answer.Words)area.Answers[question]).Value.Single();
+    private static string Word(VisitArea area, string question) =>
+        ((Answer.Words)area.Answers[question]).Value.Single();
 
     private static Visit Read(string text)
     {

@@ -18,7 +18,10 @@ public sealed class WeedingParameterTests
     [Fact]
     public void Its_numbers_are_read_and_a_range_left_out_is_the_value()
     {
-        Outcome<KnowledgeBase, Problem> outcome = With(Walking + ", name: A name, value: 0", Walking + ", name: Walk, value: 12.5, range: [8, 25]");
+        Outcome<KnowledgeBase, Problem> outcome = With(
+            Walking + ", name: A name, value: 0",
+            Walking + ", name: Walk, value: 12.5, range: [8, 25]"
+        );
 
         WeedingParameter walking = outcome.Value!.Weeding["walking-minutes-per-1000-pots-per-round"];
         Assert.Equal("Walk", walking.Name);
@@ -34,7 +37,11 @@ public sealed class WeedingParameterTests
     [InlineData("value: 0", "value: twelve", "found 'twelve'; expected a number such as 12, 0.5 or -3")]
     [InlineData("value: 0, ", "", "found a parameter without 'value'; expected the key 'value'")]
     [InlineData("value: 0", "value: 0, unit: minutes", "found the key 'unit'")]
-    [InlineData("value: 0", "value: 0, range: [8, 25]", "found the value 0 outside its range; expected a value within 'range'")]
+    [InlineData(
+        "value: 0",
+        "value: 0, range: [8, 25]",
+        "found the value 0 outside its range; expected a value within 'range'"
+    )]
     [InlineData("value: 0", "value: 8, range: [25, 8]", "found [25, 8]; expected a range with the lower number first")]
     [InlineData("value: 0", "value: 8, range: [8]", "found a list of 1; expected a range: [low, high]")]
     [InlineData("value: 0", "value: 0, memory: [valeu]", "did you mean 'value'?")]
@@ -68,6 +75,8 @@ public sealed class WeedingParameterTests
     private static Outcome<KnowledgeBase, Problem> With(string text, string instead)
     {
         Assert.Contains(text, Good, StringComparison.Ordinal);
-        return new FixtureKnowledge().With("weeding.yaml", Good.Replace(text, instead, StringComparison.Ordinal)).Load();
+        return new FixtureKnowledge()
+            .With("weeding.yaml", Good.Replace(text, instead, StringComparison.Ordinal))
+            .Load();
     }
 }

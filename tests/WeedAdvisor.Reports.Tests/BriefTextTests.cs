@@ -28,7 +28,9 @@ public sealed class BriefTextTests
         Assert.Equal(4, lines.Count(line => line.Contains("Use it as its label says.", StringComparison.Ordinal)));
         int fifth = Array.IndexOf(lines, "   5. Granule number 05 (0.35): $1,235");
         Assert.Equal(
-            ["   6. Granule number 06 (0.35): $1,235", "   7. Granule number 07 (0.35): $1,235", ""], lines[(fifth + 1)..(fifth + 4)]);
+            ["   6. Granule number 06 (0.35): $1,235", "   7. Granule number 07 (0.35): $1,235", ""],
+            lines[(fifth + 1)..(fifth + 4)]
+        );
     }
 
     [Fact]
@@ -101,7 +103,11 @@ public sealed class BriefTextTests
     public void Many_barred_are_counted_and_few_are_named()
     {
         string text = Text(SampleAdvice.Full);
-        Assert.Contains("  - 15 chemicals, prohibited: This chemical goes over cuttings.", text, StringComparison.Ordinal);
+        Assert.Contains(
+            "  - 15 chemicals, prohibited: This chemical goes over cuttings.",
+            text,
+            StringComparison.Ordinal
+        );
         Assert.Contains(
             "  - 1 practice, unsuitable: This practice takes longer than it helps.\n      Pull the weeds by hand\n",
             text,

@@ -66,8 +66,10 @@ public sealed class CoverageGapsTests
     }
 
     private static CoverageGaps Gaps(
-        ImmutableArray<JudgementCoverage> rules, ImmutableArray<ActionCoverage> treatments, params NotShown[] excuses) =>
-        CoverageGaps.Of(new Coverage(1, rules, [], treatments), [.. excuses]);
+        ImmutableArray<JudgementCoverage> rules,
+        ImmutableArray<ActionCoverage> treatments,
+        params NotShown[] excuses
+    ) => CoverageGaps.Of(new Coverage(1, rules, [], treatments), [.. excuses]);
 
     private static NotShown Excuse(string lacks) => new()
     {

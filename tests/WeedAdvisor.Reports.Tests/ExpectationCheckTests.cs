@@ -38,9 +38,30 @@ public sealed class ExpectationCheckTests
         { "not", s_nothing with { NotClear = ["mulch-pots"] }, "mulch-pots not to be clear; it is clear with rank 2" },
         { "bar", s_nothing with { Barred = [new("granule-05", "other")] }, "granule-05 to be barred by other; it is" },
         { "wait", s_nothing with { Waiting = [new("granule-01", "crops")] }, "wait for crops; it waits for cover" },
-        { "status", s_nothing with { Status = [new("granule-05", "not-yet")] }, "granule-05 to be not-yet; it is never" },
-        { "until", s_nothing with { Until = [new("granule-05", new DateOnly(2026, 5, 2), null)] }, "not yet until 2026-05-02; it is never" },
-        { "unless", s_nothing with { Unless = [new("mulch-pots", "cover")] }, "clear unless cover tells otherwise; it is clear" },
+            {
+                "status",
+                s_nothing with
+                {
+                    Status = [new("granule-05", "not-yet")],
+                },
+                "granule-05 to be not-yet; it is never"
+            },
+            {
+                "until",
+                s_nothing with
+                {
+                    Until = [new("granule-05", new DateOnly(2026, 5, 2), null)],
+                },
+                "not yet until 2026-05-02; it is never"
+            },
+            {
+                "unless",
+                s_nothing with
+                {
+                    Unless = [new("mulch-pots", "cover")],
+                },
+                "clear unless cover tells otherwise; it is clear"
+            },
         { "finding", s_nothing with { Findings = ["plants-are-weak"] }, "plants-are-weak; it was not concluded" },
         { "caution", s_nothing with { Cautions = ["none-such"] }, "the caution of none-such; it was not given" },
         { "treatment", s_nothing with { NoClear = "treatment" }, "no treatment to be clear; clear: surface-wash" },

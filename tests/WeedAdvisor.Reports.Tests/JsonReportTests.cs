@@ -32,7 +32,18 @@ public sealed class JsonReportTests
         HasKeys(First(area, "findings"), "id", "text", "certainty", "certain", "because");
         HasKeys(
             First(area, "clear"),
-            "action", "name", "kind", "status", "unless", "rank", "merit", "certainty", "effect", "when", "notToday", "conditions",
+            "action",
+            "name",
+            "kind",
+            "status",
+            "unless",
+            "rank",
+            "merit",
+            "certainty",
+            "effect",
+            "when",
+            "notToday",
+            "conditions",
             "dates", "costUsdPer1000Pots", "hoursPer1000Pots", "because", "cautions", "fromMemory", "sources");
         HasKeys(First(area, "clear").GetProperty("effect"), "reduction", "counted", "parts");
         HasKeys(

@@ -36,7 +36,10 @@ public sealed class StatusTextTests
             words, StatusWords.Of(SampleAdvice.ClosedArea, action, need => need.Id, SampleAdvice.Day));
         string why = DocumentText.Of(
             WhyDocument.Of(
-                SampleAdvice.Of(SampleAdvice.ClosedArea), SampleKnowledge.Small.ActionOf(action)!, SampleKnowledge.Small),
+                SampleAdvice.Of(SampleAdvice.ClosedArea),
+                SampleKnowledge.Small.ActionOf(action)!,
+                SampleKnowledge.Small
+            ),
             120);
         Assert.Contains($"Here: {words}", why, StringComparison.Ordinal);
     }
@@ -112,7 +115,8 @@ public sealed class StatusTextTests
     }
 
     [Fact]
-    public void What_is_not_advised_is_named_where_something_speaks_for_it_and_counted_where_nothing_does() => Assert.Contains(
+    public void What_is_not_advised_is_named_where_something_speaks_for_it_and_counted_where_nothing_does() =>
+        Assert.Contains(
         "WHAT IS NOT ADVISED: 2 CHEMICALS\n"
         + "  - what speaks against it weighs more: Granule number 12\n"
         + "  - nothing speaks for it here: 1 chemical\n",
@@ -122,9 +126,14 @@ public sealed class StatusTextTests
     [Fact]
     public void Json_writes_status_and_end_for_machines()
     {
-        using var json = JsonDocument.Parse(JsonReport.Of(SampleAdvice.Of(SampleAdvice.ClosedArea), SampleKnowledge.Small));
+        using var json = JsonDocument.Parse(
+            JsonReport.Of(SampleAdvice.Of(SampleAdvice.ClosedArea), SampleKnowledge.Small)
+        );
         JsonElement area = json.RootElement.GetProperty("areas")[0];
-        Assert.Equal("2026-04-14T20:00", area.GetProperty("keepOut").GetProperty("until").GetProperty("from").GetString());
+        Assert.Equal(
+            "2026-04-14T20:00",
+            area.GetProperty("keepOut").GetProperty("until").GetProperty("from").GetString()
+        );
         Assert.Equal("clear-unless", area.GetProperty("clear")[1].GetProperty("status").GetString());
         Assert.Equal("cover", area.GetProperty("clear")[1].GetProperty("unless")[0].GetProperty("id").GetString());
         JsonElement barred = area.GetProperty("barred");

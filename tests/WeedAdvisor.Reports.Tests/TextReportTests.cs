@@ -55,7 +55,9 @@ public sealed class TextReportTests
     public void One_rule_that_bars_many_reads_as_one_entry()
     {
         string text = Text(SampleAdvice.FullArea);
-        Assert.Single(Lines(text), line => line.Contains("This chemical goes over cuttings.", StringComparison.Ordinal));
+        Assert.Single(Lines(text), line =>
+            line.Contains("This chemical goes over cuttings.", StringComparison.Ordinal)
+        );
         Assert.Contains("15 chemicals: Granule number 05; Granule number 06 (+1);", text, StringComparison.Ordinal);
     }
 
@@ -98,13 +100,20 @@ public sealed class TextReportTests
     public void What_is_due_at_once_is_due_today()
     {
         string text = Text(SampleAdvice.Seeding(SampleAdvice.FullArea) with { Clear = [SampleAdvice.Pull] });
-        Assert.Contains("today: Liverwort is about to shed spores or splash cups, or already does", text, StringComparison.Ordinal);
+        Assert.Contains(
+            "today: Liverwort is about to shed spores or splash cups, or already does",
+            text,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void A_text_below_an_action_does_not_start_with_its_name() =>
         Assert.Contains(
-            "mind: Rinse the tank after it. Surface wash stains.", Text(SampleAdvice.FullArea), StringComparison.Ordinal);
+            "mind: Rinse the tank after it. Surface wash stains.",
+            Text(SampleAdvice.FullArea),
+            StringComparison.Ordinal
+        );
 
     private static string Text(TextLayout layout) => Text(SampleAdvice.Full, layout);
 

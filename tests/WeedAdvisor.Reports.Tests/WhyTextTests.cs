@@ -20,7 +20,11 @@ public sealed class WhyTextTests
 
     [Fact]
     public void Why_an_action_is_not_advised() =>
-        Assert.Contains("Here: not advised (nothing speaks for it here).", Why("let-surface-dry", SampleAdvice.BlankArea), StringComparison.Ordinal);
+        Assert.Contains(
+            "Here: not advised (nothing speaks for it here).",
+            Why("let-surface-dry", SampleAdvice.BlankArea),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void A_caution_is_told_before_its_reason_and_a_long_list_shows_what_was_compared()
@@ -33,16 +37,26 @@ public sealed class WhyTextTests
             StringComparison.Ordinal);
         string flat = string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains(
-            "read: liverwort, a-weed-1, a-weed-2, a-weed-3, a-weed-4 and 5 more sources:", flat, StringComparison.Ordinal);
+            "read: liverwort, a-weed-1, a-weed-2, a-weed-3, a-weed-4 and 5 more sources:",
+            flat,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Dates_and_the_cautions_of_the_record_stand_with_a_clear_action()
     {
         string text = Why("surface-wash");
-        Assert.Contains("by 11 October 2026: the house must stay open after it before film goes on\n", text, StringComparison.Ordinal);
         Assert.Contains(
-            "WHAT ITS RECORD SAYS TO MIND, WHEREVER IT IS DONE\n  - Rinse the sprayer.\n", text, StringComparison.Ordinal);
+            "by 11 October 2026: the house must stay open after it before film goes on\n",
+            text,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "WHAT ITS RECORD SAYS TO MIND, WHEREVER IT IS DONE\n  - Rinse the sprayer.\n",
+            text,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

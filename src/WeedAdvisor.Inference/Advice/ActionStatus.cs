@@ -9,7 +9,9 @@ public enum ActionStatus
     /// <summary>As clear, but for a doubt that could still outweigh it; the question is named.</summary>
     ClearUnless,
 
-    /// <summary>A bar could still hold, or nothing speaks for it until an answer is known; the questions are named.</summary>
+    /// <summary>
+    /// A bar could still hold, or nothing speaks for it until an answer is known; the questions are named.
+    /// </summary>
     Waits,
 
     /// <summary>What speaks against it weighs more, or nothing speaks for it.</summary>

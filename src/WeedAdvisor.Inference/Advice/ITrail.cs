@@ -5,7 +5,9 @@ namespace WeedAdvisor.Inference.Advice;
 /// <summary>Everything that was concluded about an area. Immutable: the same each time it is read.</summary>
 public interface ITrail
 {
-    /// <summary>Every conclusion, certain or possible, in ordinal order of judgement and match; worked out anew each time.</summary>
+    /// <summary>
+    /// Every conclusion, certain or possible, in ordinal order of judgement and match; worked out anew each time.
+    /// </summary>
     public ImmutableArray<Reason> All();
 }
 

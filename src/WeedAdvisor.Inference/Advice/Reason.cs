@@ -85,7 +85,9 @@ public sealed class Reason
     /// <summary>The id of the action concerned, or null.</summary>
     public string? Action { get; }
 
-    /// <summary>The rule's certainty times the least certain finding it builds on, in (0, 1]; 1 for bars and cautions.</summary>
+    /// <summary>
+    /// The rule's certainty times the least certain finding it builds on, in (0, 1]; 1 for bars and cautions.
+    /// </summary>
     public double Certainty { get; }
 
     /// <summary>Whether every condition holds for sure.</summary>

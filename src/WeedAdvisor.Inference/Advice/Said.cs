@@ -8,8 +8,8 @@ namespace WeedAdvisor.Inference.Advice;
 public readonly record struct SaidPart(string Text, bool IsAction);
 
 /// <summary>
-/// A text of a rule with its slots filled in. It knows where the name of its action stands, so that it can be said below
-/// that name, or of several actions at once, without looking for the name in the finished text.
+/// A text of a rule with its slots filled in. It knows where the name of its action stands, so that it can be said
+/// below that name, or of several actions at once, without looking for the name in the finished text.
 /// </summary>
 public sealed class Said : IEquatable<Said>
 {
@@ -56,7 +56,9 @@ public sealed class Said : IEquatable<Said>
         return new Said(parts.ToImmutable());
     }
 
-    /// <summary>The text as it stands below the action's name, with other words wherever the name would stand.</summary>
+    /// <summary>
+    /// The text as it stands below the action's name, with other words wherever the name would stand.
+    /// </summary>
     /// <param name="instead">Such as <c>this chemical</c>.</param>
     public string Of(string instead) => Joined(Under(), instead);
 

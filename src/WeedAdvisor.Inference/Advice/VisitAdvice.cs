@@ -29,8 +29,8 @@ public sealed record AreaAdvice
     public KeepOut? KeepOut { get; init; }
 
     /// <summary>
-    /// Clear actions, best first; those that are clear unless a doubt holds come after those that are clear, and what does
-    /// not go on in today's weather comes last.
+    /// Clear actions, best first; those that are clear unless a doubt holds come after those that are clear, and what
+    /// does not go on in today's weather comes last.
     /// </summary>
     public required ImmutableArray<ClearAction> Clear { get; init; }
 
@@ -40,7 +40,9 @@ public sealed record AreaAdvice
     /// <summary>Actions that must not be used here, in ordinal order of id.</summary>
     public required ImmutableArray<BarredAction> Barred { get; init; }
 
-    /// <summary>Actions that more speaks against than for, or that nothing speaks for, in ordinal order of id.</summary>
+    /// <summary>
+    /// Actions that more speaks against than for, or that nothing speaks for, in ordinal order of id.
+    /// </summary>
     public ImmutableArray<NotAdvisedAction> NotAdvised { get; init; } = [];
 
     /// <summary>Cautions for the whole area, in ordinal order of judgement.</summary>
@@ -63,13 +65,14 @@ public sealed record AreaAdvice
         : ActionStatus.NotAdvised;
 
     /// <summary>
-    /// Everything that was concluded, certain or possible, in ordinal order of judgement and match; also the arguments and
-    /// cautions on what is barred for good. Worked out anew each time: few want all of it.
+    /// Everything that was concluded, certain or possible, in ordinal order of judgement and match; also the arguments
+    /// and cautions on what is barred for good. Worked out anew each time: few want all of it.
     /// </summary>
     public ImmutableArray<Reason> AllConclusions() => Trail.All();
 
     /// <summary>Whether an action is clear here, without a doubt that could still outweigh it.</summary>
-    public bool IsClear(string action) => Clear.Any(clear => clear.Action == action && clear.Status == ActionStatus.Clear);
+    public bool IsClear(string action) =>
+        Clear.Any(clear => clear.Action == action && clear.Status == ActionStatus.Clear);
 
     /// <summary>Where all conclusions are read.</summary>
     public ITrail Trail { get; init; } = new GivenTrail([]);
@@ -98,7 +101,9 @@ public sealed record ClearAction
     /// <summary>The doubts that could still outweigh it; empty when it is clear.</summary>
     public ImmutableArray<Reason> Doubts { get; init; } = [];
 
-    /// <summary>Why it does not go on today, such as <c>wind</c>; empty when nothing is against it or nobody told the weather.</summary>
+    /// <summary>
+    /// Why it does not go on today, such as <c>wind</c>; empty when nothing is against it or nobody told the weather.
+    /// </summary>
     public ImmutableArray<string> NotToday { get; init; } = [];
 
     /// <summary>What the day must be like, such as <c>below 29 C</c>; empty when the weather was told.</summary>
@@ -119,7 +124,9 @@ public sealed record ClearAction
     /// <summary>Word of list <c>when</c>.</summary>
     public required string When { get; init; }
 
-    /// <summary>Estimated cost for 1000 pots (or 100 m² of floor), US dollars, at the area's labour rate; null when not known.</summary>
+    /// <summary>
+    /// Estimated cost for 1000 pots (or 100 m² of floor), US dollars, at the area's labour rate; null when not known.
+    /// </summary>
     public required decimal? CostUsd { get; init; }
 
     /// <summary>Labour hours for 1000 pots (or 100 m² of floor); null when not known.</summary>
@@ -186,24 +193,28 @@ public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, Im
 public sealed record BarredAction(
     string Action, Severity Severity, ImmutableArray<Reason> Because, ImmutableArray<string> Sources)
 {
-    /// <summary><see cref="ActionStatus.Never"/>, <see cref="ActionStatus.NotYet"/> or <see cref="ActionStatus.NotThisWay"/>.</summary>
+    /// <summary>
+    /// <see cref="ActionStatus.Never"/>, <see cref="ActionStatus.NotYet"/> or <see cref="ActionStatus.NotThisWay"/>.
+    /// </summary>
     public ActionStatus Status { get; init; } = ActionStatus.Never;
 
     /// <summary>
-    /// The bars that make its status, the one that counts most first: those that never end for never, the wrong way for not
-    /// this way, the last to end for not yet.
+    /// The bars that make its status, the one that counts most first: those that never end for never, the wrong way for
+    /// not this way, the last to end for not yet.
     /// </summary>
     public ImmutableArray<Reason> Deciding { get; init; } = Because;
 
     /// <summary>What ends it; null unless it is not yet.</summary>
     public Until? Until { get; init; }
 
-    /// <summary>Other ways in which the product may be put on, in plain words; empty unless it is not this way.</summary>
+    /// <summary>
+    /// Other ways in which the product may be put on, in plain words; empty unless it is not this way.
+    /// </summary>
     public ImmutableArray<string> OtherWays { get; init; } = [];
 
     /// <summary>
-    /// How it will stand once its bars have ended, as far as is known today: clear, clear unless, waits or not advised; not
-    /// advised for what is never to be used.
+    /// How it will stand once its bars have ended, as far as is known today: clear, clear unless, waits or not advised;
+    /// not advised for what is never to be used.
     /// </summary>
     public ActionStatus After { get; init; } = ActionStatus.NotAdvised;
 

@@ -7,8 +7,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Areas;
 
 /// <summary>
-/// An area as read once, for all sums and pages: no other room reads its answers. An answer to a question that does not apply,
-/// or that contradicts another, is not told. Null says that nothing is told.
+/// An area as read once, for all sums and pages: no other room reads its answers. An answer to a question that does not
+/// apply, or that contradicts another, is not told. Null says that nothing is told.
 /// </summary>
 public sealed record AreaReading
 {
@@ -40,7 +40,8 @@ public sealed record AreaReading
     public required Region? Region { get; init; }
 
     /// <summary>
-    /// The zone by whose months weeds come up: that of a heated house where one is heated under a closed roof, else the region's.
+    /// The zone by whose months weeds come up: that of a heated house where one is heated under a closed roof, else the
+    /// region's.
     /// </summary>
     public required string? EmergenceZone { get; init; }
 
@@ -68,7 +69,9 @@ public sealed record AreaReading
     /// <summary>Weeks between two rounds as answered; 0 says that nobody weeds.</summary>
     public required decimal? RoundsAnswered { get; init; }
 
-    /// <summary>Whole weeks between two rounds where nobody says it; null when the knowledge has no usual interval.</summary>
+    /// <summary>
+    /// Whole weeks between two rounds where nobody says it; null when the knowledge has no usual interval.
+    /// </summary>
     public required int? UsualRoundsWeeks { get; init; }
 
     /// <summary>Cost of an hour as answered, US dollars.</summary>
@@ -86,20 +89,22 @@ public sealed record AreaReading
     /// <summary>Whether this kind of place holds pots; null when the place is not told.</summary>
     public required bool? IsForPots { get; init; }
 
-    /// <summary>Whether pots stand in the area, as far as the answers say. Without an answer they are taken to.</summary>
+    /// <summary>
+    /// Whether pots stand in the area, as far as the answers say. Without an answer they are taken to.
+    /// </summary>
     public bool HasPots => IsForPots != false && Stock != NoStock;
 
     /// <summary>
-    /// Whole weeks between two rounds, 1 to <see cref="MostWeeks"/>, halves rounded up; null when it is not told, and when
-    /// nobody weeds.
+    /// Whole weeks between two rounds, 1 to <see cref="MostWeeks"/>, halves rounded up; null when it is not told, and
+    /// when nobody weeds.
     /// </summary>
     public int? RoundsWeeks => RoundsAnswered is { } weeks and > 0
         ? (int)Math.Clamp(Math.Round(weeks, MidpointRounding.AwayFromZero), 1, MostWeeks)
         : null;
 
     /// <summary>
-    /// Whole weeks between two rounds: as set, else as answered, else the usual ones; null when the knowledge has none. That
-    /// nobody weeds now is no interval to reckon with, so then the usual one counts too.
+    /// Whole weeks between two rounds: as set, else as answered, else the usual ones; null when the knowledge has none.
+    /// That nobody weeds now is no interval to reckon with, so then the usual one counts too.
     /// </summary>
     /// <param name="set">Weeks set for this reckoning; null for none.</param>
     public Told<int>? Rounds(int? set) => set is { } weeks ? new Told<int>(weeks, Origin.Set)
@@ -107,10 +112,13 @@ public sealed record AreaReading
         : UsualRoundsWeeks is { } usual ? new Told<int>(usual, Origin.Assumed)
         : null;
 
-    /// <summary>What an hour of labour costs: as set, else as answered, else as the price list has it; null when none does.</summary>
+    /// <summary>
+    /// What an hour of labour costs: as set, else as answered, else as the price list has it; null when none does.
+    /// </summary>
     /// <param name="set">US dollars set for this reckoning; null for none.</param>
     /// <param name="prices">Finds a price by its id.</param>
-    public Told<decimal>? Wage(decimal? set, Func<string, Price?> prices) => set is { } given ? new Told<decimal>(given, Origin.Set)
+    public Told<decimal>? Wage(decimal? set, Func<string, Price?> prices) =>
+        set is { } given ? new Told<decimal>(given, Origin.Set)
         : WageAnswered is { } answered ? new Told<decimal>(answered, Origin.Answer)
         : prices(QuestionIds.Wage) is { } price ? new Told<decimal>(price.Value, Origin.PriceList)
         : null;

@@ -8,8 +8,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Areas;
 
 /// <summary>
-/// Whether questions apply in an area, judged from the answers given so far. A question whose condition rests on an answer
-/// that is missing may apply: nothing is taken for granted.
+/// Whether questions apply in an area, judged from the answers given so far. A question whose condition rests on an
+/// answer that is missing may apply: nothing is taken for granted.
 /// </summary>
 public sealed class QuestionsThatApply
 {
@@ -28,7 +28,9 @@ public sealed class QuestionsThatApply
     /// <summary>Whether a question applies here.</summary>
     public Truth Applies(Question question) => SiteReadings.Applies(question, _told);
 
-    /// <summary>The questions that have not been answered in any way and on which it depends whether this one applies.</summary>
+    /// <summary>
+    /// The questions that have not been answered in any way and on which it depends whether this one applies.
+    /// </summary>
     public ImmutableArray<string> WaitsFor(Question question) =>
         Applies(question) != Truth.NotKnown
             ? []

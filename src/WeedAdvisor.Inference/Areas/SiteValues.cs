@@ -19,7 +19,8 @@ internal sealed class SiteValues(IReadOnlyDictionary<string, Reading> readings, 
     public string? Word(string question) => Words(question) is { Count: 1 } words ? words.First() : null;
 
     /// <summary>The number; null when it is not told.</summary>
-    public decimal? Number(string question) => readings.GetValueOrDefault(question) is Reading.Number number ? number.Value : null;
+    public decimal? Number(string question) =>
+        readings.GetValueOrDefault(question) is Reading.Number number ? number.Value : null;
 
     /// <summary>The date; null when it is not told.</summary>
     public DateOnly? Day(string question) => Number(question) is { } days ? day.AddDays((int)days) : null;

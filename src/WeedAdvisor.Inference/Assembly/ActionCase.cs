@@ -62,10 +62,11 @@ internal sealed class ActionCase
     public ActionStatus Status { get; }
 
     /// <summary>
-    /// How it will stand once every bar that ends has ended: only bars that may still come up count. Not advised for what is
-    /// never to be used.
+    /// How it will stand once every bar that ends has ended: only bars that may still come up count. Not advised for
+    /// what is never to be used.
     /// </summary>
-    public ActionStatus After => Status == ActionStatus.Never ? ActionStatus.NotAdvised : StatusOf([.. Bars.Where(bar => !bar.IsCertain)]);
+    public ActionStatus After =>
+        Status == ActionStatus.Never ? ActionStatus.NotAdvised : StatusOf([.. Bars.Where(bar => !bar.IsCertain)]);
 
     /// <summary>A bar holds.</summary>
     public bool IsBarred => Status is ActionStatus.Never or ActionStatus.NotYet or ActionStatus.NotThisWay;
@@ -81,7 +82,8 @@ internal sealed class ActionCase
         Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.MostCertaintyOf(Doubts));
 
     /// <summary>The doubts that an answer could still raise.</summary>
-    public IEnumerable<Conclusion> OpenDoubts => Doubts.Where(doubt => !doubt.IsCertain || doubt.MostCertainty > doubt.Certainty);
+    public IEnumerable<Conclusion> OpenDoubts =>
+        Doubts.Where(doubt => !doubt.IsCertain || doubt.MostCertainty > doubt.Certainty);
 
     /// <summary>What a waiting action waits for: its possible bars, and its supports when none is certain.</summary>
     public IEnumerable<Conclusion> Waits => Supports.Exists(IsSure) ? Bars : Bars.Concat(Supports);

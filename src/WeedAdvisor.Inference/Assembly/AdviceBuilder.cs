@@ -32,7 +32,8 @@ internal sealed class AdviceBuilder
     }
 
     /// <summary>The advice for an area.</summary>
-    /// <param name="looked">The area on the day on which it is looked at, from which days of waiting are counted.</param>
+    /// <param name="looked">The area on the day on which it is looked at, from which days of waiting are
+    /// counted.</param>
     /// <param name="concluded">Everything that was concluded about it.</param>
     public AreaAdvice Of(AreaCase looked, AreaConclusions concluded)
     {
@@ -48,7 +49,10 @@ internal sealed class AdviceBuilder
         ];
         var reading = AreaReading.Of(area, date, _knowledge);
         ImmutableArray<ClearAction> clear = Ranking.Of(
-            cases.Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless).Select(one => ClearOf(one, reading, date)));
+            cases
+                .Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless)
+                .Select(one => ClearOf(one, reading, date))
+        );
         return new AreaAdvice
         {
             Area = area,
@@ -108,7 +112,9 @@ internal sealed class AdviceBuilder
     // What the grower's own label changes stands first: it is said wherever the treatment is.
     private ImmutableArray<ActionCaution> CautionsOf(CatalogueAction action, ActionCase one, DateOnly date) =>
     [
-        .. action is Treatment { Label: { } label } ? [new ActionCaution(label.Line(date), null, true)] : (ActionCaution[])[],
+            .. action is Treatment { Label: { } label }
+                ? [new ActionCaution(label.Line(date), null, true)]
+                : (ActionCaution[])[],
         .. action.Cautions.Select(text => new ActionCaution(text, null, true)),
         .. one.Cautions
             .Order()
@@ -133,7 +139,11 @@ internal sealed class AdviceBuilder
                 .Order(StringComparer.Ordinal)
                 .Where(id => !known.TryGetValue(id, out ActionCase? one) || one.Status == ActionStatus.NotAdvised)
                 .Select(id => known.TryGetValue(id, out ActionCase? one)
-                    ? new NotAdvisedAction(id, Strongest(one.Supports.Where(support => support.IsCertain)), Strongest(one.Doubts))
+                        ? new NotAdvisedAction(
+                            id,
+                            Strongest(one.Supports.Where(support => support.IsCertain)),
+                            Strongest(one.Doubts)
+                        )
                     : new NotAdvisedAction(id, [], [])),
         ];
     }
@@ -163,12 +173,13 @@ internal sealed class AdviceBuilder
         };
     }
 
-    private static IEnumerable<Conclusion> Deciding(ActionStatus status, Conclusion[] bars, DateOnly date) => status switch
-    {
-        ActionStatus.Never => bars.Where(bar => Lifts.Of(bar) is Lift.Never),
-        ActionStatus.NotThisWay => bars.Where(bar => Lifts.Of(bar) is Lift.OtherWay),
-        _ => Lifts.LastFirst(bars, date),
-    };
+    private static IEnumerable<Conclusion> Deciding(ActionStatus status, Conclusion[] bars, DateOnly date) =>
+        status switch
+        {
+            ActionStatus.Never => bars.Where(bar => Lifts.Of(bar) is Lift.Never),
+            ActionStatus.NotThisWay => bars.Where(bar => Lifts.Of(bar) is Lift.OtherWay),
+            _ => Lifts.LastFirst(bars, date),
+        };
 
     private static Severity SeverityOf(Conclusion bar) => ((Consequence.Bar)bar.Judgement.Then).Severity;
 

@@ -9,11 +9,13 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
-/// What the weather of the visit's day says of a treatment. It changes no status: told, it says why not today; not told,
-/// the conditions of the record stand in its place. Under a roof there is neither wind nor rain nor frost.
+/// What the weather of the visit's day says of a treatment. It changes no status: told, it says why not today; not
+/// told, the conditions of the record stand in its place. Under a roof there is neither wind nor rain nor frost.
 /// </summary>
-/// <param name="NotToday">Why it does not go on today, such as <c>wind</c>; empty when nothing is against it or nobody said.</param>
-/// <param name="Conditions">What the day must be like, such as <c>below 29 C</c>; empty when the weather was told.</param>
+/// <param name="NotToday">Why it does not go on today, such as <c>wind</c>; empty when nothing is against it or nobody
+/// said.</param>
+/// <param name="Conditions">What the day must be like, such as <c>below 29 C</c>; empty when the weather was
+/// told.</param>
 internal sealed record DayWeather(ImmutableArray<string> NotToday, ImmutableArray<string> Conditions)
 {
     // What the answer 'hot' stands for, degrees Celsius.

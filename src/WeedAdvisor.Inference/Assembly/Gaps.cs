@@ -25,13 +25,16 @@ internal static class Gaps
         }
 
         if (StockAndCrops.IsStockWithoutCrops(area))
-            gaps.Add(new Gap(GapKind.Contradiction, null, "Stock stands here, but the list of crops is empty. Name them."));
+            gaps.Add(
+                new Gap(GapKind.Contradiction, null, "Stock stands here, but the list of crops is empty. Name them.")
+            );
         if (DeniedUse.In(looked, knowledge))
         {
             gaps.Add(new Gap(
                 GapKind.Contradiction,
                 null,
-                "It is said that nothing was put on here or in this house in the last week, and a use of these days is told. "
+                    "It is said that nothing was put on here or in this house in the last week, and a use of these "
+                        + "days is told. "
                     + "The use counts; put the answer right."));
         }
 
@@ -51,7 +54,9 @@ internal static class Gaps
             yield return new Gap(
                 GapKind.WeedWithoutAnswer,
                 weed.Id,
-                $"No clear action has a published effect on {weed.Name}; what is advised against it rests on how it lives.");
+                $"No clear action has a published effect on {weed.Name}; what is advised against it rests on how it "
+                    + $"lives."
+            );
         }
 
         if (!knowledge.Treatments.Values.Any(treatment => WeedRatings.Of(treatment, weed).Count > 0))

@@ -10,7 +10,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Assembly;
 
-/// <summary>Works out what keeps people out of an area: the bars that end with an hour are the entry intervals.</summary>
+/// <summary>
+/// Works out what keeps people out of an area: the bars that end with an hour are the entry intervals.
+/// </summary>
 internal sealed class KeepOuts(Reasons reasons, Lifts lifts, KnowledgeBase knowledge)
 {
     /// <summary>What keeps people out, or may do so; null when no rule speaks of an interval.</summary>

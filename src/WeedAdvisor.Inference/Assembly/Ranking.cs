@@ -4,8 +4,8 @@ using WeedAdvisor.Inference.Advice;
 namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
-/// Puts clear actions in order: what goes on in today's weather, then those that no doubt can outweigh, then merit, then the
-/// cheaper, then the id. A total order: nothing is left to chance.
+/// Puts clear actions in order: what goes on in today's weather, then those that no doubt can outweigh, then merit,
+/// then the cheaper, then the id. A total order: nothing is left to chance.
 /// </summary>
 internal static class Ranking
 {

@@ -14,9 +14,9 @@ internal static class Wording
 {
     /// <summary>
     /// Fills the slots of a rule's text: <c>{weed}</c>, <c>{crop}</c>, <c>{practice}</c>, <c>{treatment}</c>,
-    /// <c>{action}</c>, <c>{past}</c>, <c>{closure}</c>, <c>{limit}</c> and <c>{escape}</c> with the names of the facts matched, <c>{$name}</c> with what a variable stands for.
-    /// A number of days that is not known yet reads as such. A slot that nothing fills is left as it is; the reader refuses
-    /// such rules.
+    /// <c>{action}</c>, <c>{past}</c>, <c>{closure}</c>, <c>{limit}</c> and <c>{escape}</c> with the names of the facts
+    /// matched, <c>{$name}</c> with what a variable stands for. A number of days that is not known yet reads as such. A
+    /// slot that nothing fills is left as it is; the reader refuses such rules.
     /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="match">What the rule matched.</param>
@@ -92,7 +92,9 @@ internal static class Wording
         _ => test.GetType().Name,
     };
 
-    /// <summary>What a pattern asks for, such as <c>weed</c>, <c>no weed</c> or <c>finding surface-stays-wet</c>.</summary>
+    /// <summary>
+    /// What a pattern asks for, such as <c>weed</c>, <c>no weed</c> or <c>finding surface-stays-wet</c>.
+    /// </summary>
     public static string Of(Pattern pattern) => pattern switch
     {
         Pattern.Fact fact => Of(fact.Kind),

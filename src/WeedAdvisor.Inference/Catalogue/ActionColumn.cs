@@ -69,7 +69,10 @@ internal sealed class ActionColumn
 
     private Extent With(Extent shared, Reading reading)
     {
-        Dictionary<int, Truth> others = _others.ToDictionary(place => place, place => _actions[place].Read(_attribute).Shares(reading));
+        Dictionary<int, Truth> others = _others.ToDictionary(
+            place => place,
+            place => _actions[place].Read(_attribute).Shares(reading)
+        );
         return new Extent(
             shared.Sure.Or(ActionSet.Where(_actions.Length, place => others.GetValueOrDefault(place) == Truth.Yes)),
             shared.Perhaps.Or(ActionSet.Where(_actions.Length, place => others.GetValueOrDefault(place) != Truth.No)));

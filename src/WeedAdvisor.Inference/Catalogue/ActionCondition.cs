@@ -18,7 +18,11 @@ internal sealed class ActionCondition
     private readonly bool _joinsItself;
 
     private ActionCondition(
-        Pattern.Fact pattern, Extent sets, ImmutableArray<(ActionColumn, AttributeTest)> open, ImmutableArray<ActionFact> actions)
+        Pattern.Fact pattern,
+        Extent sets,
+        ImmutableArray<(ActionColumn, AttributeTest)> open,
+        ImmutableArray<ActionFact> actions
+    )
     {
         Pattern = pattern;
         _fixed = sets;

@@ -5,8 +5,8 @@ using WeedAdvisor.Knowledge.Judgements;
 namespace WeedAdvisor.Inference.Conclusions;
 
 /// <summary>
-/// Everything that the judgements say of an area, kept by match: each speaks for a set of actions, and a conclusion about
-/// one of them is made when somebody wants to read it. Immutable.
+/// Everything that the judgements say of an area, kept by match: each speaks for a set of actions, and a conclusion
+/// about one of them is made when somebody wants to read it. Immutable.
 /// </summary>
 /// <param name="matches">What holds or may hold, in ordinal order.</param>
 /// <param name="index">The actions spoken of.</param>
@@ -19,7 +19,9 @@ internal sealed class AreaConclusions(ImmutableArray<CaseMatch> matches, ActionI
     public ImmutableArray<Conclusion> ForAdvice()
     {
         ActionSet never = BarredForGood();
-        return Made(one => one.Judgement.Then is Consequence.Bar ? one.Extent.Perhaps : one.Extent.Perhaps.Without(never));
+        return Made(one =>
+            one.Judgement.Then is Consequence.Bar ? one.Extent.Perhaps : one.Extent.Perhaps.Without(never)
+        );
     }
 
     /// <summary>Every conclusion, in ordinal order of judgement and match.</summary>

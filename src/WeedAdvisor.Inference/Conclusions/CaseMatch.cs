@@ -6,8 +6,8 @@ using WeedAdvisor.Knowledge.Judgements;
 namespace WeedAdvisor.Inference.Conclusions;
 
 /// <summary>
-/// A judgement that holds, or may hold, for the case: what it matched, how true that is, and for which actions it speaks.
-/// What was found out here is carried on to the last reason; nothing is decided a second time. Immutable.
+/// A judgement that holds, or may hold, for the case: what it matched, how true that is, and for which actions it
+/// speaks. What was found out here is carried on to the last reason; nothing is decided a second time. Immutable.
 /// </summary>
 /// <param name="Judgement">The judgement.</param>
 /// <param name="Match">What each pattern on the case matched.</param>
@@ -44,5 +44,6 @@ internal sealed record CaseMatch(
     }
 
     /// <summary>Ordinal order of judgement, then of the facts matched.</summary>
-    public static int InOrder(CaseMatch one, CaseMatch other) => Matched.InOrder(one.Judgement, one.Match, other.Judgement, other.Match);
+    public static int InOrder(CaseMatch one, CaseMatch other) =>
+        Matched.InOrder(one.Judgement, one.Match, other.Judgement, other.Match);
 }

@@ -24,7 +24,9 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
         Action = ActionIn(match);
     }
 
-    /// <summary>Judgement and matched facts as text; unique. Made when asked for: most conclusions are never shown.</summary>
+    /// <summary>
+    /// Judgement and matched facts as text; unique. Made when asked for: most conclusions are never shown.
+    /// </summary>
     public string Key => $"{Judgement.Id}({string.Join(',', Match.OfType<Matched.One>().Select(one => one.Fact.Key))})";
 
     /// <summary>The judgement.</summary>
@@ -52,8 +54,8 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
     public ActionFact? Action { get; }
 
     /// <summary>
-    /// The rule's certainty times that of its premises (Shortliffe and Buchanan 1975: a conclusion is at most as certain
-    /// as its weakest premise). Bars and cautions do not fade: their certainty is 1.
+    /// The rule's certainty times that of its premises (Shortliffe and Buchanan 1975: a conclusion is at most as
+    /// certain as its weakest premise). Bars and cautions do not fade: their certainty is 1.
     /// </summary>
     public double Certainty => OwnCertainty is { } own ? own * Premise : 1;
 

@@ -15,11 +15,14 @@ internal static class Evidences
         where T : Conclusion =>
         evidence.Any(one => one.IsCertain) ? evidence.Where(one => one.IsCertain) : evidence;
 
-    /// <summary>Combined certainty. Each judgement speaks once, with its strongest match: five weeds are not five arguments.</summary>
+    /// <summary>
+    /// Combined certainty. Each judgement speaks once, with its strongest match: five weeds are not five arguments.
+    /// </summary>
     public static double CertaintyOf(IEnumerable<Conclusion> evidence) => Together(evidence, one => one.Certainty);
 
     /// <summary>Combined certainty if all that may hold turns out to hold.</summary>
-    public static double MostCertaintyOf(IEnumerable<Conclusion> evidence) => Together(evidence, one => one.MostCertainty);
+    public static double MostCertaintyOf(IEnumerable<Conclusion> evidence) =>
+        Together(evidence, one => one.MostCertainty);
 
     /// <summary>What would have to be known before the certainty of a conclusion can rise no more.</summary>
     public static IEnumerable<Need> OpenIn(Conclusion conclusion) => conclusion.IsCertain

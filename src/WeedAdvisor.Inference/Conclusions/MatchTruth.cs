@@ -52,7 +52,9 @@ internal sealed record PatternHolds(
         (Pattern.Finding, Matched.Evidence evidence) => OfFinding(evidence, bindings),
         (Pattern.Any { Inner: Pattern.Fact inner }, Matched.Several several) => OfAny(inner, several, bindings),
         (Pattern.Any, Matched.Evidence evidence) => OfFinding(evidence, bindings),
-        (Pattern.None { Inner: Pattern.Fact inner }, Matched.Several several) => Absent(OfAny(inner, several, bindings)),
+        (Pattern.None { Inner: Pattern.Fact inner }, Matched.Several several) => Absent(
+            OfAny(inner, several, bindings)
+        ),
         (Pattern.None, Matched.Evidence evidence) => Absent(OfFinding(evidence, bindings)),
         _ => throw new InvalidOperationException($"{pattern.GetType().Name} cannot match {matched.GetType().Name}"),
     };

@@ -19,7 +19,9 @@ internal static class TestTruth
         _ => throw new InvalidOperationException($"no such test: {test.GetType().Name}"),
     };
 
-    /// <summary>What would have to be known to decide the test: the needs of the reading and of the variable compared.</summary>
+    /// <summary>
+    /// What would have to be known to decide the test: the needs of the reading and of the variable compared.
+    /// </summary>
     public static IEnumerable<Need> NeedsOf(AttributeTest test, Reading reading, Bindings bindings) => test switch
     {
         AttributeTest.Variable { Binds: false } variable => reading.Needs.Concat(bindings[variable.Name].Needs),

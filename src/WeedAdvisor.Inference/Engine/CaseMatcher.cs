@@ -9,8 +9,8 @@ using WeedAdvisor.Knowledge.Readings;
 namespace WeedAdvisor.Inference.Engine;
 
 /// <summary>
-/// The one condition of a pattern in an engine rule: whether what the pattern looks at may pass it. A matcher stands as a
-/// constant in the rule's expression, so equal patterns share one matcher and with it the engine's nodes.
+/// The one condition of a pattern in an engine rule: whether what the pattern looks at may pass it. A matcher stands as
+/// a constant in the rule's expression, so equal patterns share one matcher and with it the engine's nodes.
 /// </summary>
 /// <param name="bound">The variables it needs, where each was bound; none for a condition on one fact alone.</param>
 internal abstract class CaseMatcher(ImmutableArray<BoundVariable> bound)
@@ -47,7 +47,10 @@ internal abstract class CaseMatcher(ImmutableArray<BoundVariable> bound)
     /// <summary>As <see cref="May(object)"/>, on what the engine hands over.</summary>
     public bool MayFact(IFact fact) => May(fact.Value!);
 
-    /// <summary>As <see cref="MayJoin"/>, on what the engine hands over: a tuple holds one fact for each earlier pattern, the last first.</summary>
+    /// <summary>
+    /// As <see cref="MayJoin"/>, on what the engine hands over: a tuple holds one fact for each earlier pattern, the
+    /// last first.
+    /// </summary>
     public bool MayTuple(ITuple tuple, IFact fact)
     {
         object[] before = new object[Bound.Length];
@@ -79,7 +82,8 @@ internal abstract class CaseMatcher(ImmutableArray<BoundVariable> bound)
     }
 
     /// <summary>There is such a fact, or (absent) there is none, among all of a kind.</summary>
-    public sealed class OfList(Pattern.Fact inner, bool isAbsent, ImmutableArray<BoundVariable> bound) : CaseMatcher(bound)
+    public sealed class OfList(Pattern.Fact inner, bool isAbsent, ImmutableArray<BoundVariable> bound)
+        : CaseMatcher(bound)
     {
         /// <inheritdoc/>
         protected override bool May(object fact, Bindings bindings)
@@ -87,7 +91,11 @@ internal abstract class CaseMatcher(ImmutableArray<BoundVariable> bound)
             // "May be there": one may pass. "May be absent": none passes for sure.
             foreach (Fact one in ((FactList)fact).Facts)
             {
-                if (isAbsent ? PatternTruth.Of(inner, one, bindings).Truth == Truth.Yes : PatternTruth.MayPass(inner, one, bindings))
+                if (
+                    isAbsent
+                        ? PatternTruth.Of(inner, one, bindings).Truth == Truth.Yes
+                        : PatternTruth.MayPass(inner, one, bindings)
+                )
                     return !isAbsent;
             }
 

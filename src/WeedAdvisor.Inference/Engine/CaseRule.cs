@@ -12,8 +12,8 @@ using WeedAdvisor.Knowledge.Readings;
 namespace WeedAdvisor.Inference.Engine;
 
 /// <summary>
-/// A judgement split in two: what it asks of the case becomes an engine rule, what it asks of an action becomes sets. The
-/// rule's name is the judgement's id, so that the engine's own tracing speaks of judgements.
+/// A judgement split in two: what it asks of the case becomes an engine rule, what it asks of an action becomes sets.
+/// The rule's name is the judgement's id, so that the engine's own tracing speaks of judgements.
 /// </summary>
 internal sealed class CaseRule
 {
@@ -31,7 +31,8 @@ internal sealed class CaseRule
     public Judgement Judgement { get; }
 
     /// <summary>Splits a judgement.</summary>
-    /// <exception cref="ArgumentException">It asks something of an action and then of something else; the reader refuses such rules.</exception>
+    /// <exception cref="ArgumentException">It asks something of an action and then of something else; the reader
+    /// refuses such rules.</exception>
     public static CaseRule Of(Judgement judgement, ActionIndex index)
     {
         bool isOnAction = judgement.When[^1].IsOnAction();
@@ -73,7 +74,8 @@ internal sealed class CaseRule
 
     /// <summary>What a match says.</summary>
     /// <param name="matched">What each pattern matched in the engine, in order.</param>
-    /// <exception cref="InvalidOperationException">The engine matched what the condition tree says cannot hold: a defect.</exception>
+    /// <exception cref="InvalidOperationException">The engine matched what the condition tree says cannot hold: a
+    /// defect.</exception>
     public CaseMatch MatchOf(IReadOnlyList<object> matched)
     {
         var match = ImmutableArray.CreateBuilder<Matched>(_case.Length);
@@ -87,8 +89,16 @@ internal sealed class CaseRule
 
         MatchTruth truth = MatchTruth.Of(Judgement, match);
         if (truth.Truth == Truth.No)
-            throw new InvalidOperationException($"the engine matched '{Judgement.Id}' where its conditions cannot hold");
-        return new CaseMatch(Judgement, match.MoveToImmutable(), truth, _condition, _condition?.Of(truth.Bindings) ?? default);
+            throw new InvalidOperationException(
+                $"the engine matched '{Judgement.Id}' where its conditions cannot hold"
+            );
+        return new CaseMatch(
+            Judgement,
+            match.MoveToImmutable(),
+            truth,
+            _condition,
+            _condition?.Of(truth.Bindings) ?? default
+        );
     }
 
     private static Matched MatchedBy(Pattern pattern, object matched, Bindings bindings) => (pattern, matched) switch

@@ -4,12 +4,14 @@ using System.Runtime.CompilerServices;
 namespace WeedAdvisor.Inference.Engine;
 
 /// <summary>
-/// The lambdas that conditions come in, one for each number of facts that they look at. Their types are put together while
-/// rules are compiled; a native program can do that only from shapes that it has seen, so each is named here.
+/// The lambdas that conditions come in, one for each number of facts that they look at. Their types are put together
+/// while rules are compiled; a native program can do that only from shapes that it has seen, so each is named here.
 /// </summary>
 internal static class ConditionShapes
 {
-    /// <summary>The most facts that one condition looks at: the one it is about, and those that bound its variables.</summary>
+    /// <summary>
+    /// The most facts that one condition looks at: the one it is about, and those that bound its variables.
+    /// </summary>
     public const int MostFacts = 8;
 
     private static readonly Delegate[] s_delegates =
@@ -21,7 +23,9 @@ internal static class ConditionShapes
         new Func<object, object, object, object, object, bool>((_, _, _, _, _) => true),
         new Func<object, object, object, object, object, object, bool>((_, _, _, _, _, _) => true),
         new Func<object, object, object, object, object, object, object, bool>((_, _, _, _, _, _, _) => true),
-        new Func<object, object, object, object, object, object, object, object, bool>((_, _, _, _, _, _, _, _) => true),
+        new Func<object, object, object, object, object, object, object, object, bool>(
+            (_, _, _, _, _, _, _, _) => true
+        ),
     ];
 
     private static readonly Type[] s_lambdas =

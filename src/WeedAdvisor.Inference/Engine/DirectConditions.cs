@@ -6,11 +6,13 @@ using NRules.RuleModel;
 namespace WeedAdvisor.Inference.Engine;
 
 /// <summary>
-/// Gives the engine the delegates of its conditions without compiling or interpreting anything: an expression whose last
-/// step calls a <see cref="CaseMatcher"/> becomes a delegate of that matcher, an action that does nothing a delegate that
-/// does nothing. Whatever else the engine may hand over is interpreted, which is right, only slower.
+/// Gives the engine the delegates of its conditions without compiling or interpreting anything: an expression whose
+/// last step calls a <see cref="CaseMatcher"/> becomes a delegate of that matcher, an action that does nothing a
+/// delegate that does nothing. Whatever else the engine may hand over is interpreted, which is right, only slower.
 /// </summary>
-/// <remarks>The engine's facts and tuples are internal types; a delegate may take a base type of its parameter instead.</remarks>
+/// <remarks>
+/// The engine's facts and tuples are internal types; a delegate may take a base type of its parameter instead.
+/// </remarks>
 internal sealed class DirectConditions : IExpressionCompiler
 {
     private static readonly MethodInfo s_nothing =

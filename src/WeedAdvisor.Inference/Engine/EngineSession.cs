@@ -15,11 +15,14 @@ internal sealed class EngineSession(ISession session, MatchKeeper keeper, Action
     /// Puts the facts of an area in place of the last ones: what is gone is retracted, what is new inserted, what says
     /// something else updated, the rest left alone. Returns everything that now follows.
     /// </summary>
-    /// <exception cref="InvalidOperationException">The rules did not come to rest: a defect in the knowledge or here.</exception>
+    /// <exception cref="InvalidOperationException">The rules did not come to rest: a defect in the knowledge or
+    /// here.</exception>
     public AreaConclusions Change(IReadOnlyCollection<Fact> facts)
     {
         Dictionary<string, Fact> next = facts.ToDictionary(fact => fact.Key, StringComparer.Ordinal);
-        Dictionary<Type, FactList> lists = FactTypes.Lists(facts, areOfCatalogue: false).ToDictionary(list => list.GetType());
+        Dictionary<Type, FactList> lists = FactTypes
+            .Lists(facts, areOfCatalogue: false)
+            .ToDictionary(list => list.GetType());
         object[] gone = [.. _facts.Values.Where(fact => !next.ContainsKey(fact.Key))];
         object[] fresh =
         [
@@ -29,7 +32,9 @@ internal sealed class EngineSession(ISession session, MatchKeeper keeper, Action
         object[] changed =
         [
             .. facts.Where(fact => _facts.TryGetValue(fact.Key, out Fact? before) && !before.SaysTheSame(fact)),
-            .. lists.Values.Where(list => _lists.TryGetValue(list.GetType(), out FactList? before) && !before.SaysTheSame(list)),
+            .. lists.Values.Where(list =>
+                _lists.TryGetValue(list.GetType(), out FactList? before) && !before.SaysTheSame(list)
+            ),
         ];
         if (gone.Length > 0)
             session.RetractAll(gone);

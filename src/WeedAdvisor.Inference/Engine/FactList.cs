@@ -4,12 +4,12 @@ using WeedAdvisor.Inference.Facts;
 namespace WeedAdvisor.Inference.Engine;
 
 /// <summary>
-/// All facts of one type, as one fact: what asks whether there is any such fact, or none, matches the list. Two lists of
-/// one type are the same fact, whatever stands in them.
+/// All facts of one type, as one fact: what asks whether there is any such fact, or none, matches the list. Two lists
+/// of one type are the same fact, whatever stands in them.
 /// </summary>
 /// <remarks>
-/// The engine's own negations and collections know two truths, or lose track when two equal ones stand in a rule; over a
-/// list the three-valued truth is one loop.
+/// The engine's own negations and collections know two truths, or lose track when two equal ones stand in a rule; over
+/// a list the three-valued truth is one loop.
 /// </remarks>
 internal abstract class FactList(ImmutableArray<Fact> facts) : IEquatable<FactList>
 {

@@ -4,7 +4,9 @@ using WeedAdvisor.Knowledge.Judgements;
 
 namespace WeedAdvisor.Inference.Engine;
 
-/// <summary>The types that stand for each kind of fact in the engine: of one fact, and of the list of all such facts.</summary>
+/// <summary>
+/// The types that stand for each kind of fact in the engine: of one fact, and of the list of all such facts.
+/// </summary>
 internal static class FactTypes
 {
     private static readonly ImmutableArray<Kind> s_all =
@@ -33,7 +35,8 @@ internal static class FactTypes
     private static Kind Find(FactKind kind) => s_all.First(one => one.Of == kind);
 
     private static Kind Of<T>(FactKind kind)
-        where T : Fact => new(kind, typeof(T), typeof(FactList<T>), facts => new FactList<T>([.. facts.Where(fact => fact is T)]));
+        where T : Fact =>
+        new(kind, typeof(T), typeof(FactList<T>), facts => new FactList<T>([.. facts.Where(fact => fact is T)]));
 
     private sealed record Kind(FactKind Of, Type One, Type List, Func<Fact[], FactList> Listed);
 }

@@ -7,7 +7,8 @@ namespace WeedAdvisor.Inference.Engine;
 internal static class FindingOrder
 {
     /// <summary>The judgements in that order; among equals by id.</summary>
-    /// <exception cref="ArgumentException">Findings depend on themselves; the reader refuses such knowledge.</exception>
+    /// <exception cref="ArgumentException">Findings depend on themselves; the reader refuses such
+    /// knowledge.</exception>
     public static ImmutableArray<Judgement> Of(IEnumerable<Judgement> judgements)
     {
         Judgement[] all = [.. judgements.OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
@@ -26,7 +27,10 @@ internal static class FindingOrder
             if (done.Contains(judgement.Id))
                 return;
             if (!open.Add(judgement.Id))
-                throw new ArgumentException($"findings depend on themselves through '{judgement.Id}'", nameof(judgements));
+                throw new ArgumentException(
+                    $"findings depend on themselves through '{judgement.Id}'",
+                    nameof(judgements)
+                );
             foreach (string finding in judgement.When.SelectMany(FindingsIn))
             {
                 foreach (Judgement maker in makers[finding])

@@ -20,7 +20,12 @@ internal sealed class RuleEngine
     private readonly ActionIndex _index;
 
     private RuleEngine(
-        ISessionFactory factory, ImmutableArray<CaseRule> rules, ImmutableArray<string> findings, ActionIndex index, int interpreted)
+        ISessionFactory factory,
+        ImmutableArray<CaseRule> rules,
+        ImmutableArray<string> findings,
+        ActionIndex index,
+        int interpreted
+    )
     {
         _factory = factory;
         _rules = rules.ToFrozenDictionary(rule => rule.Judgement.Id, StringComparer.Ordinal);
@@ -30,17 +35,23 @@ internal sealed class RuleEngine
         InterpretedConditions = interpreted;
     }
 
-    /// <summary>How many conditions the engine has to have interpreted because they could not be bound: none, unless the engine changes.</summary>
+    /// <summary>
+    /// How many conditions the engine has to have interpreted because they could not be bound: none, unless the engine
+    /// changes.
+    /// </summary>
     public int InterpretedConditions { get; }
 
     /// <summary>Compiles judgements. They enter in ordinal order of id, whatever order they come in.</summary>
-    /// <exception cref="ArgumentException">A judgement asks something else after the action; the reader refuses such knowledge.</exception>
+    /// <exception cref="ArgumentException">A judgement asks something else after the action; the reader refuses such
+    /// knowledge.</exception>
     public static RuleEngine Of(IEnumerable<Judgement> judgements, IEnumerable<ActionFact> catalogue)
     {
         var index = new ActionIndex(catalogue);
         ImmutableArray<CaseRule> rules =
         [
-            .. judgements.OrderBy(judgement => judgement.Id, StringComparer.Ordinal).Select(judgement => CaseRule.Of(judgement, index)),
+            .. judgements
+                .OrderBy(judgement => judgement.Id, StringComparer.Ordinal)
+                .Select(judgement => CaseRule.Of(judgement, index)),
         ];
         if (!ConditionShapes.AreKept())
             throw new InvalidOperationException("conditions have shapes that a native program does not know");
@@ -50,7 +61,10 @@ internal sealed class RuleEngine
             .Compile(rules.Select(rule => rule.Definition(shelf)));
         ImmutableArray<string> findings =
         [
-            .. rules.SelectMany(rule => FindingOrder.NamedIn(rule.Judgement)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+            .. rules
+                .SelectMany(rule => FindingOrder.NamedIn(rule.Judgement))
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
         ];
         return new RuleEngine(factory, rules, findings, index, conditions.Interpreted);
     }

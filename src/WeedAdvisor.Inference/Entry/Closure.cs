@@ -9,7 +9,8 @@ namespace WeedAdvisor.Inference.Entry;
 /// <param name="IsHere">Whether it was put on in the area itself; else it was under the same roof.</param>
 /// <param name="Runs">Yes when it keeps people out for sure.</param>
 /// <param name="Needs">What would have to be known; empty when that is sure.</param>
-/// <param name="HoursLeft">Hours from the beginning of the visit's day until it ends, by the clock of the place; null when not known.</param>
+/// <param name="HoursLeft">Hours from the beginning of the visit's day until it ends, by the clock of the place; null
+/// when not known.</param>
 /// <param name="WaitsForAir">Whether the interval is over by then and only the house has not been aired.</param>
 public sealed record Closure(
     PastApplication Use,

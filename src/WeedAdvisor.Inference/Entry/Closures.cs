@@ -8,8 +8,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Entry;
 
 /// <summary>
-/// The applications that keep people out of an area on the day of the visit: its own, and those of other areas under the
-/// same roof that closed the whole house. A use on the day of the visit counts as before it.
+/// The applications that keep people out of an area on the day of the visit: its own, and those of other areas under
+/// the same roof that closed the whole house. A use on the day of the visit counts as before it.
 /// </summary>
 public static class Closures
 {
@@ -17,16 +17,24 @@ public static class Closures
     public static ImmutableArray<Closure> Of(AreaCase area, KnowledgeBase knowledge) =>
     [
         .. OfArea(area, area.Area, null, knowledge)
-            .Concat(area.Others.SelectMany(other => OfArea(area, other, Roof.Of(area.Area, other, knowledge), knowledge)))
+                .Concat(
+                    area.Others.SelectMany(other =>
+                        OfArea(area, other, Roof.Of(area.Area, other, knowledge), knowledge)
+                    )
+                )
             .Concat(Untold(area, area.Area, null, knowledge))
-            .Concat(area.Others.SelectMany(other => Untold(area, other, Roof.Of(area.Area, other, knowledge), knowledge)))
+                .Concat(
+                    area.Others.SelectMany(other =>
+                        Untold(area, other, Roof.Of(area.Area, other, knowledge), knowledge)
+                    )
+                )
             .OrderByDescending(closure => closure.HoursLeft ?? decimal.MaxValue)
             .ThenByDescending(closure => closure.IsHere)
             .ThenBy(closure => closure.Name, StringComparer.Ordinal),
     ];
 
-    // Something was put on lately, and it is not among the earlier uses. One of an unknown day may be it, and may be old: it
-    // answers only where it closes the area itself, on whatever day it was.
+    // Something was put on lately, and it is not among the earlier uses. One of an unknown day may be it, and may be
+    // old: it answers only where it closes the area itself, on whatever day it was.
     private static bool IsUntold(VisitArea area, DateOnly date, bool isHere, KnowledgeBase knowledge) =>
         PutOnLately.SaysYes(area, date)
         && !(area.Past ?? []).Any(use => use.Date is { } day
@@ -49,7 +57,14 @@ public static class Closures
             if (use.Date is not { } day)
             {
                 yield return new Closure(
-                    use, name, roof is null, Truth.NotKnown, [Need.Question(QuestionIds.Past), .. roof?.Needs ?? []], null, false);
+                    use,
+                    name,
+                    roof is null,
+                    Truth.NotKnown,
+                    [Need.Question(QuestionIds.Past), .. roof?.Needs ?? []],
+                    null,
+                    false
+                );
                 continue;
             }
 
@@ -66,7 +81,14 @@ public static class Closures
             else if (most > 0)
             {
                 yield return new Closure(
-                    use, name, roof is null, Truth.NotKnown, [Need.Question(QuestionIds.Past), .. roof?.Needs ?? []], most, false);
+                    use,
+                    name,
+                    roof is null,
+                    Truth.NotKnown,
+                    [Need.Question(QuestionIds.Past), .. roof?.Needs ?? []],
+                    most,
+                    false
+                );
             }
         }
     }
@@ -103,7 +125,9 @@ public static class Closures
             ? ""
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"; how long people stay out is not known, so {EntryInterval.Of(use, knowledge).Hours:0.##} hours count, and more where its label says more");
+                $"; how long people stay out is not known, so {EntryInterval.Of(use, knowledge).Hours:0.##} hours "
+                    + $"count, and more where its label says more"
+            );
 
     private static string Name(PastApplication use, VisitArea? elsewhere, KnowledgeBase knowledge)
     {

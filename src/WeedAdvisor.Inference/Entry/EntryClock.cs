@@ -2,7 +2,9 @@ using NodaTime;
 
 namespace WeedAdvisor.Inference.Entry;
 
-/// <summary>Counts elapsed hours by the clock of a place. Where the zone is not known one hour more is counted.</summary>
+/// <summary>
+/// Counts elapsed hours by the clock of a place. Where the zone is not known one hour more is counted.
+/// </summary>
 internal sealed class EntryClock
 {
     private const int HoursForUnknownZone = 1;
@@ -10,7 +12,9 @@ internal sealed class EntryClock
 
     private EntryClock(DateTimeZone? zone) => _zone = zone;
 
-    /// <summary>A clock of the zone with this name of the IANA database; null or unknown for a place of unknown zone.</summary>
+    /// <summary>
+    /// A clock of the zone with this name of the IANA database; null or unknown for a place of unknown zone.
+    /// </summary>
     public static EntryClock Of(string? zone) =>
         new(zone is null ? null : DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone));
 
@@ -18,8 +22,8 @@ internal sealed class EntryClock
     public static bool Knows(string zone) => DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) is not null;
 
     /// <summary>
-    /// The end of an application: its hour, or the end of its day. An hour that the clock shows twice is the later one; one
-    /// that it leaves out is the moment after the gap.
+    /// The end of an application: its hour, or the end of its day. An hour that the clock shows twice is the later one;
+    /// one that it leaves out is the moment after the gap.
     /// </summary>
     public static DateTime EndOf(DateOnly day, TimeOnly? hour) =>
         hour is { } at ? day.ToDateTime(at) : day.AddDays(1).ToDateTime(TimeOnly.MinValue);

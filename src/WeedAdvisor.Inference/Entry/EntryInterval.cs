@@ -4,25 +4,31 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Entry;
 
 /// <summary>
-/// How long an application keeps people out, and out of what (40 CFR 170.405 and 170.407; 40 CFR 156.208 for intervals).
-/// What is not known counts as the longest that is usual.
+/// How long an application keeps people out, and out of what (40 CFR 170.405 and 170.407; 40 CFR 156.208 for
+/// intervals). What is not known counts as the longest that is usual.
 /// </summary>
 /// <param name="Hours">The restricted-entry interval, hours from the end of the application.</param>
-/// <param name="MostHours">The longest that it may turn out to be: a product that is not in the catalogue may be any that fits.</param>
-/// <param name="ClosesHouse">Whether, under film or glass, the whole house is closed and not the treated area alone.</param>
+/// <param name="MostHours">The longest that it may turn out to be: a product that is not in the catalogue may be any
+/// that fits.</param>
+/// <param name="ClosesHouse">Whether, under film or glass, the whole house is closed and not the treated area
+/// alone.</param>
 /// <param name="AskedToAir">Whether a house has to be aired before anybody goes in, and has not been.</param>
 internal readonly record struct EntryInterval(decimal Hours, decimal MostHours, bool ClosesHouse, bool AskedToAir)
 {
     /// <summary>
-    /// Hours when neither record nor label tells the interval of a weed killer: the longest of 40 CFR 156.208(c)(2) that
-    /// any active asks for in general.
+    /// Hours when neither record nor label tells the interval of a weed killer: the longest of 40 CFR 156.208(c)(2)
+    /// that any active asks for in general.
     /// </summary>
     public const decimal WhenNotKnown = 48;
 
-    /// <summary>Hours when the product is not even known to be a weed killer: 40 CFR 156.208(c)(2)(i), the longest of all.</summary>
+    /// <summary>
+    /// Hours when the product is not even known to be a weed killer: 40 CFR 156.208(c)(2)(i), the longest of all.
+    /// </summary>
     public const decimal WhenNoWeedKiller = 72;
 
-    /// <summary>Hours after which a closed house counts as aired in any case: 40 CFR 170.405(b)(3), 24 hours closed.</summary>
+    /// <summary>
+    /// Hours after which a closed house counts as aired in any case: 40 CFR 170.405(b)(3), 24 hours closed.
+    /// </summary>
     public const decimal HoursUnaired = 24;
 
     private const string Granule = "GR";
@@ -38,9 +44,15 @@ internal readonly record struct EntryInterval(decimal Hours, decimal MostHours, 
         return new EntryInterval(hours, most, !staysLow, !staysLow && use.Aired != true);
     }
 
-    /// <summary>Of products put on together the longest interval counts (40 CFR 170.407(c)), and the widest closing.</summary>
+    /// <summary>
+    /// Of products put on together the longest interval counts (40 CFR 170.407(c)), and the widest closing.
+    /// </summary>
     public EntryInterval Together(EntryInterval other) => new(
-        Math.Max(Hours, other.Hours), Math.Max(MostHours, other.MostHours), ClosesHouse || other.ClosesHouse, AskedToAir || other.AskedToAir);
+            Math.Max(Hours, other.Hours),
+            Math.Max(MostHours, other.MostHours),
+            ClosesHouse || other.ClosesHouse,
+            AskedToAir || other.AskedToAir
+        );
 
     private static decimal LongestOf(PastProduct product, KnowledgeBase knowledge) => knowledge.Treatments.Values
         .Where(record => product.Actives is null || product.Actives.Overlaps(PastProduct.ActivesOf(record)))

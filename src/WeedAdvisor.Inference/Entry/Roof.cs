@@ -7,7 +7,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Entry;
 
 /// <summary>Whether two areas stand under one roof that holds vapour.</summary>
-/// <param name="Shared">No when one of them is in the open or the houses differ; not known while a name is missing.</param>
+/// <param name="Shared">No when one of them is in the open or the houses differ; not known while a name is
+/// missing.</param>
 /// <param name="Needs">What would have to be known; empty unless that is not known.</param>
 internal sealed record Roof(Truth Shared, ImmutableArray<Need> Needs)
 {
@@ -23,7 +24,9 @@ internal sealed record Roof(Truth Shared, ImmutableArray<Need> Needs)
             return new Roof(Truth.No, []);
         ImmutableArray<Need> needs =
         [
-            .. Word(area, QuestionIds.Cover) is null || Word(other, QuestionIds.Cover) is null ? new[] { Need.Question(QuestionIds.Cover) } : [],
+            .. Word(area, QuestionIds.Cover) is null || Word(other, QuestionIds.Cover) is null
+                ? new[] { Need.Question(QuestionIds.Cover) }
+                : [],
             .. here is null || there is null ? new[] { Need.Question(QuestionIds.House) } : [],
         ];
         return new Roof(needs.IsEmpty ? Truth.Yes : Truth.NotKnown, needs);

@@ -8,8 +8,10 @@ namespace WeedAdvisor.Inference.Escapes;
 /// </summary>
 /// <param name="Weed">The weed's id; null where it is not told which weeds came through.</param>
 /// <param name="Site">HRAC/WSSA code of the site of action; null where the product may have any.</param>
-/// <param name="Times">How often for sure: uses and seasons running, and once more where such a resistance is on record.</param>
-/// <param name="MayBeMore">Whether it may have been more often: a use does not tell its result, its weeds or its seasons.</param>
+/// <param name="Times">How often for sure: uses and seasons running, and once more where such a resistance is on
+/// record.</param>
+/// <param name="MayBeMore">Whether it may have been more often: a use does not tell its result, its weeds or its
+/// seasons.</param>
 /// <param name="FailedSites">Every site of action that the weed came through here.</param>
 /// <param name="IsOnRecord">Whether a population of the weed that withstands the site is on record anywhere.</param>
 /// <param name="Product">Name of the product that was used last.</param>

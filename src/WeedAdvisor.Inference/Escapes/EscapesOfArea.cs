@@ -12,8 +12,9 @@ public static class EscapesOfArea
     private const string Good = "good";
 
     /// <summary>
-    /// Every weed with every site of action that it came through, in ordinal order; and, for each site, that some weed may
-    /// have come through it where a use does not tell. Where the past is not known some weed may have come through any.
+    /// Every weed with every site of action that it came through, in ordinal order; and, for each site, that some weed
+    /// may have come through it where a use does not tell. Where the past is not known some weed may have come through
+    /// any.
     /// </summary>
     public static ImmutableArray<Escape> Of(ImmutableArray<PastApplication>? past, KnowledgeBase knowledge)
     {
@@ -22,12 +23,15 @@ public static class EscapesOfArea
         Use[] uses = [.. past.Value.Select(use => new Use(use, PastProduct.Of(use, knowledge)))];
         Case[] told = [.. uses.SelectMany(use => CasesOf(use, knowledge))];
         var escapes = ImmutableArray.CreateBuilder<Escape>();
-        foreach (var same in told.GroupBy(one => (one.Weed, one.Site)).OrderBy(one => one.Key.Weed, StringComparer.Ordinal)
+        foreach (
+            var same in told.GroupBy(one => (one.Weed, one.Site))
+                .OrderBy(one => one.Key.Weed, StringComparer.Ordinal)
             .ThenBy(one => one.Key.Site, StringComparer.Ordinal))
         {
             bool isOnRecord = IsOnRecord(same.Key.Weed, same.Key.Site, knowledge);
             int times = same.Sum(one => one.Use.Told.SeasonsRunning ?? 1) + (isOnRecord ? 1 : 0);
-            bool mayBeMore = same.Any(one => one.Use.Told.SeasonsRunning is null) || uses.Any(use => use.MayHide(same.Key.Site));
+            bool mayBeMore =
+                same.Any(one => one.Use.Told.SeasonsRunning is null) || uses.Any(use => use.MayHide(same.Key.Site));
             escapes.Add(new Escape(
                 same.Key.Weed,
                 same.Key.Site,
@@ -38,7 +42,11 @@ public static class EscapesOfArea
                 same.Last().Use.Product.Name));
         }
 
-        foreach (string? site in uses.SelectMany(use => use.HiddenSites).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
+        foreach (
+            string? site in uses.SelectMany(use => use.HiddenSites)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal)
+        )
             escapes.Add(Hidden(site, uses.Last(use => use.HiddenSites.Contains(site)).Product.Name));
         return escapes.ToImmutable();
     }
@@ -65,8 +73,8 @@ public static class EscapesOfArea
     private sealed record Case(string Weed, string Site, Use Use);
 
     /// <summary>
-    /// A use with its product. One whose result or weeds are not told may hide an escape of any weed; of a product without a
-    /// record nobody can say whether what came through was to be expected.
+    /// A use with its product. One whose result or weeds are not told may hide an escape of any weed; of a product
+    /// without a record nobody can say whether what came through was to be expected.
     /// </summary>
     private sealed record Use(PastApplication Told, PastProduct Product)
     {

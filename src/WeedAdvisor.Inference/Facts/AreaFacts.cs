@@ -38,7 +38,11 @@ internal static class AreaFacts
         KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
     {
         if (area.Weeds is not { } seen)
-            return Unknown(FactKind.Weed, site, QuestionIds.Weeds, all => new WeedFact(StandIn, "a weed (not listed yet)", all));
+            return Unknown(FactKind.Weed, site, QuestionIds.Weeds, all => new WeedFact(
+                StandIn,
+                "a weed (not listed yet)",
+                all
+            ));
         return seen.Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, site, knowledge));
     }
 
@@ -46,7 +50,11 @@ internal static class AreaFacts
         site.GetValueOrDefault(QuestionIds.Crops, Reading.Absent) switch
         {
             Reading.Words words => words.Value.Select(id => CropOf(knowledge.Crops[id])),
-            Reading.Open => Unknown(FactKind.Crop, site, QuestionIds.Crops, all => new CropFact(StandIn, "a crop (not listed yet)", all)),
+            Reading.Open => Unknown(FactKind.Crop, site, QuestionIds.Crops, all => new CropFact(
+                StandIn,
+                "a crop (not listed yet)",
+                all
+            )),
             _ => [],
         };
 
@@ -61,7 +69,11 @@ internal static class AreaFacts
         KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
     {
         if (area.Past is not { } past)
-            return Unknown(FactKind.Past, site, QuestionIds.Past, all => new PastFact(StandIn, "an earlier application (not listed yet)", all));
+            return Unknown(FactKind.Past, site, QuestionIds.Past, all => new PastFact(
+                StandIn,
+                "an earlier application (not listed yet)",
+                all
+            ));
         return PastFacts.Of(past, date, knowledge);
     }
 

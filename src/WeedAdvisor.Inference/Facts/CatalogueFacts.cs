@@ -41,14 +41,15 @@ internal static class CatalogueFacts
         return new TreatmentFact(treatment.Id, treatment.Name, readings);
     }
 
-    private static Dictionary<string, Reading> Common(CatalogueAction action, string kind) => new(StringComparer.Ordinal)
-    {
-        ["id"] = Reading.Of(action.Id),
-        ["is"] = Reading.Of(kind),
-        ["when"] = Reading.Of(action.When),
-        ["places"] = Reading.Of(action.Places),
-        ["stock-stages"] = Reading.Of(action.StockStages),
-        ["needs-equipment"] = Reading.Of(action.NeedsEquipment),
-        ["enters"] = Reading.Of(action is not Practice { Entry: not EntryNeed.Worker }),
-    };
+    private static Dictionary<string, Reading> Common(CatalogueAction action, string kind) =>
+        new(StringComparer.Ordinal)
+        {
+            ["id"] = Reading.Of(action.Id),
+            ["is"] = Reading.Of(kind),
+            ["when"] = Reading.Of(action.When),
+            ["places"] = Reading.Of(action.Places),
+            ["stock-stages"] = Reading.Of(action.StockStages),
+            ["needs-equipment"] = Reading.Of(action.NeedsEquipment),
+            ["enters"] = Reading.Of(action is not Practice { Entry: not EntryNeed.Worker }),
+        };
 }

@@ -15,7 +15,9 @@ internal static class ClosureFacts
     private static ClosureFact Of(Closure closure, string id) => new(id, closure.Name, new Dictionary<string, Reading>
     {
         ["runs"] = closure.Runs == Truth.Yes ? Reading.Of(true) : new Reading.Open([.. closure.Needs], null),
-        ["hours-left"] = closure.HoursLeft is { } hours ? Reading.Of(hours) : new Reading.Open([.. closure.Needs], null),
+        ["hours-left"] = closure.HoursLeft is { } hours
+                    ? Reading.Of(hours)
+                    : new Reading.Open([.. closure.Needs], null),
         ["where"] = Reading.Of(closure.IsHere ? "here" : "same-roof"),
         ["airing-counts"] = Reading.Of(closure.WaitsForAir),
     });

@@ -12,7 +12,9 @@ internal static class EscapeFacts
 {
     private static readonly Need s_past = Need.Question(QuestionIds.Past);
 
-    /// <summary>One fact for each weed and site of action, and one for each site that may have let some weed through.</summary>
+    /// <summary>
+    /// One fact for each weed and site of action, and one for each site that may have let some weed through.
+    /// </summary>
     public static IEnumerable<EscapeFact> Of(ImmutableArray<PastApplication>? past, KnowledgeBase knowledge) =>
         EscapesOfArea.Of(past, knowledge).Select(escape => Of(escape, knowledge));
 

@@ -11,7 +11,9 @@ namespace WeedAdvisor.Inference.Facts;
 /// <summary>The facts of limits that one more use would break, may break, or keeps only at a low rate.</summary>
 internal static class LimitFacts
 {
-    /// <summary>One fact for each limit that says the same of a set of treatments, in ordinal order of what they say.</summary>
+    /// <summary>
+    /// One fact for each limit that says the same of a set of treatments, in ordinal order of what they say.
+    /// </summary>
     public static IEnumerable<LimitFact> Of(
         ImmutableArray<PastApplication>? past, DateOnly day, KnowledgeBase knowledge)
     {
@@ -20,7 +22,9 @@ internal static class LimitFacts
         IEnumerable<(Treatment Treatment, LimitVerdict Verdict)> found = past is { } uses
             ? LimitCheck.OfAll(day, uses, knowledge)
             : knowledge.Treatments.Values.SelectMany(
-                treatment => LimitCheck.Of(treatment, day, null, knowledge), (treatment, verdict) => (treatment, verdict));
+                treatment => LimitCheck.Of(treatment, day, null, knowledge),
+                (treatment, verdict) => (treatment, verdict)
+            );
         return found
             .GroupBy(one => new Said(one.Verdict))
             .OrderBy(group => group.Key.Text, StringComparer.Ordinal)

@@ -6,12 +6,19 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Facts;
 
-/// <summary>The facts of earlier applications. What a use does not say is not known: it may be any of its words.</summary>
+/// <summary>
+/// The facts of earlier applications. What a use does not say is not known: it may be any of its words.
+/// </summary>
 internal static class PastFacts
 {
     private const decimal DaysInWeek = 7;
     private static readonly WordSet s_results = WordSet.Of(["clean", "escapes", "injury"]);
-    private static readonly WordSet s_methods = WordSet.Of(["granules", "low-coarse-spray", "other-spray", "mist-or-fog"]);
+    private static readonly WordSet s_methods = WordSet.Of([
+        "granules",
+        "low-coarse-spray",
+        "other-spray",
+        "mist-or-fog",
+    ]);
     private static readonly WordSet s_amounts = WordSet.Of(["few", "many"]);
     private static readonly WordSet s_flags = WordSet.Of(["true", "false"]);
 
@@ -26,7 +33,9 @@ internal static class PastFacts
                 .OrderBy(one => one.Entry.Date)
                 .ThenBy(one => one.Entry.Treatment ?? one.Product.Name, StringComparer.Ordinal),
         ];
-        return uses.Select((one, index) => Of(one.Entry, one.Product, index, date, latest, UsesOfSite(one.Product, uses)));
+        return uses.Select(
+            (one, index) => Of(one.Entry, one.Product, index, date, latest, UsesOfSite(one.Product, uses))
+        );
     }
 
     // How often the sites of action of a use went on here, this use included; open while a product may have any.
@@ -38,7 +47,9 @@ internal static class PastFacts
     // A rate that is not told counts as the highest that is published; only one that is told can lie above it.
     private static bool IsAbovePublished(PastApplication entry, PastProduct product) =>
         entry.Rate is { } rate
-        && product.Record?.Rates.Where(published => published.Unit == entry.RateUnit && published.Product is not null).ToArray()
+        && product
+            .Record?.Rates.Where(published => published.Unit == entry.RateUnit && published.Product is not null)
+            .ToArray()
             is { Length: > 0 } same
         && same.All(published => rate > published.Product!.Value.High);
 
@@ -52,7 +63,14 @@ internal static class PastFacts
             : NotTold();
     }
 
-    private static PastFact Of(PastApplication entry, PastProduct product, int index, DateOnly date, DateOnly? latest, Reading usesOfSite) =>
+    private static PastFact Of(
+        PastApplication entry,
+        PastProduct product,
+        int index,
+        DateOnly date,
+        DateOnly? latest,
+        Reading usesOfSite
+    ) =>
         new($"{index}-{entry.Treatment ?? "other"}", product.Name, new Dictionary<string, Reading>
         {
             ["treatment"] = TreatmentOf(product),
@@ -74,7 +92,8 @@ internal static class PastFacts
             ["seasons-running"] = entry.SeasonsRunning is { } seasons ? Reading.Of(seasons) : NotTold(),
         });
 
-    // A product outside the catalogue may still be one of its records under another name, unless it holds none of their actives.
+    // A product outside the catalogue may still be one of its records under another name, unless it holds none of their
+    // actives.
     private static Reading TreatmentOf(PastProduct product) =>
         product.Record is { } record ? Reading.Of(record.Id)
         : product.Actives is { Count: 0 } ? Reading.Absent

@@ -6,10 +6,14 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Facts;
 
-/// <summary>Turns the answers of an area into readings, question by question, and adds what follows from them.</summary>
+/// <summary>
+/// Turns the answers of an area into readings, question by question, and adds what follows from them.
+/// </summary>
 internal static class SiteReadings
 {
-    /// <summary>The readings of the site; questions about weeds, past and crops are read here only for whether they apply.</summary>
+    /// <summary>
+    /// The readings of the site; questions about weeds, past and crops are read here only for whether they apply.
+    /// </summary>
     public static Dictionary<string, Reading> Of(KnowledgeBase knowledge, AreaCase looked)
     {
         DateOnly date = looked.Date;
@@ -24,14 +28,16 @@ internal static class SiteReadings
         readings["enclosed"] = Enclosed(knowledge, readings);
         readings["country"] = Country(knowledge, readings);
         readings["untold-use"] = UntoldUse.Of(knowledge, looked, readings);
-        readings["weeds-seen"] = area.Weeds is { } seen ? Reading.Of(seen.Length) : Reading.NotKnown(Need.Question(QuestionIds.Weeds));
+        readings["weeds-seen"] = area.Weeds is { } seen
+            ? Reading.Of(seen.Length)
+            : Reading.NotKnown(Need.Question(QuestionIds.Weeds));
         readings["total-cover-percent"] = TotalCover(area);
         return readings;
     }
 
     /// <summary>
-    /// The answers of the questions as they were given, without a look at whether they contradict each other: whoever asks
-    /// them must be able to ask about these again.
+    /// The answers of the questions as they were given, without a look at whether they contradict each other: whoever
+    /// asks them must be able to ask about these again.
     /// </summary>
     public static Dictionary<string, Reading> AsTold(KnowledgeBase knowledge, VisitArea area)
     {
@@ -39,7 +45,8 @@ internal static class SiteReadings
         foreach (Question question in knowledge.Questions)
         {
             (Truth applies, IReadOnlyList<Need> gate) = AppliesBy(question, readings);
-            readings[question.Id] = applies == Truth.No ? Reading.Absent : ReadingOf(question, area, default, applies, gate);
+            readings[question.Id] =
+                applies == Truth.No ? Reading.Absent : ReadingOf(question, area, default, applies, gate);
         }
 
         return readings;

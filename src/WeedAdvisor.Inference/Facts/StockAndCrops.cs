@@ -22,11 +22,14 @@ public static class StockAndCrops
 
     /// <summary>Whether crops are named although no stock is said to stand here.</summary>
     public static bool IsEmptyWithCrops(VisitArea area) =>
-        WordsOf(area, QuestionIds.Stock) is { } stock && stock.Contains(NonePresent) && WordsOf(area, QuestionIds.Crops) is { Count: > 0 };
+        WordsOf(area, QuestionIds.Stock) is { } stock
+        && stock.Contains(NonePresent)
+        && WordsOf(area, QuestionIds.Crops) is { Count: > 0 };
 
     /// <summary>Whether the list of crops is empty although it is not said that no stock stands here.</summary>
     public static bool IsStockWithoutCrops(VisitArea area) =>
-        WordsOf(area, QuestionIds.Crops) is { Count: 0 } && WordsOf(area, QuestionIds.Stock)?.Contains(NonePresent) != true;
+        WordsOf(area, QuestionIds.Crops) is { Count: 0 }
+        && WordsOf(area, QuestionIds.Stock)?.Contains(NonePresent) != true;
 
     private static WordSet? WordsOf(VisitArea area, string question) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words words ? words.Value : null;

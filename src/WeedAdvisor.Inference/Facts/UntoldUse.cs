@@ -7,8 +7,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Facts;
 
 /// <summary>
-/// Whether something may have been put on lately of which nobody has told yet, here or under the same roof. Once somebody
-/// has said yes or no, what was used is told among the earlier applications or is waited for there.
+/// Whether something may have been put on lately of which nobody has told yet, here or under the same roof. Once
+/// somebody has said yes or no, what was used is told among the earlier applications or is waited for there.
 /// </summary>
 internal static class UntoldUse
 {
@@ -21,12 +21,16 @@ internal static class UntoldUse
         if (knowledge.QuestionOf(PutOnLately.Question) is null)
             return Reading.Of(false);
         bool isOpenHere = readings[PutOnLately.Question] is Reading.Open;
-        // Who says no speaks for the whole house; who says yes tells of this area, and another may have had its own use.
+        // Who says no speaks for the whole house; who says yes tells of this area, and another may have had its own
+        // use.
         VisitArea[] open =
         [
             .. isOpenHere ? [looked.Area] : (VisitArea[])[],
             .. isOpenHere || PutOnLately.SaysYes(looked.Area, looked.Date)
-                ? looked.Others.Where(other => !PutOnLately.IsSettled(other, looked.Date) && Roof.Of(looked.Area, other, knowledge).Shared != Truth.No)
+                ? looked.Others.Where(other =>
+                    !PutOnLately.IsSettled(other, looked.Date)
+                    && Roof.Of(looked.Area, other, knowledge).Shared != Truth.No
+                )
                 : [],
         ];
         if (open.Length == 0)

@@ -36,7 +36,12 @@ internal static class WeedFacts
     private static Reading NotSeenClosely() => Reading.NotKnown(Need.Question(QuestionIds.Weeds));
 
     // A heated house has its own calendar; outdoors the region decides.
-    private static Reading EmergingNow(Weed weed, DateOnly date, Dictionary<string, Reading> site, KnowledgeBase knowledge)
+    private static Reading EmergingNow(
+        Weed weed,
+        DateOnly date,
+        Dictionary<string, Reading> site,
+        KnowledgeBase knowledge
+    )
     {
         Reading heated = site.GetValueOrDefault(QuestionIds.Heated, Reading.Absent);
         Truth isHeated = heated.IsAnyOf(WordSet.Of(["yes"]));
@@ -44,7 +49,8 @@ internal static class WeedFacts
         if (isHeated == Truth.Yes)
             return inHouse;
         Reading region = site.GetValueOrDefault(QuestionIds.Region, Reading.Absent);
-        Reading outdoors = region is Reading.Words words && knowledge.Regions.TryGetValue(words.Value.First(), out Region? known)
+        Reading outdoors =
+            region is Reading.Words words && knowledge.Regions.TryGetValue(words.Value.First(), out Region? known)
             ? In(weed, known.EmergenceZone, date)
             : new Reading.Open(region.Needs.IsEmpty ? [Need.Question(QuestionIds.Region)] : region.Needs, null);
         if (isHeated == Truth.No || outdoors == inHouse)

@@ -33,7 +33,9 @@ public sealed class FeatureList
     /// <summary>Features in plain words.</summary>
     public IEnumerable<string> TextsOf(IEnumerable<string> features) => features.Select(TextOf);
 
-    /// <summary>The feature among the others that shuts this one out; null when none does, or when this one is among them.</summary>
+    /// <summary>
+    /// The feature among the others that shuts this one out; null when none does, or when this one is among them.
+    /// </summary>
     public string? RivalOf(string feature, WordSet others) =>
         _either.TryGetValue(feature, out string? group) && !others.Contains(feature)
             ? others.FirstOrDefault(other => _either.GetValueOrDefault(other) == group)

@@ -2,7 +2,9 @@ using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Inference.Identify;
 
-/// <summary>What was seen of an unknown weed, in words of list <c>weed-feature</c>. No word is in two of the sets.</summary>
+/// <summary>
+/// What was seen of an unknown weed, in words of list <c>weed-feature</c>. No word is in two of the sets.
+/// </summary>
 public sealed record Sighting
 {
     /// <summary>Nothing looked at yet.</summary>

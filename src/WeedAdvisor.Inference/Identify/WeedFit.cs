@@ -19,7 +19,9 @@ public sealed record WeedFit(
     /// <summary>What a contradiction costs, against the one point that a match brings.</summary>
     public const int ContradictionCosts = 2;
 
-    /// <summary>What speaks against the weed. Even this is no proof: a flower may not be open yet, an eye may err.</summary>
+    /// <summary>
+    /// What speaks against the weed. Even this is no proof: a flower may not be open yet, an eye may err.
+    /// </summary>
     public int Contradictions => Missing.Count + ShutOut.Length;
 
     /// <summary>
@@ -51,7 +53,9 @@ public sealed record WeedFit(
     }
 }
 
-/// <summary>A feature seen that goes against a feature on record: leaves in pairs against leaves one at a time.</summary>
+/// <summary>
+/// A feature seen that goes against a feature on record: leaves in pairs against leaves one at a time.
+/// </summary>
 /// <param name="Seen">What was seen.</param>
 /// <param name="Recorded">What the record names instead.</param>
 public sealed record ShutOut(string Seen, string Recorded);

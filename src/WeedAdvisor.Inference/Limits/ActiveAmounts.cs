@@ -12,15 +12,17 @@ public readonly record struct ActiveAmount(decimal Least, decimal? Most)
     public static ActiveAmount NotKnown => new(0, null);
 }
 
-/// <summary>How much active ingredient a use brings by the rates of its record: one active's share, or all together.</summary>
+/// <summary>
+/// How much active ingredient a use brings by the rates of its record: one active's share, or all together.
+/// </summary>
 public static class ActiveAmounts
 {
     /// <summary>1 lb/acre = 0.45359237 kg / 0.40468564224 ha (NIST Handbook 44, Appendix C).</summary>
     public const decimal KgPerHaInLbPerAcre = 0.45359237m / 0.40468564224m;
 
     /// <summary>
-    /// The part of a treatment's active ingredient that is one active: its share of the premix, and all of it when the shares
-    /// are not given, so that it is never counted too low.
+    /// The part of a treatment's active ingredient that is one active: its share of the premix, and all of it when the
+    /// shares are not given, so that it is never counted too low.
     /// </summary>
     public static decimal Share(Treatment treatment, string active)
     {
@@ -30,7 +32,9 @@ public static class ActiveAmounts
             : 1;
     }
 
-    /// <summary>All actives together, from the lowest published rate to the highest; null when none is published.</summary>
+    /// <summary>
+    /// All actives together, from the lowest published rate to the highest; null when none is published.
+    /// </summary>
     public static ActiveAmount? Published(Treatment treatment)
     {
         Span[] rates = [.. treatment.Rates.Select(rate => rate.AiLbPerAcre).OfType<Span>()];
@@ -40,12 +44,15 @@ public static class ActiveAmounts
                 rates.Min(rate => rate.Low) * KgPerHaInLbPerAcre, rates.Max(rate => rate.High) * KgPerHaInLbPerAcre);
     }
 
-    /// <summary>One active of a treatment, from the lowest published rate to the highest; null when none is published.</summary>
+    /// <summary>
+    /// One active of a treatment, from the lowest published rate to the highest; null when none is published.
+    /// </summary>
     public static ActiveAmount? Published(Treatment treatment, string active) =>
         Published(treatment) is { } all ? Part(all, Share(treatment, active)) : null;
 
     /// <summary>
-    /// All actives that an earlier use brought: by the rate told with it, or from the lowest published rate to the highest.
+    /// All actives that an earlier use brought: by the rate told with it, or from the lowest published rate to the
+    /// highest.
     /// </summary>
     public static ActiveAmount Brought(Treatment treatment, PastApplication use) =>
         Told(treatment, use) ?? Published(treatment) ?? ActiveAmount.NotKnown;
@@ -54,7 +61,8 @@ public static class ActiveAmounts
     public static ActiveAmount Brought(Treatment treatment, PastApplication use, string active) =>
         Part(Brought(treatment, use), Share(treatment, active));
 
-    // The published pairs of product and active in the unit told say how strong the product is, or between what it may lie.
+    // The published pairs of product and active in the unit told say how strong the product is, or between what it may
+    // lie.
     private static ActiveAmount? Told(Treatment treatment, PastApplication use)
     {
         if (use.Rate is not { } product)

@@ -5,8 +5,8 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Limits;
 
 /// <summary>
-/// Holds one more use against the active ingredient that a year may see. Earlier uses count at the rate told with them; where
-/// none is told, what fits at the lowest published rate and not at the highest waits for it.
+/// Holds one more use against the active ingredient that a year may see. Earlier uses count at the rate told with them;
+/// where none is told, what fits at the lowest published rate and not at the highest waits for it.
 /// </summary>
 internal static class AmountLimit
 {
@@ -32,7 +32,8 @@ internal static class AmountLimit
         decimal? most = uses.Any(use => use.Amount.Most is null) ? null : uses.Sum(use => use.Amount.Most!.Value);
         decimal? brings = now?.Least;
         bool isSpent = sure.Length > 0 && !Fits(limit, least, brings), isTooMuchAlone = brings > limit.Allowed;
-        bool mayBeSpent = !isPastTold || (!uses.IsEmpty && (most is not { } all || brings is null || !Fits(limit, all, brings)));
+        bool mayBeSpent =
+            !isPastTold || (!uses.IsEmpty && (most is not { } all || brings is null || !Fits(limit, all, brings)));
 
         // Published figures that contradict each other are for the label to settle.
         bool asksLabel = limit.IsStandIn || (isTooMuchAlone && !isGiven);
@@ -92,7 +93,8 @@ internal static class AmountLimit
         string when = LimitWords.Days(uses.Select(use => use.Date));
         string did = uses.IsEmpty ? ""
             : isSure ? $"; {LimitWords.Kg(kg.Least)} at least did ({when})"
-            : kg.Most is { } most && most > kg.Least ? $"; up to {LimitWords.Kg(most)} did ({when}), as not every rate and day is known"
+            : kg.Most is { } most && most > kg.Least
+                ? $"; up to {LimitWords.Kg(most)} did ({when}), as not every rate and day is known"
             : kg.Most is { } all ? $"; {LimitWords.Kg(all)} did ({when})"
             : $"; how much did is not known ({when})";
         string brings = kg.Brings is not { } more ? "" : isGiven
@@ -107,7 +109,8 @@ internal static class AmountLimit
         string isLeft = $"{LimitWords.Kg(left)} ({LimitWords.Number(left / ActiveAmounts.KgPerHaInLbPerAcre)} lb/acre)"
             + $" of {Of(limit, treatment)} is left";
         return limit.IsStandIn
-            ? $"No yearly limit of {limit.Active} is known here, so one full use counts, {LimitWords.Kg(limit.Most)}: {isLeft};"
+            ? $"No yearly limit of {limit.Active} is known here, so one full use counts, {LimitWords.Kg(limit.Most)}: "
+                + $"{isLeft};"
                 + " keep to the low end of the rate, or ask the label"
             : $"{isLeft} of the {LimitWords.Kg(limit.Most)} that may go on {LimitWords.Year(limit)}"
                 + $"{LimitWords.Mark(limit.IsFromMemory)}: keep to the low end of the rate";

@@ -24,10 +24,13 @@ internal sealed record EarlierUse(PastApplication Use, PastProduct Product)
     public Truth Holds(string active) =>
         Product.Actives is { } actives ? Truths.Of(actives.Contains(active)) : Truth.NotKnown;
 
-    /// <summary>Whether it was that treatment. A product of another name may be, when it shares an active with it.</summary>
+    /// <summary>
+    /// Whether it was that treatment. A product of another name may be, when it shares an active with it.
+    /// </summary>
     public Truth IsOf(Treatment treatment) =>
         Product.Record is { } record ? Truths.Of(record.Id == treatment.Id)
-        : Product.Actives is not { } actives || treatment.Actives.Any(active => actives.Contains(active.Name)) ? Truth.NotKnown
+        : Product.Actives is not { } actives || treatment.Actives.Any(active => actives.Contains(active.Name))
+            ? Truth.NotKnown
         : Truth.No;
 
     /// <summary>Whether it went on in a form; any will do when none is named.</summary>
@@ -51,7 +54,11 @@ internal sealed record EarlierUse(PastApplication Use, PastProduct Product)
 internal static class EarlierUses
 {
     /// <summary>The uses; one on the day itself counts as before it.</summary>
-    public static ImmutableArray<EarlierUse> Of(ImmutableArray<PastApplication> past, DateOnly day, KnowledgeBase knowledge) =>
+    public static ImmutableArray<EarlierUse> Of(
+        ImmutableArray<PastApplication> past,
+        DateOnly day,
+        KnowledgeBase knowledge
+    ) =>
     [
         .. past
             .Where(use => use.Date is null || use.Date <= day)

@@ -5,8 +5,9 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Limits;
 
 /// <summary>
-/// Holds one more use against the days that must lie between it and earlier uses that share an active with it: the longest
-/// that either product or the active asks for. Where nobody found one, the label is asked while the usual time runs.
+/// Holds one more use against the days that must lie between it and earlier uses that share an active with it: the
+/// longest that either product or the active asks for. Where nobody found one, the label is asked while the usual time
+/// runs.
 /// </summary>
 internal static class IntervalLimit
 {
@@ -29,7 +30,10 @@ internal static class IntervalLimit
 
     private static LimitVerdict? Of(Treatment treatment, EarlierUse use, DateOnly day, LimitTable table)
     {
-        string[] shared = [.. treatment.Actives.Select(active => active.Name).Where(name => use.Holds(name) != Truth.No)];
+        string[] shared =
+        [
+            .. treatment.Actives.Select(active => active.Name).Where(name => use.Holds(name) != Truth.No),
+        ];
         if (shared.Length == 0)
             return null;
         IntervalFigure? figure = shared.Select(active => table.IntervalOf(active, treatment.Form))
@@ -39,7 +43,9 @@ internal static class IntervalLimit
         if (figure is null && shared.All(table.IsFree))
             return null;
         bool isSure = use.Date is not null && shared.Any(active => use.Holds(active) == Truth.Yes);
-        DateOnly? over = use.Date is { } used ? YearWindow.After(used, figure?.Days ?? table.DaysOfUnknownInterval) : null;
+        DateOnly? over = use.Date is { } used
+            ? YearWindow.After(used, figure?.Days ?? table.DaysOfUnknownInterval)
+            : null;
         if (over <= day || figure is { Days: 0 })
             return null;
         string name = shared.FirstOrDefault(active => use.Holds(active) == Truth.Yes) ?? shared[0];
@@ -60,7 +66,9 @@ internal static class IntervalLimit
         new(LimitKind.Interval, active, Truth.NotKnown, needs, null, says);
 
     private static string Between(IntervalFigure figure) =>
-        $"{LimitWords.Number(figure.Days)} days must lie between two uses of {figure.Of}{LimitWords.Mark(figure.IsFromMemory)}";
+        $"{LimitWords.Number(figure.Days)} days must lie between two uses of "
+            + $"{figure.Of}{LimitWords.Mark(figure.IsFromMemory)}";
 
-    private static string NamesOf(Treatment treatment) => string.Join(" and ", treatment.Actives.Select(active => active.Name));
+    private static string NamesOf(Treatment treatment) =>
+        string.Join(" and ", treatment.Actives.Select(active => active.Name));
 }

@@ -7,8 +7,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Limits;
 
 /// <summary>
-/// What limits say of one more use of a treatment: the one place where that is worked out. Limits belong to the active, over
-/// all products that hold it; a product's own count beside them, and the stricter counts.
+/// What limits say of one more use of a treatment: the one place where that is worked out. Limits belong to the active,
+/// over all products that hold it; a product's own count beside them, and the stricter counts.
 /// </summary>
 public static class LimitCheck
 {
@@ -29,13 +29,16 @@ public static class LimitCheck
             : [];
     }
 
-    /// <summary>What every limit says of one more use, also those that it keeps: of the actives, of the product, the interval.</summary>
+    /// <summary>
+    /// What every limit says of one more use, also those that it keeps: of the actives, of the product, the interval.
+    /// </summary>
     /// <param name="treatment">The treatment.</param>
     /// <param name="day">The day of the use.</param>
     /// <param name="past">Earlier uses in the area; null when they are not told.</param>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="now">
-    /// All active ingredient of this use, kilograms per hectare; null for the published range, of which the low end has to fit.
+    /// All active ingredient of this use, kilograms per hectare; null for the published range, of which the low end has
+    /// to fit.
     /// </param>
     public static ImmutableArray<LimitVerdict> All(
         Treatment treatment,
@@ -43,7 +46,14 @@ public static class LimitCheck
         ImmutableArray<PastApplication>? past,
         KnowledgeBase knowledge,
         decimal? now = null) =>
-        All(treatment, day, EarlierUses.Of(past ?? [], day, knowledge), past is not null, LimitTable.Of(knowledge), now);
+        All(
+            treatment,
+            day,
+            EarlierUses.Of(past ?? [], day, knowledge),
+            past is not null,
+            LimitTable.Of(knowledge),
+            now
+        );
 
     /// <summary>
     /// What holds, may hold or leaves room for the low rate alone, for every treatment that an earlier use can touch.
@@ -61,18 +71,25 @@ public static class LimitCheck
                 (treatment, verdict) => (treatment, verdict));
     }
 
-    /// <summary>The longest interval that actives and record ask for between two uses of a treatment, days; null when none is known.</summary>
+    /// <summary>
+    /// The longest interval that actives and record ask for between two uses of a treatment, days; null when none is
+    /// known.
+    /// </summary>
     public static decimal? IntervalDays(Treatment treatment, KnowledgeBase knowledge) =>
         LimitTable.Of(knowledge).LongestIntervalOf(treatment)?.Days;
 
-    /// <summary>The most that the year before a day may have seen of what a limit of an active counts; null when that cannot be told.</summary>
+    /// <summary>
+    /// The most that the year before a day may have seen of what a limit of an active counts; null when that cannot be
+    /// told.
+    /// </summary>
     public static decimal? MostBefore(
         YearlyLimit limit, ImmutableArray<PastApplication> past, DateOnly day, KnowledgeBase knowledge)
     {
         ImmutableArray<CountedUse> counted =
             EarlierUses.Of(past, day, knowledge).Counting(limit with { ByCalendarYear = false }, day);
         return limit.Kind == LimitKind.Uses
-            ? counted.Select(use => use.Date).OfType<DateOnly>().Distinct().Count() + counted.Count(use => use.Date is null)
+                ? counted.Select(use => use.Date).OfType<DateOnly>().Distinct().Count()
+                    + counted.Count(use => use.Date is null)
             : counted.Any(use => use.Amount.Most is null) ? null : counted.Sum(use => use.Amount.Most!.Value);
     }
 
@@ -91,7 +108,15 @@ public static class LimitCheck
             ImmutableArray<CountedUse> counted = uses.Counting(limit, treatment, day);
             verdicts.Add(limit.Kind == LimitKind.Uses
                 ? UsesLimit.Of(limit, treatment, counted, isPastTold)
-                : AmountLimit.Of(limit, treatment, counted, Part(brings, limit, treatment), now is not null, isPastTold));
+                    : AmountLimit.Of(
+                        limit,
+                        treatment,
+                        counted,
+                        Part(brings, limit, treatment),
+                        now is not null,
+                        isPastTold
+                    )
+            );
         }
 
         if (IntervalLimit.Of(treatment, uses, day, table, isPastTold) is { } interval)

@@ -6,8 +6,8 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Limits;
 
 /// <summary>
-/// The figures of all limits: those of the actives from <c>limits.yaml</c>, those of the products from their records, and
-/// what stands in where neither has one. Worked out once for a knowledge base. Safe to share between threads.
+/// The figures of all limits: those of the actives from <c>limits.yaml</c>, those of the products from their records,
+/// and what stands in where neither has one. Worked out once for a knowledge base. Safe to share between threads.
 /// </summary>
 public sealed class LimitTable
 {
@@ -20,7 +20,9 @@ public sealed class LimitTable
 
     private LimitTable(KnowledgeBase knowledge)
     {
-        DaysOfUnknownInterval = knowledge.UsualOf(UsualIds.UnknownInterval) is { } weeks ? (int)decimal.Ceiling(weeks * DaysInWeek) : DaysInYear;
+        DaysOfUnknownInterval = knowledge.UsualOf(UsualIds.UnknownInterval) is { } weeks
+            ? (int)decimal.Ceiling(weeks * DaysInWeek)
+            : DaysInYear;
         _limits = knowledge.ActiveLimits.Values
             .GroupBy(limit => limit.Active, StringComparer.Ordinal)
             .ToImmutableDictionary(group => group.Key, group => group.ToImmutableArray(), StringComparer.Ordinal);
@@ -35,8 +37,8 @@ public sealed class LimitTable
     public static LimitTable Of(KnowledgeBase knowledge) => s_tables.GetValue(knowledge, one => new LimitTable(one));
 
     /// <summary>
-    /// Days for which an interval that nobody knows still holds a second use back, because only the label can tell: the usual
-    /// ones, or a year where the knowledge has none.
+    /// Days for which an interval that nobody knows still holds a second use back, because only the label can tell: the
+    /// usual ones, or a year where the knowledge has none.
     /// </summary>
     public int DaysOfUnknownInterval { get; }
 
@@ -64,7 +66,9 @@ public sealed class LimitTable
         .Cast<IntervalFigure?>()
         .MaxBy(figure => figure!.Value.Days);
 
-    /// <summary>The longest interval of a treatment: its own or that of one of its actives; null when nobody found one.</summary>
+    /// <summary>
+    /// The longest interval of a treatment: its own or that of one of its actives; null when nobody found one.
+    /// </summary>
     public IntervalFigure? LongestIntervalOf(Treatment treatment) => treatment.Actives
         .Select(active => IntervalOf(active.Name, treatment.Form))
         .Append(IntervalFigure.OfTreatment(treatment))
@@ -119,7 +123,8 @@ public sealed class LimitTable
     }
 
     // What an active allows no more of, over more products, keeps the product's own limit too. It is not said twice.
-    private static bool IsKeptBy(YearlyLimit[] ofActives, YearlyLimit own, Treatment treatment) => ofActives.Any(limit =>
+    private static bool IsKeptBy(YearlyLimit[] ofActives, YearlyLimit own, Treatment treatment) =>
+        ofActives.Any(limit =>
         limit.Kind == own.Kind
         && limit.Most <= own.Most
         && limit is { IsStandIn: false, ByCalendarYear: false }
@@ -145,6 +150,10 @@ public readonly record struct IntervalFigure(decimal Days, string Of, bool IsFro
 {
     /// <summary>The treatment's own; null when its record has none.</summary>
     internal static IntervalFigure? OfTreatment(Treatment treatment) => treatment.RepeatAfterDays is { } days
-        ? new IntervalFigure(days, treatment.Name, treatment.Label is null && treatment.Memory.Contains("repeat-after-days"))
+            ? new IntervalFigure(
+                days,
+                treatment.Name,
+                treatment.Label is null && treatment.Memory.Contains("repeat-after-days")
+            )
         : null;
 }

@@ -8,7 +8,17 @@ internal static class LimitWords
     private const string NoDay = "a day that is not known";
 
     private static readonly string[] s_times =
-        ["never", "once", "twice", "three times", "four times", "five times", "six times", "seven times", "eight times"];
+    [
+        "never",
+        "once",
+        "twice",
+        "three times",
+        "four times",
+        "five times",
+        "six times",
+        "seven times",
+        "eight times",
+    ];
 
     /// <summary>How often.</summary>
     public static string Times(decimal count) => count < s_times.Length && count == decimal.Truncate(count)

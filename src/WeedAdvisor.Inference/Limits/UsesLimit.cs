@@ -12,11 +12,18 @@ internal static class UsesLimit
         YearlyLimit limit, Treatment treatment, ImmutableArray<CountedUse> uses, bool isPastTold)
     {
         DateOnly[] sure = [.. uses.Where(use => use.IsSure).Select(use => use.Date!.Value).Distinct().Order()];
-        int may = uses.Select(use => use.Date).OfType<DateOnly>().Distinct().Count() + uses.Count(use => use.Date is null);
+        int may =
+            uses.Select(use => use.Date).OfType<DateOnly>().Distinct().Count() + uses.Count(use => use.Date is null);
         bool isUsedUp = sure.Length >= limit.Most, mayBe = may >= limit.Most || !isPastTold;
         Truth holds = isUsedUp && !limit.IsStandIn ? Truth.Yes : isUsedUp || mayBe ? Truth.NotKnown : Truth.No;
         var verdict = new LimitVerdict(
-            LimitKind.Uses, limit.Active, holds, [], null, holds == Truth.No ? "" : Says(limit, treatment, uses, isPastTold))
+            LimitKind.Uses,
+            limit.Active,
+            holds,
+            [],
+            null,
+            holds == Truth.No ? "" : Says(limit, treatment, uses, isPastTold)
+        )
         {
             Yearly = limit,
         };
@@ -42,7 +49,8 @@ internal static class UsesLimit
         if (limit.IsStandIn)
         {
             string did = isPastTold ? $"they went on on {when}" : "what went on here before is not told";
-            return $"How often products with {limit.Active} may go on in a year is not known here: one use counts, and {did}";
+            return $"How often products with {limit.Active} may go on in a year is not known here: one use counts, and "
+                + $"{did}";
         }
 
         string often = $"{products} may go on {LimitWords.Times(limit.Most)} {LimitWords.Year(limit)}"

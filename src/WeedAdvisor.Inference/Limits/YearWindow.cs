@@ -11,9 +11,13 @@ internal static class YearWindow
         : used is { Month: 2, Day: 29 } ? new DateOnly(used.Year + 1, 3, 1)
         : used.AddYears(1);
 
-    /// <summary>The first day that is so many days after another; the calendar's last where it has no later one.</summary>
+    /// <summary>
+    /// The first day that is so many days after another; the calendar's last where it has no later one.
+    /// </summary>
     public static DateOnly After(DateOnly used, decimal days) =>
-        days > DateOnly.MaxValue.DayNumber - used.DayNumber ? DateOnly.MaxValue : used.AddDays((int)decimal.Ceiling(days));
+        days > DateOnly.MaxValue.DayNumber - used.DayNumber
+            ? DateOnly.MaxValue
+            : used.AddDays((int)decimal.Ceiling(days));
 
     /// <summary>Whether a use counts on a day.</summary>
     public static bool Counts(DateOnly used, DateOnly day, bool byCalendarYear) =>

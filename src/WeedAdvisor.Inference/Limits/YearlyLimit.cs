@@ -4,7 +4,8 @@ namespace WeedAdvisor.Inference.Limits;
 
 /// <summary>What a year may see: of an active over all products that hold it, or of one product.</summary>
 /// <param name="Kind">Uses, or active ingredient in kilograms per hectare.</param>
-/// <param name="Active">The active; null when it is the product's own limit, which counts all its actives together.</param>
+/// <param name="Active">The active; null when it is the product's own limit, which counts all its actives
+/// together.</param>
 /// <param name="Most">The figure.</param>
 /// <param name="Sources">Keys of its sources.</param>
 public sealed record YearlyLimit(LimitKind Kind, string? Active, decimal Most, ImmutableArray<string> Sources)
@@ -21,10 +22,14 @@ public sealed record YearlyLimit(LimitKind Kind, string? Active, decimal Most, I
     /// <summary>Whether the figure is from memory and not confirmed.</summary>
     public bool IsFromMemory { get; init; }
 
-    /// <summary>Whether nobody found a limit and one full use stands in for it: above that the label has to be asked.</summary>
+    /// <summary>
+    /// Whether nobody found a limit and one full use stands in for it: above that the label has to be asked.
+    /// </summary>
     public bool IsStandIn { get; init; }
 
-    /// <summary>The figure with half of its last printed place, which is what rounding may have taken off an amount.</summary>
+    /// <summary>
+    /// The figure with half of its last printed place, which is what rounding may have taken off an amount.
+    /// </summary>
     public decimal Allowed => Most + Rounding;
 
     /// <summary>What rounding may have taken off an amount; 0 for uses.</summary>

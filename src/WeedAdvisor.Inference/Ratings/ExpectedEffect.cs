@@ -20,7 +20,8 @@ public static class ExpectedEffect
     /// <param name="action">The action.</param>
     /// <param name="seen">The weeds seen; each is a weed of the knowledge.</param>
     /// <param name="knowledge">The knowledge.</param>
-    /// <param name="escapes">What came through earlier applications in the area; empty when that does not count.</param>
+    /// <param name="escapes">What came through earlier applications in the area; empty when that does not
+    /// count.</param>
     public static Effect Of(
         CatalogueAction action, ImmutableArray<WeedSeen>? seen, KnowledgeBase knowledge, ImmutableArray<Escape> escapes)
     {
@@ -31,7 +32,10 @@ public static class ExpectedEffect
         ImmutableArray<EffectPart> parts =
         [
             .. weeds
-                .Select((weed, i) => PartOf(action, knowledge.Weeds[weed.Weed], (double)(covers[i] / total), knowledge, escapes))
+                .Select(
+                    (weed, i) =>
+                        PartOf(action, knowledge.Weeds[weed.Weed], (double)(covers[i] / total), knowledge, escapes)
+                )
                 .OrderBy(part => part.Weed, StringComparer.Ordinal),
         ];
         if (parts.All(part => part.LowPercent is null))
@@ -76,7 +80,10 @@ public static class ExpectedEffect
         {
             PublishedEffect[] found = [.. practice.Effects.Where(effect => effect.On == name)];
             if (found.Length > 0)
-                return ([.. found.Select(effect => effect.ReductionPercent)], found.SelectMany(effect => effect.Sources));
+                return (
+                    [.. found.Select(effect => effect.ReductionPercent)],
+                    found.SelectMany(effect => effect.Sources)
+                );
         }
 
         return ([], []);
@@ -86,7 +93,11 @@ public static class ExpectedEffect
         Treatment treatment, Weed weed, KnowledgeBase knowledge, ImmutableArray<Escape> escapes)
     {
         IReadOnlyList<Rating> ratings = WeedRatings.Of(treatment, weed);
-        if (escapes.Any(escape => escape.HasLapsed && escape.Weed == weed.Id && PastProduct.SitesOf(treatment).Contains(escape.Site!)))
+        if (
+            escapes.Any(escape =>
+                escape.HasLapsed && escape.Weed == weed.Id && PastProduct.SitesOf(treatment).Contains(escape.Site!)
+            )
+        )
         {
             return TreatmentControl.PercentOf(treatment, weed, knowledge, escapes) is { } percent
                 ? ([percent], ratings.SelectMany(rating => rating.Sources))

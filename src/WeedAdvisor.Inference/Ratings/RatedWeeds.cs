@@ -15,7 +15,10 @@ internal sealed record RatedWeeds(WordSet ControlsWell, WordSet ControlsPartly, 
     public static RatedWeeds Of(Treatment treatment, KnowledgeBase knowledge)
     {
         ILookup<string, string> byGrade = knowledge.Weeds.Values.ToLookup(
-            weed => TreatmentControl.GradeOf(treatment, weed, knowledge) ?? "", weed => weed.Id, StringComparer.Ordinal);
+            weed => TreatmentControl.GradeOf(treatment, weed, knowledge) ?? "",
+            weed => weed.Id,
+            StringComparer.Ordinal
+        );
         return new RatedWeeds(
             WordSet.Of(byGrade["good"]),
             WordSet.Of(byGrade["fair"]),

@@ -20,8 +20,10 @@ internal sealed class ComparedNumbers
 {
     private readonly Dictionary<FactAttribute, decimal[]> _marks;
 
-    private ComparedNumbers(Dictionary<FactAttribute, decimal[]> marks, ImmutableArray<(FactAttribute, FactAttribute)> pairs) =>
-        (_marks, Pairs) = (marks, pairs);
+    private ComparedNumbers(
+        Dictionary<FactAttribute, decimal[]> marks,
+        ImmutableArray<(FactAttribute, FactAttribute)> pairs
+    ) => (_marks, Pairs) = (marks, pairs);
 
     /// <summary>Attributes of areas that some judgement compares with one another.</summary>
     public ImmutableArray<(FactAttribute One, FactAttribute Other)> Pairs { get; }
@@ -79,14 +81,21 @@ internal sealed class ComparedNumbers
     private static IEnumerable<decimal> FixedIn(AttributeTest test) => test switch
     {
         AttributeTest.Limit limit => [limit.Value],
-        AttributeTest.Word word => word.Words
-            .Select(text => decimal.TryParse(text, NumberStyles.Number, CultureInfo.InvariantCulture, out decimal number) ? number : (decimal?)null)
-            .OfType<decimal>(),
+        AttributeTest.Word word => word
+            .Words.Select(text =>
+                decimal.TryParse(text, NumberStyles.Number, CultureInfo.InvariantCulture, out decimal number)
+                    ? number
+                    : (decimal?)null
+            )
+        .OfType<decimal>(),
         _ => [],
     };
 
     // What one variable of a judgement ties together.
-    private static IEnumerable<FactAttribute[]> Together(IEnumerable<(FactAttribute Attribute, AttributeTest Test)> tests) => tests
+    private static IEnumerable<FactAttribute[]> Together(
+        IEnumerable<(FactAttribute Attribute, AttributeTest Test)> tests
+    ) =>
+        tests
         .Select(one => (one.Attribute, Name: one.Test switch
         {
             AttributeTest.Variable variable => variable.Name,
@@ -99,8 +108,10 @@ internal sealed class ComparedNumbers
         .Where(group => group.Length > 1);
 
     // What a question asks for may be a number; the schema tells of all else.
-    private static bool MayBeNumber(FactAttribute attribute) => AttributeSchema.Of(attribute.Kind)
-        .FirstOrDefault(definition => definition.Name == attribute.Name) is not { } known || known.Shape == AttributeShape.Number;
+    private static bool MayBeNumber(FactAttribute attribute) =>
+        AttributeSchema.Of(attribute.Kind).FirstOrDefault(definition => definition.Name == attribute.Name)
+            is not { } known
+        || known.Shape == AttributeShape.Number;
 
     private static IEnumerable<decimal> FiguresOf(FactAttribute attribute, IReadOnlyCollection<ActionFact> catalogue) =>
         attribute.Kind.IsOfCatalogue()

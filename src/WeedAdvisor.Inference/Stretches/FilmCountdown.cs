@@ -12,8 +12,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Stretches;
 
 /// <summary>
-/// The last day on which a treatment may go on before film does: the bars that count the days to the film are asked, and
-/// no figure is reckoned beside them.
+/// The last day on which a treatment may go on before film does: the bars that count the days to the film are asked,
+/// and no figure is reckoned beside them.
 /// </summary>
 public sealed class FilmCountdown
 {
@@ -32,14 +32,19 @@ public sealed class FilmCountdown
         _knowledge = knowledge;
         _bars = [.. knowledge.Judgements.Where(one => one.Then is Consequence.Bar && one.When.Any(Counts))];
         ImmutableArray<ActionFact> catalogue = CatalogueFacts.Of(knowledge);
-        _treatments = catalogue.Where(fact => fact is TreatmentFact).ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal);
+        _treatments = catalogue
+            .Where(fact => fact is TreatmentFact)
+            .ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal);
         _marks = ComparedNumbers.Of(_bars, catalogue).MarksOf(new FactAttribute(FactKind.Site, DaysToCovering));
     }
 
     /// <summary>The countdown under the judgements of a knowledge base.</summary>
-    public static FilmCountdown Of(KnowledgeBase knowledge) => s_made.GetValue(knowledge, one => new FilmCountdown(one));
+    public static FilmCountdown Of(KnowledgeBase knowledge) =>
+        s_made.GetValue(knowledge, one => new FilmCountdown(one));
 
-    /// <summary>The last day before any such bar falls; null when no film is planned or none of them ever falls.</summary>
+    /// <summary>
+    /// The last day before any such bar falls; null when no film is planned or none of them ever falls.
+    /// </summary>
     /// <param name="treatment">The treatment.</param>
     /// <param name="area">The area as it was seen.</param>
     /// <param name="visit">The day of the visit.</param>
@@ -62,7 +67,10 @@ public sealed class FilmCountdown
 
         bool IsBarred(int left)
         {
-            var then = new Dictionary<string, Reading>(site, StringComparer.Ordinal) { [QuestionIds.CoveringDate] = Reading.Of(left) };
+            var then = new Dictionary<string, Reading>(site, StringComparer.Ordinal)
+            {
+                [QuestionIds.CoveringDate] = Reading.Of(left),
+            };
             if (site.GetValueOrDefault(DaysToCovering) is Reading.Number)
                 then[DaysToCovering] = Reading.Of(left);
             return TreeInference.Conclude(_bars, [new SiteFact(then), fact]).Any(bar => bar.IsCertain);
@@ -78,5 +86,6 @@ public sealed class FilmCountdown
         .OrderDescending();
 
     private static bool Counts(Pattern pattern) =>
-        pattern is Pattern.Fact { Kind: FactKind.Site } site && site.Tests.Any(test => test.Attribute == DaysToCovering);
+        pattern is Pattern.Fact { Kind: FactKind.Site } site
+        && site.Tests.Any(test => test.Attribute == DaysToCovering);
 }

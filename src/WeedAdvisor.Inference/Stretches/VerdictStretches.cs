@@ -23,7 +23,8 @@ public sealed class VerdictStretches
     private readonly KnowledgeBase _knowledge;
     private readonly ComparedNumbers _compared;
 
-    private VerdictStretches(KnowledgeBase knowledge, ComparedNumbers compared) => (_knowledge, _compared) = (knowledge, compared);
+    private VerdictStretches(KnowledgeBase knowledge, ComparedNumbers compared) =>
+        (_knowledge, _compared) = (knowledge, compared);
 
     /// <summary>Reads what the judgements of a knowledge base compare.</summary>
     public static VerdictStretches Of(KnowledgeBase knowledge) =>
@@ -69,10 +70,10 @@ public sealed class VerdictStretches
     }
 
     // How the numbers of two attributes lie to each other, over all facts that have them.
-    private static IEnumerable<int> OrderOf(ImmutableArray<Fact> facts, (FactAttribute One, FactAttribute Other) pair) =>
-        from one in NumbersOf(facts, pair.One)
-        from other in NumbersOf(facts, pair.Other)
-        select one.CompareTo(other);
+    private static IEnumerable<int> OrderOf(
+        ImmutableArray<Fact> facts,
+        (FactAttribute One, FactAttribute Other) pair
+    ) => from one in NumbersOf(facts, pair.One) from other in NumbersOf(facts, pair.Other) select one.CompareTo(other);
 
     private static IEnumerable<decimal> NumbersOf(ImmutableArray<Fact> facts, FactAttribute attribute) => facts
         .Where(fact => KindOf(fact) == attribute.Kind)

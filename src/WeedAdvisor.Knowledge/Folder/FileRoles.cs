@@ -22,7 +22,14 @@ internal static class FileRoles
     private const string UsualFile = "usual.yaml";
     private const string WeedingFile = "weeding.yaml";
 
-    private static readonly ImmutableArray<string> s_optional = [CoverageFile, LimitsFile, ResistanceFile, UsualFile, WeedingFile];
+    private static readonly ImmutableArray<string> s_optional =
+    [
+        CoverageFile,
+        LimitsFile,
+        ResistanceFile,
+        UsualFile,
+        WeedingFile,
+    ];
 
     /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
     public static FileRole? Of(string path)

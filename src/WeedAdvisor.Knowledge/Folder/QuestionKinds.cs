@@ -5,8 +5,8 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Knowledge.Folder;
 
 /// <summary>
-/// The kinds of the questions that the program itself reads. One of another kind would load well and never be understood,
-/// so that what it asks would pass for not told.
+/// The kinds of the questions that the program itself reads. One of another kind would load well and never be
+/// understood, so that what it asks would pass for not told.
 /// </summary>
 internal static class QuestionKinds
 {

@@ -25,8 +25,9 @@ public enum AttributeShape
 /// <param name="Shape">What it holds.</param>
 /// <param name="Words">
 /// Where its words come from: <c>list:ID</c> a list of vocabulary; <c>answers:ID</c> the answers of a question;
-/// <c>weeds</c>, <c>crops</c>, <c>practices</c>, <c>treatments</c> the ids of a catalogue; <c>actives</c>, <c>groups</c>,
-/// <c>rated</c> what the treatment records name; <c>words:A|B</c> just these; null for numbers and flags.
+/// <c>weeds</c>, <c>crops</c>, <c>practices</c>, <c>treatments</c> the ids of a catalogue; <c>actives</c>,
+/// <c>groups</c>, <c>rated</c> what the treatment records name; <c>words:A|B</c> just these; null for numbers and
+/// flags.
 /// </param>
 public sealed record AttributeDefinition(string Name, AttributeShape Shape, string? Words = null);
 
@@ -36,7 +37,9 @@ public sealed record AttributeDefinition(string Name, AttributeShape Shape, stri
 /// </summary>
 public static class AttributeSchema
 {
-    /// <summary>Attributes of the site that no question asks for but that follow from the answers and the date.</summary>
+    /// <summary>
+    /// Attributes of the site that no question asks for but that follow from the answers and the date.
+    /// </summary>
     public static ImmutableArray<AttributeDefinition> DerivedSite { get; } =
     [
         new("month", AttributeShape.Number),

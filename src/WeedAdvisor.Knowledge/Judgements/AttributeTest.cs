@@ -10,7 +10,9 @@ public abstract record AttributeTest
     {
     }
 
-    /// <summary>The attribute is one of the words, or (negated) none of them. A set attribute holds, or holds none, of them.</summary>
+    /// <summary>
+    /// The attribute is one of the words, or (negated) none of them. A set attribute holds, or holds none, of them.
+    /// </summary>
     /// <param name="Words">The words; never empty.</param>
     /// <param name="Negated">True for <c>not</c> and <c>lacks</c>.</param>
     public sealed record Word(WordSet Words, bool Negated) : AttributeTest;
@@ -26,7 +28,8 @@ public abstract record AttributeTest
     /// </summary>
     /// <param name="Name">The variable's name, without the dollar sign.</param>
     /// <param name="Binds">True at the variable's first use.</param>
-    /// <param name="Negated">True for <c>lacks</c> and <c>not</c>; never together with <paramref name="Binds"/>.</param>
+    /// <param name="Negated">True for <c>lacks</c> and <c>not</c>; never together with
+    /// <paramref name="Binds"/>.</param>
     public sealed record Variable(string Name, bool Binds, bool Negated) : AttributeTest;
 
     /// <summary>The attribute's number compares with a bound variable's number.</summary>

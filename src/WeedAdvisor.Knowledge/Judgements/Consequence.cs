@@ -31,7 +31,8 @@ public abstract record Consequence
 
     /// <summary>Something that must be said with the action matched, or with the whole area when none is.</summary>
     /// <param name="Text">What must be said; may hold slots.</param>
-    /// <param name="Order">Its place among those that are told first, from 1; null for the others, which come after.</param>
+    /// <param name="Order">Its place among those that are told first, from 1; null for the others, which come
+    /// after.</param>
     public sealed record Caution(string Text, int? Order = null) : Consequence;
 }
 

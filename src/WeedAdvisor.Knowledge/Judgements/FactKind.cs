@@ -24,10 +24,14 @@ public enum FactKind
     /// <summary>An earlier application in the area.</summary>
     Past,
 
-    /// <summary>An application, here or under the same roof, whose entry interval runs or may run on the day of the visit.</summary>
+    /// <summary>
+    /// An application, here or under the same roof, whose entry interval runs or may run on the day of the visit.
+    /// </summary>
     Closure,
 
-    /// <summary>A weed that came through a site of action here although it is rated good on it, or may have done so.</summary>
+    /// <summary>
+    /// A weed that came through a site of action here although it is rated good on it, or may have done so.
+    /// </summary>
     Escape,
 
     /// <summary>A limit of an active that keeps treatments out, or may do so, until a day.</summary>

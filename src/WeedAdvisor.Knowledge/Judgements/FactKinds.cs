@@ -1,6 +1,8 @@
 namespace WeedAdvisor.Knowledge.Judgements;
 
-/// <summary>Tells what belongs to the case, which differs from area to area, from what the catalogue says everywhere.</summary>
+/// <summary>
+/// Tells what belongs to the case, which differs from area to area, from what the catalogue says everywhere.
+/// </summary>
 public static class FactKinds
 {
     /// <summary>Whether facts of this kind are the practices and treatments of the catalogue.</summary>

@@ -11,7 +11,8 @@ namespace WeedAdvisor.Knowledge.Judgements;
 /// <param name="Topic">The topic file it stands in, such as <c>under-cover</c>.</param>
 /// <param name="When">The conditions, all of which must hold, in the order written; never empty.</param>
 /// <param name="Then">The one consequence.</param>
-/// <param name="Because">The reason, in words for the grower; may hold slots such as <c>{treatment}</c> and <c>{$cover}</c>.</param>
+/// <param name="Because">The reason, in words for the grower; may hold slots such as <c>{treatment}</c> and
+/// <c>{$cover}</c>.</param>
 /// <param name="Sources">Keys of the sources; never empty.</param>
 /// <param name="Memory">Names of fields whose value is from memory.</param>
 /// <param name="Where">Where the rule stands.</param>

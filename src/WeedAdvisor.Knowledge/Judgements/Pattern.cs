@@ -30,7 +30,9 @@ public abstract record Pattern
     /// <param name="Inner">A <see cref="Fact"/> or a <see cref="Finding"/>.</param>
     public sealed record None(Pattern Inner) : Pattern;
 
-    /// <summary>There is at least one such fact; the rule holds once, however many there are. No variable is bound.</summary>
+    /// <summary>
+    /// There is at least one such fact; the rule holds once, however many there are. No variable is bound.
+    /// </summary>
     /// <param name="Inner">A <see cref="Fact"/> or a <see cref="Finding"/>.</param>
     public sealed record Any(Pattern Inner) : Pattern;
 }

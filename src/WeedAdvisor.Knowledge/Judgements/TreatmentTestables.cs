@@ -22,8 +22,8 @@ public sealed record TestableOfTreatment(AttributeDefinition Definition, Func<Tr
 }
 
 /// <summary>
-/// Everything that a rule can test of a treatment's own record, in one table: the rule language and the facts are both made
-/// from it. What tables rate of it is beside (<c>RatedWeeds</c>).
+/// Everything that a rule can test of a treatment's own record, in one table: the rule language and the facts are both
+/// made from it. What tables rate of it is beside (<c>RatedWeeds</c>).
 /// </summary>
 public static class TreatmentTestables
 {
@@ -62,12 +62,15 @@ public static class TreatmentTestables
             "signal-word", AttributeShape.Word, "list:signal-word",
             one => one.SignalWord is { } word ? Reading.Of(word) : LabelTells(one, "signal-word")),
         new("wants", AttributeShape.WordSet, "words:warmth|light", one => Reading.Of(one.Wants)),
-        new("water-in", AttributeShape.Word, one => Reading.Of(WateringIn.WordsOf(one) is { } water ? $"{water} (the label decides)" : "as its label says")),
+        new("water-in", AttributeShape.Word, one =>
+            Reading.Of(WateringIn.WordsOf(one) is { } water ? $"{water} (the label decides)" : "as its label says")
+        ),
     ];
 
     // A mixture with an active of no known site has more than the one that is known.
     private static Reading SoleSite(Treatment treatment) =>
-        PastProduct.SitesOf(treatment) is { Count: 1 } sites && treatment.Actives.All(active => sites.Contains(active.Group ?? ""))
+        PastProduct.SitesOf(treatment) is { Count: 1 } sites
+        && treatment.Actives.All(active => sites.Contains(active.Group ?? ""))
             ? Reading.Of(sites)
             : Reading.Absent;
 

@@ -8,8 +8,8 @@ namespace WeedAdvisor.Knowledge.Labels;
 public sealed record LabelEdit(string Key, string? Yaml);
 
 /// <summary>
-/// Writes into the text of a label book. Lines that an edit does not speak of stay as they are, comments and blank lines
-/// among them.
+/// Writes into the text of a label book. Lines that an edit does not speak of stay as they are, comments and blank
+/// lines among them.
 /// </summary>
 public static class LabelBookText
 {

@@ -12,7 +12,9 @@ using WeedAdvisor.Knowledge.Yaml;
 
 namespace WeedAdvisor.Knowledge.Labels;
 
-/// <summary>Reads a label book, <c>labels.yaml</c>: a list with one entry for each label that the grower has read.</summary>
+/// <summary>
+/// Reads a label book, <c>labels.yaml</c>: a list with one entry for each label that the grower has read.
+/// </summary>
 public static class LabelFile
 {
     private const decimal MostDays = 3650;
@@ -23,7 +25,8 @@ public static class LabelFile
     /// <param name="knowledge">The knowledge whose treatments the labels belong to.</param>
     /// <param name="today">Today: no label was read later.</param>
     /// <returns>
-    /// The book; or problems: bad YAML, an unknown word, other actives, two labels of one treatment, a day still to come.
+    /// The book; or problems: bad YAML, an unknown word, other actives, two labels of one treatment, a day still to
+    /// come.
     /// </returns>
     public static Outcome<LabelBook, Problem> Read(string path, KnowledgeBase knowledge, DateOnly today)
     {
@@ -82,7 +85,11 @@ public static class LabelFile
             Where = map.Where,
         };
         if (label.Read > today)
-            map.Context.Report(map.Optional("read")!, ScalarGrammar.Write(label.Read), $"a day not after today, {ScalarGrammar.Write(today)}");
+            map.Context.Report(
+                map.Optional("read")!,
+                ScalarGrammar.Write(label.Read),
+                $"a day not after today, {ScalarGrammar.Write(today)}"
+            );
         CheckActives(map, label, knowledge);
         map.Finish();
         return label;
@@ -104,7 +111,10 @@ public static class LabelFile
     private static void CheckActives(MappingReader map, ProductLabel label, KnowledgeBase knowledge)
     {
         WordSet named = map.OptionalWordSet("actives", "actives");
-        if (map.Optional("actives") is not { } node || !knowledge.Treatments.TryGetValue(label.Treatment, out Treatment? record))
+        if (
+            map.Optional("actives") is not { } node
+            || !knowledge.Treatments.TryGetValue(label.Treatment, out Treatment? record)
+        )
             return;
         WordSet held = PastProduct.ActivesOf(record);
         if (!named.Equals(held))
@@ -116,5 +126,8 @@ public static class LabelFile
         .GroupBy(label => label.Treatment, StringComparer.Ordinal)
         .SelectMany(same => same.Skip(1))
         .Select(label => new Problem(
-            label.Where, $"a second label of '{label.Treatment}'", "one label for a treatment: the one that will be used"));
+                label.Where,
+                $"a second label of '{label.Treatment}'",
+                "one label for a treatment: the one that will be used"
+            ));
 }

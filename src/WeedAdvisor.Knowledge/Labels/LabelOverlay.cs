@@ -6,9 +6,9 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Knowledge.Labels;
 
 /// <summary>
-/// Puts what the grower's labels say in the place of what the records say, or do not say. It never touches what a label may
-/// not lift: cover and closed houses, vapour, stock stages, organic, edible, what is no longer allowed, what hurts a crop; an
-/// entry interval only ever gets longer. Wherever it is milder than the record both figures are said.
+/// Puts what the grower's labels say in the place of what the records say, or do not say. It never touches what a label
+/// may not lift: cover and closed houses, vapour, stock stages, organic, edible, what is no longer allowed, what hurts
+/// a crop; an entry interval only ever gets longer. Wherever it is milder than the record both figures are said.
 /// </summary>
 public static class LabelOverlay
 {
@@ -28,13 +28,38 @@ public static class LabelOverlay
         {
             Places = Named(record.Places, label.Sites, "sites", says),
             CropsTolerant = Named(record.CropsTolerant, label.Crops, "crops", says),
-            WaitAfterPottingDays = Number(record.WaitAfterPottingDays, label.WaitAfterPottingDays, "days after potting", says),
-            WaitBareRootDays = Number(record.WaitBareRootDays, label.WaitBareRootDays, "days after potting bare roots", says),
-            DaysBeforeCovering = Number(record.DaysBeforeCovering, label.DaysBeforeCovering, "days open before film", says),
+            WaitAfterPottingDays = Number(
+                record.WaitAfterPottingDays,
+                label.WaitAfterPottingDays,
+                "days after potting",
+                says
+            ),
+            WaitBareRootDays = Number(
+                record.WaitBareRootDays,
+                label.WaitBareRootDays,
+                "days after potting bare roots",
+                says
+            ),
+            DaysBeforeCovering = Number(
+                record.DaysBeforeCovering,
+                label.DaysBeforeCovering,
+                "days open before film",
+                says
+            ),
             RepeatAfterDays = Number(record.RepeatAfterDays, label.RepeatAfterDays, "days between two uses", says),
             UsesPerYear = Number(record.UsesPerYear, label.UsesPerYear, "uses a year", says),
-            YearlyLimitKgAiHa = Number(record.YearlyLimitKgAiHa, label.YearlyLimitKgAiHa, "kg of active a hectare and year", says),
-            WaterInWithinDays = Number(record.WaterInWithinDays, label.WaterInWithinDays, "days within which to water in", says),
+            YearlyLimitKgAiHa = Number(
+                record.YearlyLimitKgAiHa,
+                label.YearlyLimitKgAiHa,
+                "kg of active a hectare and year",
+                says
+            ),
+            WaterInWithinDays = Number(
+                record.WaterInWithinDays,
+                label.WaterInWithinDays,
+                "days within which to water in",
+                says
+            ),
             ReiHours = Entry(record.ReiHours, label.EntryHours, says),
             SignalWord = label.SignalWord ?? record.SignalWord,
             Rates = label.Rates.IsEmpty ? record.Rates : label.Rates,
@@ -43,7 +68,10 @@ public static class LabelOverlay
             says.Add("the rates");
         foreach (string crop in label.Crops.Where(record.CropsHurt.Contains))
             says.Add($"{crop}, but the record says that it is hurt, and that counts");
-        return read with { Label = new LabelRead(label.Name, label.RegistrationNumber, label.Read, says.ToImmutable()) };
+        return read with
+        {
+            Label = new LabelRead(label.Name, label.RegistrationNumber, label.Read, says.ToImmutable()),
+        };
     }
 
     private static WordSet Named(WordSet record, WordSet label, string what, ImmutableArray<string>.Builder says)
@@ -58,7 +86,8 @@ public static class LabelOverlay
     {
         if (label is not { } read || read == record)
             return record;
-        says.Add($"{Text(read)} {what}{(record is { } known ? $"; the record says {Text(known)}" : ", which the record does not say")}");
+        string than = record is { } known ? $"; the record says {Text(known)}" : ", which the record does not say";
+        says.Add($"{Text(read)} {what}{than}");
         return read;
     }
 
@@ -75,7 +104,9 @@ public static class LabelOverlay
 
         if (read == known.High)
             return record;
-        says.Add($"{Text(read)} hours before anybody goes in; the record says {Text(known.High)}, and the longer counts");
+        says.Add(
+            $"{Text(read)} hours before anybody goes in; the record says {Text(known.High)}, and the longer counts"
+        );
         return new Span(Math.Max(read, known.High), Math.Max(read, known.High));
     }
 

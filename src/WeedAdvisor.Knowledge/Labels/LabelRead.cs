@@ -13,7 +13,8 @@ public sealed record LabelRead(string Name, string? RegistrationNumber, DateOnly
     private const int YearsFresh = 1;
 
     /// <summary>The line that stands in every output which names the treatment.</summary>
-    /// <param name="today">The day of the visit: a label that was read more than a year before is to be read again.</param>
+    /// <param name="today">The day of the visit: a label that was read more than a year before is to be read
+    /// again.</param>
     public string Line(DateOnly today)
     {
         string number = RegistrationNumber is { } registered ? $", number {registered}" : "";
@@ -21,6 +22,7 @@ public sealed record LabelRead(string Name, string? RegistrationNumber, DateOnly
         string old = Read.AddYears(YearsFresh) < today ? " That was more than a year ago: read it again."
             : Read > today ? " It was read after the day of the visit."
             : "";
-        return $"By your label of {Name}{number}, read {Read.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: {what}.{old}";
+        return $"By your label of {Name}{number}, read {Read.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: "
+            + $"{what}.{old}";
     }
 }

@@ -5,7 +5,9 @@ using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Knowledge.Labels;
 
-/// <summary>What the grower read on a label of his own. What is left out he did not read; the record then stands.</summary>
+/// <summary>
+/// What the grower read on a label of his own. What is left out he did not read; the record then stands.
+/// </summary>
 public sealed record ProductLabel
 {
     /// <summary>The grower's own name for the product, as an id.</summary>

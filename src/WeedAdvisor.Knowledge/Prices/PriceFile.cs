@@ -9,8 +9,8 @@ using WeedAdvisor.Knowledge.Yaml;
 namespace WeedAdvisor.Knowledge.Prices;
 
 /// <summary>
-/// Reads a grower's own prices: a list in the form of <c>prices.yaml</c>. A price takes the place of the shipped one with
-/// its id, in the same unit. The id of an action stands for the materials of one use of it on 1000 pots.
+/// Reads a grower's own prices: a list in the form of <c>prices.yaml</c>. A price takes the place of the shipped one
+/// with its id, in the same unit. The id of an action stands for the materials of one use of it on 1000 pots.
 /// </summary>
 public static class PriceFile
 {
@@ -20,7 +20,8 @@ public static class PriceFile
     /// <summary>Reads the file.</summary>
     /// <param name="path">The file; at most 4 MB.</param>
     /// <param name="knowledge">The knowledge whose prices it replaces.</param>
-    /// <returns>The prices in the order of the file; or problems: bad YAML, an unknown id, another unit, a negative price.</returns>
+    /// <returns>The prices in the order of the file; or problems: bad YAML, an unknown id, another unit, a negative
+    /// price.</returns>
     public static Outcome<ImmutableList<Price>, Problem> Read(string path, KnowledgeBase knowledge)
     {
         string name = path.Replace('\\', '/');
@@ -36,7 +37,9 @@ public static class PriceFile
     public static Outcome<ImmutableList<Price>, Problem> Parse(string text, string name, KnowledgeBase knowledge)
     {
         string? accepted = SourceText.Accept(name, text, SourceText.VisitFileLimit, out Problem? problem);
-        return accepted is null ? Outcome<ImmutableList<Price>, Problem>.Bad([problem!]) : Build(accepted, name, knowledge);
+        return accepted is null
+            ? Outcome<ImmutableList<Price>, Problem>.Bad([problem!])
+            : Build(accepted, name, knowledge);
     }
 
     private static Outcome<ImmutableList<Price>, Problem> Build(string text, string name, KnowledgeBase knowledge)
@@ -53,7 +56,9 @@ public static class PriceFile
             .. prices.Where(price => price.Id.Length > 0).SelectMany(price => AgainstShipped(price, knowledge)),
             .. Twice(prices),
         ];
-        return problems.Length == 0 ? Outcome<ImmutableList<Price>, Problem>.Good(prices) : Outcome<ImmutableList<Price>, Problem>.Bad(Problem.InOrder(problems));
+        return problems.Length == 0
+            ? Outcome<ImmutableList<Price>, Problem>.Good(prices)
+            : Outcome<ImmutableList<Price>, Problem>.Bad(Problem.InOrder(problems));
     }
 
     private static IEnumerable<Problem> AgainstShipped(Price price, KnowledgeBase knowledge)
@@ -64,7 +69,11 @@ public static class PriceFile
         {
             string[] ids = [.. knowledge.Prices.Keys, .. knowledge.Practices.Keys, .. knowledge.Treatments.Keys];
             yield return new Problem(
-                price.Where, $"the price '{price.Id}'", "the id of a shipped price or of an action", NearestWord.Of(price.Id, ids));
+                price.Where,
+                $"the price '{price.Id}'",
+                "the id of a shipped price or of an action",
+                NearestWord.Of(price.Id, ids)
+            );
         }
         else if (unit != price.Unit)
         {

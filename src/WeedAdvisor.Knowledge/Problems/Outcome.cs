@@ -3,7 +3,9 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace WeedAdvisor.Knowledge.Problems;
 
-/// <summary>A value, or all that stood in its way. Never both, never neither: what a user caused is no exception.</summary>
+/// <summary>
+/// A value, or all that stood in its way. Never both, never neither: what a user caused is no exception.
+/// </summary>
 /// <typeparam name="T">The value's type.</typeparam>
 /// <typeparam name="TRefusal">
 /// What says why there is none: a <see cref="Problem"/> with its place in a file, a sentence, or the field at fault.

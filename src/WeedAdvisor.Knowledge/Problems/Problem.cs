@@ -1,6 +1,8 @@
 namespace WeedAdvisor.Knowledge.Problems;
 
-/// <summary>Something wrong in a file that a person wrote: where, what was found, what was expected, the nearest valid word.</summary>
+/// <summary>
+/// Something wrong in a file that a person wrote: where, what was found, what was expected, the nearest valid word.
+/// </summary>
 /// <param name="Where">Where it stands.</param>
 /// <param name="Found">What was found, in plain words.</param>
 /// <param name="Expected">What was expected, in plain words.</param>

@@ -1,6 +1,8 @@
 namespace WeedAdvisor.Knowledge.Readings;
 
-/// <summary>The three answers a condition can give. The order matters: <c>No</c> &lt; <c>NotKnown</c> &lt; <c>Yes</c>.</summary>
+/// <summary>
+/// The three answers a condition can give. The order matters: <c>No</c> &lt; <c>NotKnown</c> &lt; <c>Yes</c>.
+/// </summary>
 public enum Truth
 {
     /// <summary>The condition cannot hold, whatever the unanswered questions turn out to be.</summary>
@@ -13,7 +15,9 @@ public enum Truth
     Yes = 2,
 }
 
-/// <summary>Kleene's strong three-valued connectives (S. C. Kleene, Introduction to Metamathematics, 1952, section 64).</summary>
+/// <summary>
+/// Kleene's strong three-valued connectives (S. C. Kleene, Introduction to Metamathematics, 1952, section 64).
+/// </summary>
 public static class Truths
 {
     /// <summary>Both must hold: the lesser of the two.</summary>

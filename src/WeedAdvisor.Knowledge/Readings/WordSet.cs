@@ -3,7 +3,9 @@ using System.Collections.Immutable;
 
 namespace WeedAdvisor.Knowledge.Readings;
 
-/// <summary>An immutable set of words in ordinal order. Two sets with the same words are equal, so rule nodes can be shared.</summary>
+/// <summary>
+/// An immutable set of words in ordinal order. Two sets with the same words are equal, so rule nodes can be shared.
+/// </summary>
 public sealed class WordSet : IEquatable<WordSet>, IReadOnlyCollection<string>
 {
     private readonly ImmutableArray<string> _words;

@@ -20,7 +20,9 @@ internal static class ActionParts
         return name;
     }
 
-    /// <summary>The stock with which it can be done; a record that leaves it empty would be barred by no rule on stock.</summary>
+    /// <summary>
+    /// The stock with which it can be done; a record that leaves it empty would be barred by no rule on stock.
+    /// </summary>
     public static WordSet StockStages(MappingReader map)
     {
         WordSet stages = map.WordSet("stock-stages", "answers:stock");

@@ -84,7 +84,8 @@ internal static class SmallReaders
             Where = map.Where,
             Memory = map.FinishWithMemory(),
         };
-        bool hasFigure = limit.KgAiHaPerYear is not null || limit.UsesPerYear is not null || limit.IntervalDays is not null;
+        bool hasFigure =
+            limit.KgAiHaPerYear is not null || limit.UsesPerYear is not null || limit.IntervalDays is not null;
         if (!hasFigure && !limit.IsUnlimited)
         {
             map.Context.Report(

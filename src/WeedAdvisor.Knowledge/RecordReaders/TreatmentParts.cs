@@ -18,14 +18,20 @@ internal static class TreatmentParts
         return actives;
     }
 
-    /// <summary>Holds the shares of a premix against its strength: all or none are given, and they add up to it.</summary>
+    /// <summary>
+    /// Holds the shares of a premix against its strength: all or none are given, and they add up to it.
+    /// </summary>
     public static void CheckShares(MappingReader map, Treatment treatment)
     {
         int given = treatment.Actives.Count(active => active.Percent is not null);
         if (given == 0)
             return;
         if (given < treatment.Actives.Length)
-            map.Context.Report(map.Node, "a premix with a share of some actives only", "'percent' for every active, or for none");
+            map.Context.Report(
+                map.Node,
+                "a premix with a share of some actives only",
+                "'percent' for every active, or for none"
+            );
         else if (treatment.Strength is { Unit: "percent", Value: var strength }
             && treatment.Actives.Sum(active => active.Percent) is { } sum && sum != strength)
         {

@@ -24,9 +24,17 @@ internal static class WeedingParameterReader
 
         decimal value = map.Number("value", limits.Low, limits.High);
         Span range = map.OptionalRange("range", limits.Low, limits.High) ?? new Span(value, value);
-        if (map.Has("range") && map.Has("value") && range.Low <= range.High && (value < range.Low || value > range.High))
+        if (
+            map.Has("range")
+            && map.Has("value")
+            && range.Low <= range.High
+            && (value < range.Low || value > range.High)
+        )
             map.Context.Report(
-                map.Optional("value")!, $"the value {ScalarGrammar.Write(value)} outside its range", "a value within 'range'");
+                map.Optional("value")!,
+                $"the value {ScalarGrammar.Write(value)} outside its range",
+                "a value within 'range'"
+            );
         return new WeedingParameter
         {
             Id = id,
@@ -39,11 +47,16 @@ internal static class WeedingParameterReader
         };
     }
 
-    /// <summary>One problem for each parameter that a file of parameters leaves out; none when there is no such file.</summary>
+    /// <summary>
+    /// One problem for each parameter that a file of parameters leaves out; none when there is no such file.
+    /// </summary>
     public static IEnumerable<Problem> MissingFrom(IReadOnlyCollection<WeedingParameter> read) => read.Count == 0
         ? []
         : WeedingParameterLimits.All.Keys
             .Except(read.Select(parameter => parameter.Id), StringComparer.Ordinal)
             .Select(id => new Problem(
-                Place.Whole(read.First().Where.File), $"no parameter '{id}'", "every parameter of the hand-weeding model"));
+                    Place.Whole(read.First().Where.File),
+                    $"no parameter '{id}'",
+                    "every parameter of the hand-weeding model"
+                ));
 }

@@ -15,7 +15,10 @@ public sealed record NotShown
     /// <summary>Ids of the judgements meant.</summary>
     public required ImmutableArray<string> Judgements { get; init; }
 
-    /// <summary><c>fires</c>, <c>expected</c> or <c>held-back</c> of judgements; <c>clear</c>, <c>expected-clear</c>, <c>barred</c> or <c>expected-barred</c> of actions.</summary>
+    /// <summary>
+    /// <c>fires</c>, <c>expected</c> or <c>held-back</c> of judgements; <c>clear</c>, <c>expected-clear</c>,
+    /// <c>barred</c> or <c>expected-barred</c> of actions.
+    /// </summary>
     public required string Lacks { get; init; }
 
     /// <summary>Why no visit shows it.</summary>

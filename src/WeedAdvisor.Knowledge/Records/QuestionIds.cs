@@ -1,8 +1,8 @@
 namespace WeedAdvisor.Knowledge.Records;
 
 /// <summary>
-/// The ids of the questions that the program itself must know; all others are known to the rules only. Each stands here once.
-/// A knowledge folder without such a question never tells what it asks.
+/// The ids of the questions that the program itself must know; all others are known to the rules only. Each stands here
+/// once. A knowledge folder without such a question never tells what it asks.
 /// </summary>
 public static class QuestionIds
 {
@@ -51,7 +51,9 @@ public static class QuestionIds
     /// <summary>Weeks between two rounds of weeding.</summary>
     public const string Rounds = "weeding-interval";
 
-    /// <summary>What an hour of labour costs, US dollars; also the id of the price that stands in for the answer.</summary>
+    /// <summary>
+    /// What an hour of labour costs, US dollars; also the id of the price that stands in for the answer.
+    /// </summary>
     public const string Wage = "labour-rate";
 
     /// <summary>Tools that are there, words.</summary>

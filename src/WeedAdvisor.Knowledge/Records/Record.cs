@@ -9,7 +9,10 @@ public abstract record Record
     /// <summary>The record's id: kebab-case, unique in its catalogue.</summary>
     public required string Id { get; init; }
 
-    /// <summary>Keys of the sources it rests on; never empty. <c>common-practice</c>, <c>memory</c> and <c>invented</c> are keys too.</summary>
+    /// <summary>
+    /// Keys of the sources it rests on; never empty. <c>common-practice</c>, <c>memory</c> and <c>invented</c> are keys
+    /// too.
+    /// </summary>
     public required ImmutableArray<string> Sources { get; init; }
 
     /// <summary>Names of the fields whose value is from memory and not confirmed.</summary>

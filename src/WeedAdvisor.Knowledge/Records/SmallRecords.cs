@@ -67,7 +67,9 @@ public sealed record ActiveLimit : Record
     /// <summary>ISO common name of the active.</summary>
     public required string Active { get; init; }
 
-    /// <summary>Kilograms of active ingredient per hectare and year; null when only the number of uses is limited.</summary>
+    /// <summary>
+    /// Kilograms of active ingredient per hectare and year; null when only the number of uses is limited.
+    /// </summary>
     public decimal? KgAiHaPerYear { get; init; }
 
     /// <summary>Uses a year of products that hold it; null when only the amount is limited.</summary>
@@ -80,8 +82,8 @@ public sealed record ActiveLimit : Record
     public bool IsCalendarYear { get; init; }
 
     /// <summary>
-    /// <c>spray</c> or <c>granule</c> when only that form is limited, whose amount is then counted by itself; null for all
-    /// forms together. Uses are shared by all forms.
+    /// <c>spray</c> or <c>granule</c> when only that form is limited, whose amount is then counted by itself; null for
+    /// all forms together. Uses are shared by all forms.
     /// </summary>
     public string? Form { get; init; }
 
@@ -94,7 +96,9 @@ public sealed record ActiveLimit : Record
         && (Form is null || Form == treatment.Form);
 }
 
-/// <summary>Resistance of a weed that is on record somewhere: a reason to look twice, not a finding about this place.</summary>
+/// <summary>
+/// Resistance of a weed that is on record somewhere: a reason to look twice, not a finding about this place.
+/// </summary>
 public sealed record KnownResistance : Record
 {
     /// <summary>The weed's id.</summary>

@@ -153,7 +153,8 @@ public sealed record Rating(
     string On, string Grade, string Scale, string? Raw, ImmutableArray<string> Sources, string? Note);
 
 /// <summary>A published rate.</summary>
-/// <param name="Product">Product per area or per volume of water, in <paramref name="Unit"/>; null when only the active is given.</param>
+/// <param name="Product">Product per area or per volume of water, in <paramref name="Unit"/>; null when only the active
+/// is given.</param>
 /// <param name="Unit">The unit; null with no product figure.</param>
 /// <param name="AiLbPerAcre">Active ingredient, pounds per acre; null when not given.</param>
 /// <param name="Sources">Keys of the sources.</param>

@@ -71,7 +71,26 @@ public static class UsualIds
     /// <summary>All of them: a plan or a sum of money needs every one.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        StatedHolds, FlushStarts, FlushEnds, RestStarts, Established, Rounds, UnknownInterval, BetweenAny, MostApplications,
-        ControlLeft, PlantsHurt, Seen, Seeding, BlownIn, CleanUp, LookFrom, LookTo, Pots, PotWidth, SpacedPots, UnknownUses,
+        StatedHolds,
+        FlushStarts,
+        FlushEnds,
+        RestStarts,
+        Established,
+        Rounds,
+        UnknownInterval,
+        BetweenAny,
+        MostApplications,
+        ControlLeft,
+        PlantsHurt,
+        Seen,
+        Seeding,
+        BlownIn,
+        CleanUp,
+        LookFrom,
+        LookTo,
+        Pots,
+        PotWidth,
+        SpacedPots,
+        UnknownUses,
     ];
 }

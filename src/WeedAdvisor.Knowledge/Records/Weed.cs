@@ -27,7 +27,9 @@ public sealed record Weed : Record
     /// <summary>Temperature below which it does not germinate, degrees Celsius; null when not known.</summary>
     public Span? BaseTemperatureC { get; init; }
 
-    /// <summary>Weeks from emergence to the first ripe seed (or new propagule): shortest and typical; null when not known.</summary>
+    /// <summary>
+    /// Weeks from emergence to the first ripe seed (or new propagule): shortest and typical; null when not known.
+    /// </summary>
     public Span? WeeksToFirstSeed { get; init; }
 
     /// <summary>Seeds (or propagules) of one plant; null when not known.</summary>

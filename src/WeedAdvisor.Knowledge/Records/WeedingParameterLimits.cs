@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace WeedAdvisor.Knowledge.Records;
 
-/// <summary>The parameters of the hand-weeding model: their ids, and the limits outside of which a number is a slip.</summary>
+/// <summary>
+/// The parameters of the hand-weeding model: their ids, and the limits outside of which a number is a slip.
+/// </summary>
 public static class WeedingParameterLimits
 {
     private static readonly Span s_percent = new(0, 100);

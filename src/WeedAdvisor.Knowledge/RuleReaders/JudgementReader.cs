@@ -27,11 +27,13 @@ internal sealed class JudgementReader(string topic, TestableSet site)
         variables.Finish();
         ImmutableArray<string> sources = map.Sources();
         ImmutableArray<string> memory = map.FinishWithMemory();
-        return then is null ? null : new Judgement(id, topic, ActionLast(map, when), then, because, sources, memory, map.Where);
+        return then is null
+            ? null
+            : new Judgement(id, topic, ActionLast(map, when), then, because, sources, memory, map.Where);
     }
 
-    // What is asked of the case comes first and of the action last, whatever the order in the file: a case is matched once
-    // and speaks for all actions that fit. So nothing of the case can be held against an attribute of the action.
+    // What is asked of the case comes first and of the action last, whatever the order in the file: a case is matched
+    // once and speaks for all actions that fit. So nothing of the case can be held against an attribute of the action.
     private static ImmutableArray<Pattern> ActionLast(MappingReader map, ImmutableArray<Pattern> when)
     {
         Pattern? action = when.FirstOrDefault(FactKinds.IsOnAction);

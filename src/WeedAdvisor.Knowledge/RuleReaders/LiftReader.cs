@@ -4,7 +4,9 @@ using WeedAdvisor.Knowledge.Yaml;
 
 namespace WeedAdvisor.Knowledge.RuleReaders;
 
-/// <summary>Reads what ends a bar: <c>not-yet</c> with a day, an hour or a state, <c>not-this-way</c>, or neither.</summary>
+/// <summary>
+/// Reads what ends a bar: <c>not-yet</c> with a day, an hour or a state, <c>not-this-way</c>, or neither.
+/// </summary>
 internal static class LiftReader
 {
     /// <summary>The key of a bar that ends.</summary>
@@ -15,7 +17,8 @@ internal static class LiftReader
 
     private const decimal MostDays = 3660;
 
-    private const string Expected = "a state in words, { hours: $left }, or { from: $now, to: $needed } or { from: $now, to: 56 } in days";
+    private const string Expected =
+        "a state in words, { hours: $left }, or { from: $now, to: $needed } or { from: $now, to: 56 } in days";
 
     /// <summary>What ends the rule's bar.</summary>
     public static Lift Read(MappingReader map, VariableScope variables)

@@ -15,7 +15,19 @@ internal static class PatternWords
     /// <summary>Begins a pattern on existence.</summary>
     public const string Any = "any";
 
-    private static readonly string[] s_kinds = ["site", "weed", "crop", "practice", "treatment", "action", "past", "closure", "limit", "escape"];
+    private static readonly string[] s_kinds =
+    [
+        "site",
+        "weed",
+        "crop",
+        "practice",
+        "treatment",
+        "action",
+        "past",
+        "closure",
+        "limit",
+        "escape",
+    ];
 
     /// <summary>Every word that begins a pattern.</summary>
     public static ValidWords All { get; } = new("one of", [.. s_kinds, Finding, None, Any]);

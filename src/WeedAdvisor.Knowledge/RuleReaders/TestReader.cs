@@ -27,7 +27,11 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
             if (attributes.Find(name) is not { } attribute)
                 context.Report(entry.Key, $"'{name}'", attributes.ExpectedInsteadOf(name), attributes.Nearest(name));
             else
-                conditions.AddRange(Read(attribute, entry.Value).OfType<AttributeTest>().Select(test => new AttributeCondition(name, test)));
+                conditions.AddRange(
+                    Read(attribute, entry.Value)
+                        .OfType<AttributeTest>()
+                        .Select(test => new AttributeCondition(name, test))
+                );
         }
 
         return conditions.DrainToImmutable();
@@ -36,10 +40,14 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
     private IEnumerable<AttributeTest?> Read(Testable attribute, Node node) => node switch
     {
         ScalarNode scalar when IsVariable(scalar) => [variables!.BindOrUse(scalar, attribute.Definition)],
-        MappingNode { Entries: [{ Key.Text: Called, Value: ScalarNode called }, ..] entries } named when IsVariable(called) =>
-            entries.Count == 1
-                ? [variables!.BindOrUse(called, attribute.Definition)]
-                : [variables!.BindOrUse(called, attribute.Definition), Operators(attribute, named, named.Entries.Skip(1))],
+        MappingNode { Entries: [{ Key.Text: Called, Value: ScalarNode called }, ..] entries } named
+            when IsVariable(called) => entries.Count == 1
+            ? [variables!.BindOrUse(called, attribute.Definition)]
+            :
+            [
+                variables!.BindOrUse(called, attribute.Definition),
+                    Operators(attribute, named, named.Entries.Skip(1)),
+            ],
         MappingNode map => [Operators(attribute, map, map.Entries)],
         _ => [Words(attribute, node, isNegated: false)],
     };

@@ -5,9 +5,9 @@ namespace WeedAdvisor.Knowledge.Schema;
 
 /// <summary>
 /// Every word that one part of the knowledge may use because another part declares it. Asked by the notation of
-/// <see cref="AttributeDefinition.Words"/>, and by <c>regions</c>, <c>findings</c>, <c>sources</c>, <c>judgements</c>, <c>prices</c>,
-/// <c>questions</c>, <c>grades</c>, and <c>targets</c> and <c>targets-or-all</c> (what a rating or effect can be on).
-/// Safe to share between threads.
+/// <see cref="AttributeDefinition.Words"/>, and by <c>regions</c>, <c>findings</c>, <c>sources</c>, <c>judgements</c>,
+/// <c>prices</c>, <c>questions</c>, <c>grades</c>, and <c>targets</c> and <c>targets-or-all</c> (what a rating or
+/// effect can be on). Safe to share between threads.
 /// </summary>
 internal sealed class Lexicon
 {

@@ -5,7 +5,8 @@ namespace WeedAdvisor.Knowledge.Schema;
 /// <summary>Single values: ids, texts, words, numbers, flags, dates.</summary>
 internal sealed partial class MappingReader
 {
-    // Stands in for a date that could not be read, so that what else is wrong is found too; there is room to count on both sides.
+    // Stands in for a date that could not be read, so that what else is wrong is found too; there is room to count on
+    // both sides.
     private static readonly DateOnly s_someDay = new(2000, 1, 1);
 
     private const string NumberForm = "a number such as 12, 0.5 or -3";

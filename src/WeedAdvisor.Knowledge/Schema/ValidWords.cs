@@ -37,7 +37,9 @@ internal sealed class ValidWords
     /// <summary>The nearest valid word, or null.</summary>
     public string? Nearest(string word) => NearestWord.Of(word, _words);
 
-    /// <summary>The words that a name may mean: those that are called just so, else those whose names hold it.</summary>
+    /// <summary>
+    /// The words that a name may mean: those that are called just so, else those whose names hold it.
+    /// </summary>
     public IReadOnlyList<string> MeantBy(string name)
     {
         string folded = FoldedWords.Of(name);
@@ -47,6 +49,11 @@ internal sealed class ValidWords
         return whole.Length > 0 ? whole : Called(called => FoldedWords.Has(called, folded));
 
         string[] Called(Func<string, bool> fits) =>
-            [.. Names.Where(one => one.Value.Select(FoldedWords.Of).Any(fits)).Select(one => one.Key).Order(StringComparer.Ordinal)];
+            [
+                .. Names
+                    .Where(one => one.Value.Select(FoldedWords.Of).Any(fits))
+                    .Select(one => one.Key)
+                    .Order(StringComparer.Ordinal),
+            ];
     }
 }

@@ -2,7 +2,9 @@ using System.Text;
 
 namespace WeedAdvisor.Knowledge.Visits;
 
-/// <summary>Writes a file so that, whenever the machine stops, either the old or the new content is there, whole.</summary>
+/// <summary>
+/// Writes a file so that, whenever the machine stops, either the old or the new content is there, whole.
+/// </summary>
 public static class AtomicFile
 {
     private static readonly UTF8Encoding s_utf8 = new(encoderShouldEmitUTF8Identifier: false);
@@ -12,9 +14,9 @@ public static class AtomicFile
     public static void Write(string path, string text) => Write(path, s_utf8.GetBytes(text));
 
     /// <summary>
-    /// Writes to a new file in the same folder, forced to the disk, then renamed over the old one. The old file's permissions
-    /// are kept. A symbolic link is followed, so that the link stays and its target changes. What is no file, such as a
-    /// device or a pipe, is neither opened nor replaced.
+    /// Writes to a new file in the same folder, forced to the disk, then renamed over the old one. The old file's
+    /// permissions are kept. A symbolic link is followed, so that the link stays and its target changes. What is no
+    /// file, such as a device or a pipe, is neither opened nor replaced.
     /// </summary>
     /// <param name="path">The file to write.</param>
     /// <param name="bytes">Its new content.</param>
@@ -60,7 +62,9 @@ public static class AtomicFile
         }
     }
 
-    /// <summary>The file that is meant by a path: the last target of a link, else the path itself, made absolute.</summary>
+    /// <summary>
+    /// The file that is meant by a path: the last target of a link, else the path itself, made absolute.
+    /// </summary>
     public static string Target(string path)
     {
         var file = new FileInfo(path);
@@ -76,7 +80,12 @@ public static class AtomicFile
 
     private static void WriteThrough(string path, ReadOnlySpan<byte> bytes, string? likeness)
     {
-        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+        var options = new FileStreamOptions
+        {
+            Mode = FileMode.CreateNew,
+            Access = FileAccess.Write,
+            Share = FileShare.None,
+        };
         UnixFileMode? mode = likeness is null || OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(likeness);
 
         // Never, not even for a moment, readable for more than the old one was.

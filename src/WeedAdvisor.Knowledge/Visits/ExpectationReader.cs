@@ -68,7 +68,11 @@ internal static class ExpectationReader
 
     private static ExpectedUntil Until(MappingReader map)
     {
-        var until = new ExpectedUntil(map.Word("action", "actions"), map.OptionalDate("day"), map.OptionalText("state"));
+        var until = new ExpectedUntil(
+            map.Word("action", "actions"),
+            map.OptionalDate("day"),
+            map.OptionalText("state")
+        );
         if (until is { Day: null, State: null })
             map.Context.Report(map.Node, "an end without a day or a state", "'day' or 'state'");
         map.Finish();

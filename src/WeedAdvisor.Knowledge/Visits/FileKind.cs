@@ -25,8 +25,8 @@ public enum FileKind
 }
 
 /// <summary>
-/// Tells what stands under a path without opening it: opening a pipe waits for its other end, and opening a device may do
-/// something.
+/// Tells what stands under a path without opening it: opening a pipe waits for its other end, and opening a device may
+/// do something.
 /// </summary>
 public static class FileKinds
 {

@@ -9,7 +9,8 @@ namespace WeedAdvisor.Knowledge.Visits;
 public sealed record FileStamp(long Length, string Hash)
 {
     /// <summary>The stamp of some bytes.</summary>
-    public static FileStamp Of(ReadOnlySpan<byte> bytes) => new(bytes.Length, Convert.ToHexStringLower(SHA256.HashData(bytes)));
+    public static FileStamp Of(ReadOnlySpan<byte> bytes) =>
+        new(bytes.Length, Convert.ToHexStringLower(SHA256.HashData(bytes)));
 
     /// <summary>The stamp of a file, whatever its size.</summary>
     /// <exception cref="IOException">It can't be read.</exception>

@@ -2,13 +2,16 @@ using System.Collections.Immutable;
 
 namespace WeedAdvisor.Knowledge.Visits;
 
-/// <summary>Which items of a list are still there after it was edited: the longest run of them that kept its order.</summary>
+/// <summary>
+/// Which items of a list are still there after it was edited: the longest run of them that kept its order.
+/// </summary>
 internal static class Kept
 {
     private const long MostCells = 16_000_000;
 
     /// <summary>
-    /// For every item now, the number of the old one that it is, or null for a new one; null when the lists are too long to tell.
+    /// For every item now, the number of the old one that it is, or null for a new one; null when the lists are too
+    /// long to tell.
     /// </summary>
     public static ImmutableArray<int?>? Of<T>(ImmutableArray<T> old, ImmutableArray<T> now)
         where T : class

@@ -12,7 +12,9 @@ namespace WeedAdvisor.Knowledge.Visits;
 /// <param name="Escaped">Ids of the weeds that came through.</param>
 public sealed record PastApplication(string? Treatment, DateOnly? Date, string? Result, WordSet Escaped)
 {
-    /// <summary>ISO common names of the actives of a product that is not in the catalogue; empty when not known.</summary>
+    /// <summary>
+    /// ISO common names of the actives of a product that is not in the catalogue; empty when not known.
+    /// </summary>
     public WordSet Actives { get; init; } = WordSet.Empty;
 
     /// <summary>HRAC/WSSA codes of such a product; empty when not known.</summary>
@@ -24,7 +26,9 @@ public sealed record PastApplication(string? Treatment, DateOnly? Date, string? 
     /// <summary>The hour at which it ended; null when not known, which counts as the end of the day.</summary>
     public TimeOnly? Hour { get; init; }
 
-    /// <summary>Product put on, in <see cref="RateUnit"/>; null when not known, which counts as the highest published rate.</summary>
+    /// <summary>
+    /// Product put on, in <see cref="RateUnit"/>; null when not known, which counts as the highest published rate.
+    /// </summary>
     public decimal? Rate { get; init; }
 
     /// <summary>The unit of the rate, as records write it; null exactly when the rate is.</summary>

@@ -35,7 +35,13 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
         }
 
         return past.Kind == "other-pesticide"
-            ? new PastProduct(null, "a pesticide that is no weed killer", WordSet.Empty, WordSet.Empty, IsWeedKiller: false)
+            ? new PastProduct(
+                null,
+                "a pesticide that is no weed killer",
+                WordSet.Empty,
+                WordSet.Empty,
+                IsWeedKiller: false
+            )
             : new PastProduct(
                 null, "a weed killer that is not in the list", null, null, IsWeedKiller: past.Kind == "weed-killer");
     }
@@ -47,9 +53,11 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
     /// HRAC/WSSA codes of a treatment's sites of action. Code 0 says that the site is not known or not classified: two
     /// such actives need not share anything, so it is no site.
     /// </summary>
-    public static WordSet SitesOf(Treatment treatment) => Sites(treatment.Actives.Select(active => active.Group).OfType<string>());
+    public static WordSet SitesOf(Treatment treatment) =>
+        Sites(treatment.Actives.Select(active => active.Group).OfType<string>());
 
-    private static WordSet Sites(IEnumerable<string> groups) => WordSet.Of(groups.Where(group => group != Unclassified));
+    private static WordSet Sites(IEnumerable<string> groups) =>
+        WordSet.Of(groups.Where(group => group != Unclassified));
 
     private static IEnumerable<string> GroupsOf(WordSet actives, KnowledgeBase knowledge) => knowledge.Treatments.Values
         .SelectMany(treatment => treatment.Actives)

@@ -1,8 +1,8 @@
 namespace WeedAdvisor.Knowledge.Visits;
 
 /// <summary>
-/// The question whether anything was put on lately, and the earlier uses that answer it. Who says that nothing was, and tells
-/// of a use of this week, contradicts himself: then the use counts.
+/// The question whether anything was put on lately, and the earlier uses that answer it. Who says that nothing was, and
+/// tells of a use of this week, contradicts himself: then the use counts.
 /// </summary>
 public static class PutOnLately
 {
@@ -17,8 +17,11 @@ public static class PutOnLately
 
     private const string No = "no";
 
-    /// <summary>The latest use that is told of the days the question asks for; null when none is, or its day is not known.</summary>
-    public static PastApplication? LastTold(VisitArea area, DateOnly visit) => ToldOf(area, visit).MaxBy(use => use.Date);
+    /// <summary>
+    /// The latest use that is told of the days the question asks for; null when none is, or its day is not known.
+    /// </summary>
+    public static PastApplication? LastTold(VisitArea area, DateOnly visit) =>
+        ToldOf(area, visit).MaxBy(use => use.Date);
 
     /// <summary>The uses that are told of the days the question asks for.</summary>
     public static IEnumerable<PastApplication> ToldOf(VisitArea area, DateOnly visit) =>
@@ -32,7 +35,8 @@ public static class PutOnLately
         area.Answers.GetValueOrDefault(Question) is Answer.Words || LastTold(area, visit) is not null;
 
     /// <summary>Whether the area says that nothing was put on, and tells of a use all the same.</summary>
-    public static bool IsContradicted(VisitArea area, DateOnly visit) => Says(area, No) && LastTold(area, visit) is not null;
+    public static bool IsContradicted(VisitArea area, DateOnly visit) =>
+        Says(area, No) && LastTold(area, visit) is not null;
 
     /// <summary>Whether the area says that something was put on, in so many words or by telling of the use.</summary>
     public static bool SaysYes(VisitArea area, DateOnly visit) => Says(area, Yes) || LastTold(area, visit) is not null;

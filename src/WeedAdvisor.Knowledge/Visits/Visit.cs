@@ -12,19 +12,22 @@ namespace WeedAdvisor.Knowledge.Visits;
 public sealed record Visit(string Id, string? Title, DateOnly Date, string? Nursery, ImmutableArray<VisitArea> Areas)
 {
     /// <summary>
-    /// Answers that stand once, at the head of the file, for every area that has none of its own. They are already among
-    /// the answers of those areas: whoever reads an area needs nothing else.
+    /// Answers that stand once, at the head of the file, for every area that has none of its own. They are already
+    /// among the answers of those areas: whoever reads an area needs nothing else.
     /// </summary>
     public ImmutableSortedDictionary<string, Answer> Head { get; init; } = VisitArea.NoAnswers;
 
-    /// <summary>Areas of the visit that are not asked about; what was put on there may close the house all the same.</summary>
+    /// <summary>
+    /// Areas of the visit that are not asked about; what was put on there may close the house all the same.
+    /// </summary>
     public ImmutableArray<VisitArea> Elsewhere { get; init; } = [];
 }
 
 /// <summary>One place in one production system, with what is known of it.</summary>
 /// <param name="Id">The area's id, unique in the visit.</param>
 /// <param name="Name">Its name.</param>
-/// <param name="Answers">Answers by question id. A question that is missing, or <see cref="Answer.NotKnown"/>, is not known.</param>
+/// <param name="Answers">Answers by question id. A question that is missing, or <see cref="Answer.NotKnown"/>, is not
+/// known.</param>
 /// <param name="Weeds">The weeds seen: empty when none was seen, null when not known.</param>
 /// <param name="Past">Earlier applications: empty when there were none, null when not known.</param>
 public sealed record VisitArea(

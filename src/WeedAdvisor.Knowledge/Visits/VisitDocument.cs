@@ -9,8 +9,8 @@ namespace WeedAdvisor.Knowledge.Visits;
 /// <summary>The bytes that a file is to hold.</summary>
 /// <param name="Bytes">The bytes.</param>
 /// <param name="KeepsLines">
-/// Whether they are the lines of the document with no more than the edits in them; false when the visit had to be written
-/// anew, without its comments.
+/// Whether they are the lines of the document with no more than the edits in them; false when the visit had to be
+/// written anew, without its comments.
 /// </param>
 public sealed record VisitWriting(ImmutableArray<byte> Bytes, bool KeepsLines);
 

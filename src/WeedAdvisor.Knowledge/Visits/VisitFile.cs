@@ -32,8 +32,8 @@ public static class VisitFile
     }
 
     /// <summary>
-    /// Reads a text that <see cref="VisitText"/> wrote, with comments before it, even where it holds what a file may not; null
-    /// when anything of it would be lost.
+    /// Reads a text that <see cref="VisitText"/> wrote, with comments before it, even where it holds what a file may
+    /// not; null when anything of it would be lost.
     /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="knowledge">The knowledge whose words the visit uses.</param>
@@ -45,19 +45,27 @@ public static class VisitFile
     }
 
     /// <summary>
-    /// The visit as far as it can be read, and what is wrong with it: an interview may come to hold what a file may not, such
-    /// as an application after the day of a visit that was moved.
+    /// The visit as far as it can be read, and what is wrong with it: an interview may come to hold what a file may
+    /// not, such as an application after the day of a visit that was moved.
     /// </summary>
-    internal static (Visit? Visit, ImmutableArray<Problem> Problems) AsFarAsItGoes(string text, KnowledgeBase knowledge) =>
-        Tried(text, "a visit", knowledge);
+    internal static (Visit? Visit, ImmutableArray<Problem> Problems) AsFarAsItGoes(
+        string text,
+        KnowledgeBase knowledge
+    ) => Tried(text, "a visit", knowledge);
 
     private static Outcome<Visit, Problem> Build(string text, string name, KnowledgeBase knowledge)
     {
         (Visit? visit, ImmutableArray<Problem> problems) = Tried(text, name, knowledge);
-        return visit is not null && problems.IsEmpty ? Outcome<Visit, Problem>.Good(visit) : Outcome<Visit, Problem>.Bad(Problem.InOrder(problems));
+        return visit is not null && problems.IsEmpty
+            ? Outcome<Visit, Problem>.Good(visit)
+            : Outcome<Visit, Problem>.Bad(Problem.InOrder(problems));
     }
 
-    private static (Visit? Visit, ImmutableArray<Problem> Problems) Tried(string text, string name, KnowledgeBase knowledge)
+    private static (Visit? Visit, ImmutableArray<Problem> Problems) Tried(
+        string text,
+        string name,
+        KnowledgeBase knowledge
+    )
     {
         ParsedFile parsed = TreeBuilder.Build(name, text);
         if (parsed.Root is null)

@@ -4,8 +4,8 @@ using WeedAdvisor.Knowledge.Yaml;
 namespace WeedAdvisor.Knowledge.Visits;
 
 /// <summary>
-/// Writes an edited visit into the text it was read from: lines that say what they said before stay as they are, whatever
-/// their order, style or comments; what changed is written as <see cref="VisitText"/> writes it.
+/// Writes an edited visit into the text it was read from: lines that say what they said before stay as they are,
+/// whatever their order, style or comments; what changed is written as <see cref="VisitText"/> writes it.
 /// </summary>
 internal sealed class VisitPatch
 {
@@ -23,7 +23,8 @@ internal sealed class VisitPatch
     }
 
     /// <summary>
-    /// The changed text; null when it does not stand in lines that could be changed one by one. It has still to be read again.
+    /// The changed text; null when it does not stand in lines that could be changed one by one. It has still to be read
+    /// again.
     /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="before">The visit that it holds.</param>
@@ -54,7 +55,10 @@ internal sealed class VisitPatch
             _after.Head,
             "date", "nursery");
         Areas(root);
-        if (!_text.IsUntouched && (root.Find("format") as ScalarNode)?.Text != Schema.ScalarGrammar.Write(VisitReader.Format))
+        if (
+            !_text.IsUntouched
+            && (root.Find("format") as ScalarNode)?.Text != Schema.ScalarGrammar.Write(VisitReader.Format)
+        )
             _text.Set(root, "format", Schema.ScalarGrammar.Write(VisitReader.Format), "visit");
     }
 
@@ -87,7 +91,8 @@ internal sealed class VisitPatch
             return;
         }
 
-        ImmutableArray<string> old = [.. _before.Areas.Select(area => area.Id)], now = [.. _after.Areas.Select(area => area.Id)];
+        ImmutableArray<string> old = [.. _before.Areas.Select(area => area.Id)],
+            now = [.. _after.Areas.Select(area => area.Id)];
         if (Kept.Of(old, now) is not { } kept)
         {
             _text.GiveUp();

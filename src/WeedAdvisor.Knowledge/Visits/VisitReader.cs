@@ -38,7 +38,10 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
     {
         if (map.OptionalNumber("format", 1, int.MaxValue) is { } format && format is not (1 or Format))
             map.Context.Report(
-                map.Optional("format")!, $"format {ScalarGrammar.Write(format)}", $"format 1 or {Format}: this file is of a newer program");
+                map.Optional("format")!,
+                $"format {ScalarGrammar.Write(format)}",
+                $"format 1 or {Format}: this file is of a newer program"
+            );
     }
 
     private VisitArea Area(MappingReader map, DateOnly visitDate, ImmutableSortedDictionary<string, Answer> head)
@@ -48,7 +51,10 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
             map.Text("name"),
             head.SetItems(Answers(map, visitDate)),
             Unless(map, "weeds", () => map.Each("weeds", "a weed seen", Seen)),
-            Unless(map, "past", () => map.Each("past", "an earlier application", past => PastReader.Read(past, visitDate))));
+            Unless(map, "past", () =>
+                map.Each("past", "an earlier application", past => PastReader.Read(past, visitDate))
+            )
+        );
         ReportRepeats(map.Optional("weeds"), "weed", "the weed", map.Context);
         ReportUseToldAndDenied(map, area, visitDate);
         map.Finish();

@@ -6,10 +6,10 @@ namespace WeedAdvisor.Knowledge.Yaml;
 internal readonly record struct ListItem(int? Old, string[]? Lines);
 
 /// <summary>
-/// Changes to the text of a YAML file that stands in lines: each touches the lines of one value and leaves all others, with
-/// their comments and blank lines, as they are. A comment on a line of its own stays unless it stands within what is taken
-/// out; a comment behind a value goes with the line it is on, and stays when only the value changes. Nothing is checked:
-/// whoever asked for it reads the result again.
+/// Changes to the text of a YAML file that stands in lines: each touches the lines of one value and leaves all others,
+/// with their comments and blank lines, as they are. A comment on a line of its own stays unless it stands within what
+/// is taken out; a comment behind a value goes with the line it is on, and stays when only the value changes. Nothing
+/// is checked: whoever asked for it reads the result again.
 /// </summary>
 internal sealed class BlockText(string text)
 {
@@ -74,8 +74,8 @@ internal sealed class BlockText(string text)
     }
 
     /// <summary>
-    /// Takes a key and its value out of a map; where its line begins with a dash, the value becomes another one that says the
-    /// same.
+    /// Takes a key and its value out of a map; where its line begins with a dash, the value becomes another one that
+    /// says the same.
     /// </summary>
     public void Remove(MappingNode map, string key, string instead)
     {
@@ -89,8 +89,8 @@ internal sealed class BlockText(string text)
     }
 
     /// <summary>
-    /// Adds a key to a map whose keys are answers to questions: in the order of the alphabet where the others stand so, else at
-    /// the end.
+    /// Adds a key to a map whose keys are answers to questions: in the order of the alphabet where the others stand so,
+    /// else at the end.
     /// </summary>
     /// <param name="owner">The entry whose value the map is.</param>
     /// <param name="key">The key.</param>
@@ -107,7 +107,9 @@ internal sealed class BlockText(string text)
         InsertBelow(at, new string(' ', map.Column - 1), [$"{key}: {yaml}"]);
     }
 
-    /// <summary>Makes a list that is not in brackets hold these items. The old ones among them keep their order.</summary>
+    /// <summary>
+    /// Makes a list that is not in brackets hold these items. The old ones among them keep their order.
+    /// </summary>
     public void Rearrange(SequenceNode list, IReadOnlyList<ListItem> wanted)
     {
         if (DashColumn(list.Items[0]) is not { } column || list.Items.Any(item => DashColumn(item) != column))

@@ -189,7 +189,8 @@ internal sealed class TreeBuilder
     }
 
     // The parser ends a map in brackets before its bracket and a list in brackets behind it; both begin to end at it.
-    private static Extent Collected(ParsingEvent start, ParsingEvent end) => new(Index(start.Start), Index(end.Start) + 1);
+    private static Extent Collected(ParsingEvent start, ParsingEvent end) =>
+        new(Index(start.Start), Index(end.Start) + 1);
 
     private static int Index(Mark mark) => (int)Math.Clamp(mark.Index, 0, int.MaxValue - 1);
 

@@ -5,8 +5,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Planning.Dates;
 
 /// <summary>
-/// When an action that is clear can, and must, be done, as far as the visit, the rules and the records say. From when one
-/// that is barred may be done is told by its bars.
+/// When an action that is clear can, and must, be done, as far as the visit, the rules and the records say. From when
+/// one that is barred may be done is told by its bars.
 /// </summary>
 /// <param name="Earliest">The first day it may be done: the day of the visit.</param>
 /// <param name="Latest">The last day it does its work; null when nothing presses.</param>

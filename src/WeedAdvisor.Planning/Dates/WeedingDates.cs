@@ -7,8 +7,8 @@ namespace WeedAdvisor.Planning.Dates;
 /// <summary>
 /// Dates of a weeding: before the first of the weeds that are up drops seed. A seedling is taken to have just come up;
 /// a young weed to have used half its time; a grown one is due at once. These are the cautious ends of what is seen.
-/// What has no seed has no such day: algae, and horsetail that comes from below. Mosses, liverworts and ferns press only
-/// once their cups or spores are there to be seen.
+/// What has no seed has no such day: algae, and horsetail that comes from below. Mosses, liverworts and ferns press
+/// only once their cups or spores are there to be seen.
 /// </summary>
 internal static class WeedingDates
 {
@@ -20,7 +20,9 @@ internal static class WeedingDates
         (DateOnly Day, Weed Weed)[] due =
         [
             .. (area.Weeds ?? [])
-                .Select(seen => (Day: DueDay(seen, knowledge.Weeds[seen.Weed], visit), Weed: knowledge.Weeds[seen.Weed]))
+                .Select(seen =>
+                    (Day: DueDay(seen, knowledge.Weeds[seen.Weed], visit), Weed: knowledge.Weeds[seen.Weed])
+                )
                 .Where(one => one.Day is not null)
                 .Select(one => (one.Day!.Value, one.Weed))
                 .OrderBy(one => one.Item1)

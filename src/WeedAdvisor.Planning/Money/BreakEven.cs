@@ -78,13 +78,16 @@ public static class BreakEvens
     }
 
     /// <summary>
-    /// The area, in the unit of the saving, above which something bought earns its yearly cost. Null when nothing is saved.
+    /// The area, in the unit of the saving, above which something bought earns its yearly cost. Null when nothing is
+    /// saved.
     /// </summary>
     /// <param name="yearlyUsd">Yearly cost of what is bought, US dollars, at least 0.</param>
     /// <param name="savingUsdPerArea">Saved on each unit of area, US dollars a year.</param>
     public static decimal? Area(decimal yearlyUsd, decimal savingUsdPerArea) => Units(yearlyUsd, savingUsdPerArea, 0);
 
-    /// <summary>Years until an outlay is earned back, interest left aside; 0 without an outlay, null when nothing is saved.</summary>
+    /// <summary>
+    /// Years until an outlay is earned back, interest left aside; 0 without an outlay, null when nothing is saved.
+    /// </summary>
     /// <param name="outlayUsd">Paid at the start, US dollars, at least 0.</param>
     /// <param name="savingUsdPerYear">Saved each year before any share of the outlay, US dollars.</param>
     public static decimal? PaybackYears(decimal outlayUsd, decimal savingUsdPerYear)

@@ -1,8 +1,8 @@
 namespace WeedAdvisor.Planning.Money;
 
 /// <summary>
-/// The share of what is broadcast over a bed that cannot land in a pot: the ground between round pots. A floor under the
-/// losses that were measured (porter-parish-1993): leaves shed granules, and every swath overlaps its edge.
+/// The share of what is broadcast over a bed that cannot land in a pot: the ground between round pots. A floor under
+/// the losses that were measured (porter-parish-1993): leaves shed granules, and every swath overlaps its edge.
 /// </summary>
 public static class BroadcastLoss
 {

@@ -10,8 +10,8 @@ public static class CapitalRecovery
     public const int LongestLife = 100;
 
     /// <summary>
-    /// The yearly payment for each dollar: i(1+i)^n / ((1+i)^n - 1), which is 1/n without interest. Reckoned as one over
-    /// what a dollar at the end of each year is worth today, which is the same and holds without interest as well.
+    /// The yearly payment for each dollar: i(1+i)^n / ((1+i)^n - 1), which is 1/n without interest. Reckoned as one
+    /// over what a dollar at the end of each year is worth today, which is the same and holds without interest as well.
     /// </summary>
     /// <param name="rate">Interest i, a share a year, 0 to 1.</param>
     /// <param name="years">Life n, 1 to <see cref="LongestLife"/> years.</param>
@@ -44,7 +44,9 @@ public static class CapitalRecovery
         return ((purchaseUsd - salvageUsd) * Factor(rate, years)) + (salvageUsd * rate);
     }
 
-    /// <summary>Interest above inflation, a share a year: the lender's rate less inflation, and never below 0.</summary>
+    /// <summary>
+    /// Interest above inflation, a share a year: the lender's rate less inflation, and never below 0.
+    /// </summary>
     /// <param name="nominal">The lender's rate, a share a year.</param>
     /// <param name="inflation">Inflation, a share a year.</param>
     public static decimal RealRate(decimal nominal, decimal inflation) => Math.Max(0, nominal - inflation);

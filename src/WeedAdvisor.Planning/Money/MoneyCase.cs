@@ -11,7 +11,8 @@ using WeedAdvisor.Planning.Weeding;
 namespace WeedAdvisor.Planning.Money;
 
 /// <summary>What the grower sets for the money sums.</summary>
-/// <param name="WageUsd">Cost of an hour, US dollars; null for the area's answer or the price <c>labour-rate</c>.</param>
+/// <param name="WageUsd">Cost of an hour, US dollars; null for the area's answer or the price
+/// <c>labour-rate</c>.</param>
 /// <param name="Pots">How many pots the area holds; null for the usual ones.</param>
 public sealed record MoneyTerms(decimal? WageUsd, int? Pots)
 {
@@ -22,8 +23,8 @@ public sealed record MoneyTerms(decimal? WageUsd, int? Pots)
     public double? Missed { get; init; }
 
     /// <summary>
-    /// Share of all seedlings that the applications of today's way stop the year round, 0 to 1, as the grower knows it; null
-    /// for what the records say of them.
+    /// Share of all seedlings that the applications of today's way stop the year round, 0 to 1, as the grower knows it;
+    /// null for what the records say of them.
     /// </summary>
     public double? TodayControl { get; init; }
 }
@@ -72,7 +73,9 @@ public sealed record MoneyCase
     /// <summary>Whether the visit says how many weeks that are.</summary>
     public required bool IsIntervalGiven { get; init; }
 
-    /// <summary>Share of all seedlings that today's applications stop, 0 to 1; null for what their records say.</summary>
+    /// <summary>
+    /// Share of all seedlings that today's applications stop, 0 to 1; null for what their records say.
+    /// </summary>
     public double? TodayControl { get; init; }
 
     /// <summary>Weeds that count.</summary>
@@ -109,7 +112,9 @@ public sealed record MoneyCase
             .ThenBy(past => past.Treatment, StringComparer.Ordinal),
     ];
 
-    /// <summary>The case of an area; refused when no pots stand there, no weed can be reckoned or a price is missing.</summary>
+    /// <summary>
+    /// The case of an area; refused when no pots stand there, no weed can be reckoned or a price is missing.
+    /// </summary>
     /// <param name="advice">The advice on the area.</param>
     /// <param name="day">The day of the visit.</param>
     /// <param name="knowledge">The knowledge that the advice came from.</param>
@@ -125,7 +130,10 @@ public sealed record MoneyCase
         if (terms.Pots is < 1 or > MostPots)
             return Refused($"An area has 1 to {MostPots} pots, not {terms.Pots}.");
         if (terms.IntervalWeeks is < 1 or > WeedingPlan.LongestInterval)
-            return Refused($"There are 1 to {WeedingPlan.LongestInterval} whole weeks between two rounds, not {terms.IntervalWeeks}.");
+            return Refused(
+                $"There are 1 to {WeedingPlan.LongestInterval} whole weeks between two rounds, not "
+                    + $"{terms.IntervalWeeks}."
+            );
         if (terms.Missed is { } missed && missed is not (>= 0 and <= 1))
             return Refused("The share of weeds missed lies between 0 and 100 percent.");
         if (terms.TodayControl is { } stopped && stopped is not (>= 0 and <= 1))
@@ -133,7 +141,9 @@ public sealed record MoneyCase
         if (!reading.HasPots)
             return Refused($"{area.Name}: no pots stand here, so there is no weeding of pots to compare ways by.");
         if (area.Weeds is not { Length: > 0 } seen)
-            return Refused($"{area.Name}: no weed is named, so there is no weeding to reckon. Add the weeds seen or expected.");
+            return Refused(
+                $"{area.Name}: no weed is named, so there is no weeding to reckon. Add the weeds seen or expected."
+            );
         (UsualNumbers? usual, ImmutableArray<string> missing) = UsualNumbers.Of(knowledge);
         if (usual is null)
             return Refused(UsualNumbers.Lacking(missing));
@@ -144,7 +154,9 @@ public sealed record MoneyCase
             ? numbers.Value.With("missed-percent", share * 100)
             : numbers.Value;
         if (reading.EmergenceZone is not { } zone)
-            return Refused($"{area.Name}: the region is not known, so nobody can say when weeds come up. Answer 'region'.");
+            return Refused(
+                $"{area.Name}: the region is not known, so nobody can say when weeds come up. Answer 'region'."
+            );
         var site = new WeedSite(zone, reading.Moisture, reading.Surroundings);
         decimal? wage = reading.Wage(terms.WageUsd, prices.Find)?.Value;
         if (wage is null)
@@ -156,7 +168,10 @@ public sealed record MoneyCase
         ImmutableArray<WeedSeen> counted = [.. traits.Where(weed => weed.Traits.IsGood).Select(weed => weed.Seen)];
         ImmutableArray<string> leftOut = [.. traits.SelectMany(weed => weed.Traits.Refusals)];
         if (counted.IsEmpty)
-            return Outcome<MoneyCase, string>.Bad([$"{area.Name}: none of its weeds can be reckoned with.", .. leftOut]);
+            return Outcome<MoneyCase, string>.Bad([
+                $"{area.Name}: none of its weeds can be reckoned with.",
+                .. leftOut,
+            ]);
         Told<int> interval = reading.Rounds(terms.IntervalWeeks)!;
         return Outcome<MoneyCase, string>.Good(new MoneyCase
         {

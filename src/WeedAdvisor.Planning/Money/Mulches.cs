@@ -23,5 +23,7 @@ internal static class Mulches
 
     /// <summary>The practice that lays an answer; null when none is known to.</summary>
     public static Practice? PracticeOf(string answer, KnowledgeBase knowledge) =>
-        s_laid.FirstOrDefault(laid => laid.Answer == answer).Practice is { } id ? knowledge.Practices.GetValueOrDefault(id) : null;
+        s_laid.FirstOrDefault(laid => laid.Answer == answer).Practice is { } id
+            ? knowledge.Practices.GetValueOrDefault(id)
+            : null;
 }

@@ -31,7 +31,9 @@ public sealed record PartialBudget(
     /// <summary>Gain less loss, US dollars: above 0 the change pays.</summary>
     public decimal NetChangeUsd => GainUsd - LossUsd;
 
-    /// <summary>The budget of a change from one way to another; items with the same id are set against each other.</summary>
+    /// <summary>
+    /// The budget of a change from one way to another; items with the same id are set against each other.
+    /// </summary>
     /// <param name="from">What the way left costs; ids are unique.</param>
     /// <param name="to">What the way taken up costs; ids are unique.</param>
     /// <exception cref="ArgumentException">When an id stands twice in one way.</exception>

@@ -54,7 +54,10 @@ public sealed class PriceBook
             new Span(amount.Low * now.Value, amount.High * now.Value),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{amount.Middle:0.##} {UnitOf(shipped)} at ${now.Value:0.##}{(_own.ContainsKey(id) ? ", your price" : "")}"));
+                $"{amount.Middle:0.##} {UnitOf(shipped)} at "
+                    + $"${now.Value:0.##}{(_own.ContainsKey(id) ? ", your price" : "")}"
+            )
+        );
     }
 
     private static string UnitOf(Price price) => price.Unit switch

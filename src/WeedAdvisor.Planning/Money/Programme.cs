@@ -41,8 +41,8 @@ public sealed record Programme(ImmutableArray<int> Weeks, bool IsCapped)
     }
 
     /// <summary>
-    /// Uses a year that the record allows: its own number, and the yearly amount over the middle of the published rates.
-    /// At least one; the usual number when it gives neither.
+    /// Uses a year that the record allows: its own number, and the yearly amount over the middle of the published
+    /// rates. At least one; the usual number when it gives neither.
     /// </summary>
     public static int MostUses(Treatment treatment, UsualNumbers usual)
     {

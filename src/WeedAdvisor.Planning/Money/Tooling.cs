@@ -22,7 +22,9 @@ internal static class Tooling
     private static string? Missing(PriceBook prices) =>
         s_terms.FirstOrDefault(id => prices.Find(id) is null);
 
-    /// <summary>The cheapest of the tools that would do, with its price; null when one is there already or none is needed.</summary>
+    /// <summary>
+    /// The cheapest of the tools that would do, with its price; null when one is there already or none is needed.
+    /// </summary>
     /// <param name="needed">Tools of which one suffices.</param>
     /// <param name="present">Tools that are there.</param>
     /// <param name="prices">The prices.</param>
@@ -58,7 +60,8 @@ internal static class Tooling
             yearly,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"(${purchase:#,0} - ${salvage:#,0}) x {CapitalRecovery.Factor(rate, years):0.####} + ${salvage:#,0} x {rate:0.###}"
+                $"(${purchase:#,0} - ${salvage:#,0}) x {CapitalRecovery.Factor(rate, years):0.####} + ${salvage:#,0} x "
+                    + $"{rate:0.###}"
                 + $" = ${yearly:#,0.##} a year ({years} years, {rate * Percent:0.##} % above inflation)"));
     }
 }

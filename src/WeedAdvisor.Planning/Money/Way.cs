@@ -6,7 +6,8 @@ namespace WeedAdvisor.Planning.Money;
 
 /// <summary>An action in a way, and when it is done in the year.</summary>
 /// <param name="Action">The action.</param>
-/// <param name="Weeks">Weeks of the year from the visit in which it is done; empty for what holds the whole year after one go.</param>
+/// <param name="Weeks">Weeks of the year from the visit in which it is done; empty for what holds the whole year after
+/// one go.</param>
 /// <param name="IsByBoom">Whether a boom sprayer does it, whatever the record's usual tool.</param>
 public sealed record WayPart(CatalogueAction Action, ImmutableArray<int> Weeks, bool IsByBoom = false)
 {
@@ -29,12 +30,14 @@ public sealed record WayPlan(string Id, string Means, int IntervalWeeks, Immutab
         ? Means
         : $"{Means}, weeded {(IntervalWeeks == 1 ? "every week" : $"every {IntervalWeeks} weeks")}";
 
-    /// <summary>Whether its rounds are today's because it only adds to today's way, so that its name leaves them out.</summary>
+    /// <summary>
+    /// Whether its rounds are today's because it only adds to today's way, so that its name leaves them out.
+    /// </summary>
     public bool KeepsRounds { get; init; }
 
     /// <summary>
-    /// Share of all seedlings that its applications stop in every week, 0 to 1, as the grower knows it; null for what the
-    /// records say of each.
+    /// Share of all seedlings that its applications stop in every week, 0 to 1, as the grower knows it; null for what
+    /// the records say of each.
     /// </summary>
     public double? StatedControl { get; init; }
 }

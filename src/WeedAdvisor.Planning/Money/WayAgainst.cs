@@ -6,8 +6,10 @@ namespace WeedAdvisor.Planning.Money;
 /// <param name="Way">The way.</param>
 /// <param name="Budget">What the change brings and takes.</param>
 /// <param name="Wage">The wage at which both cost the same; first is the way, second is today's.</param>
-/// <param name="PaybackYears">Years until what is bought is earned back; 0 when nothing is bought, null when never.</param>
-/// <param name="BreakEvenPots">Pots above which what is bought earns its yearly cost; 0 when nothing is bought, null when never.</param>
+/// <param name="PaybackYears">Years until what is bought is earned back; 0 when nothing is bought, null when
+/// never.</param>
+/// <param name="BreakEvenPots">Pots above which what is bought earns its yearly cost; 0 when nothing is bought, null
+/// when never.</param>
 /// <param name="Sensitivity">What each uncertain input does to the net change.</param>
 public sealed record WayAgainst(
     Way Way,
@@ -54,7 +56,10 @@ public sealed record WayAgainst(
         });
     }
 
-    private static IEnumerable<(UncertainInput, Func<Variation, decimal, Variation>)> Inputs(MoneyCase money, WayPlan plan)
+    private static IEnumerable<(UncertainInput, Func<Variation, decimal, Variation>)> Inputs(
+        MoneyCase money,
+        WayPlan plan
+    )
     {
         yield return (
             new UncertainInput("wage", "usd/h", money.WageUsd * 0.7m, money.WageUsd, money.WageUsd * 1.3m),
@@ -78,17 +83,40 @@ public sealed record WayAgainst(
             yield return input;
     }
 
-    private static IEnumerable<(UncertainInput, Func<Variation, decimal, Variation>)> OfAction(MoneyCase money, WayPart part)
+    private static IEnumerable<(UncertainInput, Func<Variation, decimal, Variation>)> OfAction(
+        MoneyCase money,
+        WayPart part
+    )
     {
         CatalogueAction action = part.Action;
         if (Effect(money, action) is { } effect)
-            yield return (Input("what it stops", "% of the weeds", effect), (moved, value) => moved with { Effect = Place(effect, value) });
+            yield return (Input("what it stops", "% of the weeds", effect), (moved, value) =>
+                moved with
+                {
+                    Effect = Place(effect, value),
+                }
+            );
         if (action is Treatment { ResidualWeeks: { } weeks })
-            yield return (Input("how long it lasts", "weeks", weeks), (moved, value) => moved with { Residual = Place(weeks, value) });
+            yield return (Input("how long it lasts", "weeks", weeks), (moved, value) =>
+                moved with
+                {
+                    Residual = Place(weeks, value),
+                }
+            );
         if (money.Prices.MaterialsOf(action) is { Usd: var usd })
-            yield return (Input("materials of one use", "usd", usd), (moved, value) => moved with { Materials = Place(usd, value) });
+            yield return (Input("materials of one use", "usd", usd), (moved, value) =>
+                moved with
+                {
+                    Materials = Place(usd, value),
+                }
+            );
         if (action.Cost is { } cost && !part.IsByBoom)
-            yield return (Input("work of one use", "h", cost.LabourHours), (moved, value) => moved with { Labour = Place(cost.LabourHours, value) });
+            yield return (Input("work of one use", "h", cost.LabourHours), (moved, value) =>
+                moved with
+                {
+                    Labour = Place(cost.LabourHours, value),
+                }
+            );
         bool isBought = part.IsByBoom
             ? !money.Equipment.Contains("boom-sprayer")
             : action.NeedsEquipment.Count > 0 && !action.NeedsEquipment.Overlaps(money.Equipment);

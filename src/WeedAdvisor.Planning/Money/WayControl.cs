@@ -9,13 +9,15 @@ using WeedAdvisor.Planning.Weeding;
 namespace WeedAdvisor.Planning.Money;
 
 /// <summary>
-/// What the parts of a way stop, week by week: 1 - product of (1 - share). A mulch without a published figure for a weed
-/// counts what the weeding model says of mulches; any other action counts nothing there. Where the grower has said what
-/// all applications together stop, that counts in place of their records.
+/// What the parts of a way stop, week by week: 1 - product of (1 - share). A mulch without a published figure for a
+/// weed counts what the weeding model says of mulches; any other action counts nothing there. Where the grower has said
+/// what all applications together stop, that counts in place of their records.
 /// </summary>
 internal static class WayControl
 {
-    /// <summary>Weeks of control of a treatment when its record has none: it then controls nothing that comes up later.</summary>
+    /// <summary>
+    /// Weeks of control of a treatment when its record has none: it then controls nothing that comes up later.
+    /// </summary>
     public static readonly Span NoResidual = new(0, 0);
 
     /// <summary>Share of the seedlings of a weed that is stopped, for each week of the year from the visit.</summary>
@@ -47,7 +49,9 @@ internal static class WayControl
         // What works on weeds that stand already stops none from coming up.
         if (action is Practice { WorksOn: "standing-weeds" })
             return null;
-        EffectPart part = ExpectedEffect.Of(action, [weed], money.Knowledge, EscapesOfArea.Of(money.Area.Past, money.Knowledge)).Parts[0];
+        EffectPart part = ExpectedEffect
+            .Of(action, [weed], money.Knowledge, EscapesOfArea.Of(money.Area.Past, money.Knowledge))
+            .Parts[0];
         return part is { LowPercent: { } low, HighPercent: { } high } ? new Span(low, high) : null;
     }
 

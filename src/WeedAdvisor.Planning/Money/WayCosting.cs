@@ -25,7 +25,13 @@ internal static class WayCosting
             if (Part(money, part, variation, items) is { } missing)
                 return Outcome<Way, string>.Bad(missing);
             WordSet needed = part.IsByBoom ? WordSet.Of(Boom) : part.Action.NeedsEquipment;
-            BoughtTool? tool = Tooling.Of(needed, money.Equipment, money.Prices, variation.ToolLife, out string? noPrice);
+            BoughtTool? tool = Tooling.Of(
+                needed,
+                money.Equipment,
+                money.Prices,
+                variation.ToolLife,
+                out string? noPrice
+            );
             if (noPrice is not null)
                 return Outcome<Way, string>.Bad($"the price '{noPrice}' is missing");
             if (tool is not null)
@@ -58,7 +64,9 @@ internal static class WayCosting
             Weeks = WeedTraits.WeeksInYear,
         };
         WeedingPlan weeding = setup.Plan(numbers, plan.IntervalWeeks).Value!;
-        return WeedingRun.Of(weeding with { Weeds = [.. weeding.Weeds.Select(weed => Pressed(weed, variation.Pressure))] }).Value!;
+        return WeedingRun
+            .Of(weeding with { Weeds = [.. weeding.Weeds.Select(weed => Pressed(weed, variation.Pressure))] })
+            .Value!;
     }
 
     private static IEnumerable<string> PullIds =>
@@ -169,8 +177,8 @@ internal static class WayCosting
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
-    // The records' figures for what is broadcast hold for pots that are spaced, as lilyturf was where 86 % of the granules were
-    // lost (porter-parish-1993). Pots that touch take the ground of their own width.
+    // The records' figures for what is broadcast hold for pots that are spaced, as lilyturf was where 86 % of the
+    // granules were lost (porter-parish-1993). Pots that touch take the ground of their own width.
     private static decimal TightShare(UsualNumbers usual)
     {
         decimal width = usual[UsualIds.PotWidth], apart = usual[UsualIds.SpacedPots];

@@ -62,7 +62,8 @@ internal static class WayPlans
     public static WayPlan At(WayPlan plan, int intervalWeeks) => plan with
     {
         Id = $"{plan.Id}-every-{intervalWeeks}",
-        Means = $"{string.Join(" and ", plan.Parts.Select(part => part.Action.Name))}{(plan.Parts.Any(part => part.IsByBoom) ? " with a boom" : "")}",
+        Means = string.Join(" and ", plan.Parts.Select(part => part.Action.Name))
+            + (plan.Parts.Any(part => part.IsByBoom) ? " with a boom" : ""),
         IntervalWeeks = intervalWeeks,
     };
 
@@ -72,7 +73,9 @@ internal static class WayPlans
         .Where(IsComparable)
         .OrderBy(action => action.Id, StringComparer.Ordinal);
 
-    /// <summary>Whether the action can stop weeds for a year: a cover, a way of feeding or filling, a preemergence.</summary>
+    /// <summary>
+    /// Whether the action can stop weeds for a year: a cover, a way of feeding or filling, a preemergence.
+    /// </summary>
     public static bool IsComparable(CatalogueAction action) => action switch
     {
         Practice practice => s_kinds.Contains(practice.Kind) && practice.WorksOn != "standing-weeds",
@@ -86,7 +89,9 @@ internal static class WayPlans
         && treatment.Applied.Contains("spray-over-top")
         && treatment.NeedsEquipment.Contains("boom-sprayer");
 
-    /// <summary>Whether a published figure says what the action does to any of the weeds; mulches also have the model's.</summary>
+    /// <summary>
+    /// Whether a published figure says what the action does to any of the weeds; mulches also have the model's.
+    /// </summary>
     public static bool HasEffect(MoneyCase money, CatalogueAction action) =>
         Mulches.KindOf(action) is not null
         || money.Weeds.Any(weed => WayControl.Published(money, action, weed) is { High: > 0 });
@@ -96,7 +101,8 @@ internal static class WayPlans
 
     private static ImmutableArray<int> WeeksOf(MoneyCase money, Treatment treatment)
     {
-        DateOnly earliest = money.Advice.Barred.FirstOrDefault(barred => barred.Action == treatment.Id)?.Until?.Day ?? money.Day;
+        DateOnly earliest = money.Advice.Barred.FirstOrDefault(barred => barred.Action == treatment.Id)?.Until?.Day
+            ?? money.Day;
         int first = (int)Math.Ceiling((earliest.DayNumber - money.Day.DayNumber) / (double)DaysInWeek);
         return Programme.Of(treatment, first, ComesUp(money), treatment.ResidualWeeks!.Value.Middle, money.Usual).Weeks;
     }
@@ -104,7 +110,11 @@ internal static class WayPlans
     private static ImmutableArray<bool> ComesUp(MoneyCase money)
     {
         WeedTraits[] traits =
-            [.. money.Weeds.Select(weed => WeedTraits.Of(money.Knowledge.Weeds[weed.Weed], money.Site, money.Numbers).Value!)];
+        [
+            .. money.Weeds.Select(weed =>
+                WeedTraits.Of(money.Knowledge.Weeds[weed.Weed], money.Site, money.Numbers).Value!
+            ),
+        ];
         int first = WeedTraits.WeekOf(money.Day);
         return
         [

@@ -26,7 +26,9 @@ public sealed record WaysCompared(
     {
         Outcome<Way, string> today = WayCosting.Of(money, WayPlans.Today(money), Variation.None);
         if (!today.IsGood)
-            return Outcome<WaysCompared, string>.Bad(today.Refusals.Select(why => $"{money.Area.Name}: today's way cannot be reckoned: {why}."));
+            return Outcome<WaysCompared, string>.Bad(
+                today.Refusals.Select(why => $"{money.Area.Name}: today's way cannot be reckoned: {why}.")
+            );
         var left = ImmutableArray.CreateBuilder<NotCompared>();
         var ways = new List<Way> { today.Value };
         // Where nothing else is done today, today's way is hands alone.
@@ -40,7 +42,10 @@ public sealed record WaysCompared(
             ways.AddRange(AtBestInterval(money, best.Plan, interval => WayPlans.At(best.Plan, interval)));
         ways.AddRange(Together(money, bests));
 
-        if (alone.Where(way => WayPlans.IsForBoom(way.Plan.Parts[0].Action)).MinBy(way => (way.Usd, way.Plan.Id)) is { } sprayed)
+        if (
+            alone.Where(way => WayPlans.IsForBoom(way.Plan.Parts[0].Action)).MinBy(way => (way.Usd, way.Plan.Id)) is
+            { } sprayed
+        )
             ways.AddRange(Reckoned(money, WayPlans.ByBoom(sprayed.Plan), left));
 
         return Outcome<WaysCompared, string>.Good(new WaysCompared(
@@ -51,8 +56,8 @@ public sealed record WaysCompared(
     }
 
     /// <summary>
-    /// The way with this id, or of the action with this id. A practice that is clear but is not compared by itself is set
-    /// on top of today's way. Refused with the reason when the way cannot be taken or reckoned.
+    /// The way with this id, or of the action with this id. A practice that is clear but is not compared by itself is
+    /// set on top of today's way. Refused with the reason when the way cannot be taken or reckoned.
     /// </summary>
     public Outcome<Way, string> Find(string id)
     {
@@ -91,7 +96,8 @@ public sealed record WaysCompared(
         .OrderBy(group => group.Key, StringComparer.Ordinal)
         .Select(group => group.OrderBy(way => way.Usd).ThenBy(way => way.Plan.Id, StringComparer.Ordinal).First());
 
-    // The cheapest cover with the cheapest granules and with the cheapest spray, each at the interval that suits it best.
+    // The cheapest cover with the cheapest granules and with the cheapest spray, each at the interval that suits it
+    // best.
     private static IEnumerable<Way> Together(MoneyCase money, Way[] bests)
     {
         if (bests.FirstOrDefault(way => KindOf(way.Plan.Parts[0].Action) == Cover) is not { } cover)

@@ -30,12 +30,15 @@ public sealed record WeedingWishes
 /// <summary>Hand weeding in one area of a visit.</summary>
 /// <param name="Setup">What goes into the model.</param>
 /// <param name="WageUsdPerHour">Cost of an hour, US dollars.</param>
-/// <param name="PresentIntervalWeeks">Whole weeks between rounds at present; null when not known, or when there are none.</param>
+/// <param name="PresentIntervalWeeks">Whole weeks between rounds at present; null when not known, or when there are
+/// none.</param>
 /// <param name="Assumptions">What the figures rest on, as sentences.</param>
 public sealed record AreaWeeding(
     WeedingSetup Setup, double WageUsdPerHour, int? PresentIntervalWeeks, ImmutableArray<string> Assumptions)
 {
-    /// <summary>Reads an area; refused, with what to do, when there are no pots, no weeds, no region or no wage.</summary>
+    /// <summary>
+    /// Reads an area; refused, with what to do, when there are no pots, no weeds, no region or no wage.
+    /// </summary>
     public static Outcome<AreaWeeding, string> Of(
         AreaReading reading, DateOnly visit, KnowledgeBase knowledge, WeedingWishes wishes)
     {
@@ -52,11 +55,17 @@ public sealed record AreaWeeding(
         [
             .. named
                 .Where(weed => weed.Weed.Kind != "alga")
-                .Select(weed => weed with { Control = PastControl.Of(weed.Weed, acting, escapes, wishes.Weeks, knowledge) }),
+                .Select(weed =>
+                    weed with
+                    {
+                        Control = PastControl.Of(weed.Weed, acting, escapes, wishes.Weeks, knowledge),
+                    }
+                ),
         ];
         if (weeds.IsEmpty)
             return Refused(named.IsEmpty
-                ? "No weed is noted here. Note those seen, or those you expect (stage 'expected'), or name them with --weeds."
+                    ? "No weed is noted here. Note those seen, or those you expect (stage 'expected'), or name them "
+                        + "with --weeds."
                 : "Only films are noted here, and they cannot be pulled. Name weeds with --weeds.");
         if (reading.EmergenceZone is not { } zone)
             return Refused("The region is not known, so neither is when weeds come up. Answer the question 'region'.");

@@ -4,8 +4,8 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>
-/// How well a treatment holds a weed in the weeks after it goes on: full for the shortest published time, then falling in
-/// a straight line to a share of that at the longest, then nothing.
+/// How well a treatment holds a weed in the weeks after it goes on: full for the shortest published time, then falling
+/// in a straight line to a share of that at the longest, then nothing.
 /// </summary>
 internal static class ControlOverTime
 {

@@ -12,21 +12,32 @@ internal static class PastControl
 {
     private const int DaysInWeek = 7;
 
-    /// <summary>Treatments that still act on the day of the visit, each with the weeks since it went on; oldest first.</summary>
-    public static ImmutableArray<(Treatment Treatment, int WeeksAgo)> Acting(VisitArea area, DateOnly visit, KnowledgeBase knowledge) =>
+    /// <summary>
+    /// Treatments that still act on the day of the visit, each with the weeks since it went on; oldest first.
+    /// </summary>
+    public static ImmutableArray<(Treatment Treatment, int WeeksAgo)> Acting(
+        VisitArea area,
+        DateOnly visit,
+        KnowledgeBase knowledge
+    ) =>
     [
         .. (area.Past ?? [])
             .Where(past => past.Date is { } day && day <= visit)
             .Where(past => knowledge.RecordOf(past) is not null)
             .OrderBy(past => past.Date)
-            .Select(past => (Treatment: knowledge.RecordOf(past)!, WeeksAgo: (visit.DayNumber - past.Date!.Value.DayNumber) / DaysInWeek))
+                .Select(past =>
+                    (
+                        Treatment: knowledge.RecordOf(past)!,
+                        WeeksAgo: (visit.DayNumber - past.Date!.Value.DayNumber) / DaysInWeek
+                    )
+                )
             .Where(past => past.Treatment.ResidualWeeks is { } residual && past.WeeksAgo < residual.High),
     ];
 
     /// <summary>
-    /// Share of a weed's seedlings that is stopped in each week from the visit on, 0 to 1: that of the best application still
-    /// acting. Empty when none is. A weed that nobody rated is not stopped, and one that came through here again and again is
-    /// not credited with what failed on it.
+    /// Share of a weed's seedlings that is stopped in each week from the visit on, 0 to 1: that of the best application
+    /// still acting. Empty when none is. A weed that nobody rated is not stopped, and one that came through here again
+    /// and again is not credited with what failed on it.
     /// </summary>
     public static ImmutableArray<double> Of(
         Weed weed,
@@ -44,7 +55,11 @@ internal static class PastControl
         {
             if (TreatmentControl.PercentOf(treatment, weed, knowledge, escapes) is not { } percent)
                 continue;
-            ImmutableArray<double> course = ControlOverTime.Of((double)percent.Middle / 100, treatment.ResidualWeeks!.Value, left);
+            ImmutableArray<double> course = ControlOverTime.Of(
+                (double)percent.Middle / 100,
+                treatment.ResidualWeeks!.Value,
+                left
+            );
             for (int week = 0; week < weeks && week + weeksAgo < course.Length; week++)
                 control[week] = Math.Max(control[week], course[week + weeksAgo]);
         }

@@ -14,7 +14,9 @@ public static class PlantSizes
     public static ImmutableArray<string> Names { get; } =
         ["under 2.5 cm", "2.5 to 5 cm", "5 to 10 cm", "10 to 20 cm", "over 20 cm"];
 
-    /// <summary>The class, 0 to 4, of a plant with this diameter in centimetres. A limit belongs to the larger class.</summary>
+    /// <summary>
+    /// The class, 0 to 4, of a plant with this diameter in centimetres. A limit belongs to the larger class.
+    /// </summary>
     public static int Of(double diameterCm)
     {
         int size = 0;

@@ -34,7 +34,9 @@ public sealed record DrawnBand(double Low, double Middle, double High)
 /// <param name="CheapestShare">Share of the draws in which this interval was the cheapest, 0 to 1.</param>
 public sealed record UncertainInterval(int IntervalWeeks, DrawnBand Hours, DrawnBand CostUsd, double CheapestShare);
 
-/// <summary>Compares intervals when the parameters and the age at first seed may lie anywhere in their ranges.</summary>
+/// <summary>
+/// Compares intervals when the parameters and the age at first seed may lie anywhere in their ranges.
+/// </summary>
 public static class UncertainComparison
 {
     /// <summary>Draws when nothing else is said.</summary>
@@ -76,8 +78,9 @@ public static class UncertainComparison
             drawn.Add(one.Value);
         }
 
-        return Outcome<ImmutableList<UncertainInterval>, string>.Good(
-            [.. drawn[0].Seasons.Select((season, place) => Banded(season.IntervalWeeks, place, drawn, wageUsdPerHour))]);
+        return Outcome<ImmutableList<UncertainInterval>, string>.Good([
+            .. drawn[0].Seasons.Select((season, place) => Banded(season.IntervalWeeks, place, drawn, wageUsdPerHour)),
+        ]);
     }
 
     private static Outcome<IntervalComparison, string> Compare(
@@ -97,7 +100,8 @@ public static class UncertainComparison
             : Outcome<IntervalComparison, string>.Bad(plan.Refusals);
     }
 
-    private static UncertainInterval Banded(int interval, int place, List<IntervalComparison> drawn, double wage) => new(
+    private static UncertainInterval Banded(int interval, int place, List<IntervalComparison> drawn, double wage) =>
+        new(
         interval,
         DrawnBand.Of(drawn.Select(one => one.Seasons[place].Hours)),
         DrawnBand.Of(drawn.Select(one => one.Seasons[place].CostUsd(wage))),

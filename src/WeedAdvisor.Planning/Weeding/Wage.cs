@@ -12,7 +12,9 @@ internal sealed record Wage(double UsdPerHour, string From)
 {
     private const string OutOfRange = "An hour of weeding costs 0 to 10000 US dollars.";
 
-    /// <summary>The wage set, else the visit's answer, else the price list; refused when it is negative or missing.</summary>
+    /// <summary>
+    /// The wage set, else the visit's answer, else the price list; refused when it is negative or missing.
+    /// </summary>
     public static Outcome<Wage, string> Of(AreaReading area, KnowledgeBase knowledge, double? set)
     {
         const double Most = 10_000;
@@ -21,8 +23,11 @@ internal sealed record Wage(double UsdPerHour, string From)
         return area.Wage((decimal?)set, id => knowledge.Prices.GetValueOrDefault(id)) switch
         {
             null => Outcome<Wage, string>.Bad(
-                "What an hour of weeding costs is not known. Answer the question 'labour-rate', or set it with --wage."),
-            { Value: >= 0 and <= (decimal)Most } wage => Outcome<Wage, string>.Good(new Wage((double)wage.Value, Says(wage.From, knowledge))),
+                "What an hour of weeding costs is not known. Answer the question 'labour-rate', or set it with --wage."
+            ),
+            { Value: >= 0 and <= (decimal)Most } wage => Outcome<Wage, string>.Good(
+                new Wage((double)wage.Value, Says(wage.From, knowledge))
+            ),
             _ => Outcome<Wage, string>.Bad(OutOfRange),
         };
     }
@@ -31,6 +36,8 @@ internal sealed record Wage(double UsdPerHour, string From)
     {
         Origin.Set => "as you set it",
         Origin.Answer => "your answer",
-        _ => knowledge.Prices[QuestionIds.Wage].Sources.Contains("invented") ? "the price list, invented" : "the price list",
+        _ => knowledge.Prices[QuestionIds.Wage].Sources.Contains("invented")
+            ? "the price list, invented"
+            : "the price list",
     };
 }

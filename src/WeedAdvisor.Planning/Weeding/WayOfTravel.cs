@@ -24,7 +24,9 @@ public enum WayOfTravel
 /// <summary>Finds the way of travel of a weed.</summary>
 public static class WaysOfTravel
 {
-    /// <summary>The first of thrown, spores or gemmae, wind, splash that the weed's record lists; otherwise carried.</summary>
+    /// <summary>
+    /// The first of thrown, spores or gemmae, wind, splash that the weed's record lists; otherwise carried.
+    /// </summary>
     public static WayOfTravel Of(Weed weed)
     {
         if (weed.SpreadsBy.Contains("ballistic"))

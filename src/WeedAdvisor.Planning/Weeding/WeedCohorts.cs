@@ -1,6 +1,8 @@
 namespace WeedAdvisor.Planning.Weeding;
 
-/// <summary>The plants and the seed of one weed in 1000 pots while a plan runs. Holds the only state of a run.</summary>
+/// <summary>
+/// The plants and the seed of one weed in 1000 pots while a plan runs. Holds the only state of a run.
+/// </summary>
 internal sealed class WeedCohorts
 {
     private const int ResproutWeeks = 2;

@@ -1,7 +1,8 @@
 namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>What of a place bears on the weeds in its pots.</summary>
-/// <param name="EmergenceZone">Zone under which weeds list their months, such as <c>us-southeast</c> or <c>heated-house</c>.</param>
+/// <param name="EmergenceZone">Zone under which weeds list their months, such as <c>us-southeast</c> or
+/// <c>heated-house</c>.</param>
 /// <param name="SurfaceMoisture">Answer of <c>surface-moisture</c>; null when not known.</param>
 /// <param name="Surroundings">Answer of <c>surroundings</c>; null when not known.</param>
 public sealed record WeedSite(string EmergenceZone, string? SurfaceMoisture, string? Surroundings);

@@ -25,10 +25,14 @@ public sealed record WeedTraits
     /// <summary>How most of its seed travels.</summary>
     public required WayOfTravel Travels { get; init; }
 
-    /// <summary>Seedlings that come up in 1000 pots in a year without control, before any plant there has seeded.</summary>
+    /// <summary>
+    /// Seedlings that come up in 1000 pots in a year without control, before any plant there has seeded.
+    /// </summary>
     public required double SeedlingsPerYear { get; init; }
 
-    /// <summary>The share of the year's seedlings for each week of the year; sums to 1, or to 0 when it never comes up here.</summary>
+    /// <summary>
+    /// The share of the year's seedlings for each week of the year; sums to 1, or to 0 when it never comes up here.
+    /// </summary>
     public required ImmutableArray<double> WeekShare { get; init; }
 
     /// <summary>Whole weeks of age from which it sheds seed.</summary>
@@ -37,7 +41,9 @@ public sealed record WeedTraits
     /// <summary>Seeds that a plant with room sheds in one week.</summary>
     public required double SeedsPerWeek { get; init; }
 
-    /// <summary>Seedlings to come from one seed shed, if all live: share that lands in pots times share that comes up.</summary>
+    /// <summary>
+    /// Seedlings to come from one seed shed, if all live: share that lands in pots times share that comes up.
+    /// </summary>
     public required double SeedlingsPerSeed { get; init; }
 
     /// <summary>Share of the seed lying ready that comes up in a week of its season.</summary>
@@ -84,7 +90,9 @@ public sealed record WeedTraits
         if (weed.SeedsPerPlant is not { } seeds)
             return Refused($"The record of {weed.Name} has no seeds per plant. Add them, or leave the weed out.");
         if (!weed.Emergence.TryGetValue(site.EmergenceZone, out ImmutableArray<int> months))
-            return Refused($"The record of {weed.Name} has no months for '{site.EmergenceZone}'. Add them, or leave it out.");
+            return Refused(
+                $"The record of {weed.Name} has no months for '{site.EmergenceZone}'. Add them, or leave it out."
+            );
         WayOfTravel way = WaysOfTravel.Of(weed);
         ImmutableArray<double> diameter = Growth(Math.Max(1, (double)weeks), numbers);
         return Outcome<WeedTraits, string>.Good(new WeedTraits
@@ -92,7 +100,8 @@ public sealed record WeedTraits
             Weed = weed.Id,
             Name = weed.Name,
             Travels = way,
-            SeedlingsPerYear = numbers["seedlings-per-1000-pots-per-year-" + way.Ending()] * SiteFactors.Of(weed, site, numbers),
+            SeedlingsPerYear =
+                    numbers["seedlings-per-1000-pots-per-year-" + way.Ending()] * SiteFactors.Of(weed, site, numbers),
             WeekShare = ShareOfWeeks(months),
             FirstSeedWeek = Math.Max(1, (int)weeks),
             SeedsPerWeek = (double)seeds.Low * numbers["seeds-multiple-of-lowest"] / numbers["seeding-weeks"],
@@ -123,7 +132,12 @@ public sealed record WeedTraits
     {
         double atFirstSeed = numbers["diameter-cm-at-first-seed"];
         double exponent = numbers["growth-exponent"], largest = numbers["largest-diameter-cm"];
-        return [.. Enumerable.Range(0, Ages).Select(age => Math.Min(largest, atFirstSeed * Math.Pow((age + 0.5) / firstSeed, exponent)))];
+        return
+        [
+            .. Enumerable
+                .Range(0, Ages)
+                .Select(age => Math.Min(largest, atFirstSeed * Math.Pow((age + 0.5) / firstSeed, exponent))),
+        ];
     }
 
     // Seed dies at an even rate that leaves the given share at the end of its life.
@@ -137,6 +151,14 @@ public sealed record WeedTraits
         double grown = numbers["grown-deaths-percent-per-week"] / 100;
         bool isAnnual = weed.LifeCycle is "summer-annual" or "winter-annual" or "year-round-annual";
         double life = isAnnual ? numbers["life-weeks-of-annual"] : double.PositiveInfinity;
-        return [.. diameter.Select((cm, age) => age + 1 >= life || (isAnnual && age == Ages - 1) ? 1 : PlantSizes.Of(cm) == 0 ? seedling : grown)];
+        return
+        [
+            .. diameter.Select(
+                (cm, age) =>
+                    age + 1 >= life || (isAnnual && age == Ages - 1) ? 1
+                    : PlantSizes.Of(cm) == 0 ? seedling
+                    : grown
+            ),
+        ];
     }
 }

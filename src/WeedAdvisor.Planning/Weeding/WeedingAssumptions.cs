@@ -35,14 +35,16 @@ internal static class WeedingAssumptions
                 _ => "taken to be mown (not answered).",
             });
         yield return setup.Mulch is { } mulch
-            ? $"Mulch: {mulch.Kind}{(mulch.DepthCm is { } depth ? $", {Number((double)depth)} cm" : ", of working depth")}."
+            ? $"Mulch: {mulch.Kind}, "
+                + (mulch.DepthCm is { } depth ? $"{Number((double)depth)} cm." : "of working depth.")
             : "No mulch.";
         yield return setup.Control > 0
             ? $"Your programme stops {Number(setup.Control * 100)} % of the seedlings in every week."
             : "No further treatment is counted. Say what your programme stops with --control.";
         foreach ((Treatment treatment, int weeksAgo) in acting)
         {
-            yield return $"{treatment.Name}, {weeksAgo} weeks ago, still stops what it is rated on until its published time is over.";
+            yield return $"{treatment.Name}, {weeksAgo} weeks ago, still stops what it is rated on until its published "
+                + $"time is over.";
         }
 
         yield return $"A round passes over {Number(plan.Missed * 100)} % of the weeds of "
@@ -53,14 +55,17 @@ internal static class WeedingAssumptions
             + $"${Number(plan.Numbers.MaterialsUsd)}.";
         if (interval is { } weeks && weeks > 0 && weeks != decimal.Truncate(weeks))
             yield return $"Your interval of {Number((double)weeks)} weeks is counted in whole weeks.";
-        yield return "How many weeds come up, how fast they are pulled and walked past are working values of rules/weeding.yaml, "
+        yield return "How many weeds come up, how fast they are pulled and walked past are working values of "
+            + "rules/weeding.yaml, "
             + "set by published costs per pot. Time your own crew over one block and put your figures there.";
     }
 
     private static string InShort(PlannedWeed weed)
     {
         double standing = weed.Standing.Sum();
-        return standing > 0 ? $"{weed.Traits.Name} ({Number(Math.Round(standing))} stand in 1000 pots now)" : weed.Traits.Name;
+        return standing > 0
+            ? $"{weed.Traits.Name} ({Number(Math.Round(standing))} stand in 1000 pots now)"
+            : weed.Traits.Name;
     }
 
     private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

@@ -59,7 +59,9 @@ public sealed record WeedingNumbers
     /// <summary>The values of the knowledge; refused when it holds none.</summary>
     public static Outcome<WeedingNumbers, string> Of(KnowledgeBase knowledge) => knowledge.Weeding.IsEmpty
         ? Outcome<WeedingNumbers, string>.Bad(
-            "The knowledge has no weeding.yaml, so there is no hand-weeding model. Use a knowledge folder that has one.")
+                "The knowledge has no weeding.yaml, so there is no hand-weeding model. Use a knowledge folder that has "
+                    + "one."
+            )
         : Outcome<WeedingNumbers, string>.Good(new(knowledge.Weeding.Values.ToImmutableSortedDictionary(
             parameter => parameter.Id, parameter => (double)parameter.Value, StringComparer.Ordinal)));
 
@@ -72,7 +74,11 @@ public sealed record WeedingNumbers
         var values = _values.ToBuilder();
         foreach (WeedingParameter parameter in knowledge.Weeding.Values)
         {
-            double drawn = draws.Triangular((double)parameter.Range.Low, (double)parameter.Value, (double)parameter.Range.High);
+            double drawn = draws.Triangular(
+                (double)parameter.Range.Low,
+                (double)parameter.Value,
+                (double)parameter.Range.High
+            );
             // A number that the grower has set stays.
             if (_values[parameter.Id] == (double)parameter.Value)
                 values[parameter.Id] = drawn;

@@ -36,7 +36,9 @@ public sealed record WeedingPlan
     /// <summary>Weeks between rounds, 1 to <see cref="LongestInterval"/>.</summary>
     public required int IntervalWeeks { get; init; }
 
-    /// <summary>The first round falls in this week of the plan, 0 to <see cref="IntervalWeeks"/> - 1; 0 at first.</summary>
+    /// <summary>
+    /// The first round falls in this week of the plan, 0 to <see cref="IntervalWeeks"/> - 1; 0 at first.
+    /// </summary>
     public int FirstRound { get; init; }
 
     /// <summary>Share of the weeds large enough to pull that a round passes over, 0 to 1.</summary>
@@ -72,11 +74,13 @@ public sealed record WeedingPlan
         foreach (PlannedWeed weed in Weeds)
         {
             if (weed.Control.Length != 0 && weed.Control.Length != Weeks)
-                yield return $"The control of {weed.Traits.Name} is given for {weed.Control.Length} weeks; the plan has {Weeks}.";
+                yield return $"The control of {weed.Traits.Name} is given for {weed.Control.Length} weeks; the plan "
+                    + $"has {Weeks}.";
             if (!weed.Control.All(IsShare))
                 yield return $"The control of {weed.Traits.Name} lies between 0 and 100 percent in every week.";
             if (weed.Standing.Length > WeedTraits.Ages || !weed.Standing.All(count => count is >= 0 and < 1e9))
-                yield return $"The plants of {weed.Traits.Name} that stand now are 0 or more, of an age under {WeedTraits.Ages} weeks.";
+                yield return $"The plants of {weed.Traits.Name} that stand now are 0 or more, of an age under "
+                    + $"{WeedTraits.Ages} weeks.";
         }
     }
 

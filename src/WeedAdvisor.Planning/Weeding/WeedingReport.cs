@@ -53,7 +53,11 @@ public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWee
         if (pots < 1)
             return Outcome<WeedingReport, string>.Bad("The number of pots is 1 or more.");
         return Outcome<WeedingReport, string>.Good(new(
-            visit, pots, [.. visit.Areas.Select(area => Report(area, visit.Date, knowledge, wishes, intervals, seed))]));
+                visit,
+                pots,
+                [.. visit.Areas.Select(area => Report(area, visit.Date, knowledge, wishes, intervals, seed))]
+            )
+        );
     }
 
     private static AreaWeedingReport Report(

@@ -14,8 +14,8 @@ public static class WeedingRun
     private const double Pots = 1000, SecondsInHour = 3600, MinutesInHour = 60;
 
     /// <summary>
-    /// Weeks for which rounds go on after the last weed of the list has stopped coming up: six, or two rounds if that is
-    /// longer.
+    /// Weeks for which rounds go on after the last weed of the list has stopped coming up: six, or two rounds if that
+    /// is longer.
     /// </summary>
     public static int WeeksAfterSeason(int intervalWeeks) =>
         Math.Max(LeastWeeksAfterSeason, RoundsAfterSeason * intervalWeeks);

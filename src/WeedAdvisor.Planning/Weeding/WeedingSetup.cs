@@ -7,9 +7,11 @@ namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>A weed of a setup, as the visit and the knowledge have it.</summary>
 /// <param name="Weed">Its record.</param>
-/// <param name="Stage">Word of list <c>stage</c> when it stands in the pots now; null or <c>expected</c> when it does not.</param>
+/// <param name="Stage">Word of list <c>stage</c> when it stands in the pots now; null or <c>expected</c> when it does
+/// not.</param>
 /// <param name="CoverPercent">Share of the pot surface it covers now, 0 to 100 percent; null when not known.</param>
-/// <param name="Control">Share of its seedlings that treatments stop, for each week of the setup; empty when none do.</param>
+/// <param name="Control">Share of its seedlings that treatments stop, for each week of the setup; empty when none
+/// do.</param>
 public sealed record SetupWeed(Weed Weed, string? Stage, decimal? CoverPercent, ImmutableArray<double> Control);
 
 /// <summary>The mulch on the pots.</summary>
@@ -18,7 +20,8 @@ public sealed record SetupWeed(Weed Weed, string? Stage, decimal? CoverPercent, 
 public sealed record PotMulch(string Kind, decimal? DepthCm)
 {
     /// <summary>The mulch of an area; null when its pots are bare or it is not told.</summary>
-    public static PotMulch? Of(AreaReading area) => area.Mulch is { } kind ? new PotMulch(kind, area.MulchDepthCm) : null;
+    public static PotMulch? Of(AreaReading area) =>
+        area.Mulch is { } kind ? new PotMulch(kind, area.MulchDepthCm) : null;
 }
 
 /// <summary>

@@ -27,7 +27,13 @@ internal static class ActionBlock
         ]);
     }
 
-    private static IEnumerable<Block> Below(Names names, DateOnly day, ClearAction action, string basis, ActionDates? dates)
+    private static IEnumerable<Block> Below(
+        Names names,
+        DateOnly day,
+        ClearAction action,
+        string basis,
+        ActionDates? dates
+    )
     {
         CatalogueAction? record = names.Record(action.Action);
         if (record is not null)
@@ -37,7 +43,9 @@ internal static class ActionBlock
             yield return new Keyed("clear unless: ", Line.FromString(unless) with { Tone = Tone.Warning });
         yield return new Paragraph(EffectLine(names, action.Effect));
         if (Costs.Of(action, basis) is { } cost)
-            yield return new Paragraph(Line.Of($"Cost: {cost}{(Costs.IsInvented(record) ? " (invented figures)" : "")}"));
+            yield return new Paragraph(
+                Line.Of($"Cost: {cost}{(Costs.IsInvented(record) ? " (invented figures)" : "")}")
+            );
         foreach (Line date in DateLines.Of(dates, day))
             yield return new Paragraph(date);
         foreach (Block block in DayLine.Of(action).Concat(Reasons(action)).Concat(Cautions(names, day, action, record)))
@@ -51,7 +59,8 @@ internal static class ActionBlock
         string parts = string.Join("; ", effect.Parts.Select(part => Part(names, part)));
         return effect.Reduction is { } reduction
             ? Line.Of($"Effect: about {Amounts.Percent(reduction)} fewer of the weeds seen ({parts})")
-            : $"Effect: no published figure for {string.Join(", ", effect.Parts.Select(part => names.Weed(part.Weed)))}";
+            : $"Effect: no published figure for "
+                + $"{string.Join(", ", effect.Parts.Select(part => names.Weed(part.Weed)))}";
     }
 
     private static string Part(Names names, EffectPart part) =>
@@ -85,7 +94,8 @@ internal static class ActionBlock
             yield return new Keyed("from memory: ", string.Join(", ", fields.Select(Names.Field)));
     }
 
-    private static Keyed Warning(string mark, string text) => new(mark, Line.FromString(text) with { Tone = Tone.Warning });
+    private static Keyed Warning(string mark, string text) =>
+        new(mark, Line.FromString(text) with { Tone = Tone.Warning });
 
     private static bool IsDoubt(Reason reason) => reason.Then is Consequence.Argument { IsDoubt: true };
 }

@@ -6,7 +6,8 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>The clear actions of one time, best first.</summary>
 /// <param name="Title">The heading.</param>
 /// <param name="Actions">The actions.</param>
-/// <param name="MostInFull">How many of them a brief report tells in full: what presses more than what is a habit.</param>
+/// <param name="MostInFull">How many of them a brief report tells in full: what presses more than what is a
+/// habit.</param>
 internal sealed record ActionGroup(string Title, ImmutableArray<ClearAction> Actions, int MostInFull)
 {
     private static readonly (string When, string Title, int MostInFull)[] s_groups =

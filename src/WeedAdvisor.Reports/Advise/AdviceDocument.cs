@@ -8,8 +8,8 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Advise;
 
 /// <summary>
-/// The advice on a visit. It reads from what is needed first to what explains it: the next question, what to do, then why,
-/// what waits and what must not be done.
+/// The advice on a visit. It reads from what is needed first to what explains it: the next question, what to do, then
+/// why, what waits and what must not be done.
 /// </summary>
 public static class AdviceDocument
 {

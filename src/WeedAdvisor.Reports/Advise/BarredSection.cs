@@ -15,7 +15,9 @@ internal static class BarredSection
     {
         if (area.Barred.IsEmpty)
             yield break;
-        yield return Heading.Section($"What must not be used here: {names.CountActions([.. area.Barred.Select(b => b.Action)])}");
+        yield return Heading.Section(
+            $"What must not be used here: {names.CountActions([.. area.Barred.Select(b => b.Action)])}"
+        );
         (ActionStatus, Severity)? last = null;
         foreach (BarGroup group in BarGroups.Of(names, area.Barred, day))
         {
@@ -39,7 +41,9 @@ internal static class BarredSection
         {
             Below =
             [
-                .. group.End.Length > 0 ? [new Keyed($"{ActionStatuses.Text(group.Status)}: ", group.End).At(Inner)] : (Block[])[],
+                .. group.End.Length > 0
+                    ? [new Keyed($"{ActionStatuses.Text(group.Status)}: ", group.End).At(Inner)]
+                    : (Block[])[],
                 new Keyed("why: ", group.Judgement).At(Inner),
                 new Paragraph($"{count}: {string.Join("; ", actions)}").At(Inner),
             ],

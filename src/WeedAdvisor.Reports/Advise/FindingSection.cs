@@ -24,8 +24,9 @@ internal static class FindingSection
         if (!open.IsEmpty)
         {
             yield return Heading.Section("What may be going on: not known yet");
-            yield return new ItemList(
-                [.. open.Select(finding => new Item(Item.Open, $"{finding.Text} (ask: {Ids(NeedsOf(finding))})"))]).At(Left);
+            yield return new ItemList([
+                .. open.Select(finding => new Item(Item.Open, $"{finding.Text} (ask: {Ids(NeedsOf(finding))})")),
+            ]).At(Left);
         }
     }
 
@@ -45,7 +46,12 @@ internal static class FindingSection
         yield return new ItemList(
         [
             .. area.Conflicts.Select(conflict => new Item(
-                Item.Dash, Line.FromTextPart(new Named(names.Action(conflict.Action))) with { Action = conflict.Action })
+                Item.Dash,
+                Line.FromTextPart(new Named(names.Action(conflict.Action))) with
+                {
+                    Action = conflict.Action,
+                }
+            )
             {
                 Below =
                 [
@@ -83,7 +89,10 @@ internal static class FindingSection
 
     private static IEnumerable<Block> Side(string mark, ImmutableArray<Reason> reasons) =>
         reasons.Select(reason => new Keyed(
-            mark, $"{Names.UnderItsName(reason.Said)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}").At(Inner));
+                mark,
+                $"{Names.UnderItsName(reason.Said)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}"
+            ).At(Inner)
+        );
 
     private static ImmutableArray<Need> NeedsOf(Finding finding) =>
         [.. finding.Because.SelectMany(reason => reason.Needs).Distinct().Order()];

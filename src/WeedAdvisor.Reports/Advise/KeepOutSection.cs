@@ -4,7 +4,9 @@ using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise;
 
-/// <summary>What keeps people out of an area: it stands before anything to do there, with the work that waits for its end.</summary>
+/// <summary>
+/// What keeps people out of an area: it stands before anything to do there, with the work that waits for its end.
+/// </summary>
 internal static class KeepOutSection
 {
     public static IEnumerable<Block> Of(Names names, AreaAdvice area, DateOnly day)

@@ -23,6 +23,8 @@ internal static class QuestionSection
         yield return $"{question.Text} ({question.Id})";
         yield return $"Why: {question.Why}";
         if (question.Settles > 0)
-            yield return Line.Of($"{Amounts.Count(question.Settles, "conclusion waits", "conclusions wait")} for the answer.");
+            yield return Line.Of(
+                $"{Amounts.Count(question.Settles, "conclusion waits", "conclusions wait")} for the answer."
+            );
     }
 }

@@ -5,8 +5,8 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Advise;
 
 /// <summary>
-/// The actions that wait for an answer, grouped by what is needed: those nearest to being clear first. The questions are
-/// written out once, above, and named by their ids after that.
+/// The actions that wait for an answer, grouped by what is needed: those nearest to being clear first. The questions
+/// are written out once, above, and named by their ids after that.
 /// </summary>
 internal static class WaitingSection
 {
@@ -14,7 +14,9 @@ internal static class WaitingSection
     {
         if (area.Waiting.IsEmpty)
             yield break;
-        yield return Heading.Section($"What waits for an answer: {names.CountActions([.. area.Waiting.Select(w => w.Action)])}");
+        yield return Heading.Section(
+            $"What waits for an answer: {names.CountActions([.. area.Waiting.Select(w => w.Action)])}"
+        );
         yield return new Heading(HeadingLevel.Minor, "What is needed").At(2);
         yield return ItemList.Dashes(
             area.Waiting.SelectMany(wait => wait.Needs).Distinct().Order()

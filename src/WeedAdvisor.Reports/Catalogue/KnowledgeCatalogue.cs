@@ -24,8 +24,12 @@ public static class KnowledgeCatalogue
                 new CatalogueEntry(kind, treatment.Id, treatment.Name, () => actions.Of(treatment))),
             "crops" => knowledge.Crops.Values.Select(crop =>
                 new CatalogueEntry(kind, crop.Id, crop.Name, () => RecordFields.Of(knowledge, crop))),
-            "judgements" => knowledge.Judgements.Select(judgement =>
-                new CatalogueEntry(kind, judgement.Id, judgement.Topic, () => JudgementFields.Of(knowledge, judgement))),
+            "judgements" => knowledge.Judgements.Select(judgement => new CatalogueEntry(
+                kind,
+                judgement.Id,
+                judgement.Topic,
+                () => JudgementFields.Of(knowledge, judgement)
+            )),
             "questions" => knowledge.Questions.Select(question =>
                 new CatalogueEntry(kind, question.Id, question.Ask, () => RecordFields.Of(knowledge, question))),
             "findings" => knowledge.Findings.Values.Select(finding =>

@@ -3,7 +3,9 @@ namespace WeedAdvisor.Reports.Documents;
 /// <summary>A piece of a document that stands on lines of its own.</summary>
 public abstract record Block
 {
-    /// <summary>Columns left free before it, counted from what it stands in; media without columns leave it out.</summary>
+    /// <summary>
+    /// Columns left free before it, counted from what it stands in; media without columns leave it out.
+    /// </summary>
     public int Indent { get; init; }
 
     /// <summary>The same block set in by so many columns.</summary>

@@ -104,7 +104,9 @@ public static class DocumentHtml
         foreach (FieldEntry entry in fields.Entries)
         {
             string values = string.Join("<br/>", entry.Values.Select(HtmlLetters.Of));
-            html.Append($"<tr><th scope=\"row\">{HtmlLetters.Of(entry.Label)}</th><td class=\"text\">{values}</td></tr>\n");
+            html.Append(
+                $"<tr><th scope=\"row\">{HtmlLetters.Of(entry.Label)}</th><td class=\"text\">{values}</td></tr>\n"
+            );
         }
 
         html.Append("</table>\n");

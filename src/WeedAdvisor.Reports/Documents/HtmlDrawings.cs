@@ -22,7 +22,9 @@ internal static class HtmlDrawings
                 Figures(html, swings.Sensitivity);
                 break;
             case StripDrawing strip:
-                html.Append($"<figure>\n{StripSvg.Of(strip.Strip, strip.Title)}\n</figure>\n<p>{HtmlLetters.Of(StripKey)}</p>\n");
+                html.Append(
+                    $"<figure>\n{StripSvg.Of(strip.Strip, strip.Title)}\n</figure>\n<p>{HtmlLetters.Of(StripKey)}</p>\n"
+                );
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(drawing), drawing, "a drawing without a picture");

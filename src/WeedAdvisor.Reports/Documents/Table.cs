@@ -31,7 +31,9 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Row> R
     /// <summary>Where the heads of rows stand.</summary>
     public RowHeadPlace HeadPlace { get; init; }
 
-    /// <summary>Columns of the row heads that stand beside the cells; 0 for what the cells leave free, wrapped.</summary>
+    /// <summary>
+    /// Columns of the row heads that stand beside the cells; 0 for what the cells leave free, wrapped.
+    /// </summary>
     public int HeadWidth { get; init; }
 
     /// <summary>What stands over the remarks.</summary>

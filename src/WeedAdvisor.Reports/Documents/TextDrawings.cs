@@ -38,7 +38,11 @@ internal static class TextDrawings
                 page.Gap();
             int row = 0;
             foreach (string line in StripText.Lines(strip, from, weeks, names))
-                page.Drawn(left, line, colour && row++ >= StripText.HeadRows ? drawn => StripColour.Of(drawn, names) : null);
+                page.Drawn(
+                    left,
+                    line,
+                    colour && row++ >= StripText.HeadRows ? drawn => StripColour.Of(drawn, names) : null
+                );
         }
 
         page.Write(left, StripText.Key);

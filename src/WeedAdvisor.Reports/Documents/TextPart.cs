@@ -27,7 +27,8 @@ public sealed record Named(string Text) : TextPart
 
 /// <summary>A figure.</summary>
 /// <param name="Value">The value, not rounded.</param>
-/// <param name="Unit">Its unit: <c>$</c> stands before the number, every other behind it; empty for a bare number.</param>
+/// <param name="Unit">Its unit: <c>$</c> stands before the number, every other behind it; empty for a bare
+/// number.</param>
 /// <param name="Digits">How its digits are written, as a .NET number format.</param>
 public sealed record Amount(decimal Value, string Unit, string Digits) : TextPart
 {

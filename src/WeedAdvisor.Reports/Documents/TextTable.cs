@@ -61,7 +61,13 @@ internal static class TextTable
             string cells = string.Concat(table.Columns.Select(column =>
                 ColumnWidth.PadLeft(line < column.Brief.Length ? column.Brief[line] : "", column.Width)));
             string heads = table.HeadPlace == RowHeadPlace.Beside && line == 0 ? table.RowHead ?? "" : "";
-            WithRemark(page, table, left + table.CellIndent, Cut(heads, head) + cells, line == 0 ? table.RemarkHead : "");
+            WithRemark(
+                page,
+                table,
+                left + table.CellIndent,
+                Cut(heads, head) + cells,
+                line == 0 ? table.RemarkHead : ""
+            );
         }
 
         page.Tone = Tone.Normal;

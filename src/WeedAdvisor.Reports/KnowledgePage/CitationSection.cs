@@ -18,7 +18,8 @@ internal static class CitationSection
         int rules = records.Count(record => record.Kind == "judgements");
         int unsourced = records.Count(record => record.Kind == "judgements" && record.Sources is ["common-practice"]);
         page.Paragraph(
-            $"{unsourced} of {rules} rules rest on common practice alone. How many records, rules among them, cite each "
+            $"{unsourced} of {rules} rules rest on common practice alone. How many records, rules among them, cite "
+                + $"each "
             + "source:");
         page.Table(
             "None.",
@@ -34,5 +35,8 @@ internal static class CitationSection
 
     private static string InShort(Source source) => string.Join(
         ", ",
-        new[] { source.Authors, source.Title, source.Publisher, source.Year }.Where(part => !string.IsNullOrEmpty(part)));
+            new[] { source.Authors, source.Title, source.Publisher, source.Year }.Where(part =>
+                !string.IsNullOrEmpty(part)
+            )
+        );
 }

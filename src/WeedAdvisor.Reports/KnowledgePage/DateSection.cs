@@ -27,7 +27,9 @@ internal static class DateSection
         DateOnly newest = dated.Max(one => one.Checked);
         page.Paragraph(
             $"The newest record was checked on {Figures.Day(newest)}; the age of the others is counted from that day, "
-            + $"not from today. {Figures.Count(dated.Length, "record carries", "records carry")} a date. Older than a year:");
+                + $"not from today. {Figures.Count(dated.Length, "record carries", "records carry")} a date. Older "
+                + $"than a year:"
+        );
         page.Table(
             "None.",
             ["record", "checked"],

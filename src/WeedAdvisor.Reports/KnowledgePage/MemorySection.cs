@@ -18,7 +18,11 @@ internal static class MemorySection
                 continue;
             int fields = marked.Sum(record => record.Memory.Length);
             page.Heading(3, $"{Figures.Sentence(kind.Key)}: {fields} fields of {marked.Length} records");
-            page.Table("None.", ["record", "fields"], marked.Select(record => new[] { record.Id, InWords(record.Memory) }));
+            page.Table(
+                "None.",
+                ["record", "fields"],
+                marked.Select(record => new[] { record.Id, InWords(record.Memory) })
+            );
         }
     }
 

@@ -33,14 +33,18 @@ internal static class WeedGaps
             Count("germinating", rating => names.Contains(rating.On)),
             Count("emerged", rating => names.Contains(rating.On)),
             Count("emerged", rating => rating.On == weed.Kind),
-            knowledge.Practices.Values.Count(one => one.Effects.Any(effect => effect.On == weed.Id || effect.On == weed.Kind)));
+            knowledge.Practices.Values.Count(one =>
+                one.Effects.Any(effect => effect.On == weed.Id || effect.On == weed.Kind)
+            )
+        );
 
         int Count(string actsOn, Func<Rating, bool> isMeant) => knowledge.Treatments.Values
             .Where(one => one.ActsOn.Contains(actsOn))
             .Sum(one => one.Ratings.Count(isMeant));
     }
 
-    private static bool IsPoor(Known known) => known.FromSeed == 0 || known.WhenUp + known.OfKind == 0 || known.Practices == 0;
+    private static bool IsPoor(Known known) =>
+        known.FromSeed == 0 || known.WhenUp + known.OfKind == 0 || known.Practices == 0;
 
     private static string Mark(int count) => count == 0 ? "**none**" : KnowledgeDocument.Number(count);
 

@@ -5,7 +5,9 @@ using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Money;
 
-/// <summary>One way against today's, line by line: the partial budget with its working and what moves it most.</summary>
+/// <summary>
+/// One way against today's, line by line: the partial budget with its working and what moves it most.
+/// </summary>
 public static class AgainstBlocks
 {
     /// <summary>The blocks, a heading first.</summary>
@@ -19,7 +21,10 @@ public static class AgainstBlocks
         foreach ((string title, ImmutableArray<BudgetLine> lines) in Parts(budget))
         {
             yield return new Blank();
-            yield return new Heading(HeadingLevel.Minor, Line.Of($"{title}: {Amounts.Dollars(lines.Sum(line => line.Usd))}"));
+            yield return new Heading(
+                HeadingLevel.Minor,
+                Line.Of($"{title}: {Amounts.Dollars(lines.Sum(line => line.Usd))}")
+            );
             yield return new ItemList([.. lines.Select(ItemOf)]).At(2);
         }
 
@@ -46,6 +51,9 @@ public static class AgainstBlocks
     ];
 
     private static Line Net(WaysCompared compared, PartialBudget budget) => Line.Of(
-        $"Net change: {Amounts.Dollars(budget.GainUsd)} - {Amounts.Dollars(budget.LossUsd)} = {Amounts.Dollars(budget.NetChangeUsd)} "
-        + $"for 1000 pots, {Amounts.Dollars(MoneyColumns.Whole(compared, budget.NetChangeUsd))} for all {Figures.Plain(compared.Case.Pots)} pots.");
+            $"Net change: {Amounts.Dollars(budget.GainUsd)} - {Amounts.Dollars(budget.LossUsd)} = "
+                + $"{Amounts.Dollars(budget.NetChangeUsd)} "
+                + $"for 1000 pots, {Amounts.Dollars(MoneyColumns.Whole(compared, budget.NetChangeUsd))} for all "
+                + $"{Figures.Plain(compared.Case.Pots)} pots."
+        );
 }

@@ -22,7 +22,9 @@ internal static class MoneyColumns
         Of("bought", "materials", 7, (_, way) => Amounts.Dollars(way.Of(CostKind.Material))),
         Of("weeding", "work of weeding", 8, (_, way) => Amounts.Dollars(Weeding(way))),
         Of("other", "other work", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.Labour) - Weeding(way))),
-        Of("tools", "tools that are bought, a year's share", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.Equipment))),
+        Of("tools", "tools that are bought, a year's share", 6, (_, way) =>
+            Amounts.Dollars(way.Of(CostKind.Equipment))
+        ),
         Of("lost", "plants that cannot be sold", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.LostReturn))),
         Of("all pots", "a year, all pots", 10, (compared, way) => Amounts.Dollars(Whole(compared, way.Usd))),
         Of("change", "change from today's way, all pots", 9, Change),

@@ -14,7 +14,10 @@ public static class MoneyDocument
     public static Document Of(MoneyReport report) => new(
         $"What each way costs, {report.Visit.Nursery ?? "a nursery without a name"}",
         [
-            new Paragraph($"Visit {report.Visit.Id}, {Figures.Day(report.Visit.Date)}; knowledge {report.Knowledge.Stamp.Brief}"),
+                new Paragraph(
+                    $"Visit {report.Visit.Id}, {Figures.Day(report.Visit.Date)}; knowledge "
+                        + $"{report.Knowledge.Stamp.Brief}"
+                ),
             .. report.Areas.SelectMany(OfArea),
             Heading.Section("How to read this"),
             ItemList.Dashes([
@@ -25,7 +28,10 @@ public static class MoneyDocument
 
     private static IEnumerable<Block> OfArea(AreaMoney area)
     {
-        yield return new Heading(HeadingLevel.Area, Line.Of($"{new Named(area.Area.Name)} ({area.Area.Id})")) { IsBoxed = true };
+        yield return new Heading(HeadingLevel.Area, Line.Of($"{new Named(area.Area.Name)} ({area.Area.Id})"))
+        {
+            IsBoxed = true,
+        };
         foreach (string refusal in area.Refusals)
             yield return new Paragraph(refusal);
         if (area.Compared is not { } compared)
@@ -59,7 +65,13 @@ public static class MoneyDocument
     {
         bool isToday = way == compared.Today;
         var head = Line.Of($"{new Named(way.Plan.Name)} [{way.Plan.Id}]");
-        return new Row(head with { Action = way.Plan.Id }, [.. MoneyColumns.All.Select(column => column.Value(compared, way))])
+        return new Row(
+            head with
+            {
+                Action = way.Plan.Id,
+            },
+            [.. MoneyColumns.All.Select(column => column.Value(compared, way))]
+        )
         {
             Mark = $"{rank.ToString(CultureInfo.InvariantCulture).PadLeft(2)}.{(isToday ? "*" : " ")}",
             Tone = isToday ? Tone.Strong : Tone.Normal,

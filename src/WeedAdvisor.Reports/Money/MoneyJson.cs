@@ -6,7 +6,9 @@ using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Money;
 
-/// <summary>What the ways of a visit cost, as JSON; <c>docs/json.md</c> describes it. The same report gives the same bytes.</summary>
+/// <summary>
+/// What the ways of a visit cost, as JSON; <c>docs/json.md</c> describes it. The same report gives the same bytes.
+/// </summary>
 public static class MoneyJson
 {
     /// <summary>The report as JSON text; the last line ends with a line feed.</summary>

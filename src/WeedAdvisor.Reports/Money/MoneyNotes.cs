@@ -16,9 +16,13 @@ public static class MoneyNotes
         return
         [
             Line.Of(
-                $"An hour costs {Usd(money.WageUsd)}. {new Amount(money.Pots, "pots", "#,0")}{(money.IsPotsGiven ? "" : " (assumed: give --pots)")}."
-                + $" Rounds every {Amounts.Count(money.IntervalWeeks, "week", "weeks")} today{(money.IsIntervalGiven ? "" : " (assumed)")}."),
-            $"The year starts on the day of the visit. Weeds counted: {Listing.And([.. money.Weeds.Select(weed => money.Knowledge.Weeds[weed.Weed].Name)])}.",
+                $"An hour costs {Usd(money.WageUsd)}. "
+                    + $"{new Amount(money.Pots, "pots", "#,0")}{(money.IsPotsGiven ? "" : " (assumed: give --pots)")}."
+                    + $" Rounds every {Amounts.Count(money.IntervalWeeks, "week", "weeks")} "
+                    + $"today{(money.IsIntervalGiven ? "" : " (assumed)")}."
+            ),
+            $"The year starts on the day of the visit. Weeds counted: "
+                + $"{Listing.And([.. money.Weeds.Select(weed => money.Knowledge.Weeds[weed.Weed].Name)])}.",
             .. money.LeftOut.Select(why => Line.FromString($"Not counted: {why}")),
         ];
     }
@@ -44,17 +48,24 @@ public static class MoneyNotes
         }
 
         yield return Share(report.Prices);
-        yield return "Hours come from the hand-weeding model: its pressure and speeds are working values, so compare ways rather than trust a figure.";
-        yield return "A preemergence is reckoned alone all year, in the weeks its record allows. The season plan turns sites of action about.";
-        yield return "A weed without a published rating counts as not controlled. A cheap way is no permission: the label and the law come first.";
+        yield return "Hours come from the hand-weeding model: its pressure and speeds are working values, so compare "
+            + "ways rather than trust a figure.";
+        yield return "A preemergence is reckoned alone all year, in the weeks its record allows. The season plan turns "
+            + "sites of action about.";
+        yield return "A weed without a published rating counts as not controlled. A cheap way is no permission: the "
+            + "label and the law come first.";
     }
 
     /// <summary>Where two ways cost the same, in a sentence.</summary>
     public static Line Wage(WayAgainst against, decimal wage) => against.Wage switch
     {
         BreakEven.At at => Line.Of(
-            $"Both cost the same at a wage of {new Amount(at.Value, Amount.Dollar, "#,0.00")} an hour; this way is the cheaper {(at.FirstIsCheaperAbove ? "above" : "below")} it (yours: {Usd(wage)})."),
-        BreakEven.Never never => $"There is no wage at which both cost the same: {(never.FirstIsCheaper ? "this way" : "today's way")} is always the cheaper.",
+                $"Both cost the same at a wage of {new Amount(at.Value, Amount.Dollar, "#,0.00")} an hour; this way is "
+                    + $"the cheaper {(at.FirstIsCheaperAbove ? "above" : "below")} it (yours: {Usd(wage)})."
+            ),
+        BreakEven.Never never =>
+            $"There is no wage at which both cost the same: {(never.FirstIsCheaper ? "this way" : "today's way")} "
+                + $"is always the cheaper.",
         _ => "Both cost the same at every wage.",
     };
 
@@ -64,17 +75,23 @@ public static class MoneyNotes
         if (against.Way.Tools.IsEmpty)
             return "No tool has to be bought.";
         Line tools = Line.Of(
-            $"{string.Join(", ", against.Way.Tools.Select(tool => tool.Name))} for {Amounts.Dollars(against.Way.OutlayUsd)}");
+            $"{string.Join(", ", against.Way.Tools.Select(tool => tool.Name))} for "
+                + $"{Amounts.Dollars(against.Way.OutlayUsd)}"
+        );
         if (against.PaybackYears is not { } years || against.BreakEvenPots is not { } pots)
             return Line.Of($"To buy: {tools}. Nothing is saved, so it is never earned back.");
         return Line.Of(
-            $"To buy: {tools}. Earned back in {new Amount(years, "years", "0.#")}; worth its yearly cost above {new Amount(Math.Ceiling(pots), "pots", "#,0")}.");
+            $"To buy: {tools}. Earned back in {new Amount(years, "years", "0.#")}; worth its yearly cost above "
+                + $"{new Amount(Math.Ceiling(pots), "pots", "#,0")}."
+        );
     }
 
     private static Line Share(PriceBook prices) =>
         prices.Find("unsaleable-share") is { } share && prices.Find("finished-pot") is { } pot
             ? Line.Of(
-                $"Assumed: of the pots in which a weed grew to 10 cm, {new Amount(share.Value, "%", "0.##")} cannot be sold at {Usd(pot.Value)} ('unsaleable-share', 'finished-pot').")
+                $"Assumed: of the pots in which a weed grew to 10 cm, {new Amount(share.Value, "%", "0.##")} cannot be "
+                    + $"sold at {Usd(pot.Value)} ('unsaleable-share', 'finished-pot')."
+            )
             : "Plants lost to weeds are not counted: the price 'unsaleable-share' or 'finished-pot' is missing.";
 
     private static Amount Usd(decimal usd) => new(usd, Amount.Dollar, "0.##");

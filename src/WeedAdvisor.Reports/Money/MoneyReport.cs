@@ -18,4 +18,9 @@ public sealed record AreaMoney(
 /// <param name="Knowledge">The knowledge.</param>
 /// <param name="Prices">The prices.</param>
 /// <param name="Areas">Area by area, in the order of the visit.</param>
-public sealed record MoneyReport(Visit Visit, KnowledgeBase Knowledge, PriceBook Prices, ImmutableArray<AreaMoney> Areas);
+public sealed record MoneyReport(
+    Visit Visit,
+    KnowledgeBase Knowledge,
+    PriceBook Prices,
+    ImmutableArray<AreaMoney> Areas
+);

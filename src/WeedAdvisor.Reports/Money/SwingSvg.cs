@@ -6,8 +6,8 @@ using WeedAdvisor.Reports.Documents;
 namespace WeedAdvisor.Reports.Money;
 
 /// <summary>
-/// The same bars as a picture inside an HTML page (SVG). It needs no script, no style sheet and nothing from outside, and
-/// it carries its figures as text for those who cannot see it.
+/// The same bars as a picture inside an HTML page (SVG). It needs no script, no style sheet and nothing from outside,
+/// and it carries its figures as text for those who cannot see it.
 /// </summary>
 public static class SwingSvg
 {
@@ -27,8 +27,14 @@ public static class SwingSvg
         var scale = SwingScale.Of(sensitivity);
         int height = (sensitivity.Swings.Length * RowHeight) + (2 * Margin);
         var svg = new StringBuilder();
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 {Width} {height}\"");
-        svg.Append(CultureInfo.InvariantCulture, $" width=\"{Width}\" height=\"{height}\" font-family=\"sans-serif\" font-size=\"12\">\n");
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 {Width} {height}\""
+        );
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $" width=\"{Width}\" height=\"{height}\" font-family=\"sans-serif\" font-size=\"12\">\n"
+        );
         svg.Append(CultureInfo.InvariantCulture, $"<title>{HtmlLetters.Of(title)}</title>\n");
         int top = Margin;
         foreach (Swing swing in sensitivity.Swings)
@@ -38,7 +44,11 @@ public static class SwingSvg
         }
 
         string usual = Across(scale, sensitivity.Base);
-        svg.Append(CultureInfo.InvariantCulture, $"<line x1=\"{usual}\" y1=\"{Margin / 2}\" x2=\"{usual}\" y2=\"{height - (Margin / 2)}\" stroke=\"#000\"/>\n");
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<line x1=\"{usual}\" y1=\"{Margin / 2}\" x2=\"{usual}\" y2=\"{height - (Margin / 2)}\" "
+                + $"stroke=\"#000\"/>\n"
+        );
         return svg.Append("</svg>\n").ToString();
     }
 
@@ -52,8 +62,14 @@ public static class SwingSvg
         string figures = $"{label}: {SwingBars.Signed(swing.AtLow)} to {SwingBars.Signed(swing.AtHigh)}";
         int baseline = top + BarHeight - 2;
         svg.Append(CultureInfo.InvariantCulture, $"<text x=\"0\" y=\"{baseline}\">{HtmlLetters.Of(label)}</text>\n");
-        svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{Across(scale, low)}\" y=\"{top}\" width=\"{Long(scale, low, high)}\"");
-        svg.Append(CultureInfo.InvariantCulture, $" height=\"{BarHeight}\" fill=\"#7a7a7a\"><title>{HtmlLetters.Of(figures)}</title></rect>\n");
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<rect x=\"{Across(scale, low)}\" y=\"{top}\" width=\"{Long(scale, low, high)}\""
+        );
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $" height=\"{BarHeight}\" fill=\"#7a7a7a\"><title>{HtmlLetters.Of(figures)}</title></rect>\n"
+        );
     }
 
     private static string Across(SwingScale scale, decimal value) =>

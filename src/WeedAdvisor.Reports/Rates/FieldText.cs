@@ -2,7 +2,9 @@ using WeedAdvisor.Planning.Rates.Forms;
 
 namespace WeedAdvisor.Reports.Rates;
 
-/// <summary>What may be entered in a field, in words: the same at the command line, in questions and on the screen.</summary>
+/// <summary>
+/// What may be entered in a field, in words: the same at the command line, in questions and on the screen.
+/// </summary>
 public static class FieldText
 {
     /// <summary>What is to be written, such as <c>unit: fl-oz, gal, mL or L; several with commas between</c>.</summary>

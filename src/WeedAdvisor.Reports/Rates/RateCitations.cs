@@ -55,7 +55,8 @@ public static class RateCitations
             null),
         new(
             "list-handheld",
-            "fruit growers' mailing list post quoting extension text (points to a Virginia Cooperative Extension publication)",
+            "fruit growers' mailing list post quoting extension text (points to a Virginia Cooperative Extension "
+                + "publication)",
             "NAFEX list, March 2009, message 314",
             "2009",
             "ibiblio",
@@ -184,7 +185,8 @@ public static class RateCitations
         new(
             "osu-b817",
             "Ohio State University Extension",
-            "Calibrating Turfgrass Chemical Application Equipment, Bulletin 817-00, low-pressure boom sprayers, Table 1",
+            "Calibrating Turfgrass Chemical Application Equipment, Bulletin 817-00, low-pressure boom sprayers, Table "
+                + "1",
             "2000",
             "Ohio State University",
             "http://ohioline.osu.edu/b817/b817_07.html",

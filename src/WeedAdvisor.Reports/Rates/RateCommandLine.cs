@@ -21,7 +21,9 @@ public static class RateCommandLine
     public static ImmutableArray<string> Example(RateForm form, int width) => Broken(Parts(form, form.Example), width);
 
     private static IEnumerable<string> Parts(RateForm form, IEnumerable<KeyValuePair<string, string>> entries) =>
-        entries.Select(entry => $"--{entry.Key} {Quoted(entry.Value)}").Prepend($"{Program} rate {form.Group} {form.Id}");
+        entries
+            .Select(entry => $"--{entry.Key} {Quoted(entry.Value)}")
+            .Prepend($"{Program} rate {form.Group} {form.Id}");
 
     private static ImmutableArray<string> Broken(IEnumerable<string> parts, int width)
     {
@@ -48,5 +50,8 @@ public static class RateCommandLine
     private static string Quoted(string value) =>
         value.Length > 0 && value.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '/' or ',' or '%')
             ? value
-            : $"\"{value.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
+            : $"\"{Escaped(value)}\"";
+
+    private static string Escaped(string value) =>
+        value.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal);
 }

@@ -5,8 +5,9 @@ using WeedAdvisor.Planning.Season.Programme;
 namespace WeedAdvisor.Reports.Season;
 
 /// <summary>
-/// The work of a plan as an iCalendar file (RFC 5545): one all-day event for each piece of work, lines folded at 75 octets
-/// and ended with CR LF. The same plan gives the same bytes; the time stamp is the first day of the plan, not the clock.
+/// The work of a plan as an iCalendar file (RFC 5545): one all-day event for each piece of work, lines folded at 75
+/// octets and ended with CR LF. The same plan gives the same bytes; the time stamp is the first day of the plan, not
+/// the clock.
 /// </summary>
 public static class SeasonCalendar
 {
@@ -38,7 +39,10 @@ public static class SeasonCalendar
         {
             PlannedWork work = plan.Work[i];
             Line(text, "BEGIN:VEVENT");
-            Line(text, FormattableString.Invariant($"UID:{visit}-{plan.Case.Area.Id}-{from}-{i + 1}@weedadvisor.invalid"));
+            Line(
+                text,
+                FormattableString.Invariant($"UID:{visit}-{plan.Case.Area.Id}-{from}-{i + 1}@weedadvisor.invalid")
+            );
             Line(text, $"DTSTAMP:{from}T000000Z");
             Line(text, "DTSTART;VALUE=DATE:" + Date(work.Day));
             // The end of an all-day event is the day after its last (RFC 5545, 3.6.1).

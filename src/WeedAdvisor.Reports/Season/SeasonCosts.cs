@@ -32,20 +32,29 @@ internal static class SeasonCosts
         yield return new Paragraph(SeasonWords.Proof(plan, best)).At(2);
         yield return ItemList.Dashes(
         [
-            .. plan.RulePrices.Select(price => Line.Of($"{price.Rule.In(plan.Case.Problem)}: {Price(price.Price, price.Percent)}")),
+                .. plan.RulePrices.Select(price =>
+                    Line.Of($"{price.Rule.In(plan.Case.Problem)}: {Price(price.Price, price.Percent)}")
+                ),
             .. plan.MonthPrices.Select(month => Line.Of(
-                $"not going out in {MonthName(month)}: {(month.Usd is { } usd ? Price(usd, month.Percent ?? 0) : "no plan is left")}")),
+                        $"not going out in {MonthName(month)}: "
+                            + $"{(month.Usd is { } usd ? Price(usd, month.Percent ?? 0) : "no plan is left")}"
+                    )
+                ),
         ]).At(2);
         if (plan.NextBest.IsEmpty)
             yield break;
         yield return Heading.Section(plan.NextBestIsProven ? "The next best, proven" : "The next best found");
-        yield return ItemList.Dashes(plan.NextBest.Zip(plan.UsesOfNextBest, (next, uses) => Next(next, uses, best, names))).At(2);
+        yield return ItemList
+            .Dashes(plan.NextBest.Zip(plan.UsesOfNextBest, (next, uses) => Next(next, uses, best, names)))
+            .At(2);
     }
 
     private static Row RowOf(string label, decimal usd) => new(label, [Amounts.Dollars(usd)]);
 
     private static Line Next(SeasonPlan next, ImmutableArray<PlannedUse> uses, SeasonPlan best, Names names) => Line.Of(
-        $"{Amounts.Dollars(next.Total)} (+{Amounts.Dollars(next.Total - best.Total)}): {SeasonWords.Brief(uses, names.Action)}");
+            $"{Amounts.Dollars(next.Total)} (+{Amounts.Dollars(next.Total - best.Total)}): "
+                + $"{SeasonWords.Brief(uses, names.Action)}"
+        );
 
     private static string MonthName(MonthPrice month) =>
         new DateOnly(month.Year, month.Month, 1).ToString("MMMM yyyy", CultureInfo.InvariantCulture);

@@ -17,7 +17,10 @@ public static class SeasonDocument
     public static Document Of(SeasonReport report, bool full) => new(
         $"Season plan for {report.Visit.Nursery ?? "a nursery without a name"}",
         [
-            new Paragraph($"Visit {report.Visit.Id}, {Figures.Day(report.Visit.Date)}; knowledge {report.Knowledge.Stamp.Brief}"),
+                new Paragraph(
+                    $"Visit {report.Visit.Id}, {Figures.Day(report.Visit.Date)}; knowledge "
+                        + $"{report.Knowledge.Stamp.Brief}"
+                ),
             .. report.Areas.SelectMany(area => OfArea(area, report, full)),
             .. report.Areas.Any(area => area.Plan is not null) ? SafetyBlocks.Standing() : [],
         ]);
@@ -43,7 +46,9 @@ public static class SeasonDocument
         }
 
         yield return Heading.Section("Assumed");
-        yield return ItemList.Dashes((full ? plan.Assumed : plan.Assumed.Take(MostAssumed)).Select(Line.FromString)).At(2);
+        yield return ItemList
+            .Dashes((full ? plan.Assumed : plan.Assumed.Take(MostAssumed)).Select(Line.FromString))
+            .At(2);
         if (!full)
             yield return Said("All work by day, every escape and every assumption: --full.");
     }
@@ -64,7 +69,8 @@ public static class SeasonDocument
     private static Line Span(YearPlan plan)
     {
         SeasonYear year = plan.Case.Year;
-        return $"{Figures.Day(year.From)} to {Figures.Day(year.DayOf(SeasonYear.Weeks).AddDays(-1))}; {plan.Case.Region.Name}; all money for 1000 pots";
+        return $"{Figures.Day(year.From)} to {Figures.Day(year.DayOf(SeasonYear.Weeks).AddDays(-1))}; "
+            + $"{plan.Case.Region.Name}; all money for 1000 pots";
     }
 
     private static IEnumerable<Block> Clash(YearPlan plan)
@@ -73,7 +79,11 @@ public static class SeasonDocument
             yield break;
         yield return Heading.Section("No plan");
         yield return Said(
-            new Line([new Words($"These wishes cannot all be met: {string.Join("; ", plan.Clash)}. Drop or loosen one of them.")])
+            new Line([
+                new Words(
+                    $"These wishes cannot all be met: {string.Join("; ", plan.Clash)}. Drop or loosen one of them."
+                ),
+            ])
             {
                 Tone = Tone.Warning,
             });
@@ -85,7 +95,13 @@ public static class SeasonDocument
         if (plan.Escapes.IsEmpty)
             yield break;
         yield return Heading.Section("What gets through");
-        EscapeSpan[] spans = [.. plan.Escapes.OrderByDescending(span => span.Usd).ThenBy(span => span.Weed, StringComparer.Ordinal).ThenBy(span => span.FromWeek)];
+        EscapeSpan[] spans =
+        [
+            .. plan
+                .Escapes.OrderByDescending(span => span.Usd)
+                .ThenBy(span => span.Weed, StringComparer.Ordinal)
+                .ThenBy(span => span.FromWeek),
+        ];
         yield return ItemList.Dashes((full ? spans : spans.Take(Few)).Select(span => Escape(span, plan, names))).At(2);
         if (!full && spans.Length > Few)
             yield return Said(Line.Of($"and {spans.Length - Few} more spans."));

@@ -47,7 +47,9 @@ public static class SeasonJson
         json.WriteNumber("moreToSaveUsd", Rounded(plan.MoreToSaveUsd));
         json.WriteNumber("handsOnlyUsd", Rounded(plan.HandsOnlyUsd));
         json.WriteBoolean("nextBestProven", plan.NextBestIsProven);
-        json.WriteList("nextBest", plan.NextBest.Zip(plan.UsesOfNextBest), next => Inside(json, next.First, next.Second));
+        json.WriteList("nextBest", plan.NextBest.Zip(plan.UsesOfNextBest), next =>
+            Inside(json, next.First, next.Second)
+        );
         json.WriteList("rulePrices", plan.RulePrices, price =>
         {
             json.WriteString("rule", price.Rule.In(plan.Case.Problem));
@@ -61,7 +63,9 @@ public static class SeasonJson
             Optional(json, "usd", month.Usd);
             Optional(json, "percent", month.Percent);
         });
-        json.WriteList("weeds", plan.Case.Weeds.Select((weed, i) => (weed, i)), one => Weed(json, one.weed, plan.Plan?.Control[one.i]));
+        json.WriteList("weeds", plan.Case.Weeds.Select((weed, i) => (weed, i)), one =>
+            Weed(json, one.weed, plan.Plan?.Control[one.i])
+        );
         json.WriteList("escapes", plan.Escapes, span =>
         {
             json.WriteString("weed", span.Weed);

@@ -10,7 +10,12 @@ namespace WeedAdvisor.Reports.Season;
 /// <param name="Plan">The plan; null when the area can't be planned.</param>
 /// <param name="Refusals">Why not, as sentences; empty when there is a plan.</param>
 /// <param name="After">The plan of the year after; null when it was not asked for.</param>
-public sealed record AreaSeason(VisitArea Area, YearPlan? Plan, ImmutableArray<string> Refusals, YearPlan? After = null);
+public sealed record AreaSeason(
+    VisitArea Area,
+    YearPlan? Plan,
+    ImmutableArray<string> Refusals,
+    YearPlan? After = null
+);
 
 /// <summary>The season plans of a visit, for any format.</summary>
 /// <param name="Visit">The visit.</param>

@@ -16,11 +16,17 @@ internal static class SeasonUses
         if (best.Applications.IsEmpty)
             yield return new Paragraph(SeasonWords.Nothing(plan)).At(2);
         Strip strip = Strip.Of(plan);
-        yield return new ItemList([.. best.Applications.Select((use, i) => new Item($"{strip.Letters[i]}  ", LineOf(use, plan.Uses[i], names)))]).At(2);
+        yield return new ItemList([
+            .. best.Applications.Select(
+                (use, i) => new Item($"{strip.Letters[i]}  ", LineOf(use, plan.Uses[i], names))
+            ),
+        ]).At(2);
     }
 
     private static Line LineOf(SeasonApplication use, PlannedUse planned, Names names) => Line.Of(
-        $"{SeasonWords.Days(planned)}  {new Named(names.Action(use.Name))} (groups {Groups(names, use.Name)}), {Amounts.Dollars(use.Cost)}") with
+            $"{SeasonWords.Days(planned)}  {new Named(names.Action(use.Name))} (groups {Groups(names, use.Name)}), "
+                + $"{Amounts.Dollars(use.Cost)}"
+        ) with
     {
         Action = use.Name,
     };

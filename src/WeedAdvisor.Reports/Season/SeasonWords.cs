@@ -48,10 +48,14 @@ public static class SeasonWords
 
     /// <summary>How sure it is that no plan is cheaper.</summary>
     public static Line Proof(YearPlan plan, SeasonPlan best) =>
-        !best.Proven ? Line.Of($"Stopped early: a better plan could save {Amounts.Dollars(best.Gap + plan.MoreToSaveUsd)} at most.")
+        !best.Proven
+            ? Line.Of(
+                $"Stopped early: a better plan could save {Amounts.Dollars(best.Gap + plan.MoreToSaveUsd)} at most."
+            )
         : plan.MoreToSaveUsd > 0
             ? Line.Of(
-                $"Proven: no plan costs less that keeps these wishes and the distances the rules ask for between its uses."
+                $"Proven: no plan costs less that keeps these wishes and the distances the rules ask for between its "
+                    + $"uses."
                 + $" Keeping the rules in another way could save {Amounts.Dollars(plan.MoreToSaveUsd)} at most.")
         : "Proven: no plan under these rules and wishes costs less.";
 

@@ -6,8 +6,8 @@ using WeedAdvisor.Reports.Documents;
 namespace WeedAdvisor.Reports.Season;
 
 /// <summary>
-/// The strip as a picture for HTML. Grades differ in lightness and in pattern, not in hue alone, so that the picture can be
-/// read by everybody and on a black-and-white printer.
+/// The strip as a picture for HTML. Grades differ in lightness and in pattern, not in hue alone, so that the picture
+/// can be read by everybody and on a black-and-white printer.
 /// </summary>
 internal static class StripSvg
 {
@@ -18,9 +18,16 @@ internal static class StripSvg
     {
         int width = Left + (SeasonYear.Weeks * Cell) + 10, height = Top + (strip.Rows.Length * Row) + 8;
         var svg = new StringBuilder();
-        Add(svg, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" role=\"img\" aria-label=\"{Text(title)}\">");
+        Add(
+            svg,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" role=\"img\" "
+        );
+        Add(svg, $"aria-label=\"{Text(title)}\">");
         svg.Append("<defs><pattern id=\"part\" width=\"4\" height=\"4\" patternUnits=\"userSpaceOnUse\">")
-            .Append("<rect width=\"4\" height=\"4\" fill=\"#bcd8c1\"/><path d=\"M0 4L4 0\" stroke=\"#2f6b3c\"/></pattern></defs>");
+            .Append(
+                "<rect width=\"4\" height=\"4\" fill=\"#bcd8c1\"/><path d=\"M0 4L4 0\" "
+                    + "stroke=\"#2f6b3c\"/></pattern></defs>"
+            );
         Months(svg, strip, height);
         for (int row = 0; row < strip.Rows.Length; row++)
             Weeks(svg, strip.Rows[row], Top + (row * Row));
@@ -51,7 +58,11 @@ internal static class StripSvg
                 Cover.Open => "#d9534f",
                 _ => "#f2f2f2",
             };
-            Add(svg, $"<rect x=\"{Left + (week * Cell)}\" y=\"{y + 2}\" width=\"{Cell - 1}\" height=\"{Row - 4}\" fill=\"{fill}\"/>");
+            Add(
+                svg,
+                $"<rect x=\"{Left + (week * Cell)}\" y=\"{y + 2}\" width=\"{Cell - 1}\" height=\"{Row - 4}\" "
+            );
+            Add(svg, $"fill=\"{fill}\"/>");
         }
     }
 
@@ -62,7 +73,10 @@ internal static class StripSvg
             int x = Left + (week * Cell);
             if (strip.Marks[week] is { } mark)
             {
-                Add(svg, $"<line x1=\"{x}\" y1=\"34\" x2=\"{x}\" y2=\"{height}\" stroke=\"#000\" stroke-width=\"1.5\"/>");
+                Add(
+                    svg,
+                    $"<line x1=\"{x}\" y1=\"34\" x2=\"{x}\" y2=\"{height}\" stroke=\"#000\" stroke-width=\"1.5\"/>"
+                );
                 Add(svg, $"<text x=\"{x - 4}\" y=\"32\" font-weight=\"bold\">{mark}</text>");
             }
             else if (strip.Shut[week])
@@ -72,7 +86,8 @@ internal static class StripSvg
         }
     }
 
-    private static void Add(StringBuilder svg, FormattableString part) => svg.Append(part.ToString(CultureInfo.InvariantCulture));
+    private static void Add(StringBuilder svg, FormattableString part) =>
+        svg.Append(part.ToString(CultureInfo.InvariantCulture));
 
     private static string Text(string text) => HtmlLetters.Of(text);
 }

@@ -5,8 +5,8 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Season;
 
 /// <summary>
-/// The strip in plain characters, 52 columns beside the names. Each grade has its own character as well as its own colour,
-/// so that the strip can be read without colour and on paper.
+/// The strip in plain characters, 52 columns beside the names. Each grade has its own character as well as its own
+/// colour, so that the strip can be read without colour and on paper.
 /// </summary>
 public static class StripText
 {
@@ -17,7 +17,8 @@ public static class StripText
     public const int HeadRows = 2;
 
     /// <summary>What the characters mean.</summary>
-    public const string Key = "# held   + partly held   o comes up and is not held   . does not come up   - nothing may go on";
+    public const string Key =
+        "# held   + partly held   o comes up and is not held   . does not come up   - nothing may go on";
 
     /// <summary>The lines of the whole year, all of one width.</summary>
     public static IEnumerable<string> Lines(Strip strip) => Lines(strip, 0, SeasonYear.Weeks, NameColumns);
@@ -33,7 +34,8 @@ public static class StripText
         yield return Name("goes on", nameColumns) + string.Concat(
             strip.Marks.Select((mark, week) => mark ?? (strip.Shut[week] ? '-' : ' ')).Skip(from).Take(count));
         foreach (StripRow row in strip.Rows)
-            yield return Name(row.Name, nameColumns) + string.Concat(row.Weeks.Skip(from).Take(count).Select(Character));
+            yield return Name(row.Name, nameColumns)
+                + string.Concat(row.Weeks.Skip(from).Take(count).Select(Character));
     }
 
     /// <summary>The character of a grade.</summary>
@@ -45,7 +47,9 @@ public static class StripText
         _ => '.',
     };
 
-    /// <summary>The names of the months over 52 columns; one with too few columns before the next goes without its name.</summary>
+    /// <summary>
+    /// The names of the months over 52 columns; one with too few columns before the next goes without its name.
+    /// </summary>
     public static string Months(Strip strip) => Months(strip, 0, SeasonYear.Weeks);
 
     private static string Months(Strip strip, int from, int end)
@@ -64,5 +68,8 @@ public static class StripText
     }
 
     private static string Name(string name, int columns) =>
-        ColumnWidth.PadRight(ColumnWidth.Of(name) >= columns ? name[..ColumnWidth.Fitting(name, columns - 1)] : name, columns);
+        ColumnWidth.PadRight(
+            ColumnWidth.Of(name) >= columns ? name[..ColumnWidth.Fitting(name, columns - 1)] : name,
+            columns
+        );
 }

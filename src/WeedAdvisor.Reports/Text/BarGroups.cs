@@ -23,7 +23,8 @@ internal sealed record BarGroup(
 
 /// <summary>
 /// Groups barred actions by reason. An action stands in one group only: under the reason, among those that make its
-/// status, that it shares with most of the actions still to be placed. So the groups are few and the largest come first.
+/// status, that it shares with most of the actions still to be placed. So the groups are few and the largest come
+/// first.
 /// </summary>
 public static class BarGroups
 {

@@ -3,10 +3,14 @@ using WeedAdvisor.Inference.Advice;
 
 namespace WeedAdvisor.Reports.Text;
 
-/// <summary>What becomes possible in an area, and when: actions that are not yet and that something speaks for.</summary>
+/// <summary>
+/// What becomes possible in an area, and when: actions that are not yet and that something speaks for.
+/// </summary>
 public static class BecomingPossible
 {
-    /// <summary>The actions in order of day and hour, then those that wait for a state alone; within one moment by id.</summary>
+    /// <summary>
+    /// The actions in order of day and hour, then those that wait for a state alone; within one moment by id.
+    /// </summary>
     public static ImmutableArray<BarredAction> Of(AreaAdvice area) =>
     [
         .. area.Barred

@@ -38,7 +38,9 @@ public static class Figures
     /// <summary>A date as people write it, such as <c>2 June 2026</c>.</summary>
     public static string LongDay(DateOnly date) => date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
-    /// <summary>A text whose sentences start with a capital: rules start some with a name as its record writes it.</summary>
+    /// <summary>
+    /// A text whose sentences start with a capital: rules start some with a name as its record writes it.
+    /// </summary>
     public static string Sentence(string text) => string.Create(text.Length, text, static (letters, from) =>
     {
         from.CopyTo(letters);

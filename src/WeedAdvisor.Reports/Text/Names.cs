@@ -42,7 +42,9 @@ public sealed class Names(KnowledgeBase knowledge)
         return $"Only the label can tell: {field} of {Action(record)}";
     }
 
-    /// <summary>What has to be known in a word or two: the question's id, or the field that stands on the label.</summary>
+    /// <summary>
+    /// What has to be known in a word or two: the question's id, or the field that stands on the label.
+    /// </summary>
     public string NeedInShort(Need need) => NeedOfAny(need).Short;
 
     /// <summary>What has to be known, in words that do not name the record.</summary>
@@ -76,7 +78,9 @@ public sealed class Names(KnowledgeBase knowledge)
         return string.Join(" and ", parts);
     }
 
-    /// <summary>A text without the name of its action, so that one rule about many actions reads as one sentence.</summary>
+    /// <summary>
+    /// A text without the name of its action, so that one rule about many actions reads as one sentence.
+    /// </summary>
     /// <param name="action">The action.</param>
     /// <param name="said">What is said of it.</param>
     public string OfAny(string action, Said said) =>

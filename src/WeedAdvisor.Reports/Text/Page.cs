@@ -58,7 +58,8 @@ public sealed class Page(int width)
     public void Rule(char mark) => _lines.Add(new PageLine(new string(mark, Width), Tone.Normal, null));
 
     /// <summary>
-    /// Wrapped text: the first line starts with the mark, the others stand below what follows it. The mark is not cleaned.
+    /// Wrapped text: the first line starts with the mark, the others stand below what follows it. The mark is not
+    /// cleaned.
     /// </summary>
     /// <param name="indent">Columns left free before the mark.</param>
     /// <param name="mark">A mark such as <c>- </c>, or nothing.</param>
@@ -89,7 +90,9 @@ public sealed class Page(int width)
     /// <summary>Wrapped text.</summary>
     public void Write(int indent, string text) => Write(indent, "", text);
 
-    /// <summary>A line of a picture or a table: its blanks are kept and it is never wrapped, only cut at the edge.</summary>
+    /// <summary>
+    /// A line of a picture or a table: its blanks are kept and it is never wrapped, only cut at the edge.
+    /// </summary>
     /// <param name="indent">Columns left free before the line.</param>
     /// <param name="line">The line.</param>
     /// <param name="paint">Colours what is shown; null to leave it as it is.</param>
@@ -125,7 +128,9 @@ public sealed class Page(int width)
         return clean.ToString();
     }
 
-    /// <summary>A text in lines of so many columns, the first behind a mark, the others below what follows it.</summary>
+    /// <summary>
+    /// A text in lines of so many columns, the first behind a mark, the others below what follows it.
+    /// </summary>
     internal static IEnumerable<string> Wrapped(string mark, string text, int width)
     {
         int left = ColumnWidth.Of(mark);

@@ -5,7 +5,9 @@ using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Reports.Text;
 
-/// <summary>How an action stands, in words: one of seven statuses and what belongs to it, the same in every medium.</summary>
+/// <summary>
+/// How an action stands, in words: one of seven statuses and what belongs to it, the same in every medium.
+/// </summary>
 public static class StatusWords
 {
     /// <summary>
@@ -26,7 +28,9 @@ public static class StatusWords
             return With(ActionStatus.Waits, Ask(waiting.Needs, need));
         bool isOutweighed = area.NotAdvised.Any(one => one.Action == action && !one.For.IsEmpty);
         return With(
-            ActionStatus.NotAdvised, isOutweighed ? "what speaks against it weighs more" : "nothing speaks for it here");
+            ActionStatus.NotAdvised,
+            isOutweighed ? "what speaks against it weighs more" : "nothing speaks for it here"
+        );
     }
 
     /// <summary>How a clear action stands.</summary>
@@ -36,7 +40,9 @@ public static class StatusWords
     /// <summary>How a barred action stands.</summary>
     public static string Of(BarredAction action, DateOnly? today = null) => With(action.Status, EndOf(action, today));
 
-    /// <summary>What ends a bar or goes round it: the day, hour or state, or the other way; nothing for never.</summary>
+    /// <summary>
+    /// What ends a bar or goes round it: the day, hour or state, or the other way; nothing for never.
+    /// </summary>
     public static string EndOf(BarredAction action, DateOnly? today = null) => action switch
     {
         { Until: { } until } => UntilWords.From(until, today),
@@ -47,7 +53,9 @@ public static class StatusWords
     /// <summary>The word for how hard a bar is.</summary>
     public static string Of(Severity severity) => severity == Severity.Prohibited ? "prohibited" : "unsuitable";
 
-    /// <summary>The doubt that could still outweigh a clear action, with the questions that settle it; null when it is clear.</summary>
+    /// <summary>
+    /// The doubt that could still outweigh a clear action, with the questions that settle it; null when it is clear.
+    /// </summary>
     public static string? Unless(ClearAction action, Func<Need, string> need)
     {
         if (action.Status == ActionStatus.Clear)

@@ -34,12 +34,19 @@ internal static class IntervalTable
         bool isPresent = season.IntervalWeeks == area.Present?.IntervalWeeks;
         return new Row(WeedingWords.Every(season), Cells(season, report, compared))
         {
-            Remark = string.Join(", ", new[] { isCheapest ? "cheapest" : "", isPresent ? "now" : "" }.Where(word => word.Length > 0)),
+            Remark = string.Join(
+                ", ",
+                new[] { isCheapest ? "cheapest" : "", isPresent ? "now" : "" }.Where(word => word.Length > 0)
+            ),
             Tone = isCheapest ? Tone.Strong : Tone.Normal,
         };
     }
 
-    private static ImmutableArray<Line> Cells(WeedingSeason season, WeedingReport report, IntervalComparison compared) =>
+    private static ImmutableArray<Line> Cells(
+        WeedingSeason season,
+        WeedingReport report,
+        IntervalComparison compared
+    ) =>
     [
         Amounts.Whole(season.IntervalWeeks),
         Amounts.Whole(season.Rounds.Length),

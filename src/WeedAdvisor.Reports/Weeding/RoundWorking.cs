@@ -21,7 +21,9 @@ internal static class RoundWorking
     private static IEnumerable<Line> Working(
         WeedingReport report, WeedingSeason season, AreaWeeding weeding, WeedingRound round)
     {
-        double pots = report.Scale, usd = round.Hours * pots * weeding.WageUsdPerHour, materials = season.MaterialsUsdPerRound * pots;
+        double pots = report.Scale,
+            usd = round.Hours * pots * weeding.WageUsdPerHour,
+            materials = season.MaterialsUsdPerRound * pots;
         yield return Line.Of(
             $"walk and look: {Amounts.Whole(report.Pots)} pots x {Number(round.WalkingHours * 3600 / 1000, "s")} = "
             + $"{Minutes(round.WalkingHours * pots)}");
@@ -31,13 +33,15 @@ internal static class RoundWorking
                 continue;
             double seconds = round.PullingHours[size] * 3600 / round.Pulled[size];
             yield return Line.Of(
-                $"pull {PlantSizes.Names[size]}: {Amounts.Whole(round.Pulled[size] * pots)} weeds x {Number(seconds, "s")} = "
+                $"pull {PlantSizes.Names[size]}: {Amounts.Whole(round.Pulled[size] * pots)} weeds x "
+                    + $"{Number(seconds, "s")} = "
                 + $"{Minutes(round.PullingHours[size] * pots)}");
         }
 
         yield return Line.Of($"in all: {Minutes(round.Hours * pots)} = {Number(round.Hours * pots, "h")}");
         yield return Line.Of(
-            $"cost: {Number(round.Hours * pots, "h")} x {Number(weeding.WageUsdPerHour, Amount.Dollar)} + {Amounts.Dollars(materials)} "
+            $"cost: {Number(round.Hours * pots, "h")} x {Number(weeding.WageUsdPerHour, Amount.Dollar)} + "
+                + $"{Amounts.Dollars(materials)} "
             + $"materials = {Amounts.Dollars(usd + materials)}");
     }
 

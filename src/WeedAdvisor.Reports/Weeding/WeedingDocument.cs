@@ -28,7 +28,11 @@ public static class WeedingDocument
         foreach (Line line in Saving(report, area, compared).Append(WeedingWords.CheapestAt(compared)))
             yield return Said(line);
         WeedingSeason season = area.Present ?? compared.Cheapest;
-        foreach (Block block in Bands(report, area).Concat(Rounds(report, season)).Concat(RoundWorking.Of(report, season, weeding)))
+        foreach (
+            Block block in Bands(report, area)
+                .Concat(Rounds(report, season))
+                .Concat(RoundWorking.Of(report, season, weeding))
+        )
             yield return block;
         yield return Heading.Section("What this rests on");
         yield return ItemList.Dashes(weeding.Assumptions.Select(Line.FromString)).At(2);
@@ -39,7 +43,8 @@ public static class WeedingDocument
         WeedingSeason best = compared.Cheapest;
         if (area.Present is not { } now)
         {
-            yield return "How often you weed now is not known. Answer the question 'weeding-interval' to see what a change saves.";
+            yield return "How often you weed now is not known. Answer the question 'weeding-interval' to see what a "
+                + "change saves.";
             yield break;
         }
 
@@ -50,7 +55,9 @@ public static class WeedingDocument
         }
 
         double hours = (now.Hours - best.Hours) * report.Scale;
-        Amount usd = Amounts.Dollars((now.CostUsd(compared.WageUsdPerHour) - best.CostUsd(compared.WageUsdPerHour)) * report.Scale);
+        Amount usd = Amounts.Dollars(
+            (now.CostUsd(compared.WageUsdPerHour) - best.CostUsd(compared.WageUsdPerHour)) * report.Scale
+        );
         Line saved = hours >= 0
             ? Line.Of($"saves {Amounts.Hours(hours)} and {usd}.")
             : Line.Of($"takes {Amounts.Hours(-hours)} more but saves {usd}.");
@@ -72,10 +79,13 @@ public static class WeedingDocument
         if (area.Bands.IsEmpty)
             yield break;
         yield return Heading.Section("If the working values are off");
-        yield return Said("Nine draws in ten lie above the first number, half above the second, one in ten above the third.");
+        yield return Said(
+            "Nine draws in ten lie above the first number, half above the second, one in ten above the third."
+        );
         foreach (UncertainInterval band in area.Bands)
         {
-            Line hours = Three(band.Hours, report.Scale, Amounts.Hours), usd = Three(band.CostUsd, report.Scale, Amounts.Dollars);
+            Line hours = Three(band.Hours, report.Scale, Amounts.Hours),
+                usd = Three(band.CostUsd, report.Scale, Amounts.Dollars);
             yield return new Keyed(
                 $"{WeedingWords.Weeks(band.IntervalWeeks)}: ",
                 Line.Of($"{hours}; {usd}; cheapest in {Amounts.Percent(band.CheapestShare)} of the draws")).At(2);
@@ -87,7 +97,9 @@ public static class WeedingDocument
         yield return Heading.Section($"Hours of each round, {WeedingWords.Every(season)}");
         Line rounds = Line.Join("; ", season.Rounds.Select(round => Line.Of(
             $"{Figures.Day(report.Visit.Date.AddDays(7 * round.Week))} {Amounts.Hours(round.Hours * report.Scale)}")));
-        yield return Said(Line.Of($"{rounds}; clearing at the end {Amounts.Hours(season.Clearing.Hours * report.Scale)}"));
+        yield return Said(
+            Line.Of($"{rounds}; clearing at the end {Amounts.Hours(season.Clearing.Hours * report.Scale)}")
+        );
     }
 
     private static Line Three(DrawnBand band, double scale, Func<double, Amount> write) =>

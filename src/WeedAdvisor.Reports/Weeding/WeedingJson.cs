@@ -45,7 +45,12 @@ public static class WeedingJson
     }
 
     private static void WriteSeason(
-        Utf8JsonWriter json, WeedingSeason season, IntervalComparison compared, AreaWeedingReport area, WeedingReport report)
+        Utf8JsonWriter json,
+        WeedingSeason season,
+        IntervalComparison compared,
+        AreaWeedingReport area,
+        WeedingReport report
+    )
     {
         double scale = report.Scale;
         json.WriteNumber("weeks", season.IntervalWeeks);

@@ -11,8 +11,12 @@ public static class WeedingWords
     public static Line CheapestAt(IntervalComparison compared)
     {
         // The other changes lie at wages that nobody is asking about; the JSON has them all.
-        double? from = compared.WageChanges.LastOrDefault(change => change.WageUsdPerHour <= compared.WageUsdPerHour)?.WageUsdPerHour;
-        double? to = compared.WageChanges.FirstOrDefault(change => change.WageUsdPerHour > compared.WageUsdPerHour)?.WageUsdPerHour;
+        double? from = compared
+            .WageChanges.LastOrDefault(change => change.WageUsdPerHour <= compared.WageUsdPerHour)
+            ?.WageUsdPerHour;
+        double? to = compared
+            .WageChanges.FirstOrDefault(change => change.WageUsdPerHour > compared.WageUsdPerHour)
+            ?.WageUsdPerHour;
         Line wages = (from, to) switch
         {
             (null, null) => "at any wage",

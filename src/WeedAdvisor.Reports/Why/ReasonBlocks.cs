@@ -35,7 +35,9 @@ public static class ReasonBlocks
         {
             Below =
             [
-                .. reason.Caution is null ? [] : (Block[])[Set(new Keyed("because: ", Names.UnderItsName(reason.Said)))],
+                .. reason.Caution is null
+                    ? []
+                    : (Block[])[Set(new Keyed("because: ", Names.UnderItsName(reason.Said)))],
                 Set(new Paragraph($"{Conclusion(reason)} by rule {reason.Judgement} ({reason.Topic}){standing}")),
                 .. reason.Needs.Select(need => Set(new Keyed("waits for: ", names.Need(need)))),
                 Set(new ItemList([.. reason.Matched.Select(match => ItemOf(names, reason, match))])),
@@ -49,7 +51,9 @@ public static class ReasonBlocks
     {
         Below =
         [
-            .. match.Tests.IsEmpty ? [] : (Block[])[new ItemList([.. match.Tests.Select(test => ItemOf(reason, test))]).At(Step)],
+                .. match.Tests.IsEmpty
+                    ? []
+                    : (Block[])[new ItemList([.. match.Tests.Select(test => ItemOf(reason, test))]).At(Step)],
             .. match.Behind.IsEmpty ? [] : (Block[])[Of(names, match.Behind).At(Step)],
         ],
     };

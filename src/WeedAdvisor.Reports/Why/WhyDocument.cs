@@ -32,12 +32,16 @@ public static class WhyDocument
         bool isClear = area.Clear.Any(clear => clear.Action == action.Id);
         return
         [
-            new Paragraph($"{area.Area.Name}, visit {advice.Visit.Id}, {Figures.Day(day)}; knowledge {advice.Knowledge.Brief}"),
+            new Paragraph(
+                $"{area.Area.Name}, visit {advice.Visit.Id}, {Figures.Day(day)}; knowledge {advice.Knowledge.Brief}"
+            ),
             new Blank(),
             new Paragraph(action.What),
             new Blank(),
             new Paragraph(Standing(names, area, action.Id, day) with { Tone = Tone.Strong }),
-            .. (isClear ? DateLines.Of(names.Dates(action.Id, area.Area, day), day) : []).Select(line => new Paragraph(line)),
+            .. (isClear ? DateLines.Of(names.Dates(action.Id, area.Area, day), day) : []).Select(line => new Paragraph(
+                line
+            )),
             .. Needs(names, area, action.Id),
             .. ReasonKind.All.SelectMany(kind => Kind(names, kind.Title, [.. reasons.Where(kind.Holds)])),
             .. RecordCautions(action),

@@ -30,7 +30,13 @@ public static class WhyJson
         json.WriteTexts("safety", action is Treatment ? Safety.StandingLines : []);
     });
 
-    private static void WriteArea(Utf8JsonWriter json, VisitAdvice advice, AreaAdvice area, CatalogueAction action, Names names)
+    private static void WriteArea(
+        Utf8JsonWriter json,
+        VisitAdvice advice,
+        AreaAdvice area,
+        CatalogueAction action,
+        Names names
+    )
     {
         ClearAction? clear = area.Clear.FirstOrDefault(one => one.Action == action.Id);
         BarredAction? barred = area.Barred.FirstOrDefault(one => one.Action == action.Id);

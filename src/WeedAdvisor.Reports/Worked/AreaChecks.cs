@@ -73,7 +73,10 @@ internal static class AreaChecks
             && (expected.Day is not { } day || came.Day == day)
             && (expected.State is not { } state
                 || came.States.Any(one => one.Contains(state, StringComparison.OrdinalIgnoreCase)));
-        string end = string.Join(" and ", new[] { expected.Day is { } on ? Figures.Day(on) : null, expected.State }.OfType<string>());
+        string end = string.Join(
+            " and ",
+            new[] { expected.Day is { } on ? Figures.Day(on) : null, expected.State }.OfType<string>()
+        );
         return Met(met, $"{expected.Action} to be not yet until {end}", () => Standing.Of(area, expected.Action));
     }
 
@@ -81,8 +84,9 @@ internal static class AreaChecks
     {
         bool met = area.Clear.Any(
             clear => clear.Action == expected.Action && clear.Unless.Any(need => need.Id == expected.Needs));
-        return Met(
-            met, $"{expected.Action} to be clear unless {expected.Needs} tells otherwise", () => Standing.Of(area, expected.Action));
+        return Met(met, $"{expected.Action} to be clear unless {expected.Needs} tells otherwise", () =>
+            Standing.Of(area, expected.Action)
+        );
     }
 
     private static Check Finding(AreaAdvice area, string id)
@@ -129,7 +133,9 @@ internal static class AreaChecks
 
     private static Check Fires(AreaAdvice area, string judgement)
     {
-        string came = area.AllConclusions().Any(r => r.Judgement == judgement) ? "it is only possible" : "it does not hold";
+        string came = area.AllConclusions().Any(r => r.Judgement == judgement)
+            ? "it is only possible"
+            : "it does not hold";
         return Met(IsCertain(area, judgement), $"{judgement} to hold for sure", () => came);
     }
 

@@ -22,7 +22,10 @@ public sealed record Coverage(
     /// <param name="advise">Gives the advice on a visit.</param>
     public static Coverage Of(KnowledgeBase knowledge, Func<Visit, VisitAdvice> advise)
     {
-        ShownByVisit[] shown = [.. knowledge.WorkedVisits.Select(worked => ShownByVisit.Of(worked, advise(worked.Visit)))];
+        ShownByVisit[] shown =
+        [
+            .. knowledge.WorkedVisits.Select(worked => ShownByVisit.Of(worked, advise(worked.Visit))),
+        ];
         return new Coverage(
             shown.Length,
             [.. knowledge.Judgements.Select(rule => Of(rule, shown))],
@@ -53,7 +56,8 @@ public sealed record Coverage(
 /// <param name="Id">Its id.</param>
 /// <param name="Fires">In how many visits it holds certainly, in one area at least.</param>
 /// <param name="HeldBack">In how many visits it does not hold certainly, in one area at least.</param>
-/// <param name="IsExpected">Whether a visit says that it must hold: in <c>fires</c>, <c>barred</c> or <c>cautions</c>.</param>
+/// <param name="IsExpected">Whether a visit says that it must hold: in <c>fires</c>, <c>barred</c> or
+/// <c>cautions</c>.</param>
 /// <param name="IsAlways">Whether it speaks of the catalogue alone and so holds everywhere.</param>
 public sealed record JudgementCoverage(string Id, int Fires, int HeldBack, bool IsExpected, bool IsAlways);
 

@@ -5,7 +5,8 @@ namespace WeedAdvisor.Reports.Worked;
 
 /// <summary>Something that no worked visit shows.</summary>
 /// <param name="Subject">The id of a judgement, practice or treatment.</param>
-/// <param name="Lacks">What is lacking: <c>fires</c>, <c>expected</c>, <c>held-back</c>, <c>clear</c>, <c>expected-clear</c>, <c>barred</c> or <c>expected-barred</c>.</param>
+/// <param name="Lacks">What is lacking: <c>fires</c>, <c>expected</c>, <c>held-back</c>, <c>clear</c>,
+/// <c>expected-clear</c>, <c>barred</c> or <c>expected-barred</c>.</param>
 /// <param name="Excuse">Why it need not be shown; null when it should be.</param>
 public sealed record CoverageGap(string Subject, string Lacks, string? Excuse);
 

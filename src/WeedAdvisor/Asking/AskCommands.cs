@@ -15,16 +15,37 @@ internal sealed class AskCommands(
     LabelShelf? labels = null)
 {
     private static readonly string[] s_words =
-        ["back", "skip", "clear", "undo", "redo", "again", "questions", "go", "area", "date", "nursery", "label", "advice", "save", "quit", "help"];
+    [
+        "back",
+        "skip",
+        "clear",
+        "undo",
+        "redo",
+        "again",
+        "questions",
+        "go",
+        "area",
+        "date",
+        "nursery",
+        "label",
+        "advice",
+        "save",
+        "quit",
+        "help",
+    ];
 
     /// <summary>Whether the grower wants to leave.</summary>
     public bool Leaving { get; private set; }
 
     /// <summary>A hint at the command nearest to what was typed.</summary>
     public static string Nearest(string typed) =>
-        NearWords.Nearest(typed.Split(' ')[0], s_words) is { } near ? $"Did you mean {near}?" : "Type help for the list.";
+        NearWords.Nearest(typed.Split(' ')[0], s_words) is { } near
+            ? $"Did you mean {near}?"
+            : "Type help for the list.";
 
-    /// <summary>A hint at a command, for a line that was meant as one; empty when another hint is given or nothing is near.</summary>
+    /// <summary>
+    /// A hint at a command, for a line that was meant as one; empty when another hint is given or nothing is near.
+    /// </summary>
     public static string Hint(string typed, string error) =>
         error.Contains("Did you mean", StringComparison.Ordinal) || typed.Contains(',')
             ? ""
@@ -53,7 +74,10 @@ internal sealed class AskCommands(
                 lines.Say(session.Undo() is { } undone ? $"undone: {undone}" : "There is nothing to undo.", "  ");
                 return true;
             case "redo" when rest.Length == 0:
-                lines.Say(session.Redo() is { } redone ? $"done again: {redone}" : "There is nothing to do again.", "  ");
+                lines.Say(
+                    session.Redo() is { } redone ? $"done again: {redone}" : "There is nothing to do again.",
+                    "  "
+                );
                 return true;
             case "again" when rest.Length == 0:
                 if (!session.AskAgain())
@@ -76,7 +100,10 @@ internal sealed class AskCommands(
                     lines.Say(trouble, "  ");
                 }
 
-                lines.Say($"The visit is of {Answering.Date(session.Visit.Date)}. Type date 2026-04-30 to change it.", "  ");
+                lines.Say(
+                    $"The visit is of {Answering.Date(session.Visit.Date)}. Type date 2026-04-30 to change it.",
+                    "  "
+                );
                 return true;
             case "nursery":
                 session.Describe(session.Visit.Date, session.Visit.Title, rest);
@@ -178,7 +205,12 @@ internal sealed class AskCommands(
             return;
         }
 
-        foreach (AdviceLine line in PageLines.Of(AdvicePage.Of(session.Knowledge, session.Advice, session.Suggested, full: true), 76))
+        foreach (
+            AdviceLine line in PageLines.Of(
+                AdvicePage.Of(session.Knowledge, session.Advice, session.Suggested, full: true),
+                76
+            )
+        )
             lines.SayAsIs(line.Text);
     }
 

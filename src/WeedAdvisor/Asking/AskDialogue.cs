@@ -37,7 +37,8 @@ public sealed class AskDialogue
     public AskEnding Run()
     {
         _lines.Say(
-            $"Visit of {Answering.Date(_session.Visit.Date)}, area {_session.Area.Name}. Answer with a number or a word. "
+            $"Visit of {Answering.Date(_session.Visit.Date)}, area {_session.Area.Name}. Answer with a number or a "
+                + $"word. "
             + "? tells why a question is put, - says that you do not know, help lists the rest.");
         while (!_commands.Leaving)
         {
@@ -170,8 +171,10 @@ public sealed class AskDialogue
         QuestionKind.Past =>
             "(one application a line: product, day, and with commas between whatever else you know: 2 pm, granules, "
             + "150 lb/acre, part only, watered in, aired, clean or escapes or injury, weeds that came through, many, "
-            + "3 seasons; a product that is not in the list: active NAME, group 14, other weed killer, other pesticide; "
-            + "tell asks for it step by step, change 1 changes one, remove 1 takes one out; list pendi looks it up; none "
+                    + "3 seasons; a product that is not in the list: active NAME, group 14, other weed killer, other "
+                    + "pesticide; "
+                    + "tell asks for it step by step, change 1 changes one, remove 1 takes one out; list pendi looks "
+                    + "it up; none "
             + "when there were none; done when all are named)",
         _ when Answering.TakesSeveral(question) => "(several with commas between, or none)",
         _ => null,

@@ -7,7 +7,10 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;
 
-/// <summary>Hears the answers that are lists: weeds seen and earlier applications. Each call returns an error in one line, or null.</summary>
+/// <summary>
+/// Hears the answers that are lists: weeds seen and earlier applications. Each call returns an error in one line, or
+/// null.
+/// </summary>
 internal sealed class AskList(InterviewSession session, Lines lines, Question question)
 {
     private const int MostShown = 15;
@@ -86,7 +89,8 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
     private string? Settled(string name, string typed)
     {
         var telling = new Telling(session.Knowledge, session.Visit.Date);
-        bool isOutside = new PastProductField(TakesTreatments: false).Take(telling, PastFields.Blank, name.Trim()) is not null;
+        bool isOutside =
+            new PastProductField(TakesTreatments: false).Take(telling, PastFields.Blank, name.Trim()) is not null;
         string? line = isOutside || name.Trim().Length == 0
             ? typed
             : Which.Settle(NameSearch.Treatments(session.Knowledge, name), typed, "treatment");
@@ -95,7 +99,11 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         string[] parts = line.Split(',', StringSplitOptions.TrimEntries);
         for (int at = 1; at < parts.Length; at++)
         {
-            if (parts[at].Length == 0 || TypedAnswer.IsNotKnown(parts[at]) || TypedPast.Meant(telling, PastFields.Blank, parts[at]) is not null)
+            if (
+                parts[at].Length == 0
+                || TypedAnswer.IsNotKnown(parts[at])
+                || TypedPast.Meant(telling, PastFields.Blank, parts[at]) is not null
+            )
                 continue;
             if (Which.Settle(NameSearch.Weeds(session.Knowledge, parts[at], null), parts[at], "weed") is not { } weed)
                 return null;
@@ -113,7 +121,9 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
             return null;
         if (desk.Past is { Treatment: null } told && !PastProductField.IsOutside(told))
             return "Not kept: without a product there is no application. A product may be told as other weed killer.";
-        session.Change(index is { } place ? session.Area.WithPastAt(place, desk.Past) : session.Area.WithPast(desk.Past));
+        session.Change(
+            index is { } place ? session.Area.WithPastAt(place, desk.Past) : session.Area.WithPast(desk.Past)
+        );
         return Tell();
     }
 
@@ -138,7 +148,8 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         if (session.Area.Weeds?.Any(seen => seen.Weed == weed) != true)
             session.Change(session.Area.WithWeed(new WeedSeen(weed, null, null)));
         Tell();
-        lines.Say($"Stage and cover are told by naming it again: {Answering.WeedName(session.Knowledge, weed)}, young, 10",
+        lines.Say(
+            $"Stage and cover are told by naming it again: {Answering.WeedName(session.Knowledge, weed)}, young, 10",
             "  ");
         return null;
     }

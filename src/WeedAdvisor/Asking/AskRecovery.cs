@@ -6,8 +6,8 @@ namespace WeedAdvisor.Asking;
 internal static class AskRecovery
 {
     /// <summary>
-    /// Offers one after another until one is taken. A line that is neither yes nor no leaves them all for the next start, so
-    /// that a script that knows nothing of them loses nothing.
+    /// Offers one after another until one is taken. A line that is neither yes nor no leaves them all for the next
+    /// start, so that a script that knows nothing of them loses nothing.
     /// </summary>
     /// <returns>A line that was neither yes nor no and so belongs to the interview; else null.</returns>
     public static string? Offer(IReadOnlyList<RecoveryOffer> offers, IReadOnlyList<string> troubles, Lines lines)

@@ -11,13 +11,14 @@ internal sealed class AskWhich(KnowledgeBase knowledge, Lines lines)
     private const int MostShown = 9, MostToldApart = 4;
 
     /// <summary>
-    /// Puts the id of what is meant in place of the name at the beginning of a line. When it may be one of several, they
-    /// are listed, the commonest first, with what tells them apart, and a number is asked for.
+    /// Puts the id of what is meant in place of the name at the beginning of a line. When it may be one of several,
+    /// they are listed, the commonest first, with what tells them apart, and a number is asked for.
     /// </summary>
     /// <param name="hits">What the name finds.</param>
     /// <param name="line">The line: the name, and what follows after commas.</param>
     /// <param name="what">What is named, in one word.</param>
-    /// <returns>The line, or the same one when the name finds nothing; null when it was not told which is meant.</returns>
+    /// <returns>The line, or the same one when the name finds nothing; null when it was not told which is
+    /// meant.</returns>
     public string? Settle(ImmutableArray<NameHit> hits, string line, string what)
     {
         string[] parts = line.Split(',', 2);
@@ -43,7 +44,11 @@ internal sealed class AskWhich(KnowledgeBase knowledge, Lines lines)
 
         if (lines.Hear("Which one? its number") is not { Length: > 0 } said)
             return Nothing();
-        if (int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out int at) && at >= 1 && at <= shown.Length)
+        if (
+            int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out int at)
+            && at >= 1
+            && at <= shown.Length
+        )
             return shown[at - 1].Id;
         if (shown.Where(hit => Means(hit, NearWords.Fold(said))).ToArray() is [var one])
             return one.Id;
@@ -52,7 +57,9 @@ internal sealed class AskWhich(KnowledgeBase knowledge, Lines lines)
     }
 
     private string Line(NameHit hit) =>
-        knowledge.Weeds.TryGetValue(hit.Id, out var weed) && hit.Id == weed.Id ? $"{weed.Name} ({weed.Scientific})" : hit.Name;
+        knowledge.Weeds.TryGetValue(hit.Id, out var weed) && hit.Id == weed.Id
+            ? $"{weed.Name} ({weed.Scientific})"
+            : hit.Name;
 
     private static bool Means(NameHit hit, string folded) =>
         hit.Id == folded || NearWords.HasWords(NearWords.Fold(hit.Name), folded);

@@ -28,7 +28,8 @@ internal sealed class FormDialogue(IFormDesk desk, Lines lines)
         return true;
     }
 
-    private int TypedAnew() => Enumerable.Range(0, desk.Fields.Length).Count(field => desk.TextOf(field) != _before[field]);
+    private int TypedAnew() =>
+        Enumerable.Range(0, desk.Fields.Length).Count(field => desk.TextOf(field) != _before[field]);
 
     /// <summary>Asks for a field; the number of the field to ask next, or null when it is dropped.</summary>
     private int? Ask(int at)
@@ -43,7 +44,10 @@ internal sealed class FormDialogue(IFormDesk desk, Lines lines)
             switch (typed.ToLowerInvariant())
             {
                 case "quit":
-                    if (TypedAnew() > 1 && !lines.Agrees($"\"quit\" drops what was typed in {TypedAnew()} fields. Drop it?"))
+                    if (
+                        TypedAnew() > 1
+                        && !lines.Agrees($"\"quit\" drops what was typed in {TypedAnew()} fields. Drop it?")
+                    )
                         continue;
                     lines.Say("Dropped; nothing has changed.", "  ");
                     return null;

@@ -123,7 +123,9 @@ public sealed class IdentifyDialogue(Narrowing narrowing, Lines lines, bool pick
         return true;
     }
 
-    /// <summary>A feature may be named out of turn; <c>not</c> or <c>no</c> before it says that it is not there.</summary>
+    /// <summary>
+    /// A feature may be named out of turn; <c>not</c> or <c>no</c> before it says that it is not there.
+    /// </summary>
     private void Name(string typed)
     {
         // The whole line first: a feature may itself begin with no, such as no hairs.

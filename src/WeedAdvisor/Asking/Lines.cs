@@ -2,7 +2,9 @@ using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Asking;
 
-/// <summary>Asks and hears one line at a time. No colour and no cursor movement, so that it suits pipes and screen readers.</summary>
+/// <summary>
+/// Asks and hears one line at a time. No colour and no cursor movement, so that it suits pipes and screen readers.
+/// </summary>
 /// <param name="input">What is heard.</param>
 /// <param name="output">What is said.</param>
 /// <param name="echo">Whether to write down what was heard; a terminal does so by itself, a pipe does not.</param>

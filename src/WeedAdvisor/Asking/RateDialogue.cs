@@ -98,7 +98,9 @@ public sealed class RateDialogue(RateForm form, RateSite? site, Lines lines, int
         lines.Say();
         lines.Say("The same in one line:");
         IEnumerable<RateEntry> typed = entries.Where(entry => !entry.IsUsual);
-        lines.SayAsIs("  " + RateCommandLine.Of(form, typed.Select(entry => KeyValuePair.Create(entry.Field.Id, entry.Typed))));
+        lines.SayAsIs(
+            "  " + RateCommandLine.Of(form, typed.Select(entry => KeyValuePair.Create(entry.Field.Id, entry.Typed)))
+        );
     }
 
     private string LabelOf(string id) => form.Fields.Single(field => field.Id == id).Label;

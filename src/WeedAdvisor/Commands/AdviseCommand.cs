@@ -42,7 +42,11 @@ internal static class AdviseCommand
                 surroundings.Out.Write(FormatOption.Written(
                     written,
                     AdviceDocument.Of(
-                        advice, knowledge, parsed.GetValue(full) || FormatOption.IsWhole(written), parsed.GetValue(sources)),
+                            advice,
+                            knowledge,
+                            parsed.GetValue(full) || FormatOption.IsWhole(written),
+                            parsed.GetValue(sources)
+                        ),
                     parsed.GetValue(width)));
             return ExitCode.Done;
         });

@@ -72,18 +72,24 @@ internal static class AskCommand
         return outcome == AskEnding.InputEnded ? ExitCode.Negative : ExitCode.Done;
     }
 
-    /// <summary>Every answer has been kept by then; the signal only needs the place told, and then does what it always does.</summary>
+    /// <summary>
+    /// Every answer has been kept by then; the signal only needs the place told, and then does what it always does.
+    /// </summary>
     private static PosixSignalRegistration OnSignal(PosixSignal signal, InterviewStart start, TextWriter error) =>
         PosixSignalRegistration.Create(signal, _ =>
         {
             if (start.Session is { IsSaved: false, DraftTrouble: null, DraftPlace: { } place })
-                error.WriteLine($"\n{CommandLine.Name}: the answers are kept in {place} and are offered at the next start.");
+                error.WriteLine(
+                    $"\n{CommandLine.Name}: the answers are kept in {place} and are offered at the next start."
+                );
         });
 
     private static string Advice(InterviewSession session)
     {
         Visit here = session.Visit with { Areas = [session.Area] };
         return DocumentText.Of(
-            AdviceDocument.Of(new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge), Width);
+            AdviceDocument.Of(new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge),
+            Width
+        );
     }
 }

@@ -31,7 +31,12 @@ internal static class DemoCommand
     /// <summary>Prints the advice on the demo visit of the knowledge.</summary>
     public static int Run(ParseResult parsed, Surroundings surroundings, int width = UsualWidth, bool full = false)
     {
-        KnowledgeBase knowledge = LabelsOption.Over(KnowledgeOption.Load(parsed, surroundings), parsed, null, surroundings);
+        KnowledgeBase knowledge = LabelsOption.Over(
+            KnowledgeOption.Load(parsed, surroundings),
+            parsed,
+            null,
+            surroundings
+        );
         WorkedVisit demo = knowledge.WorkedVisits.FirstOrDefault(worked => worked.File == File)
             ?? throw new RefusalException(
                 ExitCode.BadKnowledge,

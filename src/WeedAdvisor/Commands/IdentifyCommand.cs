@@ -60,7 +60,10 @@ internal static class IdentifyCommand
         string[] seen = [.. named.Select(name => Find(key.Features, name))];
         string[] absent = [.. denied.Select(name => Find(key.Features, name))];
         if (seen.Intersect(absent).FirstOrDefault() is { } both)
-            throw new RefusalException(ExitCode.Usage, $"feature '{both}' cannot be both there and not there. Leave one out.");
+            throw new RefusalException(
+                ExitCode.Usage,
+                $"feature '{both}' cannot be both there and not there. Leave one out."
+            );
         Identification found = key.Of(Sighting.Of(seen, absent));
         output.Write(json
             ? IdentifyJson.Of(found, knowledge, key.Features)
@@ -70,7 +73,10 @@ internal static class IdentifyCommand
     private static void Ask(KnowledgeBase knowledge, bool json, Surroundings surroundings)
     {
         if (json)
-            throw new RefusalException(ExitCode.Usage, "--format json needs a feature. Questions are asked in text only.");
+            throw new RefusalException(
+                ExitCode.Usage,
+                "--format json needs a feature. Questions are asked in text only."
+            );
         var lines = new Lines(surroundings.In, surroundings.Out, echo: !surroundings.IsInputTerminal);
         new IdentifyDialogue(new Narrowing(knowledge), lines, picks: false).Run();
     }

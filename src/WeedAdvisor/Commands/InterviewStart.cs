@@ -75,7 +75,13 @@ internal sealed record InterviewStart(
     }
 
     // What came through a pipe stands in no file that it could be saved to.
-    private static void Open(InterviewSession session, VisitStore store, VisitDocument document, string full, string path)
+    private static void Open(
+        InterviewSession session,
+        VisitStore store,
+        VisitDocument document,
+        string full,
+        string path
+    )
     {
         bool isFile = FileKinds.Of(full) == FileKind.Regular;
         store.Hold(isFile ? path : null, document);

@@ -7,8 +7,8 @@ using WeedAdvisor.Knowledge.Problems;
 namespace WeedAdvisor.Commands;
 
 /// <summary>
-/// The grower's own labels: <c>--labels</c>, else the file that an environment variable names, else <c>labels.yaml</c> beside
-/// the visit.
+/// The grower's own labels: <c>--labels</c>, else the file that an environment variable names, else <c>labels.yaml</c>
+/// beside the visit.
 /// </summary>
 internal static class LabelsOption
 {
@@ -20,7 +20,9 @@ internal static class LabelsOption
     /// <summary>The option, valid after every command.</summary>
     public static Option<string?> Of() => new(Name)
     {
-        Description = $"Your label book. Without it: the file that {Variable} names, or {LabelShelf.BesideVisit} beside the visit.",
+        Description =
+                $"Your label book. Without it: the file that {Variable} names, or {LabelShelf.BesideVisit} beside the "
+                    + $"visit.",
         HelpName = "FILE",
         Recursive = true,
     };
@@ -30,9 +32,14 @@ internal static class LabelsOption
     /// <param name="parsed">The command line.</param>
     /// <param name="visit">The visit file; null without one.</param>
     /// <param name="surroundings">The surroundings.</param>
-    /// <exception cref="RefusalException">The file that was named is not there, or something in it is wrong.</exception>
-    public static KnowledgeBase Over(KnowledgeBase knowledge, ParseResult parsed, string? visit, Surroundings surroundings) =>
-        Over(knowledge, Given(parsed), visit, surroundings);
+    /// <exception cref="RefusalException">The file that was named is not there, or something in it is
+    /// wrong.</exception>
+    public static KnowledgeBase Over(
+        KnowledgeBase knowledge,
+        ParseResult parsed,
+        string? visit,
+        Surroundings surroundings
+    ) => Over(knowledge, Given(parsed), visit, surroundings);
 
     /// <summary>The file that the command line names; null when it names none.</summary>
     public static string? Given(ParseResult parsed) => parsed.GetValue<string?>(Name);
@@ -51,7 +58,10 @@ internal static class LabelsOption
         throw new RefusalException(
             ExitCode.Usage,
             book.Refusals.Select(problem => problem with { Where = problem.Where with { File = path } }),
-            book.Refusals.Length == 1 ? null : $"{book.Refusals.Length} problems in '{path}'. Mend them and run it again.");
+            book.Refusals.Length == 1
+                ? null
+                : $"{book.Refusals.Length} problems in '{path}'. Mend them and run it again."
+        );
     }
 
     /// <summary>The book that goes with a visit; null when there is none.</summary>

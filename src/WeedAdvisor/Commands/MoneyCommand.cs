@@ -89,9 +89,14 @@ internal static class MoneyCommand
         string[] ways = [.. areas.SelectMany(area => area.Compared?.Ways ?? []).Select(way => way.Plan.Id).Distinct()];
         if (!ways.Contains(asked) && knowledge.ActionOf(asked) is null)
         {
-            string hint = UsageError.DidYouMean(asked, [.. ways, .. knowledge.Practices.Keys, .. knowledge.Treatments.Keys]);
+            string hint = UsageError.DidYouMean(
+                asked,
+                [.. ways, .. knowledge.Practices.Keys, .. knowledge.Treatments.Keys]
+            );
             throw new RefusalException(
-                ExitCode.Usage, $"no way or action '{asked}'{hint}. Run the command without --against to see the ways.");
+                ExitCode.Usage,
+                $"no way or action '{asked}'{hint}. Run the command without --against to see the ways."
+            );
         }
 
         ImmutableArray<AreaMoney> held = [.. areas.Select(area => Against(area, asked))];

@@ -94,7 +94,9 @@ internal static class NumberOptions
             CustomParser = result => read(Text(result)) ?? Refuse<T?>(result, name, expected, Text(result), null),
         };
 
-    /// <summary>A number from text, the same in every culture; null when it is none, or not between the limits.</summary>
+    /// <summary>
+    /// A number from text, the same in every culture; null when it is none, or not between the limits.
+    /// </summary>
     public static decimal? NumberIn(string text, decimal low, decimal high, bool isWhole) =>
         decimal.TryParse(text, Style, CultureInfo.InvariantCulture, out decimal number)
         && number >= low && number <= high && (!isWhole || number == decimal.Truncate(number))

@@ -12,7 +12,8 @@ namespace WeedAdvisor.Commands;
 internal static class PricesOption
 {
     /// <summary>The option.</summary>
-    public static Option<string?> Of() => new("--prices") { Description = "A file with your own prices.", HelpName = "FILE" };
+    public static Option<string?> Of() =>
+        new("--prices") { Description = "A file with your own prices.", HelpName = "FILE" };
 
     /// <summary>The book of prices: the shipped ones, with those of the file in their place.</summary>
     /// <exception cref="RefusalException">The file is not there, or something in it is wrong.</exception>
@@ -29,6 +30,9 @@ internal static class PricesOption
         throw new RefusalException(
             ExitCode.Usage,
             prices.Refusals.Select(problem => problem with { Where = problem.Where with { File = path } }),
-            prices.Refusals.Length == 1 ? null : $"{prices.Refusals.Length} problems in '{path}'. Mend them and run it again.");
+            prices.Refusals.Length == 1
+                ? null
+                : $"{prices.Refusals.Length} problems in '{path}'. Mend them and run it again."
+        );
     }
 }

@@ -7,7 +7,9 @@ namespace WeedAdvisor.Commands;
 /// <summary>The program without a command, at a terminal: the screens.</summary>
 internal static class ScreensCommand
 {
-    /// <summary>Opens the screens on a knowledge folder and a label book, if one is named, and gives the exit code.</summary>
+    /// <summary>
+    /// Opens the screens on a knowledge folder and a label book, if one is named, and gives the exit code.
+    /// </summary>
     public static int Run(Surroundings surroundings, string folder, string? labels)
     {
         KnowledgeBase knowledge = KnowledgeOption.Load(folder, surroundings);

@@ -27,7 +27,8 @@ internal static class WorkedVisitCommands
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "coverage",
-            "List what no worked visit shows: rules that never hold, actions that are never clear. Exit code 1 with any.",
+            "List what no worked visit shows: rules that never hold, actions that are never clear. Exit code 1 with "
+                + "any.",
             "weedadvisor knowledge coverage --knowledge my-rules")
         {
             width,

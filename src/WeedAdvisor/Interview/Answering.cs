@@ -10,7 +10,10 @@ namespace WeedAdvisor.Interview;
 /// <summary>Answers in words: what may be answered, and what was.</summary>
 public static class Answering
 {
-    /// <summary>The answers a question offers, in order: its own, or those of the catalogue it asks for. Empty for numbers and dates.</summary>
+    /// <summary>
+    /// The answers a question offers, in order: its own, or those of the catalogue it asks for. Empty for numbers and
+    /// dates.
+    /// </summary>
     public static ImmutableArray<AnswerChoice> ChoicesOf(KnowledgeBase knowledge, Question question) =>
         question.Kind switch
         {
@@ -67,7 +70,9 @@ public static class Answering
         [
             PastProduct.Of(past, knowledge).Name,
             past.Date is { } date ? Date(date) : "day not known",
-            .. PastFields.More.Where(field => field.IsTold(past)).Select(field => field.Text(new Telling(knowledge, DateOnly.MaxValue), past)),
+                .. PastFields
+                    .More.Where(field => field.IsTold(past))
+                    .Select(field => field.Text(new Telling(knowledge, DateOnly.MaxValue), past)),
             PastResults.TextOf(past.Result),
             past.Escaped.Count == 0
                 ? null
@@ -95,7 +100,11 @@ public static class Answering
     public static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static ImmutableArray<AnswerChoice> ByName(IEnumerable<AnswerChoice> choices) =>
-        [.. choices.OrderBy(choice => choice.Text, StringComparer.Ordinal).ThenBy(choice => choice.Id, StringComparer.Ordinal)];
+        [
+            .. choices
+                .OrderBy(choice => choice.Text, StringComparer.Ordinal)
+                .ThenBy(choice => choice.Id, StringComparer.Ordinal),
+        ];
 
     private static string TextOf(KnowledgeBase knowledge, Question question, string word) =>
         ChoicesOf(knowledge, question).FirstOrDefault(choice => choice.Id == word)?.Text ?? word;

@@ -31,7 +31,10 @@ public static class AreaEdits
         return area with { Weeds = at < 0 ? weeds.Add(seen) : weeds.SetItem(at, seen) };
     }
 
-    /// <summary>The area without a weed. After the last one, whether there are weeds is not known: it is for the grower to say that there are none.</summary>
+    /// <summary>
+    /// The area without a weed. After the last one, whether there are weeds is not known: it is for the grower to say
+    /// that there are none.
+    /// </summary>
     public static VisitArea WithoutWeed(this VisitArea area, string weed)
     {
         ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
@@ -50,7 +53,10 @@ public static class AreaEdits
     public static VisitArea WithPastAt(this VisitArea area, int index, PastApplication past) =>
         area with { Past = (area.Past ?? []).SetItem(index, past) };
 
-    /// <summary>The area without an earlier application, counted from 0. After the last one, whether there were any is not known.</summary>
+    /// <summary>
+    /// The area without an earlier application, counted from 0. After the last one, whether there were any is not
+    /// known.
+    /// </summary>
     public static VisitArea WithoutPastAt(this VisitArea area, int index)
     {
         ImmutableArray<PastApplication> past = (area.Past ?? []).RemoveAt(index);

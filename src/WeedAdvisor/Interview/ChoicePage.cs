@@ -14,7 +14,9 @@ public sealed record ChoiceEntry(string? Id, string Text, bool IsMarked);
 /// <summary>A question with a list of answers: what stands on the list, and what picking does.</summary>
 public static class ChoicePage
 {
-    /// <summary>The list as it now stands. A question that takes several answers ends with <c>none of these</c>.</summary>
+    /// <summary>
+    /// The list as it now stands. A question that takes several answers ends with <c>none of these</c>.
+    /// </summary>
     public static ImmutableArray<ChoiceEntry> Of(InterviewSession session, Question question)
     {
         WordSet? said = Said(session, question);

@@ -54,7 +54,9 @@ public sealed class CostDesk
         Renew();
     }
 
-    /// <summary>Moves a field to its next stop; from the number of the visit when nothing, or nothing good, is typed.</summary>
+    /// <summary>
+    /// Moves a field to its next stop; from the number of the visit when nothing, or nothing good, is typed.
+    /// </summary>
     /// <param name="field">The field.</param>
     /// <param name="direction">1 for more, -1 for less.</param>
     public void Move(CostField field, int direction)
@@ -76,7 +78,9 @@ public sealed class CostDesk
         ? null
         : $"{field.Expected}, not '{TextOf(field).Trim()}'";
 
-    /// <summary>What stands beside a field: what is wrong with it; else its bar, and the number counted with when none is typed.</summary>
+    /// <summary>
+    /// What stands beside a field: what is wrong with it; else its bar, and the number counted with when none is typed.
+    /// </summary>
     public AdviceLine Beside(CostField field)
     {
         if (ProblemOf(field) is { } problem)
@@ -90,7 +94,10 @@ public sealed class CostDesk
 
     /// <summary>What is told of the field that the keys are in.</summary>
     public AdviceLine About(CostField field) => ProblemOf(field) is { } problem
-        ? new AdviceLine($"{field.Label}: {problem}. Below stands the result of the last good numbers.", LineTone.Warning)
+            ? new AdviceLine(
+                $"{field.Label}: {problem}. Below stands the result of the last good numbers.",
+                LineTone.Warning
+            )
         : new AdviceLine($"{field.Help}", LineTone.Quiet);
 
     /// <summary>The result as a page; a line of a way names it as its action.</summary>
@@ -131,9 +138,11 @@ public sealed class CostDesk
 
     private AreaReading Reading => _session.Advice.Reading;
 
-    private static (decimal? Value, string From) Said(Told<decimal>? told) => told is null ? (null, "not known") : (told.Value, Words(told.From));
+    private static (decimal? Value, string From) Said(Told<decimal>? told) =>
+        told is null ? (null, "not known") : (told.Value, Words(told.From));
 
-    private static (decimal? Value, string From) Said(Told<int>? told) => told is null ? (null, "not known") : (told.Value, Words(told.From));
+    private static (decimal? Value, string From) Said(Told<int>? told) =>
+        told is null ? (null, "not known") : (told.Value, Words(told.From));
 
     private static string Words(Origin from) => from switch
     {

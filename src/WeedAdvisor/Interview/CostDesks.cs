@@ -1,6 +1,8 @@
 namespace WeedAdvisor.Interview;
 
-/// <summary>The costs of the areas of an interview. What was entered for each area stays until the program is left.</summary>
+/// <summary>
+/// The costs of the areas of an interview. What was entered for each area stays until the program is left.
+/// </summary>
 /// <param name="session">The interview.</param>
 public sealed class CostDesks(InterviewSession session)
 {

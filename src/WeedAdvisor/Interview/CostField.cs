@@ -25,7 +25,22 @@ public sealed record CostField(
         MoneyCase.MostPots,
         IsWhole: true,
         [
-            100, 200, 500, 1000, 2000, 3000, 5000, 7500, 10_000, 15_000, 20_000, 30_000, 50_000, 75_000, 100_000, 200_000,
+                100,
+                200,
+                500,
+                1000,
+                2000,
+                3000,
+                5000,
+                7500,
+                10_000,
+                15_000,
+                20_000,
+                30_000,
+                50_000,
+                75_000,
+                100_000,
+                200_000,
             500_000, 1_000_000,
         ]);
 
@@ -98,7 +113,9 @@ public sealed record CostField(
     public string Bar(decimal? value)
     {
         int passed = value is { } at ? Stops.Count(stop => stop <= at) : 0;
-        int full = value is null ? 0 : (int)Math.Round(BarColumns * passed / (double)Stops.Length, MidpointRounding.AwayFromZero);
+        int full = value is null
+            ? 0
+            : (int)Math.Round(BarColumns * passed / (double)Stops.Length, MidpointRounding.AwayFromZero);
         return $"[{new string('=', full)}{new string('.', BarColumns - full)}]";
     }
 

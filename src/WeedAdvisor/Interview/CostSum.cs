@@ -5,7 +5,9 @@ using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Interview;
 
-/// <summary>What an area costs under given numbers: rounds of weeding compared, and ways through the year compared.</summary>
+/// <summary>
+/// What an area costs under given numbers: rounds of weeding compared, and ways through the year compared.
+/// </summary>
 /// <param name="Intervals">The rounds; null when they cannot be reckoned.</param>
 /// <param name="Ways">The ways; null when they cannot be reckoned.</param>
 /// <param name="Refusals">Why something cannot be reckoned, as sentences; empty when everything can.</param>
@@ -17,7 +19,13 @@ internal sealed record CostSum(IntervalComparison? Intervals, WaysCompared? Ways
     /// <param name="terms">What the grower has set.</param>
     public static CostSum Of(InterviewSession session, PriceBook prices, MoneyTerms terms)
     {
-        Outcome<MoneyCase, string> money = MoneyCase.Of(session.Advice, session.Visit.Date, session.Knowledge, prices, terms);
+        Outcome<MoneyCase, string> money = MoneyCase.Of(
+            session.Advice,
+            session.Visit.Date,
+            session.Knowledge,
+            prices,
+            terms
+        );
         if (!money.IsGood)
             return new CostSum(null, null, money.Refusals);
         Outcome<WaysCompared, string> ways = WaysCompared.Of(money.Value);
@@ -33,17 +41,29 @@ internal sealed record CostSum(IntervalComparison? Intervals, WaysCompared? Ways
             Control = money.TodayControl ?? 0,
             Weeds = [.. money.Weeds.Select(weed => weed.Weed)],
         };
-        Outcome<AreaWeeding, string> weeding = AreaWeeding.Of(session.Advice.Reading, session.Visit.Date, session.Knowledge, wishes);
+        Outcome<AreaWeeding, string> weeding = AreaWeeding.Of(
+            session.Advice.Reading,
+            session.Visit.Date,
+            session.Knowledge,
+            wishes
+        );
         if (!weeding.IsGood)
             return Outcome<IntervalComparison, string>.Bad(weeding.Refusals);
 
         // What the grower knows of the applications counts in place of their records, as it does in today's way.
         WeedingSetup setup = money.TodayControl is null
             ? weeding.Value.Setup
-            : weeding.Value.Setup with { Weeds = [.. weeding.Value.Setup.Weeds.Select(weed => weed with { Control = [] })] };
+            : weeding.Value.Setup with
+            {
+                Weeds = [.. weeding.Value.Setup.Weeds.Select(weed => weed with { Control = [] })],
+            };
         Outcome<WeedingPlan, string> plan = setup.Plan(money.Numbers, money.IntervalWeeks);
         return plan.IsGood
-            ? IntervalComparison.Of(plan.Value, [.. IntervalComparison.UsualIntervals, money.IntervalWeeks], (double)money.WageUsd)
+            ? IntervalComparison.Of(
+                plan.Value,
+                [.. IntervalComparison.UsualIntervals, money.IntervalWeeks],
+                (double)money.WageUsd
+            )
             : Outcome<IntervalComparison, string>.Bad(plan.Refusals);
     }
 }

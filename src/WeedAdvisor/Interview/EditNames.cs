@@ -38,7 +38,9 @@ public static class EditNames
     /// <summary>The answer to a question in an area.</summary>
     public static string Of(Question question, VisitArea area) => $"{Label(question)} of {area.Name}";
 
-    /// <summary>The answer to a question in an area, or in all of them when it was said at the head of the visit.</summary>
+    /// <summary>
+    /// The answer to a question in an area, or in all of them when it was said at the head of the visit.
+    /// </summary>
     internal static string Of(Question question, Visit before, Visit after, int area) =>
         Equals(before.Head.GetValueOrDefault(question.Id), after.Head.GetValueOrDefault(question.Id))
             ? Of(question, after.Areas[area])

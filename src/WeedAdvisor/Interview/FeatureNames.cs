@@ -13,10 +13,19 @@ public static class FeatureNames
         string folded = NearWords.Fold(typed);
         if (folded.Length == 0)
             return Typed<string>.Wrong("a feature has no name");
-        string[] exact = [.. Where(features, feature => feature.Key == folded || NearWords.Fold(feature.Value) == folded)];
+        string[] exact =
+        [
+            .. Where(features, feature => feature.Key == folded || NearWords.Fold(feature.Value) == folded),
+        ];
         string[] found = exact.Length > 0
             ? exact
-            : [.. Where(features, feature => NearWords.HasWords(feature.Key, folded) || NearWords.HasWords(NearWords.Fold(feature.Value), folded))];
+                :
+                [
+                    .. Where(features, feature =>
+                        NearWords.HasWords(feature.Key, folded)
+                        || NearWords.HasWords(NearWords.Fold(feature.Value), folded)
+                    ),
+                ];
         return found.Length switch
         {
             1 => Typed<string>.As(found[0]),
@@ -31,5 +40,7 @@ public static class FeatureNames
         features.All.Where(fits).Select(feature => feature.Key);
 
     private static string Hint(FeatureList features, string typed) =>
-        NearWords.Nearest(typed, features.All.Select(feature => feature.Key)) is { } near ? $" (did you mean '{near}'?)" : "";
+        NearWords.Nearest(typed, features.All.Select(feature => feature.Key)) is { } near
+            ? $" (did you mean '{near}'?)"
+            : "";
 }

@@ -14,7 +14,9 @@ public interface IDraftKeeper
     /// <returns>Why it could not be kept, in one line, or null when it was.</returns>
     public string? Keep(Visit draft, string? file);
 
-    /// <summary>The visit was edited back to what is saved already, so that there is no draft of it. Never throws.</summary>
+    /// <summary>
+    /// The visit was edited back to what is saved already, so that there is no draft of it. Never throws.
+    /// </summary>
     /// <param name="visit">The visit as it now stands.</param>
     public void Rest(Visit visit);
 

@@ -24,7 +24,10 @@ public sealed partial class InterviewSession
     /// <summary>What the last edit changed beside what was said, in a sentence; null when nothing.</summary>
     public string? Remark { get; private set; }
 
-    /// <summary>Gives an answer to a question that takes words, a number or a date. <see cref="Answer.NotKnown"/> says that the grower does not know.</summary>
+    /// <summary>
+    /// Gives an answer to a question that takes words, a number or a date. <see cref="Answer.NotKnown"/> says that the
+    /// grower does not know.
+    /// </summary>
     public void Say(string question, Answer answer) =>
         SayTo(Knowledge.QuestionOf(question), question, answer, Notes.Without(question));
 
@@ -51,8 +54,8 @@ public sealed partial class InterviewSession
     public bool IsForAll(Question question) => HeadAnswers.IsForAll(Visit, Area, Notes, question);
 
     /// <summary>
-    /// Says whether the answer to a question of the whole nursery is to be given for all of it, or for this area alone. An
-    /// area that goes back to the whole nursery takes over what was said there.
+    /// Says whether the answer to a question of the whole nursery is to be given for all of it, or for this area alone.
+    /// An area that goes back to the whole nursery takes over what was said there.
     /// </summary>
     public void AnswerForAll(Question question, bool isForAll)
     {
@@ -106,7 +109,9 @@ public sealed partial class InterviewSession
         return true;
     }
 
-    /// <summary>Changes the day of the visit, its title and the name of the nursery; empty texts mean that there is none.</summary>
+    /// <summary>
+    /// Changes the day of the visit, its title and the name of the nursery; empty texts mean that there is none.
+    /// </summary>
     /// <returns>Why the day cannot be that one, in a sentence, or null when it is done.</returns>
     public string? Describe(DateOnly date, string? title, string? nursery)
     {
@@ -177,7 +182,9 @@ public sealed partial class InterviewSession
         bool isSame = IsSame(visit, Visit);
         if (!isSame || SaidNotKnown(notes) != SaidNotKnown(_notes))
         {
-            string name = about is null ? EditNames.Of(Knowledge, Visit, visit) : EditNames.Of(about, Visit, visit, to.Area);
+            string name = about is null
+                ? EditNames.Of(Knowledge, Visit, visit)
+                : EditNames.Of(about, Visit, visit, to.Area);
             _history = _history.With(new VisitEdit(name, before, after));
         }
 
@@ -231,7 +238,11 @@ public sealed partial class InterviewSession
 
     // Weeds and earlier applications that are not known leave no mark in the visit itself.
     private static string SaidNotKnown(ImmutableDictionary<string, QuestionNotes> notes) => string.Join(
-        ' ', notes.SelectMany(area => area.Value.NotKnown.Select(question => area.Key + "/" + question)).Order(StringComparer.Ordinal));
+            ' ',
+            notes
+                .SelectMany(area => area.Value.NotKnown.Select(question => area.Key + "/" + question))
+                .Order(StringComparer.Ordinal)
+        );
 
     /// <summary>A page of the interview; without a question, the one at which the area's interview stands.</summary>
     private readonly record struct Spot(int Area, string? Question);

@@ -17,9 +17,9 @@ public sealed partial class InterviewSession
             : null;
 
     /// <summary>
-    /// The question to put next: first what was put on lately, when something was; then those that every area is asked, then the one that settles most, then any other
-    /// that could still change the advice, then those not known that are being put once more. Null when none is left but
-    /// those passed over.
+    /// The question to put next: first what was put on lately, when something was; then those that every area is asked,
+    /// then the one that settles most, then any other that could still change the advice, then those not known that are
+    /// being put once more. Null when none is left but those passed over.
     /// </summary>
     public Question? Suggested
     {
@@ -78,7 +78,9 @@ public sealed partial class InterviewSession
         return moved;
     }
 
-    /// <summary>Puts the questions once more that are not known and whose answers could still change the advice.</summary>
+    /// <summary>
+    /// Puts the questions once more that are not known and whose answers could still change the advice.
+    /// </summary>
     /// <returns>False when there is none.</returns>
     public bool AskAgain()
     {
@@ -128,7 +130,9 @@ public sealed partial class InterviewSession
         Current?.Id == PutOnLately.Question
         && Area.WordOf(PutOnLately.Question) == PutOnLately.Yes
         && PutOnLately.LastTold(Area, Visit.Date) is null
-        && Knowledge.Questions.Any(question => question.Kind == QuestionKind.Past && StateOf(question) != QuestionState.NotKnown);
+        && Knowledge.Questions.Any(question =>
+            question.Kind == QuestionKind.Past && StateOf(question) != QuestionState.NotKnown
+        );
 
     private bool Applies(string id) => Questions.Any(entry => entry.Question.Id == id);
 

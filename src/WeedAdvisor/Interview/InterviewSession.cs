@@ -104,7 +104,9 @@ public sealed partial class InterviewSession
         Changed?.Invoke();
     }
 
-    /// <summary>Goes on with another visit in place of this one. What is not saved of this one is kept for the next start.</summary>
+    /// <summary>
+    /// Goes on with another visit in place of this one. What is not saved of this one is kept for the next start.
+    /// </summary>
     /// <param name="visit">The visit.</param>
     /// <param name="path">The file it was read from; null when it stands in no file.</param>
     public void Open(Visit visit, string? path) => Begin(visit, path, isSaved: path is not null);

@@ -3,7 +3,9 @@ using WeedAdvisor.Inference.Advice;
 
 namespace WeedAdvisor.Interview;
 
-/// <summary>Advice from the engine. One line to it is kept open, so that an answer costs only what it changes.</summary>
+/// <summary>
+/// Advice from the engine. One line to it is kept open, so that an answer costs only what it changes.
+/// </summary>
 /// <param name="advisor">The engine.</param>
 public sealed class LiveAdviceSource(Advisor advisor) : IAdviceSource
 {

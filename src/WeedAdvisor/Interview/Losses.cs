@@ -11,7 +11,10 @@ public static class Losses
 {
     private const int MostNamed = 6;
 
-    /// <summary>What goes with an area: <c>17 answers and 3 weeds</c>; null when nothing was said there but what the head of the visit says.</summary>
+    /// <summary>
+    /// What goes with an area: <c>17 answers and 3 weeds</c>; null when nothing was said there but what the head of the
+    /// visit says.
+    /// </summary>
     public static string? OfArea(Visit visit, VisitArea area)
     {
         int own = area.Answers.Count(said => visit.Head.GetValueOrDefault(said.Key)?.Equals(said.Value) != true);
@@ -29,7 +32,10 @@ public static class Losses
         };
     }
 
-    /// <summary>The entries of a list that was told to a question: weeds, earlier applications, crops, several answers. Empty for other questions.</summary>
+    /// <summary>
+    /// The entries of a list that was told to a question: weeds, earlier applications, crops, several answers. Empty
+    /// for other questions.
+    /// </summary>
     public static ImmutableArray<string> Entries(KnowledgeBase knowledge, Question question, VisitArea area) =>
         question.Kind switch
         {
@@ -48,7 +54,8 @@ public static class Losses
 
     /// <summary>Entries in one line; of many, the first few.</summary>
     public static string Named(ImmutableArray<string> entries) =>
-        string.Join(", ", entries.Take(MostNamed)) + (entries.Length > MostNamed ? $" and {entries.Length - MostNamed} more" : "");
+        string.Join(", ", entries.Take(MostNamed))
+        + (entries.Length > MostNamed ? $" and {entries.Length - MostNamed} more" : "");
 
     private static WordSet WordsOf(VisitArea area, Question question) =>
         area.Answers.GetValueOrDefault(question.Id) is Answer.Words words ? words.Value : WordSet.Empty;

@@ -27,7 +27,9 @@ public static class NameMeaning
         return IsOwn(one, folded) || !hits.Any(hit => hit != one && Carries(hit, folded)) ? one : null;
     }
 
-    /// <summary>What tells weeds apart: the tells of their records between any two of them, else how to know each.</summary>
+    /// <summary>
+    /// What tells weeds apart: the tells of their records between any two of them, else how to know each.
+    /// </summary>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="weeds">Ids of the weeds.</param>
     public static ImmutableArray<string> Apart(KnowledgeBase knowledge, IReadOnlyList<string> weeds)

@@ -7,7 +7,8 @@ namespace WeedAdvisor.Interview;
 /// <summary>A record found by one of its names.</summary>
 /// <param name="Id">The record's id.</param>
 /// <param name="Name">Its name.</param>
-/// <param name="Also">The other name that was found, or what else tells it apart; null when the name itself was found.</param>
+/// <param name="Also">The other name that was found, or what else tells it apart; null when the name itself was
+/// found.</param>
 public sealed record NameHit(string Id, string Name, string? Also)
 {
     /// <summary>The hit in one line.</summary>
@@ -18,10 +19,10 @@ public sealed record NameHit(string Id, string Name, string? Also)
 public static class NameSearch
 {
     /// <summary>
-    /// Weeds by common, other or scientific name, best match first; with nothing typed, all of them by name, the ones of
-    /// the place first. Equally good matches go by how common the weed is: those of the place, then those that come up in
-    /// the most climates, in the most places, in the most months. A misspelt name finds what is near when nothing else
-    /// fits.
+    /// Weeds by common, other or scientific name, best match first; with nothing typed, all of them by name, the ones
+    /// of the place first. Equally good matches go by how common the weed is: those of the place, then those that come
+    /// up in the most climates, in the most places, in the most months. A misspelt name finds what is near when nothing
+    /// else fits.
     /// </summary>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="text">What was typed.</param>
@@ -79,7 +80,10 @@ public static class NameSearch
 
         /// <summary>Every name and every word in one, folded.</summary>
         public IEnumerable<string> Words =>
-            Names.Select(NearWords.Fold).SelectMany(name => name.Split('-').Append(name)).Where(word => word.Length > 2);
+            Names
+                .Select(NearWords.Fold)
+                .SelectMany(name => name.Split('-').Append(name))
+                .Where(word => word.Length > 2);
 
         public NameHit Hit(string by) => new(Id, Name, by == Name || by == Id ? Second : by);
 

@@ -56,7 +56,9 @@ public sealed class Narrowing
         return true;
     }
 
-    /// <summary>The features whose word or text holds what is looked for, in order; with nothing typed, all of them.</summary>
+    /// <summary>
+    /// The features whose word or text holds what is looked for, in order; with nothing typed, all of them.
+    /// </summary>
     public ImmutableArray<KeyValuePair<string, string>> Search(string typed)
     {
         string folded = NearWords.Fold(typed);

@@ -13,7 +13,12 @@ public static class QuestionList
 {
     /// <summary>Ids of the questions that every area is asked: without them no advice has a footing.</summary>
     public static ImmutableArray<string> Always { get; } = [
-        QuestionIds.PutOnLately, QuestionIds.Place, QuestionIds.Cover, QuestionIds.Stock, QuestionIds.Weeds, QuestionIds.Region,
+        QuestionIds.PutOnLately,
+        QuestionIds.Place,
+        QuestionIds.Cover,
+        QuestionIds.Stock,
+        QuestionIds.Weeds,
+        QuestionIds.Region,
     ];
 
     /// <summary>
@@ -39,7 +44,9 @@ public static class QuestionList
         ];
     }
 
-    /// <summary>The question to put before another can be put; the other one itself when nothing stands in its way.</summary>
+    /// <summary>
+    /// The question to put before another can be put; the other one itself when nothing stands in its way.
+    /// </summary>
     public static string PutFirst(KnowledgeBase knowledge, VisitArea area, string question)
     {
         var answers = new QuestionsThatApply(knowledge, area);

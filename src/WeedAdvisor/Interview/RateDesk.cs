@@ -71,7 +71,9 @@ public sealed class RateDesk : IFormDesk
         Work();
     }
 
-    /// <summary>What is wrong with what is typed in a field; null when nothing is, or when nothing is typed yet.</summary>
+    /// <summary>
+    /// What is wrong with what is typed in a field; null when nothing is, or when nothing is typed yet.
+    /// </summary>
     public string? ProblemOf(RateField field) =>
         IsMissing(field) ? null : _outcome.Refusals.FirstOrDefault(problem => problem.Field == field.Id)?.Text;
 
@@ -79,7 +81,9 @@ public sealed class RateDesk : IFormDesk
     public AdviceLine Beside(RateField field) => ProblemOf(field) is { } problem
         ? new AdviceLine(problem, LineTone.Warning)
         : new AdviceLine(
-            FieldText.LeftOut(field) is { } leftOut ? $"{leftOut}; {FieldText.Expected(field)}" : FieldText.Expected(field),
+                FieldText.LeftOut(field) is { } leftOut
+                    ? $"{leftOut}; {FieldText.Expected(field)}"
+                    : FieldText.Expected(field),
             LineTone.Quiet);
 
     /// <summary>What is told of the field that is being filled in.</summary>
@@ -90,8 +94,8 @@ public sealed class RateDesk : IFormDesk
             LineTone.Quiet);
 
     /// <summary>
-    /// Puts the next of the words that fit into a field that takes a word: a choice, or a treatment by what was typed of its
-    /// name. Nothing happens in another field.
+    /// Puts the next of the words that fit into a field that takes a word: a choice, or a treatment by what was typed
+    /// of its name. Nothing happens in another field.
     /// </summary>
     public void NextWord(RateField field)
     {
@@ -157,16 +161,27 @@ public sealed class RateDesk : IFormDesk
     {
         (RateField Field, string Text)[] problems =
         [
-            .. _outcome.Refusals.Select(problem => (Form.Fields.Single(field => field.Id == problem.Field), problem.Text)),
+            .. _outcome.Refusals.Select(problem =>
+                (Form.Fields.Single(field => field.Id == problem.Field), problem.Text)
+            ),
         ];
         foreach ((RateField field, string text) in problems.Where(problem => !IsMissing(problem.Field)))
             yield return new AdviceLine($"{field.Label}: {text}.", LineTone.Warning);
-        string[] missing = [.. problems.Where(problem => problem.Field.IsRequired && IsMissing(problem.Field)).Select(problem => problem.Field.Label)];
+        string[] missing =
+        [
+            .. problems
+                .Where(problem => problem.Field.IsRequired && IsMissing(problem.Field))
+                .Select(problem => problem.Field.Label),
+        ];
         if (missing.Length > 0)
             yield return new AdviceLine($"Still to enter: {string.Join("; ", missing)}.", LineTone.Quiet);
 
         // A field that only some sums need says itself what needs it.
-        foreach ((RateField field, string text) in problems.Where(problem => !problem.Field.IsRequired && IsMissing(problem.Field)))
+        foreach (
+            (RateField field, string text) in problems.Where(problem =>
+                !problem.Field.IsRequired && IsMissing(problem.Field)
+            )
+        )
             yield return new AdviceLine($"{field.Label}: {text}.", LineTone.Quiet);
     }
 

@@ -24,7 +24,9 @@ public sealed class RateDesks(InterviewSession session)
         return desk;
     }
 
-    /// <summary>The forms as items of a list: the group's word before its first form, then the title; a mark when begun.</summary>
+    /// <summary>
+    /// The forms as items of a list: the group's word before its first form, then the title; a mark when begun.
+    /// </summary>
     public IEnumerable<(string Mark, string Text)> Entries()
     {
         int column = RateForms.Groups.Max(group => group.Id.Length) + 2;

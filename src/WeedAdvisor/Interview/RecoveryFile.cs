@@ -4,7 +4,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 
-/// <summary>Keeps the draft of this window in a file of the state folder, and finds those of windows that are no more.</summary>
+/// <summary>
+/// Keeps the draft of this window in a file of the state folder, and finds those of windows that are no more.
+/// </summary>
 /// <param name="folder">The state folder; made when it is missing.</param>
 /// <param name="knowledge">The knowledge whose words the drafts use.</param>
 /// <param name="fullPath">Makes a path absolute.</param>
@@ -28,8 +30,8 @@ public sealed class RecoveryFile(
     private string OldPath => Path.Combine(folder, "recovery.yaml");
 
     /// <summary>
-    /// The interviews that were broken off, the newest first. One that cannot be read is put aside. They are held for this
-    /// window until it is disposed.
+    /// The interviews that were broken off, the newest first. One that cannot be read is put aside. They are held for
+    /// this window until it is disposed.
     /// </summary>
     /// <returns>The interviews, and a line for each that could not be read.</returns>
     public (IReadOnlyList<BrokenOff> Found, IReadOnlyList<string> Troubles) Offers()
@@ -46,7 +48,9 @@ public sealed class RecoveryFile(
             {
                 foreach (string path in new[] { slot.DraftPath, slot.FullerPath }.Where(File.Exists))
                 {
-                    DateTime when = File.GetLastWriteTimeUtc(slot.IsUsed && File.Exists(slot.DraftPath) ? slot.DraftPath : path);
+                    DateTime when = File.GetLastWriteTimeUtc(
+                        slot.IsUsed && File.Exists(slot.DraftPath) ? slot.DraftPath : path
+                    );
                     if (Draft.Read(path, knowledge) is { } draft)
                         found.Add((when, new BrokenOff(draft, slot, path == slot.FullerPath)));
                     else
@@ -57,7 +61,9 @@ public sealed class RecoveryFile(
         return ([.. found.OrderByDescending(one => one.When).Select(one => one.Offer)], troubles);
     }
 
-    /// <summary>Takes over an interview that was broken off: this window keeps it from now on. All others are let go.</summary>
+    /// <summary>
+    /// Takes over an interview that was broken off: this window keeps it from now on. All others are let go.
+    /// </summary>
     public void Adopt(BrokenOff offer)
     {
         _slot.Dispose();
@@ -128,8 +134,8 @@ public sealed class RecoveryFile(
     }
 
     /// <summary>
-    /// Keeps the fullest state of the visit beside the draft once most of it was taken out: by a slip of the hand, the draft
-    /// would be emptied with the visit.
+    /// Keeps the fullest state of the visit beside the draft once most of it was taken out: by a slip of the hand, the
+    /// draft would be emptied with the visit.
     /// </summary>
     private void KeepFuller(Draft now)
     {
@@ -176,7 +182,8 @@ public sealed class RecoveryFile(
     }
 
     private static string Unreadable(string path) =>
-        "An interview that was broken off cannot be read with this knowledge. " + BrokenOff.PutAside(path, "unreadable");
+        "An interview that was broken off cannot be read with this knowledge. "
+        + BrokenOff.PutAside(path, "unreadable");
 
     private static string? Try(Action action)
     {

@@ -34,7 +34,9 @@ public sealed partial class SeasonDesk
             ? SeasonLines.Money(plan)
             : new AdviceLine("This area cannot be planned yet.", LineTone.Warning);
 
-    /// <summary>What was changed last and what all changes together cost; the wishes that clash when there is no plan.</summary>
+    /// <summary>
+    /// What was changed last and what all changes together cost; the wishes that clash when there is no plan.
+    /// </summary>
     public AdviceLine LastChange
     {
         get
@@ -42,12 +44,22 @@ public sealed partial class SeasonDesk
             if (Plan is not { } plan)
                 return new AdviceLine("");
             if (plan.Plan is null)
-                return new AdviceLine($"These wishes cannot all be met: {string.Join("; ", plan.ClashingWishes.Select(wish => wish.In(plan.Case.Problem, Name)))}. U takes the last one back.", LineTone.Warning);
+                return new AdviceLine(
+                    $"These wishes cannot all be met: "
+                        + $"{string.Join("; ", plan.ClashingWishes.Select(wish => wish.In(plan.Case.Problem, Name)))}. "
+                        + $"U takes the last one back.",
+                    LineTone.Warning
+                );
             if (_isRefusal)
                 return new AdviceLine(_told, LineTone.Warning);
             string told = _told.Length == 0 ? "" : _told + ". ";
             return IsFree(Wishes)
-                ? new AdviceLine(told + "This is the first plan." + (told.Length == 0 ? " Change a wish, and it is planned anew." : ""), LineTone.Quiet)
+                ? new AdviceLine(
+                    told
+                        + "This is the first plan."
+                        + (told.Length == 0 ? " Change a wish, and it is planned anew." : ""),
+                    LineTone.Quiet
+                )
                 : new AdviceLine(told + SeasonLines.Against(DearerUsd) + ".");
         }
     }
@@ -70,11 +82,16 @@ public sealed partial class SeasonDesk
         if (Use is not null)
             return new AdviceLine($"{week}: {Strip.Marks[Week]} goes on; {free}.");
         return plan.Closed.FirstOrDefault(span => Week >= span.FromWeek && Week <= span.ToWeek) is { } closed
-            ? new AdviceLine($"{week}: {free}; nothing may go on, {closed.Because}{(closed.Because.EndsWith('.') ? "" : ".")}")
+            ? new AdviceLine(
+                $"{week}: {free}; nothing may go on, {closed.Because}{(closed.Because.EndsWith('.') ? "" : ".")}"
+            )
             : new AdviceLine($"{week}: {free}.");
     }
 
-    /// <summary>The lines below the strip: the week under the cursor, what goes on, the wishes. The refusals when there is no plan.</summary>
+    /// <summary>
+    /// The lines below the strip: the week under the cursor, what goes on, the wishes. The refusals when there is no
+    /// plan.
+    /// </summary>
     /// <param name="width">Columns.</param>
     public ImmutableArray<AdviceLine> Lines(int width)
     {
@@ -84,14 +101,23 @@ public sealed partial class SeasonDesk
         // The reason for a closed week can be long; the page of work has all of it.
         ImmutableArray<AdviceLine> week = Fitted([AboutWeek() with { Tone = LineTone.Quiet }], width);
         if (week.Length > MostWeekRows)
-            week = [.. week.Take(MostWeekRows - 1), week[MostWeekRows - 1] with { Text = Cut(week[MostWeekRows - 1].Text, width - 4) + " ..." }];
+            week =
+            [
+                .. week.Take(MostWeekRows - 1),
+                week[MostWeekRows - 1] with
+                {
+                    Text = Cut(week[MostWeekRows - 1].Text, width - 4) + " ...",
+                },
+            ];
         return [.. week, .. Fitted(SeasonLines.Of(plan, Week, _session.Knowledge), width)];
     }
 
     /// <summary>Which of the lines is the application under the cursor; -1 when none is.</summary>
     /// <param name="width">Columns.</param>
     public int LineOfApplication(int width) =>
-        Use is null ? -1 : Lines(width).ToList().FindIndex(line => line is { Action: not null, Tone: LineTone.Heading });
+        Use is null
+            ? -1
+            : Lines(width).ToList().FindIndex(line => line is { Action: not null, Tone: LineTone.Heading });
 
     /// <summary>All work by day, all that gets through, what was assumed, as a page.</summary>
     public IEnumerable<Block> Details() => Plan is { } plan ? YearPage.Of(plan, _session.Knowledge) : [];
@@ -116,5 +142,6 @@ public sealed partial class SeasonDesk
             Tell("");
     }
 
-    private string Name(string id) => _session.Knowledge.Treatments.TryGetValue(id, out Treatment? found) ? found.Name : id;
+    private string Name(string id) =>
+        _session.Knowledge.Treatments.TryGetValue(id, out Treatment? found) ? found.Name : id;
 }

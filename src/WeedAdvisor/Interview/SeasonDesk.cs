@@ -12,13 +12,14 @@ using WeedAdvisor.Reports.Season;
 namespace WeedAdvisor.Interview;
 
 /// <summary>
-/// The season plan of the area that the interview is at, while wishes are tried: weeks closed, products dropped or kept,
-/// rotation loosened. Every change is planned anew at once and compared with the first plan.
+/// The season plan of the area that the interview is at, while wishes are tried: weeks closed, products dropped or
+/// kept, rotation loosened. Every change is planned anew at once and compared with the first plan.
 /// </summary>
 public sealed partial class SeasonDesk
 {
     /// <summary>
-    /// The most products with a wish of their own. What clashes is found by trying sets of wishes: many more would be felt.
+    /// The most products with a wish of their own. What clashes is found by trying sets of wishes: many more would be
+    /// felt.
     /// </summary>
     internal const int MostProducts = 12;
 
@@ -53,8 +54,8 @@ public sealed partial class SeasonDesk
     public string AreaName => Area.Name;
 
     /// <summary>
-    /// Whether it still goes by what the interview now holds: no answer has changed, in this area or in one that may share
-    /// its house, and no label was read since.
+    /// Whether it still goes by what the interview now holds: no answer has changed, in this area or in one that may
+    /// share its house, and no label was read since.
     /// </summary>
     public bool IsOf(InterviewSession session) => ReferenceEquals(_visit, session.Visit)
         && ReferenceEquals(Area, session.Area) && ReferenceEquals(_knowledge, session.Knowledge);
@@ -71,7 +72,9 @@ public sealed partial class SeasonDesk
     /// <summary>The wishes as they now stand.</summary>
     public SeasonRequest Wishes => Plan?.Case.Request ?? _wanted;
 
-    /// <summary>By how much the plan is dearer than the first, US dollars for 1000 pots; null when one of them does not exist.</summary>
+    /// <summary>
+    /// By how much the plan is dearer than the first, US dollars for 1000 pots; null when one of them does not exist.
+    /// </summary>
     public decimal? DearerUsd => Plan?.Plan?.Total - _first?.Plan?.Total;
 
     /// <summary>The week under the cursor, 0 to 51.</summary>
@@ -80,14 +83,20 @@ public sealed partial class SeasonDesk
     /// <summary>The strip; null when the area can't be planned.</summary>
     public Strip? Strip { get; private set; }
 
-    /// <summary>Asks the rules for every week and makes the first plan. Takes up to half a second; once read it stays.</summary>
+    /// <summary>
+    /// Asks the rules for every week and makes the first plan. Takes up to half a second; once read it stays.
+    /// </summary>
     public void Read()
     {
         if (IsRead)
             return;
         IsRead = true;
         Outcome<SeasonCase, string> season = SeasonCase.Of(
-            _session.Knowledge, _session.AdviceOn, AreaCase.Of(_session.Visit, _session.AreaIndex), new SeasonRequest());
+            _session.Knowledge,
+            _session.AdviceOn,
+            AreaCase.Of(_session.Visit, _session.AreaIndex),
+            new SeasonRequest()
+        );
         Refusals = season.Refusals;
         if (!season.IsGood)
             return;
@@ -138,12 +147,17 @@ public sealed partial class SeasonDesk
         Toggle(
             [
                 .. Enumerable.Range(0, SeasonYear.Weeks)
-                    .Where(week => plan.Case.Year.DayOf(week) is var one && one.Month == day.Month && one.Year == day.Year),
+                    .Where(week =>
+                        plan.Case.Year.DayOf(week) is var one && one.Month == day.Month && one.Year == day.Year
+                    ),
             ],
             day.ToString("MMMM yyyy", CultureInfo.InvariantCulture));
     }
 
-    /// <summary>Drops the product that goes on in the week under the cursor; where nothing does, takes back the last one dropped.</summary>
+    /// <summary>
+    /// Drops the product that goes on in the week under the cursor; where nothing does, takes back the last one
+    /// dropped.
+    /// </summary>
     public void DropOrTakeBack()
     {
         SeasonRequest wishes = Wishes;
@@ -164,8 +178,8 @@ public sealed partial class SeasonDesk
     }
 
     /// <summary>
-    /// Asks that the product of the week under the cursor goes on some time, or lets it go; where nothing goes on, lets go
-    /// the last one asked for.
+    /// Asks that the product of the week under the cursor goes on some time, or lets it go; where nothing goes on, lets
+    /// go the last one asked for.
     /// </summary>
     public void KeepOrLetGo()
     {
@@ -232,7 +246,11 @@ public sealed partial class SeasonDesk
     private SeasonApplication? Use => Plan?.Plan?.Applications.FirstOrDefault(one => one.Week == Week);
 
     private static bool IsFree(SeasonRequest wishes) =>
-        wishes.Closed.IsEmpty && wishes.Dropped.IsEmpty && wishes.MustUse.IsEmpty && wishes.AtMost is null && wishes.RunOfSite == 1;
+        wishes.Closed.IsEmpty
+        && wishes.Dropped.IsEmpty
+        && wishes.MustUse.IsEmpty
+        && wishes.AtMost is null
+        && wishes.RunOfSite == 1;
 
     private void Toggle(ImmutableArray<int> weeks, string what)
     {
@@ -246,7 +264,9 @@ public sealed partial class SeasonDesk
     private void Product(SeasonRequest wishes, string told)
     {
         if (wishes.Dropped.Length + wishes.MustUse.Length > MostProducts)
-            Refuse(FormattableString.Invariant($"No more than {MostProducts} products can be dropped or kept at once."));
+            Refuse(
+                FormattableString.Invariant($"No more than {MostProducts} products can be dropped or kept at once.")
+            );
         else
             Change(wishes, told);
     }
@@ -269,17 +289,23 @@ public sealed partial class SeasonDesk
         Strip = Strip.Of(plan);
     }
 
-    // Always from the year as it was read, and never near an earlier search: the same wishes give the same plan. Where the
-    // first plan still serves and is no dearer, it stays.
+    // Always from the year as it was read, and never near an earlier search: the same wishes give the same plan. Where
+    // the first plan still serves and is no dearer, it stays.
     private YearPlan Planned(SeasonCase season)
     {
         YearPlan plan = SeasonPlanner.Quick(season, _session.Knowledge, SeasonSearch.Prepare(season.Problem));
-        if (_first is not { Plan: { } first } || first.Total >= plan.Plan?.Total || !SeasonSearch.Allows(season.Problem, first))
+        if (
+            _first is not { Plan: { } first }
+            || first.Total >= plan.Plan?.Total
+            || !SeasonSearch.Allows(season.Problem, first)
+        )
             return plan;
         return plan with
         {
             Plan = first,
-            MoreToSaveUsd = plan.Plan is { } other ? Math.Max(0, plan.MoreToSaveUsd - (other.Total - first.Total)) : _first.MoreToSaveUsd,
+            MoreToSaveUsd = plan.Plan is { } other
+                ? Math.Max(0, plan.MoreToSaveUsd - (other.Total - first.Total))
+                : _first.MoreToSaveUsd,
             Uses = _first.Uses,
             Work = _first.Work,
             Escapes = _first.Escapes,

@@ -9,8 +9,8 @@ public sealed class SeasonDesks(InterviewSession session)
     private readonly Dictionary<string, SeasonDesk> _desks = new(StringComparer.Ordinal);
 
     /// <summary>
-    /// The desk of the area that the interview is at. When an answer has changed since, the year is to be read anew; the
-    /// wishes stay unless the day has changed, because they count weeks from it.
+    /// The desk of the area that the interview is at. When an answer has changed since, the year is to be read anew;
+    /// the wishes stay unless the day has changed, because they count weeks from it.
     /// </summary>
     public SeasonDesk Here()
     {

@@ -20,7 +20,9 @@ internal static class SeasonLines
     {
         SeasonRequest request = plan.Case.Request;
         string run = request.RunOfSite is { } times ? FormattableString.Invariant($"{times}") : "any";
-        string closed = request.Closed.IsEmpty ? "" : $"   {Figures.Count(request.Closed.Count, "week", "weeks")} closed";
+        string closed = request.Closed.IsEmpty
+            ? ""
+            : $"   {Figures.Count(request.Closed.Count, "week", "weeks")} closed";
         return FormattableString.Invariant($"at most {plan.Case.Problem.Wishes.AtMost}   rotation {run}{closed}");
     }
 
@@ -32,7 +34,8 @@ internal static class SeasonLines
             return new AdviceLine($"1000 pots: no plan; {hands}", LineTone.Warning);
         string proof = best.Proven ? "proven" : $"not proven, {Figures.Dollars(best.Gap)} less at most";
         return new AdviceLine(
-            $"1000 pots: {Figures.Dollars(best.Total)}, {proof}: preventives {Figures.Dollars(best.ApplicationCost)}, hands {Figures.Dollars(best.EscapeCost)}; {hands}",
+            $"1000 pots: {Figures.Dollars(best.Total)}, {proof}: preventives {Figures.Dollars(best.ApplicationCost)}, "
+                + $"hands {Figures.Dollars(best.EscapeCost)}; {hands}",
             LineTone.Heading);
     }
 
@@ -50,13 +53,17 @@ internal static class SeasonLines
             string groups = SeasonWords.Groups(treatment, "+");
             string must = plan.Case.Request.MustUse.Contains(one.Name) ? ", must go on" : "";
             yield return new AdviceLine(
-                $"{(one.Week == week ? '>' : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  {treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
+                $"{(one.Week == week ? '>' : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  "
+                    + $"{treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
                 one.Week == week ? LineTone.Heading : LineTone.Plain,
                 one.Name);
         }
 
         yield return new AdviceLine(Wishes(plan, knowledge), LineTone.Quiet);
-        yield return new AdviceLine("The label is the law. Run the advice again on the day. Prices are invented until you give yours.", LineTone.Quiet);
+        yield return new AdviceLine(
+            "The label is the law. Run the advice again on the day. Prices are invented until you give yours.",
+            LineTone.Quiet
+        );
     }
 
     /// <summary>How a plan compares with the first one.</summary>
@@ -78,8 +85,11 @@ internal static class SeasonLines
             { } run => $"no site of action more than {run} times running",
             null => "no rotation",
         };
-        string closed = request.Closed.IsEmpty ? "" : $"; {Figures.Count(request.Closed.Count, "week", "weeks")} closed";
-        return $"At most {Applications(plan.Case.Problem.Wishes.AtMost ?? SeasonYear.Weeks)}; {rotation}{closed}{Named("without", request.Dropped)}{Named("surely with", request.MustUse)}.";
+        string closed = request.Closed.IsEmpty
+            ? ""
+            : $"; {Figures.Count(request.Closed.Count, "week", "weeks")} closed";
+        return $"At most {Applications(plan.Case.Problem.Wishes.AtMost ?? SeasonYear.Weeks)}; "
+            + $"{rotation}{closed}{Named("without", request.Dropped)}{Named("surely with", request.MustUse)}.";
 
         string Named(string word, ImmutableArray<string> ids) =>
             ids.IsEmpty ? "" : $"; {word} {string.Join(", ", ids.Select(id => knowledge.Treatments[id].Name))}";

@@ -22,7 +22,9 @@ public sealed class Trail
         _at = _steps.Count - 1;
     }
 
-    /// <summary>Goes to a question that lies on the way already gone, which stays as it is; else as <see cref="GoTo"/>.</summary>
+    /// <summary>
+    /// Goes to a question that lies on the way already gone, which stays as it is; else as <see cref="GoTo"/>.
+    /// </summary>
     public void MoveTo(string question)
     {
         int at = _at < 0 ? -1 : _steps.LastIndexOf(question, _at);

@@ -63,10 +63,16 @@ public static class TypedAnswer
             return Typed<AnswerChoice>.Wrong("Give the number or the word of an answer.");
         // A bare yes or no is never the beginning of another answer: "no" is not "nothing".
         if (folded is "yes" or "no" && !choices.Any(c => c.Id == folded || NearWords.Fold(c.Text) == folded))
-            return Typed<AnswerChoice>.Wrong($"This is not a question of yes or no; give a number from 1 to {choices.Length}, or a word.");
+            return Typed<AnswerChoice>.Wrong(
+                $"This is not a question of yes or no; give a number from 1 to {choices.Length}, or a word."
+            );
         return Single(choices.Where(c => c.Id == folded || NearWords.Fold(c.Text) == folded))
             ?? Single(choices.Where(c => Starts(c.Id, folded) || Starts(NearWords.Fold(c.Text), folded)))
-            ?? Single(choices.Where(c => NearWords.HasWords(c.Id, folded) || NearWords.HasWords(NearWords.Fold(c.Text), folded)))
+            ?? Single(
+                choices.Where(c =>
+                    NearWords.HasWords(c.Id, folded) || NearWords.HasWords(NearWords.Fold(c.Text), folded)
+                )
+            )
             ?? Typed<AnswerChoice>.Wrong(NoSuch(choices, typed));
     }
 
@@ -94,7 +100,9 @@ public static class TypedAnswer
         if (ReadFigure(figure) is not { } value)
         {
             string hint = figure.Contains(',') ? ", with a point for the decimal" : "";
-            return Typed<Answer>.Wrong($"\"{text.Trim()}\" is not a number. Give {Answering.Expected(question)}{hint}.");
+            return Typed<Answer>.Wrong(
+                $"\"{text.Trim()}\" is not a number. Give {Answering.Expected(question)}{hint}."
+            );
         }
 
         return question.Between is { } between && (value < between.Low || value > between.High)
@@ -108,7 +116,9 @@ public static class TypedAnswer
             return Typed<Answer>.Wrong($"\"{text.Trim()}\" is not a date. Give {Answering.Expected(question)}.");
         return question.PastOnly && day > visit
             ? Typed<Answer>.Wrong(
-                $"{Answering.Date(day)} lies after the visit of {Answering.Date(visit)}. Give {Answering.Expected(question)}.")
+                $"{Answering.Date(day)} lies after the visit of {Answering.Date(visit)}. Give "
+                    + $"{Answering.Expected(question)}."
+            )
             : Typed<Answer>.As(new Answer.Date(day));
     }
 

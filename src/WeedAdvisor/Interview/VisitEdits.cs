@@ -12,7 +12,9 @@ public static class VisitEdits
         "visit-" + date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         null, date, null, [VisitArea.Blank("area-1", "Area 1")]);
 
-    /// <summary>The visit with one more area at its end, of which nothing is known but what the head of the visit says.</summary>
+    /// <summary>
+    /// The visit with one more area at its end, of which nothing is known but what the head of the visit says.
+    /// </summary>
     public static Visit WithNewArea(this Visit visit, string? name)
     {
         string title = string.IsNullOrWhiteSpace(name) ? FreeName(visit) : name.Trim();
@@ -33,9 +35,9 @@ public static class VisitEdits
         visit with { Areas = visit.Areas.SetItem(index, area) };
 
     /// <summary>
-    /// The visit with an answer to a question that is asked once for the whole nursery. It goes to the head of the visit and
-    /// to every area that has said the same as this one so far; an area with an answer of its own keeps it, and when this
-    /// one has, only it changes.
+    /// The visit with an answer to a question that is asked once for the whole nursery. It goes to the head of the
+    /// visit and to every area that has said the same as this one so far; an area with an answer of its own keeps it,
+    /// and when this one has, only it changes.
     /// </summary>
     /// <param name="visit">The visit.</param>
     /// <param name="index">The area in which it is said, counted from 0.</param>
@@ -53,12 +55,17 @@ public static class VisitEdits
             Areas =
             [
                 .. visit.Areas.Select(area =>
-                    Equals(area.Answers.GetValueOrDefault(question), head) ? area.WithAnswerOrNone(question, answer) : area),
+                    Equals(area.Answers.GetValueOrDefault(question), head)
+                        ? area.WithAnswerOrNone(question, answer)
+                        : area
+                ),
             ],
         };
     }
 
-    /// <summary>A kebab-case id made from a name; <c>area</c> when the name has no letter or digit of plain ASCII.</summary>
+    /// <summary>
+    /// A kebab-case id made from a name; <c>area</c> when the name has no letter or digit of plain ASCII.
+    /// </summary>
     public static string IdOf(string name)
     {
         var id = new StringBuilder();

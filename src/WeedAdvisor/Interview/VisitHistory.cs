@@ -3,7 +3,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview;
 
-/// <summary>Where an interview stands at one moment: all that an edit may change, and the page it was made on.</summary>
+/// <summary>
+/// Where an interview stands at one moment: all that an edit may change, and the page it was made on.
+/// </summary>
 /// <param name="Visit">The visit.</param>
 /// <param name="Notes">What is remembered beside the answers, by area id.</param>
 /// <param name="AreaIndex">The area, from 0.</param>

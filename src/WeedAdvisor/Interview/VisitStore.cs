@@ -12,7 +12,8 @@ namespace WeedAdvisor.Interview;
 /// <param name="knowledge">The knowledge whose words the visits use.</param>
 /// <param name="fullPath">Makes a path absolute.</param>
 /// <param name="saver">Writes the files; null for one that remembers nothing of earlier starts.</param>
-public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> fullPath, FileSaver? saver = null) : IVisitStore
+public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> fullPath, FileSaver? saver = null)
+    : IVisitStore
 {
     private static readonly FileStamp s_unknown = new(-1, "");
 
@@ -27,7 +28,10 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
             return (null, [$"There is no file '{path}'."]);
         Outcome<VisitDocument, Problem> outcome = VisitDocument.Read(fullPath(path), knowledge);
         if (!outcome.IsGood)
-            return (null, [.. outcome.Refusals.Select(p => (p with { Where = p.Where with { File = path } }).ToString())]);
+            return (
+                null,
+                [.. outcome.Refusals.Select(p => (p with { Where = p.Where with { File = path } }).ToString())]
+            );
         Hold(path, outcome.Value);
         return (outcome.Value.Visit, []);
     }
@@ -73,7 +77,8 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
             bool isTheirs = held is not null && now != held.Stamp;
             return Write(path, visit, basis, isGone: isTheirs && now is null, isTheirs);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception e)
+            when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             return new NotSaved($"'{path}' cannot be written: {e.Message.ReplaceLineEndings(" ")}");
         }
@@ -102,10 +107,12 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
         if (isGone)
             yield return "The file had been deleted since it was read here; it is written anew.";
         if (copy is not null && copy != AtomicFile.Target(fullPath(path)) + ".bak")
-            yield return $"{path}.bak was left alone: it is not a copy that this program made, or one that is still needed.";
+            yield return $"{path}.bak was left alone: it is not a copy that this program made, or one that is still "
+                + $"needed.";
         if (original is not null)
         {
-            yield return "The file could not be changed line by line and was written anew; its layout and comments are in "
+            yield return "The file could not be changed line by line and was written anew; its layout and comments are "
+                + "in "
                 + $"{Shown(path, original)}.";
         }
 
@@ -118,7 +125,9 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
         copy.StartsWith(fullPath(path), StringComparison.Ordinal) ? path + copy[fullPath(path).Length..] : copy;
 
     private VisitDocument? OnDisk(string full) =>
-        FileKinds.Of(full) == FileKind.Regular && VisitDocument.Read(full, knowledge) is { IsGood: true } read ? read.Value : null;
+        FileKinds.Of(full) == FileKind.Regular && VisitDocument.Read(full, knowledge) is { IsGood: true } read
+            ? read.Value
+            : null;
 
     /// <summary>A file as it was last read or written.</summary>
     /// <param name="Stamp">What it held.</param>

@@ -80,7 +80,10 @@ public sealed class WeedPicker
             return "";
         IEnumerable<string> tells = Hits.Length > MostToldApart
             ? []
-            : weed.LookAlikes.Where(like => Hits.Any(other => other.Id == like.Weed)).Select(like => like.Tell).Distinct();
+                : weed
+                    .LookAlikes.Where(like => Hits.Any(other => other.Id == like.Weed))
+                    .Select(like => like.Tell)
+                    .Distinct();
         return string.Join(' ', [.. tells, weed.Identify]);
     }
 

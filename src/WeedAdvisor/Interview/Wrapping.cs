@@ -3,7 +3,9 @@ namespace WeedAdvisor.Interview;
 /// <summary>Breaks text into lines that fit.</summary>
 public static class Wrapping
 {
-    /// <summary>The text in lines of at most <paramref name="width"/> columns, broken between words where it can be.</summary>
+    /// <summary>
+    /// The text in lines of at most <paramref name="width"/> columns, broken between words where it can be.
+    /// </summary>
     /// <param name="text">The text; line ends in it are kept.</param>
     /// <param name="width">Columns; fewer than 8 count as 8.</param>
     /// <param name="first">What the first line begins with.</param>

@@ -23,7 +23,10 @@ internal sealed class AreasSheet : Sheet
         _session = session;
         _open = open;
         _list = new ListingView(look, width => Row.Of(
-            session.Visit.Areas.Select((area, at) => (" ", area.Name + (at == session.AreaIndex ? " (here)" : ""))), width))
+                session.Visit.Areas.Select((area, at) => (" ", area.Name + (at == session.AreaIndex ? " (here)" : ""))),
+                width
+            )
+        )
         {
             KeepsCursor = true,
             Y = 2,

@@ -42,7 +42,12 @@ internal sealed class CostSheet : Sheet
         };
         _result.HasFocusChanged += (_, _) => Renew();
         Add(invented, _note, _result);
-        _rows = [.. CostField.All.Select((field, at) => new CostFieldRow(look, desk, field, () => FocusOn(at + 1)) { Y = FieldsAt + at })];
+        _rows =
+        [
+            .. CostField.All.Select(
+                (field, at) => new CostFieldRow(look, desk, field, () => FocusOn(at + 1)) { Y = FieldsAt + at }
+            ),
+        ];
         foreach (CostFieldRow row in _rows)
         {
             row.Changed += Renew;

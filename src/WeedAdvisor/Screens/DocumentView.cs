@@ -41,7 +41,9 @@ internal sealed class DocumentView : ListingView
             PointAt(first);
     }
 
-    /// <summary>Puts the cursor on the next line, from the one after the cursor round to it, that holds the words.</summary>
+    /// <summary>
+    /// Puts the cursor on the next line, from the one after the cursor round to it, that holds the words.
+    /// </summary>
     /// <param name="words">The words, in any case.</param>
     /// <returns>What went wrong; null when they were found.</returns>
     public string? Find(string words)

@@ -55,7 +55,8 @@ internal sealed class FormSheet : Sheet
     public override IReadOnlyList<View> Stops => [.. _rows.Select(row => row.Field), _answer, .. _presses];
 
     public override string Keys =>
-        $"Enter next field   Up and Down   PgUp and PgDn read on   {string.Concat(_ways.Where(way => way.Key is not null).Select(way => way.Told))}Esc back";
+        $"Enter next field   Up and Down   PgUp and PgDn read on   "
+            + $"{string.Concat(_ways.Where(way => way.Key is not null).Select(way => way.Told))}Esc back";
 
     private int At => Array.FindIndex(_rows, row => row.Field.HasFocus);
 

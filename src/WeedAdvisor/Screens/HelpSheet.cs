@@ -53,8 +53,12 @@ internal sealed class HelpSheet : Sheet
         ("Enter", "all work by day, what gets through, when nothing may go on"),
         ("Esc", "back to the interview; the wishes stay"),
         ("", ""),
-        ("", "A, B, C stand in the week in which an application goes on. # held: four fifths or more of what comes up is "
-            + "stopped. + partly: half or more. o: it comes up and less than half is stopped. A dot: it does not come up. "
+        (
+            "",
+            "A, B, C stand in the week in which an application goes on. # held: four fifths or more of what comes up "
+                + "is "
+                + "stopped. + partly: half or more. o: it comes up and less than half is stopped. A dot: it does not "
+                + "come up. "
             + "- nothing may go on. x closed by your wish."),
     ];
 
@@ -74,7 +78,10 @@ internal sealed class HelpSheet : Sheet
             [
                 .. keys.Select(key => (key.Key.PadRight(key.Key.Length == 0 ? 0 : column), key.Does)),
                 ("", ""),
-                ("", "Every answer is kept at once, so that a closed terminal or a power cut loses none. An answer that is "
+                    (
+                        "",
+                        "Every answer is kept at once, so that a closed terminal or a power cut loses none. An answer "
+                            + "that is "
                     + "missing never makes a chemical look allowed."),
             ],
             width))

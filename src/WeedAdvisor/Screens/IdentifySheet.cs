@@ -51,7 +51,9 @@ internal sealed class IdentifySheet : Sheet
         };
         _presses =
         [
-            new PressView(look, "Next feature", GoToNext), new PressView(look, "Clear", Clear), new PressView(look, "Close", Close),
+            new PressView(look, "Next feature", GoToNext),
+            new PressView(look, "Clear", Clear),
+            new PressView(look, "Close", Close),
         ];
         Add(name, _search, _features, _next, _count, _weeds, _about);
         AddInRow(Pos.AnchorEnd(1), _presses);
@@ -120,20 +122,28 @@ internal sealed class IdentifySheet : Sheet
             (fit.Weed.Identify, LineTone.Quiet),
             .. Found.Tells
                 .Where(tell => _narrowing.HasBegun && (tell.Weed == fit.Weed.Id || tell.Other == fit.Weed.Id))
-                .Select(tell => ($"Or {Name(tell.Weed == fit.Weed.Id ? tell.Other : tell.Weed)}? {tell.Text}", LineTone.Plain)),
+                .Select(tell =>
+                    ($"Or {Name(tell.Weed == fit.Weed.Id ? tell.Other : tell.Weed)}? {tell.Text}", LineTone.Plain)
+                ),
         ];
         return [.. parts];
     }
 
     private string Name(string weed) => Found.Fits.First(fit => fit.Weed.Id == weed).Weed.Name;
 
-    private IReadOnlyList<Row> FeatureRows(int width) => Row.Of(Features.Select(feature => (Mark(feature.Key), feature.Value)), width);
+    private IReadOnlyList<Row> FeatureRows(int width) =>
+        Row.Of(Features.Select(feature => (Mark(feature.Key), feature.Value)), width);
 
     private string Mark(string feature) =>
-        _narrowing.Sighting.Seen.Contains(feature) ? "[x] " : _narrowing.Sighting.Absent.Contains(feature) ? "[-] " : "[ ] ";
+        _narrowing.Sighting.Seen.Contains(feature) ? "[x] "
+        : _narrowing.Sighting.Absent.Contains(feature) ? "[-] "
+        : "[ ] ";
 
     private IReadOnlyList<Row> WeedRows(int width) =>
-        Row.Of(Found.Fits.Select(fit => (fit.FitsAll ? "* " : "  ", $"{fit.Weed.Name} ({fit.Weed.Scientific})")), width);
+        Row.Of(
+            Found.Fits.Select(fit => (fit.FitsAll ? "* " : "  ", $"{fit.Weed.Name} ({fit.Weed.Scientific})")),
+            width
+        );
 
     private void Tick(int at)
     {

@@ -5,7 +5,9 @@ using WeedAdvisor.Interview.Labels;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>The treatments whose labels can be copied: those of the book, those that wait here, then all others.</summary>
+/// <summary>
+/// The treatments whose labels can be copied: those of the book, those that wait here, then all others.
+/// </summary>
 internal sealed class LabelsSheet : Sheet
 {
     private const int AboutRows = 3;

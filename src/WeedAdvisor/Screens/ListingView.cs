@@ -35,8 +35,8 @@ internal class ListingView : View
     }
 
     /// <summary>
-    /// Whether something outside the list acts on the item under the cursor. It is then marked with a <c>&gt;</c> whether or
-    /// not the keys are here.
+    /// Whether something outside the list acts on the item under the cursor. It is then marked with a <c>&gt;</c>
+    /// whether or not the keys are here.
     /// </summary>
     public bool KeepsCursor { get; init; }
 
@@ -76,7 +76,9 @@ internal class ListingView : View
         SetNeedsDraw();
     }
 
-    /// <summary>Reads on by a page, whether or not the keys are here: the rows move at once, not only the cursor.</summary>
+    /// <summary>
+    /// Reads on by a page, whether or not the keys are here: the rows move at once, not only the cursor.
+    /// </summary>
     /// <param name="pages">Pages forward; negative for back.</param>
     public void Scroll(int pages)
     {
@@ -145,7 +147,11 @@ internal class ListingView : View
             Go(At + 3);
         else if (mouse.Flags.HasFlag(MouseFlags.WheeledUp))
             Go(At - 3);
-        else if (mouse.Flags.HasFlag(MouseFlags.LeftButtonClicked) && mouse.Position is { } at && _top + at.Y < _rows.Count)
+        else if (
+            mouse.Flags.HasFlag(MouseFlags.LeftButtonClicked)
+            && mouse.Position is { } at
+            && _top + at.Y < _rows.Count
+        )
             Click(_rows[_top + at.Y].Item);
         else
             return false;

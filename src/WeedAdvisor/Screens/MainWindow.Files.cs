@@ -57,7 +57,9 @@ internal sealed partial class MainWindow
         _look, "The file was changed", changed,
         [
             ("Save under another name", () => AskForFile(leave: false)),
-            ("Write over it; a copy of what is there now is kept", () => AfterSaving(SaveTo(path, over: true), path, leave: false)),
+                    ("Write over it; a copy of what is there now is kept", () =>
+                        AfterSaving(SaveTo(path, over: true), path, leave: false)
+                    ),
             ("Do not save now", () => { }),
         ]));
 

@@ -88,7 +88,9 @@ internal sealed partial class MainWindow
         _advice.Renew();
     }
 
-    /// <summary>A sheet that keeps wishes of its own takes them back; else the last edit of the visit is undone.</summary>
+    /// <summary>
+    /// A sheet that keeps wishes of its own takes them back; else the last edit of the visit is undone.
+    /// </summary>
     private void UndoHere(Key key)
     {
         if (_sheets.Count == 0 || !_sheets.Peek().Hear(key))

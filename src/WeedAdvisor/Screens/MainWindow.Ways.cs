@@ -97,7 +97,12 @@ internal sealed partial class MainWindow
 
     private void OpenRate(RateDesk desk) =>
         Show(new FormSheet(
-            _look, desk, new FormWay("Example", () => Done(desk.FillIn)), new FormWay("Clear", () => Done(desk.Clear))));
+                _look,
+                desk,
+                new FormWay("Example", () => Done(desk.FillIn)),
+                new FormWay("Clear", () => Done(desk.Clear))
+            )
+        );
 
     private static AdviceLine? Done(Action deed)
     {
@@ -142,7 +147,13 @@ internal sealed partial class MainWindow
         CostDesk desk = _costs.Here();
         string area = _session.Area.Name;
         Show(new CostSheet(
-            _look, area, desk, way => Show(new ReadingSheet(_look, $"Against today's way: {area}", () => desk.Against(way), Search)), Search));
+                _look,
+                area,
+                desk,
+                way => Show(new ReadingSheet(_look, $"Against today's way: {area}", () => desk.Against(way), Search)),
+                Search
+            )
+        );
     }
 
     /// <summary>Does something once what stands on the screen now is drawn.</summary>

@@ -162,7 +162,12 @@ internal sealed partial class MainWindow : Window
     private Pane NewPage()
     {
         Pane page = _session.Current is { } question
-            ? new QuestionPage(_look, _session, question, new Ways(Back, Next, NotKnown, Clear, PickWeed, PickPast, Drop))
+            ? new QuestionPage(
+                _look,
+                _session,
+                question,
+                new Ways(Back, Next, NotKnown, Clear, PickWeed, PickPast, Drop)
+            )
             : new EndPage(_look, _session,
                 [
                     .. _session.Progress.Skipped > 0
@@ -226,7 +231,8 @@ internal sealed partial class MainWindow : Window
         string whole = $"{place}   {_session.Progress}   {Answering.Date(_session.Visit.Date)}   {saved}";
         _head.Show((whole.Length < Frame.Width ? whole : $"{place}   {_session.Progress}   {saved}", LineTone.Plain));
         string keys = Frame.Width >= 118
-            ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  E Costs  S Save  Q Leave"
+                ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  E Costs  S "
+                    + "Save  Q Leave"
             : Frame.Width >= 80
             ? "F1 Help  F2 Areas  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  S Save  Q Leave"
             : "F1 Help  F2 Areas  F6 Advice  Ctrl+: Z Undo S Save Q Leave";

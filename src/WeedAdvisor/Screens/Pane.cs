@@ -2,7 +2,9 @@ using Terminal.Gui.ViewBase;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>A part of the screen that takes the keys: it says where Tab goes, and draws itself anew when told.</summary>
+/// <summary>
+/// A part of the screen that takes the keys: it says where Tab goes, and draws itself anew when told.
+/// </summary>
 internal abstract class Pane : View
 {
     protected Pane(Look look)

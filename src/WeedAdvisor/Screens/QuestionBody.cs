@@ -15,7 +15,13 @@ internal abstract class QuestionBody(Look look) : Pane(look)
         {
             QuestionKind.Weeds => new WeedsBody(look, session, way),
             QuestionKind.Past => new PastBody(look, session, way),
-            QuestionKind.Number or QuestionKind.Date or QuestionKind.Name => new TypedBody(look, session, question, way, tell),
+            QuestionKind.Number or QuestionKind.Date or QuestionKind.Name => new TypedBody(
+                look,
+                session,
+                question,
+                way,
+                tell
+            ),
             _ => new ChoiceBody(look, session, question, way),
         };
 }

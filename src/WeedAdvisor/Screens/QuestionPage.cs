@@ -24,7 +24,9 @@ internal sealed class QuestionPage : Pane
         _session = session;
         _question = question;
         _ask = new TextRows(look) { Width = Dim.Fill() };
-        _ask.Height = Dim.Func(_ => Math.Min(_ask.RowsAt(Math.Max(8, Viewport.Width)), Math.Max(2, Viewport.Height - 9)));
+        _ask.Height = Dim.Func(_ =>
+            Math.Min(_ask.RowsAt(Math.Max(8, Viewport.Width)), Math.Max(2, Viewport.Height - 9))
+        );
         bool hasScope = HeadAnswers.Told(session, question) is not null;
         int below = hasScope ? 4 : 3;
         _note = new TextRows(look) { Y = Pos.AnchorEnd(below), Width = Dim.Fill(), Height = 2 };
@@ -43,8 +45,9 @@ internal sealed class QuestionPage : Pane
         AddInRow(Pos.AnchorEnd(1), _presses);
         if (hasScope)
         {
-            var scope = new PressView(
-                look, "Whole nursery or this area alone", () => session.AnswerForAll(question, !session.IsForAll(question)));
+            var scope = new PressView(look, "Whole nursery or this area alone", () =>
+                session.AnswerForAll(question, !session.IsForAll(question))
+            );
             AddInRow(Pos.AnchorEnd(2), scope);
             _presses = [scope, .. _presses];
         }

@@ -10,7 +10,9 @@ public static class ScreenHost
     /// <summary>Exit code when the program itself failed.</summary>
     public const int InternalFailure = 70;
 
-    /// <summary>Runs the screens until the grower leaves. The terminal is left as it was found, whatever happens.</summary>
+    /// <summary>
+    /// Runs the screens until the grower leaves. The terminal is left as it was found, whatever happens.
+    /// </summary>
     /// <param name="session">The interview.</param>
     /// <param name="settings">What the screens are given.</param>
     /// <param name="error">Where a failure of the program is told, once the terminal is restored.</param>
@@ -18,9 +20,16 @@ public static class ScreenHost
     public static int Run(InterviewSession session, ScreenSettings settings, TextWriter error) =>
         Run(session, settings, error, null, _ => { });
 
-    /// <summary>The same with a driver of the terminal library named, and something done before the loop begins.</summary>
+    /// <summary>
+    /// The same with a driver of the terminal library named, and something done before the loop begins.
+    /// </summary>
     internal static int Run(
-        InterviewSession session, ScreenSettings settings, TextWriter error, string? driver, Action<IApplication> before)
+        InterviewSession session,
+        ScreenSettings settings,
+        TextWriter error,
+        string? driver,
+        Action<IApplication> before
+    )
     {
         try
         {

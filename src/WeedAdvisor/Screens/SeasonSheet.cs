@@ -6,7 +6,9 @@ using WeedAdvisor.Interview;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>The season plan of the area: what it costs, the strip, what goes on. Every wish is planned at once.</summary>
+/// <summary>
+/// The season plan of the area: what it costs, the strip, what goes on. Every wish is planned at once.
+/// </summary>
 internal sealed class SeasonSheet : Sheet
 {
     private const int MoneyAt = 1, LeastLines = 5, MostNoteRows = 3, WidthForAll = 80, WidthForWords = 119;
@@ -46,7 +48,8 @@ internal sealed class SeasonSheet : Sheet
     public override string Keys => _desk.Plan is null
         ? "F1 Keys   Esc back"
         : Columns >= WidthForWords
-        ? "F1 Keys  ←→ week  ↑↓ application  Space close  M month  D drop  K keep  R rotate  +-  U undo  0 reset  Enter work  Esc"
+            ? "F1 Keys  ←→ week  ↑↓ application  Space close  M month  D drop  K keep  R rotate  +-  U undo  0 reset  "
+                + "Enter work  Esc"
         : Columns < WidthForAll
         ? "F1 Keys  ←→ week  Space close  D drop  Enter work  Esc back"
         : "F1 Keys  Space close  M month  D drop  K keep  R rotate  +-  U undo  Enter  Esc";
@@ -149,7 +152,8 @@ internal sealed class SeasonSheet : Sheet
         if (_lines is null)
             return;
         int width = Math.Max(8, Frame.Width);
-        int money = Math.Clamp(_money.RowsAt(width), 1, MostNoteRows), change = Math.Clamp(_change.RowsAt(width), 1, MostNoteRows);
+        int money = Math.Clamp(_money.RowsAt(width), 1, MostNoteRows),
+            change = Math.Clamp(_change.RowsAt(width), 1, MostNoteRows);
         _money.Height = money;
         _change.Y = MoneyAt + money;
         _change.Height = change;

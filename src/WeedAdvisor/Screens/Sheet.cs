@@ -26,8 +26,8 @@ internal abstract class Sheet : Pane
     public virtual string Keys => "Tab next field   Enter choose   Esc close";
 
     /// <summary>
-    /// Whether edits of the visit may be undone while it lies there. A sheet that works on a part of the visit would have
-    /// it taken from under its hands.
+    /// Whether edits of the visit may be undone while it lies there. A sheet that works on a part of the visit would
+    /// have it taken from under its hands.
     /// </summary>
     public virtual bool TakesUndo => false;
 

@@ -7,7 +7,9 @@ using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>The year as a strip with a cursor over its weeks. Each grade has its character as well as its colour.</summary>
+/// <summary>
+/// The year as a strip with a cursor over its weeks. Each grade has its character as well as its colour.
+/// </summary>
 internal sealed class StripView : View
 {
     private const int PageOfWeeks = 4, HeadRows = 2, LeastName = 5;
@@ -48,11 +50,18 @@ internal sealed class StripView : View
         for (int i = 0; i < shown; i++)
         {
             StripRow row = strip.Rows[i];
-            Cells(left, HeadRows + i, row.Name, string.Concat(row.Weeks.Select(StripText.Character)), week => _look.Of(row.Weeks[week]));
+            Cells(left, HeadRows + i, row.Name, string.Concat(row.Weeks.Select(StripText.Character)), week =>
+                _look.Of(row.Weeks[week])
+            );
         }
 
         if (shown < strip.Rows.Length && room > 0)
-            Put(1, HeadRows + shown, $"and {strip.Rows.Length - shown} weeds more that cost less; a higher window shows them", _look.Quiet);
+            Put(
+                1,
+                HeadRows + shown,
+                $"and {strip.Rows.Length - shown} weeds more that cost less; a higher window shows them",
+                _look.Quiet
+            );
         return true;
     }
 

@@ -8,7 +8,8 @@ namespace WeedAdvisor.Screens;
 /// <param name="NotKnown">Says that the grower does not know, and goes on.</param>
 /// <param name="Clear">Takes the answer back.</param>
 /// <param name="PickWeed">Opens the weed picker, on a weed seen before or on a new one.</param>
-/// <param name="PickPast">Opens the picker of earlier applications, on one by its place in the list or on a new one.</param>
+/// <param name="PickPast">Opens the picker of earlier applications, on one by its place in the list or on a new
+/// one.</param>
 /// <param name="Drop">Does something that drops entries of the question's list, once that was agreed to.</param>
 internal sealed record Ways(
     Action Back,

@@ -7,8 +7,8 @@ namespace WeedAdvisor.Frozen.Drawn;
 
 /// <summary>
 /// Draws visits in the second format, with earlier uses told in full, houses shared by areas, answers at the head and
-/// label books beside them. Half of them lie near a worked visit, so that chemicals that are clear occur; the others hold
-/// anything.
+/// label books beside them. Half of them lie near a worked visit, so that chemicals that are clear occur; the others
+/// hold anything.
 /// </summary>
 internal sealed class PresentVisits
 {

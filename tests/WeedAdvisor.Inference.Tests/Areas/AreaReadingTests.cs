@@ -27,7 +27,10 @@ public sealed class AreaReadingTests
     {
         AreaReading area = Read(Number("weeding-interval", (decimal)answered));
         Assert.Equal(weeks, area.RoundsWeeks);
-        Assert.Equal(weeks is null ? new Told<int>(4, Origin.Assumed) : new Told<int>(weeks.Value, Origin.Answer), area.Rounds(null));
+        Assert.Equal(
+            weeks is null ? new Told<int>(4, Origin.Assumed) : new Told<int>(weeks.Value, Origin.Answer),
+            area.Rounds(null)
+        );
         Assert.Equal(new Told<int>(9, Origin.Set), area.Rounds(9));
     }
 
@@ -74,7 +77,12 @@ public sealed class AreaReadingTests
     [Fact]
     public void Each_question_that_code_knows_is_one_of_the_shipped_ones()
     {
-        string[] known = [.. typeof(QuestionIds).GetFields(BindingFlags.Public | BindingFlags.Static).Select(field => (string)field.GetValue(null)!)];
+        string[] known =
+        [
+            .. typeof(QuestionIds)
+                .GetFields(BindingFlags.Public | BindingFlags.Static)
+                .Select(field => (string)field.GetValue(null)!),
+        ];
         Assert.Equal(known.Length, known.Distinct().Count());
         Assert.All(known, id => Assert.NotNull(s_knowledge.QuestionOf(id)));
     }
@@ -82,12 +90,17 @@ public sealed class AreaReadingTests
     private static AreaReading Read(params (string Question, Answer Answer)[] answers) => AreaReading.Of(
         VisitArea.Blank("a", "A") with
         {
-            Answers = answers.ToImmutableSortedDictionary(one => one.Question, one => one.Answer, StringComparer.Ordinal),
+            Answers = answers.ToImmutableSortedDictionary(
+                    one => one.Question,
+                    one => one.Answer,
+                    StringComparer.Ordinal
+                ),
         },
         s_day,
         s_knowledge);
 
-    private static (string, Answer) Word(string question, string word) => (question, new Answer.Words(WordSet.Of(word)));
+    private static (string, Answer) Word(string question, string word) =>
+        (question, new Answer.Words(WordSet.Of(word)));
 
     private static (string, Answer) Number(string question, decimal number) => (question, new Answer.Number(number));
 }

@@ -57,5 +57,8 @@ public class CertaintyFactorTests
     [Fact]
     public void Same_sign_arguments_combine_as_independent_chances_do() =>
         Gen.Double[0, 1].Array[1, 6].Sample(factors =>
-            Math.Abs(CertaintyFactor.Combine(factors) - (1 - factors.Aggregate(1.0, (rest, one) => rest * (1 - one)))) < 1e-9);
+                Math.Abs(
+                    CertaintyFactor.Combine(factors) - (1 - factors.Aggregate(1.0, (rest, one) => rest * (1 - one)))
+                ) < 1e-9
+            );
 }

@@ -12,9 +12,10 @@ public class RuleCertaintyTests
 {
     private static readonly string[] s_findings = ["wet", "fed", "weedy"];
 
-    // Published worked values: G. S. Novak Jr., lectures on EMYCIN's certainty factors, University of Texas at Austin. The
-    // least certain premise counts, times the rule's own factor: premises 0.6, 0.3 and 0.4 with a rule of 0.7 give 0.21
-    // (www.cs.utexas.edu/~novak/cs378226.html); 0.8, 0.7 and 0.9 with 0.4 give 0.28 (cs.utexas.edu/~novak/cs378cl25a.html).
+    // Published worked values: G. S. Novak Jr., lectures on EMYCIN's certainty factors, University of Texas at Austin.
+    // The least certain premise counts, times the rule's own factor: premises 0.6, 0.3 and 0.4 with a rule of 0.7 give
+    // 0.21 (www.cs.utexas.edu/~novak/cs378226.html); 0.8, 0.7 and 0.9 with 0.4 give 0.28
+    // (cs.utexas.edu/~novak/cs378cl25a.html).
     [Theory]
     [InlineData(0.6, 0.3, 0.4, 0.7, 0.21)]
     [InlineData(0.8, 0.7, 0.9, 0.4, 0.28)]
@@ -36,7 +37,11 @@ public class RuleCertaintyTests
             ]);
 
         ClearAction pull = Assert.Single(
-            Advisor.Of(SmallKnowledge.Of([.. found, advised])).Open(AreaCase.Alone(new DateOnly(2026, 5, 12), UnderTheSky)).Advice.Clear);
+            Advisor
+                .Of(SmallKnowledge.Of([.. found, advised]))
+                .Open(AreaCase.Alone(new DateOnly(2026, 5, 12), UnderTheSky))
+                .Advice.Clear
+        );
 
         Assert.Equal("pull", pull.Action);
         Assert.Equal(published, pull.Certainty, 12);

@@ -10,7 +10,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Tests.Engine;
 
-/// <summary>The engine infers, the tree explains: both have to come to the same conclusions, whatever the rules and the case.</summary>
+/// <summary>
+/// The engine infers, the tree explains: both have to come to the same conclusions, whatever the rules and the case.
+/// </summary>
 public class EngineAndTreeTests
 {
     private static readonly Gen<(ImmutableArray<Judgement> Rules, VisitArea[] Areas)> s_cases =
@@ -49,14 +51,20 @@ public class EngineAndTreeTests
             RuleEngine backwards = RuleEngine.Of(one.Rules.Reverse(), [.. catalogue.Reverse()]);
             foreach (VisitArea area in one.Areas)
                 Assert.Equal(
-                    ByTree(knowledge, area), Told.By(backwards.Open().Change([.. FactsOf(knowledge, area).Reverse()]).All()));
+                        ByTree(knowledge, area),
+                        Told.By(backwards.Open().Change([.. FactsOf(knowledge, area).Reverse()]).All())
+                    );
         },
         iter: Sizes.Of(100, 1000),
         print: Describe.Case);
 
     [Fact]
     public void No_condition_has_to_be_interpreted() => s_cases.Sample(
-        one => Assert.Equal(0, RuleEngine.Of(one.Rules, CatalogueFacts.Of(SmallKnowledge.Of(one.Rules))).InterpretedConditions),
+            one =>
+                Assert.Equal(
+                    0,
+                    RuleEngine.Of(one.Rules, CatalogueFacts.Of(SmallKnowledge.Of(one.Rules))).InterpretedConditions
+                ),
         iter: Sizes.Of(20, 200),
         print: Describe.Case);
 

@@ -57,7 +57,8 @@ public sealed class EntryIntervalTests
     [Fact]
     public void Products_put_on_together_share_the_longest_interval_and_others_run_each_from_their_own_end()
     {
-        PastApplication short12 = Use("isoxaben-spray", s_day, "08:00"), long24 = Use("pendimethalin-spray", s_day, "08:00");
+        PastApplication short12 = Use("isoxaben-spray", s_day, "08:00"),
+            long24 = Use("pendimethalin-spray", s_day, "08:00");
         Assert.Equal(new DateTime(2026, 6, 16, 8, 0, 0), Barred(Yard(short12, long24)).Until!.From);
         Assert.Equal(
             new DateTime(2026, 6, 16, 8, 0, 0),
@@ -67,21 +68,37 @@ public sealed class EntryIntervalTests
     [Fact]
     public void An_interval_that_is_taken_for_usual_is_said_to_be_that()
     {
-        static string Why(PastApplication use) => Barred(Yard(use)).Because.First(one => one.Judgement.Contains("entry-interval", StringComparison.Ordinal)).Text;
-        Assert.Contains("is not known, so 72 hours count, and more where its label says more", Why(Other("other-pesticide") with { Date = s_day }), StringComparison.Ordinal);
+        static string Why(PastApplication use) =>
+            Barred(Yard(use))
+                .Because.First(one => one.Judgement.Contains("entry-interval", StringComparison.Ordinal))
+                .Text;
+        Assert.Contains(
+            "is not known, so 72 hours count, and more where its label says more",
+            Why(Other("other-pesticide") with { Date = s_day }),
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("is not known", Why(Use("isoxaben-spray", s_day, "08:00")), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Hours_are_elapsed_hours_across_the_change_of_the_clock()
     {
-        // 24 hours from ten in the evening before the clock springs forward end at eleven, before it falls back at nine.
+        // 24 hours from ten in the evening before the clock springs forward end at eleven, before it falls back at
+        // nine.
         Assert.Equal(
             new DateTime(2026, 3, 8, 23, 0, 0),
-            Barred(Yard(Use("pendimethalin-spray", new DateOnly(2026, 3, 7), "22:00")), new DateOnly(2026, 3, 8)).Until!.From);
+            Barred(
+                Yard(Use("pendimethalin-spray", new DateOnly(2026, 3, 7), "22:00")),
+                new DateOnly(2026, 3, 8)
+            ).Until!.From
+        );
         Assert.Equal(
             new DateTime(2026, 11, 1, 21, 0, 0),
-            Barred(Yard(Use("pendimethalin-spray", new DateOnly(2026, 10, 31), "22:00")), new DateOnly(2026, 11, 1)).Until!.From);
+            Barred(
+                Yard(Use("pendimethalin-spray", new DateOnly(2026, 10, 31), "22:00")),
+                new DateOnly(2026, 11, 1)
+            ).Until!.From
+        );
     }
 
     [Theory]
@@ -114,7 +131,10 @@ public sealed class EntryIntervalTests
     {
         PastApplication fog = Use("pelargonic-acid-floor-spray", s_day, "08:00") with { Method = "mist-or-fog" };
         Assert.Equal(new DateTime(2026, 6, 16, 8, 0, 0), Barred(Floor("house-2", fog)).Until!.From);
-        Assert.Equal(new DateTime(2026, 6, 15, 20, 0, 0), Barred(Floor("house-2", fog with { Aired = true })).Until!.From);
+        Assert.Equal(
+            new DateTime(2026, 6, 15, 20, 0, 0),
+            Barred(Floor("house-2", fog with { Aired = true })).Until!.From
+        );
     }
 
     [Fact]
@@ -162,8 +182,12 @@ public sealed class EntryIntervalTests
         VisitArea today = Yard(Use("isoxaben-spray", s_day, "08:00"));
         Assert.True(IsClosed(today with { Answers = today.Answers.SetItem("put-on-lately", Word("no")) }));
 
-        // Nor beside one that closed the house from another area, nor while it is not known whether it is the same house.
-        PastApplication fog = Use("pelargonic-acid-floor-spray", s_day.AddDays(-6), "08:00") with { Method = "mist-or-fog" };
+        // Nor beside one that closed the house from another area, nor while it is not known whether it is the same
+        // house.
+        PastApplication fog = Use("pelargonic-acid-floor-spray", s_day.AddDays(-6), "08:00") with
+        {
+            Method = "mist-or-fog",
+        };
         AssertContradicted(Bench("house-2"), Floor("house-2", fog));
         AssertContradicted(Bench(null), Floor("house-2", fog));
         Assert.DoesNotContain(
@@ -178,13 +202,18 @@ public sealed class EntryIntervalTests
             clear.Status == ActionStatus.ClearUnless && clear.Unless.Contains(Need.Question("put-on-lately")));
     }
 
-    // Granules close no house, so an old use of them says nothing of what else was put on lately, and one of an unknown day no more.
+    // Granules close no house, so an old use of them says nothing of what else was put on lately, and one of an unknown
+    // day no more.
     [Theory]
     [InlineData("2026-01-05")]
     [InlineData(null)]
-    public void Another_area_that_had_something_lately_keeps_the_house_waiting_while_no_use_of_these_days_is_told(string? day)
+    public void Another_area_that_had_something_lately_keeps_the_house_waiting_while_no_use_of_these_days_is_told(
+        string? day
+    )
     {
-        DateOnly? on = day is null ? null : DateOnly.ParseExact(day, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        DateOnly? on = day is null
+            ? null
+            : DateOnly.ParseExact(day, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         AreaAdvice advice = Advise(Bench("house-2"), s_day, Floor("house-2", Use("oxadiazon-granule", on, null)));
         Assert.Equal(ActionStatus.Waits, advice.StatusOf(Work));
     }
@@ -225,7 +254,9 @@ public sealed class EntryIntervalTests
     private static PastApplication Use(string treatment, DateOnly? day, string? hour) =>
         new(treatment, day, "clean", WordSet.Empty)
         {
-            Hour = hour is null ? null : TimeOnly.ParseExact(hour, "HH:mm", System.Globalization.CultureInfo.InvariantCulture),
+            Hour = hour is null
+                ? null
+                : TimeOnly.ParseExact(hour, "HH:mm", System.Globalization.CultureInfo.InvariantCulture),
         };
 
     private static PastApplication Other(string kind) => new(null, null, "clean", WordSet.Empty) { Kind = kind };
@@ -243,7 +274,10 @@ public sealed class EntryIntervalTests
         return house is null ? bench : bench with { Answers = bench.Answers.Add("house", Word(house)) };
     }
 
-    private static VisitArea Area(ImmutableArray<PastApplication> past, params (string Question, string Word)[] answers) =>
+    private static VisitArea Area(
+        ImmutableArray<PastApplication> past,
+        params (string Question, string Word)[] answers
+    ) =>
         new(
             "a",
             "A",

@@ -22,9 +22,17 @@ public sealed class EntryLawTests
         [new(2026, 6, 15), new(2026, 3, 8), new(2026, 3, 9), new(2026, 11, 1), new(2026, 11, 2)];
 
     private static readonly string[] s_treatments =
-        ["diquat-floor-spray", "pelargonic-acid-floor-spray", "pendimethalin-spray", "isoxaben-spray", "prodiamine-granule", "hydrogen-peroxide-peroxyacetic-acid"];
+    [
+        "diquat-floor-spray",
+        "pelargonic-acid-floor-spray",
+        "pendimethalin-spray",
+        "isoxaben-spray",
+        "prodiamine-granule",
+        "hydrogen-peroxide-peroxyacetic-acid",
+    ];
 
-    private static readonly Gen<TimeOnly?> s_hour = Gen.Int[-8, 23].Select(hour => hour < 0 ? (TimeOnly?)null : new TimeOnly(hour, 30));
+    private static readonly Gen<TimeOnly?> s_hour = Gen.Int[-8, 23]
+        .Select(hour => hour < 0 ? (TimeOnly?)null : new TimeOnly(hour, 30));
 
     private static readonly Gen<PastApplication> s_use = Gen.Select(
         Gen.Int[-2, s_treatments.Length - 1],
@@ -33,7 +41,11 @@ public sealed class EntryLawTests
         Gen.OneOf<string?>(null, "granules", "low-coarse-spray", "other-spray", "mist-or-fog"),
         Gen.OneOf<bool?>(null, true, false),
         (product, daysAgo, hour, method, aired) => new PastApplication(
-            product < 0 ? null : s_treatments[product], daysAgo < 0 ? null : new DateOnly(1, 1, 1).AddDays(daysAgo), "clean", WordSet.Empty)
+                product < 0 ? null : s_treatments[product],
+                daysAgo < 0 ? null : new DateOnly(1, 1, 1).AddDays(daysAgo),
+                "clean",
+                WordSet.Empty
+            )
         {
             Kind = product == -1 ? "weed-killer" : product == -2 ? "other-pesticide" : null,
             Hour = hour,
@@ -70,9 +82,15 @@ public sealed class EntryLawTests
     public void Where_nothing_was_put_on_within_a_month_no_interval_keeps_anybody_out() => s_visit.Sample(
         visit =>
         {
-            Visit old = visit with { Areas = [.. visit.Areas.Select(area => area with { Past = [.. area.Past!.Value.Select(Older)] })] };
+            Visit old = visit with
+            {
+                Areas = [.. visit.Areas.Select(area => area with { Past = [.. area.Past!.Value.Select(Older)] })],
+            };
             Assert.All(
-                ShippedKnowledge.Advisor.Advise(old).Areas.SelectMany(area => area.Barred).SelectMany(barred => barred.Because),
+                    ShippedKnowledge
+                        .Advisor.Advise(old)
+                        .Areas.SelectMany(area => area.Barred)
+                        .SelectMany(barred => barred.Because),
                 reason => Assert.NotEqual("entry", reason.Topic));
         },
         iter: Sizes.Of(40, 500));
@@ -105,7 +123,15 @@ public sealed class EntryLawTests
 
     private static VisitArea Dated(VisitArea area, DateOnly day) => area with
     {
-        Past = [.. area.Past!.Value.Select(use => use with { Date = use.Date is { } ago ? day.AddDays(-ago.DayNumber) : null })],
+        Past =
+            [
+                .. area.Past!.Value.Select(use =>
+                    use with
+                    {
+                        Date = use.Date is { } ago ? day.AddDays(-ago.DayNumber) : null,
+                    }
+                ),
+            ],
     };
 
     private static VisitArea Area(string? cover, string? house, ImmutableArray<PastApplication> past)

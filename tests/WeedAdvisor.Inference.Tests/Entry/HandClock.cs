@@ -1,8 +1,8 @@
 namespace WeedAdvisor.Inference.Tests.Entry;
 
 /// <summary>
-/// Entry intervals reckoned by hand, without a calendar library: the clock of New York in 2026, which springs forward on
-/// 8 March and falls back on 1 November (15 U.S.C. 260a: second Sunday of March, first Sunday of November, at two).
+/// Entry intervals reckoned by hand, without a calendar library: the clock of New York in 2026, which springs forward
+/// on 8 March and falls back on 1 November (15 U.S.C. 260a: second Sunday of March, first Sunday of November, at two).
 /// </summary>
 internal static class HandClock
 {

@@ -7,7 +7,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Tests.Entry;
 
-/// <summary>The roofs of a visit are found once; that leaves nothing out that an area by itself would have seen.</summary>
+/// <summary>
+/// The roofs of a visit are found once; that leaves nothing out that an area by itself would have seen.
+/// </summary>
 public sealed class RoofsTests
 {
     [Fact]
@@ -15,11 +17,17 @@ public sealed class RoofsTests
         new RandomVisits(ShippedKnowledge.Knowledge).Case.Sample(
             drawn =>
             {
-                ImmutableArray<VisitArea> areas = [.. drawn.Others.Prepend(drawn.Area).Select((area, i) => area with { Id = $"a{i}" })];
+                ImmutableArray<VisitArea> areas =
+                [
+                    .. drawn.Others.Prepend(drawn.Area).Select((area, i) => area with { Id = $"a{i}" }),
+                ];
                 var visit = new Visit("v", null, drawn.Date, null, areas);
                 VisitAdvice together = ShippedKnowledge.Advisor.Advise(visit);
                 for (int i = 0; i < areas.Length; i++)
-                    Assert.Equal(Said(ShippedKnowledge.Advisor.Open(AreaCase.Of(visit, i)).Advice), Said(together.Areas[i]));
+                    Assert.Equal(
+                        Said(ShippedKnowledge.Advisor.Open(AreaCase.Of(visit, i)).Advice),
+                        Said(together.Areas[i])
+                    );
             },
             iter: Sizes.Of(20, 500));
 

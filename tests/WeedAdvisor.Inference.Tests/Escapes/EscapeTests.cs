@@ -10,8 +10,8 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Tests.Escapes;
 
 /// <summary>
-/// What came through, and why: Derr and Nichols 2020 (more dose does nothing against a resistant plant; first rule out the
-/// fault), Norsworthy and others 2012 (several sites that each work on the driver weed).
+/// What came through, and why: Derr and Nichols 2020 (more dose does nothing against a resistant plant; first rule out
+/// the fault), Norsworthy and others 2012 (several sites that each work on the driver weed).
 /// </summary>
 public sealed class EscapeTests
 {
@@ -34,9 +34,16 @@ public sealed class EscapeTests
     [Fact]
     public void Twice_takes_the_whole_site_of_action_out_here()
     {
-        AreaAdvice advice = Advise(Through("prodiamine-granule", 1, Spurge), Through("pendimethalin-granule", 1, Spurge));
-        foreach (string sister in (string[])["prodiamine-spray", "trifluralin-granule", "oryzalin-spray", "dithiopyr-spray"])
-            Assert.Contains(Assert.Single(advice.Barred, one => one.Action == sister).Because, one => one.Judgement == "what-failed-twice-is-not-tried-again");
+        AreaAdvice advice = Advise(
+            Through("prodiamine-granule", 1, Spurge),
+            Through("pendimethalin-granule", 1, Spurge)
+        );
+        foreach (
+            string sister in (string[])["prodiamine-spray", "trifluralin-granule", "oryzalin-spray", "dithiopyr-spray"]
+        )
+            Assert.Contains(Assert.Single(advice.Barred, one => one.Action == sister).Because, one =>
+                one.Judgement == "what-failed-twice-is-not-tried-again"
+            );
         Assert.DoesNotContain(advice.Clear, clear => clear.Action == "trifluralin-granule");
     }
 
@@ -58,7 +65,10 @@ public sealed class EscapeTests
         ImmutableArray<Escape> escapes = EscapesOfArea.Of([Through("prodiamine-granule", 2, Spurge)], s_knowledge);
         var weed = s_knowledge.Weeds[Spurge];
         var mixture = s_knowledge.Treatments.Values.First(one =>
-            PastProduct.SitesOf(one) is { Count: 2 } sites && sites.Contains("3") && TreatmentControl.GradeOf(one, weed, s_knowledge) == "good");
+            PastProduct.SitesOf(one) is { Count: 2 } sites
+            && sites.Contains("3")
+            && TreatmentControl.GradeOf(one, weed, s_knowledge) == "good"
+        );
         string other = mixture.Actives.Single(active => active.Group != "3").Name;
         var sole = s_knowledge.Treatments["prodiamine-granule"];
         Assert.Null(TreatmentControl.GradeOf(sole, weed, s_knowledge, escapes));
@@ -70,8 +80,11 @@ public sealed class EscapeTests
     }
 
     [Fact]
-    public void Seasons_that_are_not_told_leave_it_open() => Assert.True(Assert.Single(
-        EscapesOfArea.Of([Through("prodiamine-granule", null, Spurge)], s_knowledge)) is { HasLapsed: false, MayBeMore: true });
+    public void Seasons_that_are_not_told_leave_it_open() =>
+        Assert.True(
+            Assert.Single(EscapesOfArea.Of([Through("prodiamine-granule", null, Spurge)], s_knowledge))
+                is { HasLapsed: false, MayBeMore: true }
+        );
 
     [Fact]
     public void A_result_that_is_not_told_may_hide_an_escape()
@@ -84,7 +97,9 @@ public sealed class EscapeTests
     [Fact]
     public void Two_actives_of_no_known_site_share_none()
     {
-        foreach (var record in s_knowledge.Treatments.Values.Where(one => one.Actives.Any(active => active.Group == "0")))
+        foreach (
+            var record in s_knowledge.Treatments.Values.Where(one => one.Actives.Any(active => active.Group == "0"))
+        )
             Assert.False(PastProduct.SitesOf(record).Contains("0"), record.Id);
     }
 
@@ -102,10 +117,13 @@ public sealed class EscapeTests
     [InlineData(6)]
     public void Over_what_was_just_laid_no_other_preventive_is_clear(int daysAgo)
     {
-        AreaAdvice advice = Advise(new PastApplication("flumioxazin-granule", s_day.AddDays(-daysAgo), "clean", WordSet.Empty));
+        AreaAdvice advice = Advise(
+            new PastApplication("flumioxazin-granule", s_day.AddDays(-daysAgo), "clean", WordSet.Empty)
+        );
         Assert.Contains(advice.Findings, finding => finding is { Id: "preventive-still-holds", IsCertain: true });
-        Assert.DoesNotContain(
-            advice.Clear, clear => s_knowledge.Treatments.TryGetValue(clear.Action, out var one) && one.Role == "preemergence");
+        Assert.DoesNotContain(advice.Clear, clear =>
+            s_knowledge.Treatments.TryGetValue(clear.Action, out var one) && one.Role == "preemergence"
+        );
     }
 
     private static IEnumerable<string> Reasons(AreaAdvice advice) =>

@@ -17,7 +17,8 @@ internal static class Describe
 
     private static string Pattern(Pattern pattern) => pattern switch
     {
-        Pattern.Fact fact => $"{fact.Kind}({string.Join(", ", fact.Tests.Select(test => $"{test.Attribute} {Test(test.Test)}"))})",
+        Pattern.Fact fact =>
+            $"{fact.Kind}({string.Join(", ", fact.Tests.Select(test => $"{test.Attribute} {Test(test.Test)}"))})",
         Pattern.Finding finding => $"finding {finding.Id}",
         Pattern.None none => $"none {Pattern(none.Inner)}",
         Pattern.Any any => $"any {Pattern(any.Inner)}",

@@ -15,7 +15,9 @@ internal static class RandomCases
     private static readonly string[] s_weeds = ["moss", "spurge", "sedge"];
     private static readonly string[] s_findings = ["wet", "fed", "weedy", "open"];
 
-    /// <summary>An area: every question may be unanswered, said not to be known, or answered; so may the lists.</summary>
+    /// <summary>
+    /// An area: every question may be unanswered, said not to be known, or answered; so may the lists.
+    /// </summary>
     public static Gen<VisitArea> Area { get; } = Gen.Select(
         Answer("sky", "shade", "film"),
         Answer("cuttings", "liners", "none"),
@@ -35,10 +37,15 @@ internal static class RandomCases
             weeds,
             past));
 
-    /// <summary>A dozen rules of every kind of pattern and consequence. A finding is built only on findings before it.</summary>
+    /// <summary>
+    /// A dozen rules of every kind of pattern and consequence. A finding is built only on findings before it.
+    /// </summary>
     public static Gen<ImmutableArray<Judgement>> Rules { get; } =
         Gen.Select(Gen.Int[0, 5], Gen.Int[0, 3], (kind, finding) => (kind, finding))
-            .SelectMany(pick => Gen.Select(Patterns(pick.kind == 0 ? pick.finding : 4, pick.kind is 1 or 2 or 3), Certainty,
+            .SelectMany(pick =>
+                Gen.Select(
+                    Patterns(pick.kind == 0 ? pick.finding : 4, pick.kind is 1 or 2 or 3),
+                    Certainty,
                 (when, certainty) => (then: Then(pick.kind, pick.finding, certainty), when)))
             .Array[4, 14]
             .Select(rules => rules.Select((rule, i) => Rule($"rule-{i:00}", rule.then, rule.when)).ToImmutableArray());
@@ -54,10 +61,14 @@ internal static class RandomCases
         _ => new Consequence.Caution("mind {weed}"),
     };
 
-    private static Gen<ImmutableArray<Pattern>> Patterns(int findingsBefore, bool action) => Gen.Select(
-        Plain(findingsBefore).Array[1, 3], ActionPattern, Join, Gen.Bool,
-        (plain, target, join, joined) => ImmutableArray.CreateRange<Pattern>(
-            [.. plain, .. action && joined ? join : [], .. action && !(joined && join[^1].IsOnAction()) ? [target] : Array.Empty<Pattern>()]));
+    private static Gen<ImmutableArray<Pattern>> Patterns(int findingsBefore, bool action) =>
+        Gen.Select(Plain(findingsBefore).Array[1, 3], ActionPattern, Join, Gen.Bool, (plain, target, join, joined) =>
+            ImmutableArray.CreateRange<Pattern>([
+                .. plain,
+                .. action && joined ? join : [],
+                .. action && !(joined && join[^1].IsOnAction()) ? [target] : Array.Empty<Pattern>(),
+            ])
+        );
 
     private static Gen<Pattern> Plain(int findingsBefore)
     {
@@ -82,16 +93,25 @@ internal static class RandomCases
 
     // An action may also be joined with the case, or hold two of its own attributes against each other.
     private static Gen<Pattern> ActionPattern => Gen.OneOf(
-        OfFact(FactKind.Treatment, ("reaches-crop", ["true", "false"]), ("groups", ["14", "3"]), ("allowed-under", ["shade"])),
+            OfFact(
+                FactKind.Treatment,
+                ("reaches-crop", ["true", "false"]),
+                ("groups", ["14", "3"]),
+                ("allowed-under", ["shade"])
+            ),
         OfFact(FactKind.Practice, ("id", ["pull", "mulch"]), ("kind", ["weeding"])),
         OfFact(FactKind.Action, ("is", ["treatment", "practice"]), ("stock-stages", ["liners"])));
 
-    // Joins: a variable bound on one fact and tested on another, on a set, on a number, inside an absence, across patterns.
+    // Joins: a variable bound on one fact and tested on another, on a set, on a number, inside an absence, across
+    // patterns.
     private static Gen<ImmutableArray<Pattern>> Join => Gen.Bool.SelectMany(negated => Gen.OneOf(
         Among<ImmutableArray<Pattern>>((ImmutableArray<Pattern>)
         [
             Fact(FactKind.Site, ("cover", new AttributeTest.Variable("v", true, false))),
-            new Pattern.None(Fact(FactKind.Treatment, ("allowed-under", new AttributeTest.Variable("v", false, negated)),
+                            new Pattern.None(
+                                Fact(
+                                    FactKind.Treatment,
+                                    ("allowed-under", new AttributeTest.Variable("v", false, negated)),
                 ("id", Is("grain")))),
         ]),
         Among<ImmutableArray<Pattern>>((ImmutableArray<Pattern>)
@@ -102,7 +122,12 @@ internal static class RandomCases
         Among<ImmutableArray<Pattern>>((ImmutableArray<Pattern>)
         [
             Fact(FactKind.Site, ("rate", new AttributeTest.Variable("v", true, false))),
-            new Pattern.Any(Fact(FactKind.Weed, ("cover-percent", new AttributeTest.VariableLimit(Comparison.MoreThan, "v")))),
+                            new Pattern.Any(
+                                Fact(
+                                    FactKind.Weed,
+                                    ("cover-percent", new AttributeTest.VariableLimit(Comparison.MoreThan, "v"))
+                                )
+                            ),
         ]),
         Among<ImmutableArray<Pattern>>((ImmutableArray<Pattern>)
         [

@@ -7,7 +7,10 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Tests.Fixtures;
 
-/// <summary>Random areas over any knowledge base: every question unanswered, said not to be known, or answered in any way it allows.</summary>
+/// <summary>
+/// Random areas over any knowledge base: every question unanswered, said not to be known, or answered in any way it
+/// allows.
+/// </summary>
 internal sealed class RandomVisits(KnowledgeBase knowledge)
 {
     private static readonly string[] s_houses = ["house-1", "house-2"];
@@ -22,7 +25,12 @@ internal sealed class RandomVisits(KnowledgeBase knowledge)
     public Gen<AreaCase> Case => Gen.ULong.Select(seed => new Draw(seed)).Select(draw => new AreaCase(
         Day,
         AreaOf(draw),
-        [.. Enumerable.Range(0, draw.Below(3)).Select(i => AreaOf(draw) with { Id = $"other-{i}", Name = $"Other {i}" })]));
+                [
+                    .. Enumerable
+                        .Range(0, draw.Below(3))
+                        .Select(i => AreaOf(draw) with { Id = $"other-{i}", Name = $"Other {i}" }),
+                ]
+            ));
 
     private VisitArea AreaOf(Draw draw)
     {
@@ -109,7 +117,14 @@ internal sealed class RandomVisits(KnowledgeBase knowledge)
         [.. knowledge.Treatments.Values.SelectMany(one => one.Actives).Select(one => one.Name).Distinct().Order()];
 
     private ImmutableArray<string> Groups =>
-        [.. knowledge.Treatments.Values.SelectMany(one => one.Actives).Select(one => one.Group).OfType<string>().Distinct().Order()];
+        [
+            .. knowledge
+                .Treatments.Values.SelectMany(one => one.Actives)
+                .Select(one => one.Group)
+                .OfType<string>()
+                .Distinct()
+                .Order(),
+        ];
 
     private static bool? Flag(Draw draw) => draw.From([true, false, (bool?)null]);
 

@@ -7,7 +7,9 @@ using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Inference.Tests.Fixtures;
 
-/// <summary>A small invented knowledge base for trying the engine: enough of everything, nothing true of any trade.</summary>
+/// <summary>
+/// A small invented knowledge base for trying the engine: enough of everything, nothing true of any trade.
+/// </summary>
 internal static class SmallKnowledge
 {
     private static readonly Place s_nowhere = Place.Whole("small");
@@ -30,7 +32,13 @@ internal static class SmallKnowledge
             },
             new Question
             {
-                Id = "rate", Order = 4, Group = "g", Ask = "Rate?", Why = "w", Kind = QuestionKind.Number, Unit = "usd/h",
+                    Id = "rate",
+                    Order = 4,
+                    Group = "g",
+                    Ask = "Rate?",
+                    Why = "w",
+                    Kind = QuestionKind.Number,
+                    Unit = "usd/h",
                 Between = new Span(0, 9), Sources = s_source, Where = s_nowhere,
             },
             List(5, "weeds", QuestionKind.Weeds),
@@ -41,8 +49,26 @@ internal static class SmallKnowledge
         Practices = Map(PracticeOf("pull", ["sky", "shade"], 2, 80, 95), PracticeOf("mulch", ["sky"], 30, 50, 90),
             PracticeOf("sweep", [], 1, 10, 20)),
         Treatments = Map(
-            TreatmentOf("grain", true, ["sky"], ["heathers"], ["shrubs"], "14", 7, [("moss", "good"), ("spurge", "fair")]),
-            TreatmentOf("spray", true, ["sky", "shade"], ["ferns"], ["shrubs", "ferns"], "3", null, [("spurge", "good")]),
+                TreatmentOf(
+                    "grain",
+                    true,
+                    ["sky"],
+                    ["heathers"],
+                    ["shrubs"],
+                    "14",
+                    7,
+                    [("moss", "good"), ("spurge", "fair")]
+                ),
+                TreatmentOf(
+                    "spray",
+                    true,
+                    ["sky", "shade"],
+                    ["ferns"],
+                    ["shrubs", "ferns"],
+                    "3",
+                    null,
+                    [("spurge", "good")]
+                ),
             TreatmentOf("wash", false, ["sky", "shade", "film"], [], [], "14", 0, [("moss", "poor")])),
         Regions = ImmutableSortedDictionary<string, Region>.Empty,
         Findings = Map("wet", "fed", "weedy", "open").ToImmutableSortedDictionary(

@@ -11,7 +11,9 @@ namespace WeedAdvisor.Inference.Tests.Fixtures;
 /// <param name="Less">What is left.</param>
 internal sealed record Taken(VisitArea Owner, string What, string Question, AreaCase Less)
 {
-    /// <summary>Everything that can be taken away from an area and from those that may share its roof, one at a time.</summary>
+    /// <summary>
+    /// Everything that can be taken away from an area and from those that may share its roof, one at a time.
+    /// </summary>
     public static ImmutableArray<Taken> From(AreaCase all) =>
     [
         .. FromArea(all.Area).Select(one => new Taken(all.Area, one.What, one.Question, all with { Area = one.Less })),
@@ -23,12 +25,20 @@ internal sealed record Taken(VisitArea Owner, string What, string Question, Area
     [
         .. area.Answers.Keys.Select(id => (id, id, area with { Answers = area.Answers.Remove(id) })),
         .. area.Weeds is { } weeds
-            ? weeds.SelectMany((seen, i) => FromWeed(seen).Select(less =>
-                ($"weed {i}", "weeds", area with { Weeds = weeds.SetItem(i, less) }))).Append(("weeds", "weeds", area with { Weeds = null }))
+                ? weeds
+                    .SelectMany(
+                        (seen, i) =>
+                            FromWeed(seen)
+                                .Select(less => ($"weed {i}", "weeds", area with { Weeds = weeds.SetItem(i, less) }))
+                    )
+                    .Append(("weeds", "weeds", area with { Weeds = null }))
             : [],
         .. area.Past is { } past
             ? past.SelectMany((use, i) => FromUse(use).Select(less =>
-                ($"past {i}: {less.Field}", "past", area with { Past = past.SetItem(i, less.Less) }))).Append(("past", "past", area with { Past = null }))
+                                    ($"past {i}: {less.Field}", "past", area with { Past = past.SetItem(i, less.Less) })
+                                )
+                    )
+                    .Append(("past", "past", area with { Past = null }))
             : [],
     ];
 

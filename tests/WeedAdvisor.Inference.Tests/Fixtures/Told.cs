@@ -10,7 +10,11 @@ internal static class Told
     private static string By(Conclusion one) =>
         $"{one.Key} {(one.IsCertain ? "certain" : "possible")} {one.Certainty:R} to {one.MostCertainty:R} "
         + $"[{string.Join(' ', one.Needs.Select(need => need.Id))}] {string.Join(" | ", one.Match.Select(By))}"
-        + $" {string.Join(' ', one.Bindings.Values.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"${pair.Key}={pair.Value}"))}";
+        + $" {string.Join(' ', Bound(one))}";
+
+    private static IEnumerable<string> Bound(Conclusion one) => one.Bindings.Values
+        .OrderBy(pair => pair.Key, StringComparer.Ordinal)
+        .Select(pair => $"${pair.Key}={pair.Value}");
 
     private static string By(Matched matched) => matched switch
     {

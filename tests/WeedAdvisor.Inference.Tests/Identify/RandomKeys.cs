@@ -24,8 +24,14 @@ internal static class RandomKeys
     private static readonly Gen<string[]> s_some = Gen.Bool.Array[s_features.Length]
         .Select(takes => s_features.Where((_, at) => takes[at]).ToArray());
 
-    /// <summary>What is absent is drawn apart from what is seen; a and b, and c, d and e, shut each other out.</summary>
-    public static Gen<Case> Cases { get; } = Gen.Select(s_some.Array[1, 9], s_some, s_some).Select((weeds, seen, absent) => new Case(
+    /// <summary>
+    /// What is absent is drawn apart from what is seen; a and b, and c, d and e, shut each other out.
+    /// </summary>
+    public static Gen<Case> Cases { get; } =
+        Gen.Select(s_some.Array[1, 9], s_some, s_some)
+            .Select(
+                (weeds, seen, absent) =>
+                    new Case(
         Of(
             s_features, [("a", "one"), ("b", "one"), ("c", "two"), ("d", "two"), ("e", "two")],
             [.. weeds.Select((features, at) => ($"weed-{at}", features))]),
@@ -36,11 +42,18 @@ internal static class RandomKeys
         string[] features, (string Feature, string Group)[] either, params (string Id, string[] Features)[] weeds) =>
         SmallKnowledge.Of() with
         {
-            Vocabulary = ImmutableSortedDictionary<string, WordList>.Empty
-                .Add("weed-feature", new WordList("weed-feature", [.. features.Select(word => KeyValuePair.Create(word, word))]))
+            Vocabulary = ImmutableSortedDictionary<string, WordList>
+                .Empty.Add(
+                    "weed-feature",
+                    new WordList("weed-feature", [.. features.Select(word => KeyValuePair.Create(word, word))])
+                )
                 .Add("weed-feature-either", new WordList(
                     "weed-feature-either", [.. either.Select(pair => KeyValuePair.Create(pair.Feature, pair.Group))])),
-            Weeds = weeds.ToImmutableSortedDictionary(weed => weed.Id, weed => WeedOf(weed.Id, weed.Features), StringComparer.Ordinal),
+            Weeds = weeds.ToImmutableSortedDictionary(
+                weed => weed.Id,
+                weed => WeedOf(weed.Id, weed.Features),
+                StringComparer.Ordinal
+            ),
         };
 
     private static Weed WeedOf(string id, string[] features) => new()

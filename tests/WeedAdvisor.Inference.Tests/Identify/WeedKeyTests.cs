@@ -16,7 +16,11 @@ public sealed class WeedKeyTests
     {
         KnowledgeBase knowledge = RandomKeys.Of(
             ["pairs", "single", "sap", "hair"], [("pairs", "leaves"), ("single", "leaves")],
-            ("all", ["pairs", "sap"]), ("silent", ["sap"]), ("rival", ["single", "sap"]), ("hairy", ["pairs", "sap", "hair"]));
+            ("all", ["pairs", "sap"]),
+            ("silent", ["sap"]),
+            ("rival", ["single", "sap"]),
+            ("hairy", ["pairs", "sap", "hair"])
+        );
         Identification found = new WeedKey(knowledge).Of(Sighting.Of(["pairs", "sap"], ["hair"]));
         Assert.Equal(
             [("all", 2, 0), ("silent", 1, 0), ("hairy", 0, 1), ("rival", -1, 1)],
@@ -101,7 +105,10 @@ public sealed class WeedKeyTests
             backwards = backwards.See(seen);
         Assert.Equal(forwards, backwards);
         Identification left = key.Of(forwards), right = key.Of(backwards);
-        Assert.Equal(left.Fits.Select(fit => (fit.Weed.Id, fit.Score)), right.Fits.Select(fit => (fit.Weed.Id, fit.Score)));
+        Assert.Equal(
+            left.Fits.Select(fit => (fit.Weed.Id, fit.Score)),
+            right.Fits.Select(fit => (fit.Weed.Id, fit.Score))
+        );
         Assert.Equal(left.Next, right.Next);
         Assert.Equal(left.Tells, right.Tells);
     });
@@ -147,5 +154,6 @@ public sealed class WeedKeyTests
             found.Tells.Select(tell => (tell.Weed, tell.Other)));
     }
 
-    private static int ScoreOf(Identification found, Weed weed) => found.Fits.Single(fit => fit.Weed.Id == weed.Id).Score;
+    private static int ScoreOf(Identification found, Weed weed) =>
+        found.Fits.Single(fit => fit.Weed.Id == weed.Id).Score;
 }

@@ -25,10 +25,16 @@ public sealed class LabelBookTests
     [Fact]
     public void What_only_the_label_can_tell_is_settled_by_it()
     {
-        Treatment open = s_knowledge.Treatments.Values.First(one => one.RepeatAfterDays is null && one.Status == "current");
+        Treatment open = s_knowledge.Treatments.Values.First(one =>
+            one.RepeatAfterDays is null && one.Status == "current"
+        );
         Treatment read = Over(open.Id, "repeat-after-days: 90").Treatments[open.Id];
         Assert.Equal(90, read.RepeatAfterDays);
-        Assert.Contains("90 days between two uses, which the record does not say", read.Label!.Line(RandomVisits.Day), StringComparison.Ordinal);
+        Assert.Contains(
+            "90 days between two uses, which the record does not say",
+            read.Label!.Line(RandomVisits.Day),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -43,13 +49,22 @@ public sealed class LabelBookTests
     [Fact]
     public void Of_two_entry_intervals_the_longer_counts()
     {
-        Assert.Equal(12, Over("prodiamine-granule", "entry-hours: 4").Treatments["prodiamine-granule"].ReiHours!.Value.High);
-        Assert.Equal(48, Over("prodiamine-granule", "entry-hours: 48").Treatments["prodiamine-granule"].ReiHours!.Value.High);
+        Assert.Equal(
+            12,
+            Over("prodiamine-granule", "entry-hours: 4").Treatments["prodiamine-granule"].ReiHours!.Value.High
+        );
+        Assert.Equal(
+            48,
+            Over("prodiamine-granule", "entry-hours: 48").Treatments["prodiamine-granule"].ReiHours!.Value.High
+        );
     }
 
     [Fact]
     public void A_label_read_more_than_a_year_ago_is_to_be_read_again() => Assert.Contains(
-        "read it again", Over("prodiamine-granule").Treatments["prodiamine-granule"].Label!.Line(new DateOnly(2027, 6, 1)), StringComparison.Ordinal);
+            "read it again",
+            Over("prodiamine-granule").Treatments["prodiamine-granule"].Label!.Line(new DateOnly(2027, 6, 1)),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void The_stamp_tells_that_a_label_book_was_used() =>
@@ -62,7 +77,12 @@ public sealed class LabelBookTests
     [InlineData("treatment: prodiamine-granule\n  read: 2026-03-01\n  organic-ok: true", "the key 'organic-ok'")]
     public void A_slip_is_one_clear_line(string fields, string expected)
     {
-        Outcome<LabelBook, Problem> book = LabelFile.Parse($"- id: own\n  name: Own\n  {fields}\n", "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1));
+        Outcome<LabelBook, Problem> book = LabelFile.Parse(
+            $"- id: own\n  name: Own\n  {fields}\n",
+            "labels.yaml",
+            s_knowledge,
+            new DateOnly(2027, 6, 1)
+        );
         Assert.Contains(expected, string.Join('\n', book.Refusals), StringComparison.Ordinal);
     }
 
@@ -70,17 +90,34 @@ public sealed class LabelBookTests
     public void Two_labels_of_one_treatment_are_refused()
     {
         const string one = "  name: Own\n  treatment: prodiamine-granule\n  read: 2026-03-01\n";
-        Outcome<LabelBook, Problem> book = LabelFile.Parse($"- id: a\n{one}- id: b\n{one}", "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1));
-        Assert.Contains("a second label of 'prodiamine-granule'", Assert.Single(book.Refusals).ToString(), StringComparison.Ordinal);
+        Outcome<LabelBook, Problem> book = LabelFile.Parse(
+            $"- id: a\n{one}- id: b\n{one}",
+            "labels.yaml",
+            s_knowledge,
+            new DateOnly(2027, 6, 1)
+        );
+        Assert.Contains(
+            "a second label of 'prodiamine-granule'",
+            Assert.Single(book.Refusals).ToString(),
+            StringComparison.Ordinal
+        );
     }
 
     // What no label may lift, held over random visits with the mildest labels that there can be.
     [Fact]
-    public void No_label_lifts_what_protects_people_cuttings_organic_and_edible_crops_or_a_closed_house() => s_visits.Area.Sample(
+    public void No_label_lifts_what_protects_people_cuttings_organic_and_edible_crops_or_a_closed_house() =>
+        s_visits.Area.Sample(
         area =>
         {
             foreach (VisitArea one in (VisitArea[])
-                [area, With(area, "stock", "unrooted-cuttings"), With(area, "edible", "yes"), With(area, "organic", "yes"), With(area, "cover", "film-on")])
+                        [
+                            area,
+                            With(area, "stock", "unrooted-cuttings"),
+                            With(area, "edible", "yes"),
+                            With(area, "organic", "yes"),
+                            With(area, "cover", "film-on"),
+                        ]
+                )
             {
                 foreach (ClearAction clear in s_mildest.Value.Open(AreaCase.Alone(RandomVisits.Day, one)).Advice.Clear)
                 {
@@ -92,7 +129,11 @@ public sealed class LabelBookTests
                     Assert.False(!treatment.OrganicOk && Says(one, "organic", "yes"), clear.Action);
                     Assert.False(!treatment.EdibleOk && Says(one, "edible", "yes"), clear.Action);
                     Assert.False(treatment.EnclosedUse == "never" && Says(one, "cover", "film-on"), clear.Action);
-                    Assert.NotNull(clear.Cautions.FirstOrDefault(caution => caution.Text.StartsWith("By your label", StringComparison.Ordinal)));
+                    Assert.NotNull(
+                        clear.Cautions.FirstOrDefault(caution =>
+                            caution.Text.StartsWith("By your label", StringComparison.Ordinal)
+                        )
+                    );
                 }
             }
         },
@@ -106,14 +147,19 @@ public sealed class LabelBookTests
             Past = [new PastApplication("pendimethalin-spray", RandomVisits.Day, "clean", WordSet.Empty)],
         };
         AreaAdvice advice = s_mildest.Value.Open(AreaCase.Alone(RandomVisits.Day, yard)).Advice;
-        Assert.Contains(advice.Barred, barred => barred.Action == "hand-weed-now" && barred.Until!.From > new DateTime(2026, 5, 14));
+        Assert.Contains(advice.Barred, barred =>
+            barred.Action == "hand-weed-now" && barred.Until!.From > new DateTime(2026, 5, 14)
+        );
     }
 
     private static KnowledgeBase Over(string treatment, params string[] fields)
     {
         string text = $"- id: own\n  name: Own granules\n  treatment: {treatment}\n  read: 2026-03-01\n"
             + string.Concat(fields.Select(field => $"  {field}\n"));
-        return LabelOverlay.Of(s_knowledge, LabelFile.Parse(text, "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1)).Value!);
+        return LabelOverlay.Of(
+            s_knowledge,
+            LabelFile.Parse(text, "labels.yaml", s_knowledge, new DateOnly(2027, 6, 1)).Value!
+        );
     }
 
     private static ProductLabel Mildest(Treatment treatment) => new()

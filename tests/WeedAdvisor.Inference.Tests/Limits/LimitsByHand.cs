@@ -5,10 +5,10 @@ namespace WeedAdvisor.Inference.Tests.Limits;
 
 /// <summary>
 /// The limits reckoned once more, by hand and day by day, from figures written down here: of the NC State factsheets on
-/// prodiamine (1.5 lb ai/acre a year), isoxaben (3 lb; 60 days), oryzalin (90 days), flumioxazin granules (0.75 lb in two uses),
-/// simazine (Colorado fact sheet: 4 lb, once), oxyfluorfen (Neal 2005: three uses; PNW handbook: 2 lb a year as spray), of a
-/// US prodiamine label (60 days between split doses), and from memory: dimethenamid-P 3 lb and 35 days, dithiopyr 1.5 lb,
-/// oryzalin 4 lb.
+/// prodiamine (1.5 lb ai/acre a year), isoxaben (3 lb; 60 days), oryzalin (90 days), flumioxazin granules (0.75 lb in
+/// two uses), simazine (Colorado fact sheet: 4 lb, once), oxyfluorfen (Neal 2005: three uses; PNW handbook: 2 lb a year
+/// as spray), of a US prodiamine label (60 days between split doses), and from memory: dimethenamid-P 3 lb and 35 days,
+/// dithiopyr 1.5 lb, oryzalin 4 lb.
 /// </summary>
 internal static class LimitsByHand
 {
@@ -28,15 +28,27 @@ internal static class LimitsByHand
         ["dimethenamid-P"] = (3.36, null, 35),
     };
 
-    /// <summary>Products by record id: pounds of each active on an acre, lowest and highest, and the product's own limits.</summary>
+    /// <summary>
+    /// Products by record id: pounds of each active on an acre, lowest and highest, and the product's own limits.
+    /// </summary>
     public static Dictionary<string, Product> Products { get; } = new()
     {
         ["prodiamine-granule"] = new(true, [("prodiamine", 0.75, 1.5)]),
         ["prodiamine-spray"] = new(false, [("prodiamine", 0.65, 1.5)]),
-        ["oxyfluorfen-prodiamine-granule"] = new(true, [("oxyfluorfen", 2, 2), ("prodiamine", 0.75, 0.75)], Uses: 2, Days: 60),
+        ["oxyfluorfen-prodiamine-granule"] = new(
+                true,
+                [("oxyfluorfen", 2, 2), ("prodiamine", 0.75, 0.75)],
+                Uses: 2,
+                Days: 60
+            ),
         ["isoxaben-prodiamine-granule"] = new(true, [("isoxaben", 0.5, 0.5), ("prodiamine", 0.8, 0.8)]),
         ["isoxaben-spray"] = new(false, [("isoxaben", 0.5, 1)], Days: 60),
-        ["isoxaben-dithiopyr-granule"] = new(true, [("isoxaben", 0.75, 0.75), ("dithiopyr", 0.375, 0.375)], Uses: 2, Kg: 2.52),
+        ["isoxaben-dithiopyr-granule"] = new(
+                true,
+                [("isoxaben", 0.75, 0.75), ("dithiopyr", 0.375, 0.375)],
+                Uses: 2,
+                Kg: 2.52
+            ),
         ["oxyfluorfen-oryzalin-granule"] = new(true, [("oxyfluorfen", 2, 2), ("oryzalin", 1, 1)], Uses: 3),
         ["oxyfluorfen-directed-spray"] = new(false, [("oxyfluorfen", 0.5, 2)], Uses: 3),
         ["flumioxazin-granule"] = new(true, [("flumioxazin", 0.375, 0.375)], Uses: 2),
@@ -59,7 +71,13 @@ internal static class LimitsByHand
             if (kg is { } most && !(countsSprays && product.IsGranule))
             {
                 breaks = Worse(breaks, TooMuch(
-                    [.. holding.Where(use => !countsSprays || !Products[use.Treatment!].IsGranule)], active, low, most, day));
+                        [.. holding.Where(use => !countsSprays || !Products[use.Treatment!].IsGranule)],
+                        active,
+                        low,
+                        most,
+                        day
+                    )
+                );
             }
 
             if (uses is { } often)
@@ -78,7 +96,10 @@ internal static class LimitsByHand
 
     /// <summary>The first day, from one on, on which no limit is broken for sure.</summary>
     public static DateOnly FirstDay(string id, IReadOnlyCollection<PastApplication> past, DateOnly from) =>
-        Enumerable.Range(0, 800).Select(from.AddDays).First(day => Breaks(id, [.. past.Where(use => use.Date is null || use.Date <= from)], day) != Truth.Yes);
+        Enumerable
+            .Range(0, 800)
+            .Select(from.AddDays)
+            .First(day => Breaks(id, [.. past.Where(use => use.Date is null || use.Date <= from)], day) != Truth.Yes);
 
     private static Truth TooMany(PastApplication[] uses, int most, DateOnly day)
     {
@@ -134,7 +155,12 @@ internal static class LimitsByHand
 
     /// <summary>A product.</summary>
     public sealed record Product(
-        bool IsGranule, (string Name, double Low, double High)[] Actives, int? Uses = null, int? Days = null, double? Kg = null)
+        bool IsGranule,
+        (string Name, double Low, double High)[] Actives,
+        int? Uses = null,
+        int? Days = null,
+        double? Kg = null
+    )
     {
         /// <summary>Whether it holds an active.</summary>
         public bool Holds(string active) => Actives.Any(one => one.Name == active);

@@ -42,7 +42,12 @@ public class CompletionTests
             HashSet<string> bars =
                 [.. drawn.Knowledge.Judgements.Where(one => one.Then is Consequence.Bar).Select(one => one.Id)];
             HashSet<string> barred =
-                [.. worlds.SelectMany(world => world).Where(one => bars.Contains(one.Judgement)).Select(one => one.Action!)];
+            [
+                .. worlds
+                    .SelectMany(world => world)
+                    .Where(one => bars.Contains(one.Judgement))
+                    .Select(one => one.Action!),
+            ];
             Assert.DoesNotContain(advice.Clear, action => barred.Contains(action.Action));
             clear += advice.Clear.Length;
         }
@@ -103,7 +108,9 @@ public class CompletionTests
         ILookup<int, Said> possible = said
             .Where(one => !one.IsCertain)
             .DistinctBy(one => one.Id)
-            .ToLookup(one => one.IsOfUntold ? timesAbout.GetValueOrDefault(one.About) : times.GetValueOrDefault(one.Id));
+            .ToLookup(one =>
+                one.IsOfUntold ? timesAbout.GetValueOrDefault(one.About) : times.GetValueOrDefault(one.Id)
+            );
         return ([.. possible[worlds.Length]], [.. possible[0]]);
     }
 

@@ -97,7 +97,8 @@ internal static class Completions
         return lists.SelectMany(list => Each(list, Remembered)).Select(list => area with { Past = [.. list] });
     }
 
-    private static PastApplication[] Of(string treatment) => [new PastApplication(treatment, null, null, WordSet.Empty)];
+    private static PastApplication[] Of(string treatment) =>
+        [new PastApplication(treatment, null, null, WordSet.Empty)];
 
     private static IEnumerable<PastApplication> Remembered(PastApplication use) =>
         from result in use.Result is null ? s_results : [use.Result]

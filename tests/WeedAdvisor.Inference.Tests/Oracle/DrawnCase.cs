@@ -51,7 +51,10 @@ internal sealed record DrawnCase(KnowledgeBase Knowledge, VisitArea Area)
             });
 
     private static readonly Gen<KnowledgeBase> s_catalogue = Gen.Select(
-        s_treatment.Array[2], Gen.Int[2, 3], Gen.Int[2, 4], Gen.Frequency((1, Among((decimal?)null)), (1, NumberOrNull)),
+        s_treatment.Array[2],
+        Gen.Int[2, 3],
+        Gen.Int[2, 4],
+        Gen.Frequency((1, Among((decimal?)null)), (1, NumberOrNull)),
         (treatments, covers, lights, weeks) => SmallKnowledge.Of() with
         {
             Questions =
@@ -113,7 +116,9 @@ internal sealed record DrawnCase(KnowledgeBase Knowledge, VisitArea Area)
     private static readonly Gen<VisitArea> s_area = Gen.Select(
         Gen.Select(
             Word("film", "sky", "shade"), Word("full", "part"), Word("yes", "no"), Word("liners", "none-present")),
-        Maybe(Gen.Int[0, 3].Select(Answer? (which) => Words([.. If(which % 2 == 1, "hoe"), .. If(which > 1, "steam")]))),
+        Maybe(
+            Gen.Int[0, 3].Select(Answer? (which) => Words([.. If(which % 2 == 1, "hoe"), .. If(which > 1, "steam")]))
+        ),
         Maybe(Gen.Int[0, MostNumber].Select(Answer? (number) => new Answer.Number(number))),
         Maybe(Some("shrubs", "heathers").Select(Answer? (crops) => Words(crops))),
         s_weeds,

@@ -7,7 +7,9 @@ using static WeedAdvisor.Inference.Tests.Oracle.DrawnCase;
 
 namespace WeedAdvisor.Inference.Tests.Oracle;
 
-/// <summary>Draws judgements of every kind of pattern, test and consequence over the attributes of a drawn case.</summary>
+/// <summary>
+/// Draws judgements of every kind of pattern, test and consequence over the attributes of a drawn case.
+/// </summary>
 internal static class DrawnJudgements
 {
     private static readonly string[] s_findings = ["fed", "open", "weedy"];
@@ -146,7 +148,9 @@ internal static class DrawnJudgements
         : OneOf(words);
 
     private static Gen<AttributeTest> OneOf(params string[] words) =>
-        Gen.Select(Some(words), Gen.Bool, AttributeTest (some, isNot) => new AttributeTest.Word(WordSet.Of(some), isNot));
+        Gen.Select(Some(words), Gen.Bool, AttributeTest (some, isNot) =>
+            new AttributeTest.Word(WordSet.Of(some), isNot)
+        );
 
     private static Gen<AttributeTest> Limit => Gen.Select(
         Gen.Enum<Comparison>(),

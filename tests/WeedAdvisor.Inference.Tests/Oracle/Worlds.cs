@@ -78,5 +78,6 @@ internal static class Worlds
         ["repeat-after-days"] = Value.Of(record.RepeatAfterDays),
     });
 
-    private static Thing Of(FactKind kind, string key, Dictionary<string, Value?> attributes) => new(kind, key, attributes);
+    private static Thing Of(FactKind kind, string key, Dictionary<string, Value?> attributes) =>
+        new(kind, key, attributes);
 }

@@ -10,7 +10,9 @@ public sealed class GoneWrongTests
     [Fact]
     public void What_to_do_is_told_in_the_order_of_doing_it_before_all_else()
     {
-        Visit visit = ShippedKnowledge.Knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "a-use-gone-wrong").Visit;
+        Visit visit = ShippedKnowledge
+            .Knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "a-use-gone-wrong")
+            .Visit;
         AreaAdvice closed = ShippedKnowledge.Advisor.Advise(visit).Areas.Single(area => area.Area.Id == "closed-house");
         Assert.Equal(
             [

@@ -37,8 +37,9 @@ public class SafetyTests
         area => Assert.Empty(ClearTreatments(Advise(area with { Answers = area.Answers.Remove(question) }))),
         iter: Sizes.Of(60, 1000));
 
-    // A floor spray that may be used under every cover, beside a crop, does not wait for the cover. Where the visit says
-    // that no plant stands in the house, one for empty houses does not either: it may go on whether there is a roof or not.
+    // A floor spray that may be used under every cover, beside a crop, does not wait for the cover. Where the visit
+    // says that no plant stands in the house, one for empty houses does not either: it may go on whether there is a
+    // roof or not.
     [Fact]
     public void With_the_cover_unanswered_only_what_every_cover_allows_is_clear() => s_visits.Area.Sample(
         area => Assert.All(
@@ -46,7 +47,10 @@ public class SafetyTests
                 .Select(id => s_knowledge.Treatments[id]),
             treatment =>
             {
-                Assert.Contains(treatment.EnclosedUse, SaysEmpty(area) ? ["with-crop", "empty-house"] : (string[])["with-crop"]);
+                Assert.Contains(
+                    treatment.EnclosedUse,
+                    SaysEmpty(area) ? ["with-crop", "empty-house"] : (string[])["with-crop"]
+                );
                 Assert.False(treatment.ReachesCrop, treatment.Id);
                 Assert.All(
                     s_knowledge.QuestionOf("cover")!.Choices,
@@ -81,7 +85,8 @@ public class SafetyTests
     private static VisitArea Answered(VisitArea area, string question, string answer) =>
         area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of([answer]))) };
 
-    private static AreaAdvice Advise(VisitArea area) => ShippedKnowledge.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area)).Advice;
+    private static AreaAdvice Advise(VisitArea area) =>
+        ShippedKnowledge.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area)).Advice;
 
     private static IEnumerable<string> ClearTreatments(AreaAdvice advice) =>
         advice.Clear.Select(one => one.Action).Where(s_knowledge.Treatments.ContainsKey);

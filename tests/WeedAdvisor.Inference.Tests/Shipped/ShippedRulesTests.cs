@@ -44,7 +44,10 @@ public class ShippedRulesTests
             area =>
             {
                 var day = AreaCase.Alone(RandomVisits.Day, area);
-                var atOnce = TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. AreaFacts.Of(s_knowledge, day)]);
+                var atOnce = TreeInference.Conclude(
+                    s_knowledge.Judgements,
+                    [.. catalogue, .. AreaFacts.Of(s_knowledge, day)]
+                );
                 AreaAdvice advice = ShippedKnowledge.Advisor.Open(day).Advice;
                 Assert.Equal(
                     atOnce.Select(one => (one.Judgement.Id, one.Action?.Id, reasons.SaidOf(one).Text)),
@@ -64,10 +67,13 @@ public class ShippedRulesTests
             {
                 var facts = AreaFacts.Of(s_knowledge, AreaCase.Alone(RandomVisits.Day, area));
                 compare(
-                    TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. facts]), sessions.Value!.Change(facts));
+                    TreeInference.Conclude(s_knowledge.Judgements, [.. catalogue, .. facts]),
+                    sessions.Value!.Change(facts)
+                );
             },
             iter: samples);
     }
 
-    private static bool IsForGood(Conclusion one) => one.IsCertain && one.Judgement.Then is Consequence.Bar { Lift: Lift.Never };
+    private static bool IsForGood(Conclusion one) =>
+        one.IsCertain && one.Judgement.Then is Consequence.Bar { Lift: Lift.Never };
 }

@@ -10,7 +10,9 @@ namespace WeedAdvisor.Inference.Tests.Shipped;
 public sealed class StatusTests
 {
     private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
-    private static readonly Visit s_yard = s_knowledge.WorkedVisits.Single(one => one.Visit.Id == "container-yard-with-spurge").Visit;
+    private static readonly Visit s_yard = s_knowledge
+        .WorkedVisits.Single(one => one.Visit.Id == "container-yard-with-spurge")
+        .Visit;
 
     [Fact]
     public void An_empty_list_of_crops_beside_stock_clears_nothing_that_reaches_the_crop()
@@ -38,16 +40,19 @@ public sealed class StatusTests
         var use = new PastApplication(treatment, s_yard.Date.AddDays(-300), result, WordSet.Empty);
         AreaAdvice advice = Advise(s_yard.Areas[0] with { Past = [use] });
         Assert.Equal(expected, advice.StatusOf(treatment));
-        Assert.Contains(
-            advice.AllConclusions(),
-            one => one.Judgement == "it-hurt-the-crop-here-before" && one.Action == treatment && one.IsCertain == (result is not null));
+        Assert.Contains(advice.AllConclusions(), one =>
+            one.Judgement == "it-hurt-the-crop-here-before"
+            && one.Action == treatment
+            && one.IsCertain == (result is not null)
+        );
     }
 
     [Fact]
     public void A_doubt_that_the_missing_answer_could_raise_makes_clear_unless_and_names_the_question()
     {
         Visit pad = s_knowledge.WorkedVisits.Single(one => one.Visit.Id == "horsetail-on-an-empty-pad").Visit;
-        ClearAction spray = Advise(pad.Areas[0], pad.Date).Clear.Single(clear => clear.Action == "dimethenamid-p-spray");
+        ClearAction spray = Advise(pad.Areas[0], pad.Date)
+            .Clear.Single(clear => clear.Action == "dimethenamid-p-spray");
         Assert.Equal(ActionStatus.ClearUnless, spray.Status);
         Assert.Contains(Need.Question("irrigation"), spray.Unless);
         Assert.Contains(spray.Doubts, doubt => !doubt.IsCertain);
@@ -61,7 +66,9 @@ public sealed class StatusTests
         Assert.DoesNotContain(advice.Clear, clear => s_knowledge.Treatments.ContainsKey(clear.Action));
         Assert.All(
             Advise(s_yard.Areas[0]).Clear.Where(clear => s_knowledge.Treatments.ContainsKey(clear.Action)),
-            clear => Assert.True(Names(advice.Waiting.Single(one => one.Action == clear.Action), "region"), clear.Action));
+            clear =>
+                Assert.True(Names(advice.Waiting.Single(one => one.Action == clear.Action), "region"), clear.Action)
+        );
     }
 
     [Fact]
@@ -72,7 +79,10 @@ public sealed class StatusTests
             foreach (AreaAdvice area in ShippedKnowledge.Advisor.Advise(worked.Visit).Areas)
             {
                 foreach (var time in area.Clear.GroupBy(clear => (clear.When, IsForToday: clear.NotToday.IsEmpty)))
-                    Assert.Equal(time.OrderBy(clear => clear.Status).Select(clear => clear.Action), time.Select(clear => clear.Action));
+                    Assert.Equal(
+                        time.OrderBy(clear => clear.Status).Select(clear => clear.Action),
+                        time.Select(clear => clear.Action)
+                    );
             }
         }
     }
@@ -99,7 +109,8 @@ public sealed class StatusTests
     private static bool ReachesCrop(string action) =>
         s_knowledge.Treatments.TryGetValue(action, out var treatment) && treatment.ReachesCrop;
 
-    private static bool Names(WaitingAction waiting, string question) => waiting.Needs.Contains(Need.Question(question));
+    private static bool Names(WaitingAction waiting, string question) =>
+        waiting.Needs.Contains(Need.Question(question));
 
     private static VisitArea Answered(VisitArea area, string question, WordSet words) =>
         area with { Answers = area.Answers.SetItem(question, new Answer.Words(words)) };

@@ -38,8 +38,8 @@ public sealed class UnknownLawTests
             iter: Sizes.Of(40, 2000));
 
     [Fact]
-    public void Taking_an_earlier_use_or_any_field_of_it_away_never_makes_clear_what_was_not() => new RandomVisits(s_knowledge).Case
-        .Sample(
+    public void Taking_an_earlier_use_or_any_field_of_it_away_never_makes_clear_what_was_not() =>
+        new RandomVisits(s_knowledge).Case.Sample(
             drawn =>
             {
                 AreaCase all = WithoutFalseNo(drawn);
@@ -106,8 +106,8 @@ public sealed class UnknownLawTests
     private static bool Waits(ClearAction clear, Taken taken) =>
         clear.Status == ActionStatus.ClearUnless && clear.Unless.Any(need => need.Id == taken.Question);
 
-    // Of two answers that contradict each other one is wrong; who takes it back has settled that, and told more: crops where
-    // no stock stands, what was put on this week where it is said that nothing was, here or in this house.
+    // Of two answers that contradict each other one is wrong; who takes it back has settled that, and told more: crops
+    // where no stock stands, what was put on this week where it is said that nothing was, here or in this house.
     private static bool SettlesAContradiction(AreaCase all, Taken taken) =>
         (taken is { What: "crops" } && Says(all.Area, "stock", "none-present"))
         || (taken.Question == "put-on-lately"

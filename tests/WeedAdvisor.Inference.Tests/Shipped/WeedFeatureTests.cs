@@ -50,8 +50,14 @@ public sealed class WeedFeatureTests
         Assert.All(weed.LookAlikes, other =>
         {
             Weed taken = s_knowledge.Weeds[other.Weed];
-            Assert.True(weed.Features.Any(word => !taken.Features.Contains(word)), $"{id} has nothing that {taken.Id} lacks");
-            Assert.True(taken.Features.Any(word => !weed.Features.Contains(word)), $"{taken.Id} has nothing that {id} lacks");
+            Assert.True(
+                weed.Features.Any(word => !taken.Features.Contains(word)),
+                $"{id} has nothing that {taken.Id} lacks"
+            );
+            Assert.True(
+                taken.Features.Any(word => !weed.Features.Contains(word)),
+                $"{taken.Id} has nothing that {id} lacks"
+            );
             Assert.Contains(taken.LookAlikes, back => back.Weed == id);
         });
     }
@@ -66,5 +72,10 @@ public sealed class WeedFeatureTests
 
     [Fact]
     public void Every_feature_is_some_weeds_and_none_is_every_weeds() => Assert.All(s_key.Features.All, feature =>
-        Assert.InRange(s_knowledge.Weeds.Values.Count(weed => weed.Features.Contains(feature.Key)), 1, s_knowledge.Weeds.Count - 1));
+            Assert.InRange(
+                s_knowledge.Weeds.Values.Count(weed => weed.Features.Contains(feature.Key)),
+                1,
+                s_knowledge.Weeds.Count - 1
+            )
+        );
 }

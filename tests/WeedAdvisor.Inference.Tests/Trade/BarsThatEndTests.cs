@@ -45,7 +45,8 @@ public class BarsThatEndTests
             "spaced-trees-and-only-a-spreader", "trees", "oxadiazon-granule", ActionStatus.NotThisWay,
             "dosed pot by pot with a measured spoon, once there is one"
         },
-        // pnw-containers, nc-prodiamine: open mix lets whatever is put on it down to the roots, however short its own wait.
+        // pnw-containers, nc-prodiamine: open mix lets whatever is put on it down to the roots, however short its own
+        // wait.
         {
             "potted-this-morning", "dry-cracks", "oxadiazon-granule", ActionStatus.NotYet,
             "when the mix has settled: watered in twice, firm, no cracks"
@@ -88,7 +89,10 @@ public class BarsThatEndTests
         Assert.Equal(
             ["settled"],
             read.Areas.Where((area, i) => area.Id != "loose-for-weeks"
-                && Advise(read, i, read.Date).Clear.Any(one => one.Action == "oxadiazon-granule")).Select(area => area.Id));
+                        && Advise(read, i, read.Date).Clear.Any(one => one.Action == "oxadiazon-granule")
+                )
+                .Select(area => area.Id)
+        );
         foreach (string area in new[] { "dry-cracks", "potted-on" })
         {
             AreaAdvice advice = Advise(read, IndexOf(read, area), read.Date);
@@ -122,14 +126,17 @@ public class BarsThatEndTests
         Assert.True(counted > 10, $"only {counted} days were named");
     }
 
-    // The oracle is the record alone: a stage that it does not list is barred, at whatever place and under whatever cover.
+    // The oracle is the record alone: a stage that it does not list is barred, at whatever place and under whatever
+    // cover.
     [Fact]
     public void Whatever_stock_a_record_leaves_out_is_barred_by_a_rule_on_stock()
     {
         HashSet<string> onStock =
         [
             .. s_knowledge.Judgements.Where(rule => rule.Then is Consequence.Bar
-                && rule.When.OfType<Pattern.Fact>().Any(pattern => pattern.Tests.Any(test => test.Attribute == "stock-stages")))
+                    && rule.When.OfType<Pattern.Fact>()
+                        .Any(pattern => pattern.Tests.Any(test => test.Attribute == "stock-stages"))
+                )
                 .Select(rule => rule.Id),
         ];
         CatalogueAction[] all = [.. s_knowledge.Treatments.Values, .. s_knowledge.Practices.Values];
@@ -145,7 +152,11 @@ public class BarsThatEndTests
                     .Select(one => one.Action),
             ];
             Assert.Equal(
-                [.. all.Where(action => !action.StockStages.Contains(stage.Id)).Select(action => action.Id).Order(StringComparer.Ordinal)],
+                [
+                    .. all.Where(action => !action.StockStages.Contains(stage.Id))
+                        .Select(action => action.Id)
+                        .Order(StringComparer.Ordinal),
+                ],
                 [.. barred.Order(StringComparer.Ordinal)]);
         }
     }

@@ -3,7 +3,14 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Tests.Trade;
 
 /// <summary>One cell of a published table of ratings.</summary>
-internal sealed record RatingCell(string Table, string Weed, string Actives, string Printed, string Grade, string? Formulation)
+internal sealed record RatingCell(
+    string Table,
+    string Weed,
+    string Actives,
+    string Printed,
+    string Grade,
+    string? Formulation
+)
 {
     public bool IsGraded => Grade != "unknown";
 

@@ -4,9 +4,9 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Tests.Trade;
 
 /// <summary>
-/// Efficacy ratings, cell by cell, against three public sets of tables (authors, publishers and addresses stand at the top
-/// of each transcription): the container weed tables of North Carolina State University and Virginia Tech, the herbicide
-/// fact sheets of North Carolina State University, and the guide pages of Cornell University.
+/// Efficacy ratings, cell by cell, against three public sets of tables (authors, publishers and addresses stand at the
+/// top of each transcription): the container weed tables of North Carolina State University and Virginia Tech, the
+/// herbicide fact sheets of North Carolina State University, and the guide pages of Cornell University.
 /// </summary>
 public class RatingMatrixTests
 {
@@ -46,12 +46,16 @@ public class RatingMatrixTests
         Assert.Empty(invented);
     }
 
-    // The key of the container weed tables: G good, F fair, P poor; a range such as P-F spans two. We count its lower grade.
+    // The key of the container weed tables: G good, F fair, P poor; a range such as P-F spans two. We count its lower
+    // grade.
     [Fact]
     public void The_lower_grade_of_a_printed_range_counts() => Assert.All(
         RatingCell.Read(ContainerWeeds),
         cell => Assert.Equal(
-            cell.Printed.Contains('?') ? "unknown" : cell.Printed.Contains('P') ? "poor" : cell.Printed.Contains('F') ? "fair" : "good",
+                cell.Printed.Contains('?') ? "unknown"
+                    : cell.Printed.Contains('P') ? "poor"
+                    : cell.Printed.Contains('F') ? "fair"
+                    : "good",
             cell.Grade));
 
     private static bool Carries(Treatment treatment, RatingCell cell, string scale) =>

@@ -8,7 +8,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
-/// <summary>What is said for and against sprays on weeds that are up, each held against the source it rests on.</summary>
+/// <summary>
+/// What is said for and against sprays on weeds that are up, each held against the source it rests on.
+/// </summary>
 public class SpraysOnWeedsThatAreUpTests
 {
     private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
@@ -23,7 +25,8 @@ public class SpraysOnWeedsThatAreUpTests
     public void Evidence_about_acids_and_oils_speaks_of_acids_and_oils_only()
     {
         string[] judgements = ["contact-sprays-come-too-late-for-big-weeds", "cold-dull-days-weaken-contact-sprays"];
-        var spoken = OnAPath(new DateOnly(2026, 1, 14), new WeedSeen("groundsel-common", "flowering", 20)).AllConclusions()
+        var spoken = OnAPath(new DateOnly(2026, 1, 14), new WeedSeen("groundsel-common", "flowering", 20))
+            .AllConclusions()
             .Where(reason => judgements.Contains(reason.Judgement))
             .Select(reason => s_knowledge.Treatments[reason.Action!])
             .ToArray();
@@ -34,13 +37,15 @@ public class SpraysOnWeedsThatAreUpTests
             treatment.Id));
     }
 
-    // Pacific Northwest Weed Management Handbook, container growing areas: pelargonic acid works best above 65 F; Lanini: warm,
-    // bright days. The cool of the day is for the rest.
+    // Pacific Northwest Weed Management Handbook, container growing areas: pelargonic acid works best above 65 F;
+    // Lanini: warm, bright days. The cool of the day is for the rest.
     [Fact]
     public void Acids_and_oils_are_never_sent_into_the_cool_of_the_day()
     {
         AreaAdvice advice = OnAPath(s_day, new WeedSeen("groundsel-common", "young", 20));
-        var cool = advice.AllConclusions().Where(reason => reason.CautionText?.Contains("cool of the day", StringComparison.Ordinal) == true)
+        var cool = advice
+            .AllConclusions()
+            .Where(reason => reason.CautionText?.Contains("cool of the day", StringComparison.Ordinal) == true)
             .Select(reason => reason.Action!).ToHashSet();
         var warm = advice.AllConclusions().Where(reason => reason.Judgement == "acids-and-oils-want-warmth-and-light")
             .Select(reason => reason.Action!).ToHashSet();
@@ -76,7 +81,11 @@ public class SpraysOnWeedsThatAreUpTests
         (string Question, string Answer)[] answers =
         [
             ("put-on-lately", "no"), ("place", "walkway"), ("cover", "open-sky"), ("covering-planned", "no"),
-            ("stock", "none-present"), ("edible", "no"), ("organic", "no"), ("floor", "gravel"), ("floor-state", "clean"),
+            ("stock", "none-present"),
+            ("edible", "no"),
+            ("organic", "no"),
+            ("floor", "gravel"),
+            ("floor-state", "clean"),
             ("water-nearby", "none-near"), ("neighbours", "none-near"), ("licensed", "yes"),
             ("equipment", "backpack-sprayer"),
         ];
@@ -84,7 +93,10 @@ public class SpraysOnWeedsThatAreUpTests
             "path",
             "Path",
             answers.ToImmutableSortedDictionary(
-                pair => pair.Question, Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])), StringComparer.Ordinal),
+                pair => pair.Question,
+                Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])),
+                StringComparer.Ordinal
+            ),
             [weed],
             []);
         return ShippedKnowledge.Advisor.Open(AreaCase.Alone(day, path)).Advice;

@@ -2,7 +2,9 @@ using WeedAdvisor.Inference.Tests.Fixtures;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
-/// <summary>A published table transcribed for the tests: lines of cells, with what it is and where it was read at its top.</summary>
+/// <summary>
+/// A published table transcribed for the tests: lines of cells, with what it is and where it was read at its top.
+/// </summary>
 internal static class Table
 {
     /// <summary>The cells of every line but the notes.</summary>

@@ -8,7 +8,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
-/// <summary>Facts of the trade, held against the advice. All are common practice, with no source of their own.</summary>
+/// <summary>
+/// Facts of the trade, held against the advice. All are common practice, with no source of their own.
+/// </summary>
 public class TradeFactsTests
 {
     private const string CleanFirst = "clean-first-preemergence-kills-no-plants";
@@ -54,7 +56,10 @@ public class TradeFactsTests
     {
         VisitArea area = Yard() with { Weeds = [new WeedSeen("spurge-spotted", "seedling", 5)] };
         AreaAdvice advice = Advise(area);
-        ClearAction[] preemergence = [.. advice.Clear.Where(one => Preemergence.Any(treatment => treatment.Id == one.Action))];
+        ClearAction[] preemergence =
+        [
+            .. advice.Clear.Where(one => Preemergence.Any(treatment => treatment.Id == one.Action)),
+        ];
         Assert.NotEmpty(preemergence);
         Assert.All(preemergence, one => Assert.NotEqual("now", one.When));
         Assert.All(preemergence, one => Assert.Contains(
@@ -69,7 +74,12 @@ public class TradeFactsTests
         {
             AreaAdvice advice = Advise(Yard() with { Weeds = [new WeedSeen(weed, "seedling", null)] });
             HashSet<string?> told =
-                [.. advice.AllConclusions().Where(one => one.Judgement == CleanFirst && one.IsCertain).Select(one => one.Action)];
+            [
+                .. advice
+                    .AllConclusions()
+                    .Where(one => one.Judgement == CleanFirst && one.IsCertain)
+                    .Select(one => one.Action),
+            ];
             Assert.All(Preemergence, treatment => Assert.Contains(treatment.Id, told));
             Assert.Contains(advice.Clear, one => one.Action == "hand-weed-now" && one.When == "now");
         });
@@ -97,7 +107,11 @@ public class TradeFactsTests
     [Fact]
     public void A_wet_fed_surface_is_found_to_be_why_liverwort_is_here_and_a_dry_lean_one_is_not()
     {
-        VisitArea wet = Yard(("surface-moisture", "wet"), ("nitrogen", "high"), ("fertiliser-placement", "top-dressed")) with
+        VisitArea wet = Yard(
+            ("surface-moisture", "wet"),
+            ("nitrogen", "high"),
+            ("fertiliser-placement", "top-dressed")
+        ) with
         {
             Weeds = [new WeedSeen("liverwort", "mature", 20)],
         };
@@ -118,12 +132,19 @@ public class TradeFactsTests
     {
         // One count for each active or premix, however many products it is sold as.
         var kinds = Preemergence
-            .GroupBy(treatment => string.Join('+', treatment.Actives.Select(active => active.Name).Order(StringComparer.Ordinal)))
+            .GroupBy(treatment =>
+                string.Join('+', treatment.Actives.Select(active => active.Name).Order(StringComparer.Ordinal))
+            )
             .ToArray();
         int good = kinds.Count(kind => kind.Any(treatment =>
             treatment.Ratings.Any(rating => rating.On == "liverwort" && rating.Grade == "good")));
-        int rated = kinds.Count(kind => kind.Any(treatment => treatment.Ratings.Any(rating => rating.On == "liverwort")));
-        Assert.True(good > 0 && good < kinds.Length - good, $"{good} good, {rated} rated, of {kinds.Length} actives and premixes");
+        int rated = kinds.Count(kind =>
+            kind.Any(treatment => treatment.Ratings.Any(rating => rating.On == "liverwort"))
+        );
+        Assert.True(
+            good > 0 && good < kinds.Length - good,
+            $"{good} good, {rated} rated, of {kinds.Length} actives and premixes"
+        );
     }
 
     // Common practice: a coarse layer on top and feed in a layer below the surface together leave about 5 % of the pot
@@ -150,23 +171,41 @@ public class TradeFactsTests
     }
 
     private static double MiddleOn(string practice, string weed) =>
-        (double)Assert.Single(s_knowledge.Practices[practice].Effects, effect => effect.On == weed).ReductionPercent.Middle / 100;
+        (double)
+            Assert.Single(s_knowledge.Practices[practice].Effects, effect => effect.On == weed).ReductionPercent.Middle
+        / 100;
 
     private static IEnumerable<string> Certain(AreaAdvice advice) =>
         advice.Findings.Where(finding => finding.IsCertain).Select(finding => finding.Id);
 
-    private static AreaAdvice Advise(VisitArea area) => ShippedKnowledge.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
+    private static AreaAdvice Advise(VisitArea area) =>
+        ShippedKnowledge.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
 
     // An ordinary yard of settled woody stock, so that only what a test changes makes the difference.
     private static VisitArea Yard(params (string Question, string Answer)[] answers) => Area(
         [
             .. new (string Question, string Answer)[]
             {
-                ("place", "container-yard"), ("cover", "open-sky"), ("covering-planned", "no"), ("stock", "established"),
-                ("crops", "woody-evergreen-shrubs"), ("edible", "no"), ("growth-state", "hardened"), ("spacing", "pot-tight"),
-                ("shipping-soon", "no"), ("surface-moisture", "moist"), ("irrigation", "overhead"), ("drainage", "free"),
-                ("air", "good"), ("light", "full-sun"), ("fertiliser-placement", "incorporated"), ("nitrogen", "moderate"),
-                ("substrate", "fine-bark"), ("substrate-storage", "clean-paved"), ("pots-used", "new"), ("mulch", "none"),
+                ("place", "container-yard"),
+                ("cover", "open-sky"),
+                ("covering-planned", "no"),
+                ("stock", "established"),
+                ("crops", "woody-evergreen-shrubs"),
+                ("edible", "no"),
+                ("growth-state", "hardened"),
+                ("spacing", "pot-tight"),
+                ("shipping-soon", "no"),
+                ("surface-moisture", "moist"),
+                ("irrigation", "overhead"),
+                ("drainage", "free"),
+                ("air", "good"),
+                ("light", "full-sun"),
+                ("fertiliser-placement", "incorporated"),
+                ("nitrogen", "moderate"),
+                ("substrate", "fine-bark"),
+                ("substrate-storage", "clean-paved"),
+                ("pots-used", "new"),
+                ("mulch", "none"),
                 ("floor", "gravel-over-fabric"), ("floor-state", "clean"), ("incoming-stock", "inspected"),
                 ("surroundings", "mown"), ("organic", "no"), ("water-nearby", "none-near"), ("neighbours", "none-near"),
                 ("licensed", "yes"), ("equipment", "hand-spreader"), ("region", s_knowledge.Regions.Keys.First()),
@@ -180,7 +219,10 @@ public class TradeFactsTests
     private static VisitArea Area(params (string Question, string Answer)[] answers)
     {
         var given = answers.ToImmutableSortedDictionary(
-            pair => pair.Question, Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])), StringComparer.Ordinal);
+            pair => pair.Question,
+            Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])),
+            StringComparer.Ordinal
+        );
         return new VisitArea(
             "area",
             "Area",

@@ -8,9 +8,10 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Tests.Trade;
 
 /// <summary>
-/// The weather of the visit's day: nobody sprays in wind, and a leaf spray needs its dry hours. Rain-free hours are published
-/// for glyphosate and bentazon (University of Illinois 1997; the upper 6 hours of glyphosate from memory) and for fatty acids
-/// (Pacific Northwest Weed Management Handbook); heat limits are from memory; the rest is common practice.
+/// The weather of the visit's day: nobody sprays in wind, and a leaf spray needs its dry hours. Rain-free hours are
+/// published for glyphosate and bentazon (University of Illinois 1997; the upper 6 hours of glyphosate from memory) and
+/// for fatty acids (Pacific Northwest Weed Management Handbook); heat limits are from memory; the rest is common
+/// practice.
 /// </summary>
 public class WeatherOfTheDayTests
 {
@@ -71,7 +72,9 @@ public class WeatherOfTheDayTests
 
     [Fact]
     public void No_rule_asks_for_the_weather() => Assert.DoesNotContain(
-        ShippedKnowledge.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), VisitArea.Blank("a", "A"))).Advice.AllConclusions()
+            ShippedKnowledge
+                .Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), VisitArea.Blank("a", "A")))
+                .Advice.AllConclusions()
             .SelectMany(one => one.Needs),
         need => need.Id == Weather);
 
@@ -87,7 +90,11 @@ public class WeatherOfTheDayTests
         (string Question, string Answer)[] answers =
         [
             ("put-on-lately", "no"), ("place", "walkway"), ("cover", "open-sky"), ("covering-planned", "no"),
-            ("stock", "none-present"), ("edible", "no"), ("organic", "no"), ("floor", "gravel"), ("floor-state", "clean"),
+            ("stock", "none-present"),
+            ("edible", "no"),
+            ("organic", "no"),
+            ("floor", "gravel"),
+            ("floor-state", "clean"),
             ("water-nearby", "none-near"), ("neighbours", "none-near"), ("licensed", "yes"),
             ("equipment", "backpack-sprayer"), ("region", "willamette-valley"),
             .. weather is null ? Array.Empty<(string, string)>() : [(Weather, weather)],
@@ -96,7 +103,10 @@ public class WeatherOfTheDayTests
             "path",
             "Path",
             answers.ToImmutableSortedDictionary(
-                pair => pair.Question, Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])), StringComparer.Ordinal),
+                pair => pair.Question,
+                Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])),
+                StringComparer.Ordinal
+            ),
             [new WeedSeen("crabgrass-large", "seedling", 5), new WeedSeen("groundsel-common", "young", 5)],
             []);
         return ShippedKnowledge.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), path)).Advice;

@@ -20,7 +20,9 @@ internal sealed class FixtureKnowledge
     public IEnumerable<string> Paths => _files.Keys;
 
     public static KnowledgeBase Good { get; } = new FixtureKnowledge().Load().Value
-        ?? throw new InvalidOperationException("the fixture must be valid: " + new FixtureKnowledge().Load().Refusals[0]);
+        ?? throw new InvalidOperationException(
+            "the fixture must be valid: " + new FixtureKnowledge().Load().Refusals[0]
+        );
 
     public byte[] this[string path] => _files[path];
 

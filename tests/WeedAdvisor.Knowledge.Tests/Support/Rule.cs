@@ -6,7 +6,9 @@ namespace WeedAdvisor.Knowledge.Tests.Support;
 internal static class Rule
 {
     public static Outcome<KnowledgeBase, Problem> Load(string consequence, params string[] patterns) => Load(
-        $"- id: a-rule\n  when:\n{string.Concat(patterns.Select(pattern => $"    - {pattern}\n"))}  {consequence}\n  source: [book]\n");
+            $"- id: a-rule\n  when:\n{string.Concat(patterns.Select(pattern => $"    - {pattern}\n"))}  "
+                + $"{consequence}\n  source: [book]\n"
+        );
 
     public static Outcome<KnowledgeBase, Problem> Load(string text) =>
         new FixtureKnowledge().With("judgements/topic.yaml", text).Load();

@@ -31,7 +31,10 @@ public class ActionDatesTests
     [Fact]
     public void The_weed_that_seeds_first_sets_the_day()
     {
-        VisitArea area = AreaWith() with { Weeds = [new WeedSeen("spurge", "young", 5), new WeedSeen("cress", "young", 5)] };
+        VisitArea area = AreaWith() with
+        {
+            Weeds = [new WeedSeen("spurge", "young", 5), new WeedSeen("cress", "young", 5)],
+        };
         ActionDates dates = Of(Pulling(), area);
         Assert.Equal(s_visit.AddDays(10), dates.Latest);
         Assert.StartsWith("cress", dates.LatestBecause, StringComparison.Ordinal);

@@ -12,7 +12,11 @@ namespace WeedAdvisor.Planning.Tests.Dates;
 
 public sealed class LastDayBeforeFilmTests
 {
-    private static readonly string[] s_countTheDays = ["open-days-before-the-film", "volatile-never-just-before-covering"];
+    private static readonly string[] s_countTheDays =
+    [
+        "open-days-before-the-film",
+        "volatile-never-just-before-covering",
+    ];
 
     [Theory]
     [InlineData("oryzalin-spray", 21)]
@@ -30,10 +34,19 @@ public sealed class LastDayBeforeFilmTests
     [Fact]
     public void What_gives_off_vapour_is_through_three_weeks_before_the_film_whatever_its_record_says()
     {
-        Treatment volatileOne = Years.Knowledge.Treatments["flumioxazin-granule"] with { DaysBeforeCovering = 7, Volatile = "moderate" };
-        var milder = Years.Knowledge with { Treatments = Years.Knowledge.Treatments.SetItem(volatileOne.Id, volatileOne) };
+        Treatment volatileOne = Years.Knowledge.Treatments["flumioxazin-granule"] with
+        {
+            DaysBeforeCovering = 7,
+            Volatile = "moderate",
+        };
+        var milder = Years.Knowledge with
+        {
+            Treatments = Years.Knowledge.Treatments.SetItem(volatileOne.Id, volatileOne),
+        };
         Assert.Equal(
-            new DateOnly(2026, 11, 20).AddDays(-22), ActionDates.Of(volatileOne, Years.DemoYard, Years.DemoDay, milder).Latest);
+            new DateOnly(2026, 11, 20).AddDays(-22),
+            ActionDates.Of(volatileOne, Years.DemoYard, Years.DemoDay, milder).Latest
+        );
     }
 
     // The advice is asked anew on every day up to the film, and its bars are read.
@@ -42,17 +55,25 @@ public sealed class LastDayBeforeFilmTests
         new RandomVisits(Years.Knowledge).Area.Sample(
             area =>
             {
-                if (area.Answers.GetValueOrDefault("covering-date") is not Answer.Date { Value: var film } || film <= RandomVisits.Day)
+                if (
+                    area.Answers.GetValueOrDefault("covering-date") is not Answer.Date { Value: var film }
+                    || film <= RandomVisits.Day
+                )
                     return;
                 LiveAdvice live = Years.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area));
-                string[] clear = [.. live.Advice.Clear.Select(one => one.Action).Where(Years.Knowledge.Treatments.ContainsKey)];
+                string[] clear =
+                [
+                    .. live.Advice.Clear.Select(one => one.Action).Where(Years.Knowledge.Treatments.ContainsKey),
+                ];
                 var last = clear.ToDictionary(id => id, id => LastOf(id, area));
                 for (DateOnly day = RandomVisits.Day; day < film && clear.Length > 0; day = day.AddDays(1))
                 {
                     AreaAdvice advice = live.Change(AreaCase.Alone(day, area));
                     foreach (string id in clear)
                     {
-                        bool barred = advice.Barred.Any(one => one.Action == id && one.Because.Any(reason => s_countTheDays.Contains(reason.Judgement)));
+                        bool barred = advice.Barred.Any(one =>
+                            one.Action == id && one.Because.Any(reason => s_countTheDays.Contains(reason.Judgement))
+                        );
                         Assert.Equal(day > (last[id] ?? film), barred);
                     }
                 }

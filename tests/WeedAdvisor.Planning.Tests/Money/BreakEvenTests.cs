@@ -41,8 +41,9 @@ public class BreakEvenTests
     });
 
     [Fact]
-    public void A_way_costs_no_less_at_a_higher_wage() => Gen.Select(s_way, Gen.Int[0, 200], Gen.Int[0, 200]).Sample((way, wage, more) =>
-        Assert.True(way.TotalUsd(wage + more) >= way.TotalUsd(wage)));
+    public void A_way_costs_no_less_at_a_higher_wage() =>
+        Gen.Select(s_way, Gen.Int[0, 200], Gen.Int[0, 200])
+            .Sample((way, wage, more) => Assert.True(way.TotalUsd(wage + more) >= way.TotalUsd(wage)));
 
     [Fact]
     public void Materials_of_60_against_5_hours_break_even_at_12() => Assert.Equal(

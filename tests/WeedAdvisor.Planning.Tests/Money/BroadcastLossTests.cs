@@ -9,7 +9,10 @@ public class BroadcastLossTests
     private static readonly Gen<double> s_times = Gen.Double[1, 10];
 
     [Fact]
-    public void Wider_spacing_loses_more_and_staggered_rows_less() => Gen.Select(s_width, s_times).Sample((width, times) =>
+    public void Wider_spacing_loses_more_and_staggered_rows_less() =>
+        Gen.Select(s_width, s_times)
+            .Sample(
+                (width, times) =>
     {
         double spacing = width * times;
         Assert.True(BroadcastLoss.Square(width, spacing * 1.01) > BroadcastLoss.Square(width, spacing));

@@ -15,7 +15,12 @@ public class MoneyCaseTests
     {
         Assert.Equal(25m, Yards.Case(s_yard.With("labour-rate", 21), wage: 25).Value!.WageUsd);
         Assert.Equal(21m, Yards.Case(s_yard.With("labour-rate", 21)).Value!.WageUsd);
-        Assert.Equal(30m, Yards.Case(s_yard.Without("labour-rate"), own: [Yards.Price("labour-rate", 30, "usd-per-hour")]).Value!.WageUsd);
+        Assert.Equal(
+            30m,
+            Yards
+                .Case(s_yard.Without("labour-rate"), own: [Yards.Price("labour-rate", 30, "usd-per-hour")])
+                .Value!.WageUsd
+        );
     }
 
     [Fact]
@@ -42,7 +47,17 @@ public class MoneyCaseTests
     public void Impossible_rounds_and_shares_are_refused(int? interval, double? missed, double? control)
     {
         var terms = new MoneyTerms(null, null) { IntervalWeeks = interval, Missed = missed, TodayControl = control };
-        Assert.Single(MoneyCase.Of(Yards.Case(s_yard).Value!.Advice, new DateOnly(2026, 4, 14), Yards.Knowledge, PriceBook.Of(Yards.Knowledge), terms).Refusals);
+        Assert.Single(
+            MoneyCase
+                .Of(
+                    Yards.Case(s_yard).Value!.Advice,
+                    new DateOnly(2026, 4, 14),
+                    Yards.Knowledge,
+                    PriceBook.Of(Yards.Knowledge),
+                    terms
+                )
+                .Refusals
+        );
     }
 
     [Fact]
@@ -65,7 +80,10 @@ public class MoneyCaseTests
     {
         WaysCompared compared = WaysCompared.Of(Yards.Case(s_yard).Value! with { TodayControl = 1 }).Value!;
         string practice = compared.Case.Advice.Clear.Select(clear => clear.Action).First(id =>
-            Yards.Knowledge.Practices.ContainsKey(id) && compared.Ways.All(way => way.Plan.Id != id) && compared.Find(id).IsGood);
+                Yards.Knowledge.Practices.ContainsKey(id)
+                && compared.Ways.All(way => way.Plan.Id != id)
+                && compared.Find(id).IsGood
+            );
         Assert.Equal(compared.Today.Season.Pulled, compared.Find(practice).Value!.Season.Pulled, 9);
         Assert.True(compared.Today.Season.Pulled < compared.Way("hands-6").Season.Pulled);
     }

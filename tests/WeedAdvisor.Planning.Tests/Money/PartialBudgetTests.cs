@@ -23,7 +23,11 @@ public class PartialBudgetTests
 
     [Fact]
     public void The_net_change_is_the_difference_of_the_two_costs() => Gen.Select(s_way, s_way).Sample((one, other) =>
-        Assert.Equal(one.Sum(item => item.Usd) - other.Sum(item => item.Usd), PartialBudget.Between(one, other).NetChangeUsd));
+                    Assert.Equal(
+                        one.Sum(item => item.Usd) - other.Sum(item => item.Usd),
+                        PartialBudget.Between(one, other).NetChangeUsd
+                    )
+            );
 
     [Fact]
     public void Two_changes_in_a_row_add_up() => Gen.Select(s_way, s_way, s_way).Sample((first, second, third) =>
@@ -44,8 +48,18 @@ public class PartialBudgetTests
     public void Each_change_stands_in_its_place()
     {
         PartialBudget budget = PartialBudget.Between(
-            [Item("weeding", CostKind.Labour, 100), Item("loss", CostKind.LostReturn, 30), Item("sale", CostKind.LostReturn, 0)],
-            [Item("weeding", CostKind.Labour, 40), Item("loss", CostKind.LostReturn, 10), Item("sale", CostKind.LostReturn, 5), Item("bark", CostKind.Material, 25)]);
+            [
+                Item("weeding", CostKind.Labour, 100),
+                Item("loss", CostKind.LostReturn, 30),
+                Item("sale", CostKind.LostReturn, 0),
+            ],
+            [
+                Item("weeding", CostKind.Labour, 40),
+                Item("loss", CostKind.LostReturn, 10),
+                Item("sale", CostKind.LostReturn, 5),
+                Item("bark", CostKind.Material, 25),
+            ]
+        );
         Assert.Equal(("loss", 20m), One(budget.AddedReturns));
         Assert.Equal(("weeding", 60m), One(budget.ReducedCosts));
         Assert.Equal(("bark", 25m), One(budget.AddedCosts));

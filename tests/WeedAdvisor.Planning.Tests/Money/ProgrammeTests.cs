@@ -11,17 +11,35 @@ public class ProgrammeTests
     private static readonly UsualNumbers s_usual = UsualNumbers.Of(Yards.Knowledge).Numbers!;
     private static readonly Treatment s_granule = Yards.Knowledge.Treatments["isoxaben-trifluralin-granule"];
 
-    private static readonly Gen<ImmutableArray<bool>> s_seasons = Gen.Bool.Array[52].Select(up => up.ToImmutableArray());
+    private static readonly Gen<ImmutableArray<bool>> s_seasons = Gen
+        .Bool.Array[52]
+        .Select(up => up.ToImmutableArray());
 
     [Fact]
     public void It_goes_on_again_when_its_control_runs_out() => Assert.Equal(
         [0, 10, 20],
-        Programme.Of(s_granule with { UsesPerYear = 3 }, 0, [.. s_always.Take(30)], residualWeeks: 10, s_usual).Weeks.AsEnumerable());
+            Programme
+                .Of(s_granule with { UsesPerYear = 3 }, 0, [.. s_always.Take(30)], residualWeeks: 10, s_usual)
+                .Weeks.AsEnumerable()
+        );
 
     [Fact]
     public void It_waits_until_the_record_lets_it_go_on_again() => Assert.Equal(
         [2, 14, 26],
-        Programme.Of(s_granule with { UsesPerYear = 9, RepeatAfterDays = 84 }, 2, [.. s_always.Take(38)], residualWeeks: 4, s_usual).Weeks.AsEnumerable());
+            Programme
+                .Of(
+                    s_granule with
+                    {
+                        UsesPerYear = 9,
+                        RepeatAfterDays = 84,
+                    },
+                    2,
+                    [.. s_always.Take(38)],
+                    residualWeeks: 4,
+                    s_usual
+                )
+                .Weeks.AsEnumerable()
+        );
 
     [Fact]
     public void It_ends_with_the_uses_of_the_year()
@@ -33,9 +51,21 @@ public class ProgrammeTests
 
     [Fact]
     public void Whatever_comes_up_the_limits_hold() =>
-        Gen.Select(s_seasons, Gen.Int[0, 51], Gen.Int[1, 30], Gen.Int[1, 6], Gen.Int[0, 120]).Sample((up, first, residual, uses, wait) =>
+        Gen.Select(s_seasons, Gen.Int[0, 51], Gen.Int[1, 30], Gen.Int[1, 6], Gen.Int[0, 120])
+            .Sample(
+                (up, first, residual, uses, wait) =>
         {
-            var programme = Programme.Of(s_granule with { UsesPerYear = uses, RepeatAfterDays = wait }, first, up, residual, s_usual);
+            var programme = Programme.Of(
+                s_granule with
+                {
+                    UsesPerYear = uses,
+                    RepeatAfterDays = wait,
+                },
+                first,
+                up,
+                residual,
+                s_usual
+            );
             Assert.True(programme.Weeks.Length <= uses);
             Assert.All(programme.Weeks, week => Assert.True(week >= first && up[week]));
             Assert.All(programme.Weeks.Zip(programme.Weeks.Skip(1)), pair =>

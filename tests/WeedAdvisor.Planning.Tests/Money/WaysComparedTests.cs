@@ -39,13 +39,18 @@ public class WaysComparedTests
         Assert.All(both, way =>
         {
             Assert.Equal("bark-mulch", way.Plan.Parts[0].Action.Id);
-            Assert.All(way.Plan.Parts, part => Assert.Contains(s_compared.Case.Advice.Clear, clear => clear.Action == part.Action.Id));
+            Assert.All(way.Plan.Parts, part =>
+                Assert.Contains(s_compared.Case.Advice.Clear, clear => clear.Action == part.Action.Id)
+            );
 
             // At the same rounds either alone leaves more to pull.
             WaysCompared same = WaysCompared.Of(s_compared.Case with { IntervalWeeks = way.Plan.IntervalWeeks }).Value!;
             Assert.All(way.Plan.Parts, part => Assert.True(way.Season.Pulled < same.Way(part.Action.Id).Season.Pulled));
         });
-        Assert.Equal(["flumioxazin-granule", "s-metolachlor-spray"], both.Select(way => way.Plan.Parts[1].Action.Id).Order());
+        Assert.Equal(
+            ["flumioxazin-granule", "s-metolachlor-spray"],
+            both.Select(way => way.Plan.Parts[1].Action.Id).Order()
+        );
     }
 
     [Fact]
@@ -56,7 +61,12 @@ public class WaysComparedTests
         {
             Advice = money.Advice with
             {
-                Clear = [.. money.Advice.Clear.Where(clear => money.Knowledge.ActionOf(clear.Action) is not Knowledge.Records.Practice { Kind: "covering" })],
+                Clear =
+                [
+                    .. money.Advice.Clear.Where(clear =>
+                        money.Knowledge.ActionOf(clear.Action) is not Knowledge.Records.Practice { Kind: "covering" }
+                    ),
+                ],
             },
         };
         Assert.DoesNotContain(
@@ -69,7 +79,18 @@ public class WaysComparedTests
         Assert.Equal(
             ["isoxaben-trifluralin-granule", "prodiamine-granule"],
             s_compared.Today.Plan.Parts.Select(part => part.Action.Id).Order());
-        VisitArea longAgo = s_yard with { Past = [new PastApplication("prodiamine-granule", new DateOnly(2024, 4, 1), null, s_yard.Past!.Value[0].Escaped)] };
+        VisitArea longAgo = s_yard with
+        {
+            Past =
+            [
+                new PastApplication(
+                    "prodiamine-granule",
+                    new DateOnly(2024, 4, 1),
+                    null,
+                    s_yard.Past!.Value[0].Escaped
+                ),
+            ],
+        };
         Assert.Empty(Yards.Compare(longAgo).Today.Plan.Parts);
     }
 
@@ -95,7 +116,11 @@ public class WaysComparedTests
         {
             var ways = At(wage).Ways.ToDictionary(way => way.Plan.Id);
             (Way Cheap, Way Dear)[] pairs =
-                [.. At(wage + 1).Ways.Where(way => ways.ContainsKey(way.Plan.Id)).Select(way => (ways[way.Plan.Id], way))];
+                    [
+                        .. At(wage + 1)
+                            .Ways.Where(way => ways.ContainsKey(way.Plan.Id))
+                            .Select(way => (ways[way.Plan.Id], way)),
+                    ];
             Assert.NotEmpty(pairs);
             Assert.All(pairs, pair => Assert.True(pair.Dear.Usd > pair.Cheap.Usd));
         },
@@ -135,7 +160,9 @@ public class WaysComparedTests
         Way shared = Yards.Compare(area, pots: 20_000).Way(bought.Plan.Id);
         Assert.Equal(bought.Of(CostKind.Equipment) / 2, shared.Of(CostKind.Equipment), 9);
         Assert.Equal(4_800m, bought.OutlayUsd);
-        WaysCompared owned = Yards.Compare(area.With("equipment", "boom-sprayer", "backpack-sprayer", "hand-spreader", "pot-dosing-spoon"));
+        WaysCompared owned = Yards.Compare(
+            area.With("equipment", "boom-sprayer", "backpack-sprayer", "hand-spreader", "pot-dosing-spoon")
+        );
         Assert.Equal(0, owned.Way(bought.Plan.Id).OutlayUsd);
         Assert.Equal(0, owned.Way(bought.Plan.Id).Of(CostKind.Equipment));
     }
@@ -153,7 +180,11 @@ public class WaysComparedTests
     {
         decimal shipped = s_compared.Way("bark-mulch").Items.Single(item => item.Id == "materials-bark-mulch").Usd;
         WaysCompared dearer = Yards.Compare(s_yard, own: [Yards.Price("pine-bark-mini-nuggets", 120, "usd-per-m3")]);
-        Assert.Equal(2 * shipped, dearer.Way("bark-mulch").Items.Single(item => item.Id == "materials-bark-mulch").Usd, 9);
+        Assert.Equal(
+            2 * shipped,
+            dearer.Way("bark-mulch").Items.Single(item => item.Id == "materials-bark-mulch").Usd,
+            9
+        );
         WaysCompared named = Yards.Compare(s_yard, own: [Yards.Price("bark-mulch", 11, "usd-per-1000-pots")]);
         Assert.Equal(11m, named.Way("bark-mulch").Items.Single(item => item.Id == "materials-bark-mulch").Usd);
     }
@@ -181,7 +212,9 @@ public class WaysComparedTests
     {
         Way way = s_compared.Find("scout-and-record").Value!;
         Assert.True(way.Usd > s_compared.Today.Usd);
-        Assert.All(PartialBudget.Between(s_compared.Today.Items, way.Items).AddedCosts, line => Assert.StartsWith("Walk, look and write down", line.Name));
+        Assert.All(PartialBudget.Between(s_compared.Today.Items, way.Items).AddedCosts, line =>
+            Assert.StartsWith("Walk, look and write down", line.Name)
+        );
     }
 
     [Theory]

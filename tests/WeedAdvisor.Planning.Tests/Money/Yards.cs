@@ -13,7 +13,9 @@ namespace WeedAdvisor.Planning.Tests.Money;
 internal static class Yards
 {
     private static readonly Advisor s_advisor = Advisor.Of(Knowledge);
-    private static readonly Visit s_visit = Knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "demo-spring").Visit;
+    private static readonly Visit s_visit = Knowledge
+        .WorkedVisits.Single(worked => worked.Visit.Id == "demo-spring")
+        .Visit;
 
     public static KnowledgeBase Knowledge => Yard.Knowledge;
 
@@ -32,7 +34,12 @@ internal static class Yards
         area with { Weeds = [.. weeds.Select(weed => new WeedSeen(weed, "expected", null))] };
 
     public static Outcome<MoneyCase, string> Case(
-        VisitArea area, decimal? wage = null, int? pots = null, IEnumerable<Price>? own = null, KnowledgeBase? knowledge = null) =>
+        VisitArea area,
+        decimal? wage = null,
+        int? pots = null,
+        IEnumerable<Price>? own = null,
+        KnowledgeBase? knowledge = null
+    ) =>
         MoneyCase.Of(
             s_advisor.Advise(s_visit with { Areas = [area] }).Areas[0],
             s_visit.Date,

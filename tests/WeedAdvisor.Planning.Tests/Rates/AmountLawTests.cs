@@ -14,9 +14,16 @@ public sealed class AmountLawTests
 
     [Fact]
     public void Product_for_an_active_brings_that_active_back() =>
-        Gen.Select(s_rate, Gen.OneOf(s_percent.Select(Percent), s_perGallon.Select(PerGallon))).Sample((rate, strength) =>
+        Gen.Select(s_rate, Gen.OneOf(s_percent.Select(Percent), s_perGallon.Select(PerGallon)))
+            .Sample(
+                (rate, strength) =>
         {
-            RateAnswer there = Sums.Answer("product", "from-active", ("active", Typed(rate, "lb/acre")), ("strength", strength));
+            RateAnswer there = Sums.Answer(
+                "product",
+                "from-active",
+                ("active", Typed(rate, "lb/acre")),
+                ("strength", strength)
+            );
             Quantity product = there["product-per-area"].Value;
             RateAnswer back = Sums.Answer("product", "to-active",
                 ("product", Typed(Math.Round(product.Value, 9), product.Unit.Symbol)), ("strength", strength));
@@ -25,11 +32,14 @@ public sealed class AmountLawTests
 
     [Fact]
     public void Tanks_add_up_to_the_spray_and_the_product_of_the_whole_area() =>
-        Gen.Select(Gen.Int[500, 200000], Gen.Int[5, 100], Gen.Int[2, 100], Among("pt/acre", "lb/acre"), Gen.Int[0, 7]).Sample(
+        Gen.Select(Gen.Int[500, 200000], Gen.Int[5, 100], Gen.Int[2, 100], Among("pt/acre", "lb/acre"), Gen.Int[0, 7])
+            .Sample(
             (area, volume, tank, unit, dead) =>
             {
                 RateAnswer answer = Sums.Answer("tank", "loads",
-                    ("area", Typed(area, "ft2")), ("spray-volume", Typed(volume, "gal/acre")), ("tank", Typed(tank, "gal")),
+                        ("area", Typed(area, "ft2")),
+                        ("spray-volume", Typed(volume, "gal/acre")),
+                        ("tank", Typed(tank, "gal")),
                     ("rate", "2 " + unit), ("dead-volume", Typed(dead / 4m, "qt")));
                 decimal spray = (area / 43560m * volume) + (dead / 16m);
                 string weighed = unit == "pt/acre" ? "pt" : "lb";
@@ -57,7 +67,11 @@ public sealed class AmountLawTests
                 ("length", Typed(length, "ft")), ("width", Typed(width, "ft")), ("count", Typed(count + 1, "").Trim()));
             Assert.Equal((double)length * width * (count + 1), (double)many["area"].Value.In("ft2"), 1e-6);
             RateAnswer bed = Sums.Answer("area", "bed",
-                ("length", Typed(length, "ft")), ("width", Typed(width, "ft")), ("aisles", Typed(count, "").Trim()), ("aisle-width", "2 ft"));
+                        ("length", Typed(length, "ft")),
+                        ("width", Typed(width, "ft")),
+                        ("aisles", Typed(count, "").Trim()),
+                        ("aisle-width", "2 ft")
+                    );
             Quantity whole = bed["whole"].Value;
             decimal aisles = bed["aisle-share"].Value.InBase * whole.In("ft2");
             Assert.Equal((double)length * count * 2, (double)aisles, 1e-6);
@@ -88,18 +102,25 @@ public sealed class AmountLawTests
 
     [Fact]
     public void Mulch_is_in_step_with_depth_and_a_depth_comes_back_from_its_volume() =>
-        Gen.Select(Gen.Int[2, 200], Gen.Int[2, 5], Gen.Int[5, 5000], Gen.Int[0, 40]).Sample((depth, times, area, settling) =>
+        Gen.Select(Gen.Int[2, 200], Gen.Int[2, 5], Gen.Int[5, 5000], Gen.Int[0, 40])
+            .Sample(
+                (depth, times, area, settling) =>
         {
             decimal one = Mulch(depth, area, settling), more = Mulch(depth * times, area, settling);
             Assert.Equal((double)(one * times), (double)more, 1e-6);
             RateAnswer back = Sums.Answer("mulch", "depth",
-                ("volume", Typed(Math.Round(one, 9), "m3")), ("area", Typed(area, "m2")), ("settling", Typed(settling, "%")));
+                        ("volume", Typed(Math.Round(one, 9), "m3")),
+                        ("area", Typed(area, "m2")),
+                        ("settling", Typed(settling, "%"))
+                    );
             Assert.Equal(depth, (double)back["depth"].Value.In("mm"), 1e-3);
         });
 
     [Fact]
     public void Actives_of_a_premix_come_in_proportion_to_their_strengths() =>
-        Gen.Select(Gen.Int[1, 300], Gen.Int[1, 300], Gen.Int[1, 300], Gen.Int[10, 500]).Sample((first, second, third, rate) =>
+        Gen.Select(Gen.Int[1, 300], Gen.Int[1, 300], Gen.Int[1, 300], Gen.Int[10, 500])
+            .Sample(
+                (first, second, third, rate) =>
         {
             RateAnswer answer = Sums.Answer("product", "premix",
                 ("first", Percent(first / 10m)), ("second", Percent(second / 10m)), ("third", Percent(third / 10m)),
@@ -112,7 +133,9 @@ public sealed class AmountLawTests
 
     [Fact]
     public void What_is_measured_out_never_passes_the_amount_and_misses_it_by_less_than_a_mark() =>
-        Gen.Select(Gen.Int[1, 1_000_000_000], Among("mg", "oz", "g", "lb", "fl-oz", "mL", "gal")).Sample((thousandths, unit) =>
+        Gen.Select(Gen.Int[1, 1_000_000_000], Among("mg", "oz", "g", "lb", "fl-oz", "mL", "gal"))
+            .Sample(
+                (thousandths, unit) =>
         {
             Quantity amount = Quantity.Of(thousandths / 1000m, unit);
             foreach (Quantity shown in MeasuringOut.Of(amount))
@@ -150,13 +173,22 @@ public sealed class AmountLawTests
     private static Gen<string> Among(params string[] words) => Gen.Int[0, words.Length - 1].Select(i => words[i]);
 
     private static decimal Missed(int width, int spacing, string pattern) => Sums.Answer("area", "missed",
-        ("pot-width", Typed(width, "mm")), ("spacing", Typed(spacing, "mm")), ("pattern", pattern))["missed"].Value.In("%");
+                ("pot-width", Typed(width, "mm")),
+                ("spacing", Typed(spacing, "mm")),
+                ("pattern", pattern)
+            )["missed"]
+            .Value.In("%");
 
     private static decimal Mulch(int depth, int area, int settling) => Sums.Answer("mulch", "volume",
-        ("depth", Typed(depth / 2m, "mm")), ("area", Typed(area, "m2")), ("settling", Typed(settling, "%")))["volume"].Value.In("m3") * 2;
+                ("depth", Typed(depth / 2m, "mm")),
+                ("area", Typed(area, "m2")),
+                ("settling", Typed(settling, "%"))
+            )["volume"]
+            .Value.In("m3") * 2;
 
     private static decimal Sum(RateAnswer answer, string what, string unit) =>
-        (answer["full-tanks"].Value.Value * Optional(answer, $"full-{what}", unit)) + Optional(answer, $"last-{what}", unit);
+        (answer["full-tanks"].Value.Value * Optional(answer, $"full-{what}", unit))
+        + Optional(answer, $"last-{what}", unit);
 
     private static decimal Optional(RateAnswer answer, string id, string unit) =>
         answer.Results.SingleOrDefault(result => result.Id == id)?.Value.In(unit) ?? 0;

@@ -10,10 +10,27 @@ namespace WeedAdvisor.Planning.Tests.Rates;
 /// <summary>Whatever is entered in a form, from dust to oceans, it answers or names a field of its own.</summary>
 public sealed class AnyEntryTests
 {
-    private static readonly string[] s_numbers = ["0", "0.000000001", "0.02", "1", "3", "20", "43.7", "600", "25000", "1000000000"];
+    private static readonly string[] s_numbers =
+    [
+        "0",
+        "0.000000001",
+        "0.02",
+        "1",
+        "3",
+        "20",
+        "43.7",
+        "600",
+        "25000",
+        "1000000000",
+    ];
 
     public static TheoryData<string, string> Forms =>
-        [.. RateForms.Groups.SelectMany(group => group.Forms, (group, form) => (form, Ids: (group.Id, form.Id))).Where(pair => !pair.form.NeedsKnowledge).Select(pair => pair.Ids)];
+        [
+            .. RateForms
+                .Groups.SelectMany(group => group.Forms, (group, form) => (form, Ids: (group.Id, form.Id)))
+                .Where(pair => !pair.form.NeedsKnowledge)
+                .Select(pair => pair.Ids),
+        ];
 
     [Theory]
     [MemberData(nameof(Forms))]
@@ -26,18 +43,25 @@ public sealed class AnyEntryTests
                 .Where(entry => entry.Text is not null).ToDictionary(entry => entry.Id, entry => entry.Text!);
             Outcome<RateAnswer, RateProblem> outcome = form.Run(typed);
             if (outcome.Value is { } answer)
-                Assert.All(answer.Results.SelectMany(result => result.Shown), shown => Assert.NotEqual("", shown.ToString()));
+                Assert.All(answer.Results.SelectMany(result => result.Shown), shown =>
+                    Assert.NotEqual("", shown.ToString())
+                );
             else
-                Assert.All(outcome.Refusals, problem => Assert.Contains(problem.Field, form.Fields.Select(field => field.Id)));
+                Assert.All(outcome.Refusals, problem =>
+                    Assert.Contains(problem.Field, form.Fields.Select(field => field.Id))
+                );
         });
     }
 
     private static string? Typed(RateField field, int draw) => field.Kind switch
     {
         _ when !field.IsRequired && draw % 3 == 0 => null,
-        RateFieldKind.Measure { IsList: true } measure => $"{Number(draw)}, {Number(draw / 7)}, {Measure(measure, draw)}",
+        RateFieldKind.Measure { IsList: true } measure =>
+            $"{Number(draw)}, {Number(draw / 7)}, {Measure(measure, draw)}",
         RateFieldKind.Measure measure => Measure(measure, draw),
-        RateFieldKind.Number number => (draw % 2 == 0 ? number.Least : number.Most).ToString(CultureInfo.InvariantCulture),
+        RateFieldKind.Number number => (draw % 2 == 0 ? number.Least : number.Most).ToString(
+            CultureInfo.InvariantCulture
+        ),
         RateFieldKind.Choice choice => choice.Words[draw % choice.Words.Length].Key,
         _ => null,
     };

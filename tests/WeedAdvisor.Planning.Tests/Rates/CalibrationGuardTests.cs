@@ -23,18 +23,48 @@ public sealed class CalibrationGuardTests
     [InlineData("sprayer", "flow-needed", "volume=40 gal/acre|speed=7 mph|width=20 in", "speed", "on foot?")]
     [InlineData("sprayer", "minute", "caught=1 L|walked=200 m|swath=0.5 m", "walked", "on foot?")]
     [InlineData("sprayer", "change-of-speed", "volume=20 gal/acre|speed=3 mph", "new-speed", "either")]
-    [InlineData("sprayer", "change-of-speed", "volume=20 gal/acre|speed=3 mph|new-speed=4 mph|new-volume=15 gal/acre", "new-speed", "either")]
-    [InlineData("sprayer", "change-of-speed", "volume=20 gal/acre|speed=3 mph|new-volume=5 gal/acre", "new-volume", "on foot?")]
+    [InlineData(
+        "sprayer",
+        "change-of-speed",
+        "volume=20 gal/acre|speed=3 mph|new-speed=4 mph|new-volume=15 gal/acre",
+        "new-speed",
+        "either"
+    )]
+    [InlineData(
+        "sprayer",
+        "change-of-speed",
+        "volume=20 gal/acre|speed=3 mph|new-volume=5 gal/acre",
+        "new-volume",
+        "on foot?"
+    )]
     [InlineData("sprayer", "change-of-pressure", "output=0.4 gpm|pressure=40 psi", "new-pressure", "either")]
-    [InlineData("sprayer", "change-of-pressure", "output=0.4 gpm|pressure=40 psi|new-output=20 gal/acre", "new-output", "must measure the same")]
-    [InlineData("sprayer", "change-of-pressure", "output=0.4 gpm|pressure=40 psi|new-output=40 gpm", "new-output", "no sprayer gives")]
+    [InlineData(
+        "sprayer",
+        "change-of-pressure",
+        "output=0.4 gpm|pressure=40 psi|new-output=20 gal/acre",
+        "new-output",
+        "must measure the same"
+    )]
+    [InlineData(
+        "sprayer",
+        "change-of-pressure",
+        "output=0.4 gpm|pressure=40 psi|new-output=40 gpm",
+        "new-output",
+        "no sprayer gives"
+    )]
     [InlineData("sprayer", "boom", "nozzles=6|spacing=20 in|swath=18 in", "swath", "narrower than the nozzle spacing")]
     [InlineData("sprayer", "band", "band=50 in|row=40 in|broadcast=30 gal/acre", "band", "wider than")]
     [InlineData("sprayer", "boomless", Throw + "|overlap=12 ft", "overlap", "leaves nothing")]
     [InlineData("sprayer", "boomless", Throw + "|overlap=130 %", "overlap", "leaves nothing")]
     [InlineData("spreader", "swath", "throw=12 ft|overlap=100 %", "overlap", "leaves nothing")]
     [InlineData("spreader", "weighed", "before=6 lb|after=9 lb|course=125 ft|swath=8 ft", "after", "gets lighter")]
-    [InlineData("spreader", "weighed", "before=6 lb|after=96 oz|course=125 ft|swath=8 ft", "after", "nothing was spread")]
+    [InlineData(
+        "spreader",
+        "weighed",
+        "before=6 lb|after=96 oz|course=125 ft|swath=8 ft",
+        "after",
+        "nothing was spread"
+    )]
     [InlineData("spreader", "weighed", Weighed + "|times=8 s", "times", "on foot?")]
     [InlineData("spreader", "course", "swath=90 ft|area=10 ft2", "area", "shorter than a quarter of the swath")]
     [InlineData("spreader", "pace", "speed=8 mph", "speed", "on foot?")]
@@ -43,7 +73,13 @@ public sealed class CalibrationGuardTests
     [InlineData("uniformity", "pans", "caught=1, -2, 3 g", "caught", "below zero")]
     [InlineData("uniformity", "pans", "caught=1, 2, 3", "caught", "no unit")]
     [InlineData("uniformity", "pans", "caught=1 g, 2 mL, 3 g", "caught", "some are weights")]
-    public void A_doubtful_entry_is_refused_at_its_field(string group, string form, string typed, string field, string said)
+    public void A_doubtful_entry_is_refused_at_its_field(
+        string group,
+        string form,
+        string typed,
+        string field,
+        string said
+    )
     {
         RateProblem problem = Assert.Single(Sums.Refusal(group, form, Sums.Typed(typed)));
         Assert.Equal(field, problem.Field);
@@ -63,7 +99,10 @@ public sealed class CalibrationGuardTests
     public void Runs_whose_times_lie_apart_by_more_than_a_fifth_are_named(string times, bool isNamed)
     {
         RateAnswer answer = Sums.Answer("sprayer", "speed", ("course", "60 ft"), ("times", times));
-        Assert.Equal(isNamed, answer.Assumed.Any(text => text.Contains("differ by more than 20 %", StringComparison.Ordinal)));
+        Assert.Equal(
+            isNamed,
+            answer.Assumed.Any(text => text.Contains("differ by more than 20 %", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
@@ -73,7 +112,10 @@ public sealed class CalibrationGuardTests
             ("caught", "50, 50, 40, 50, 60 fl-oz"), ("speed", "3 mph"), ("spacing", "20 in"));
         Assert.Equal(2m, answer["nozzles-off"].Value.Value);
         Assert.Equal(
-            ["Nozzle 3 gave 40 fl-oz, 20 % below the mean: blocked or damaged.", "Nozzle 5 gave 60 fl-oz, 20 % above the mean: worn."],
+            [
+                "Nozzle 3 gave 40 fl-oz, 20 % below the mean: blocked or damaged.",
+                "Nozzle 5 gave 60 fl-oz, 20 % above the mean: worn.",
+            ],
             answer.Notes.Where(note => note.StartsWith("Nozzle ", StringComparison.Ordinal)));
         Assert.Equal(5940m * (50m / 128) / 60, answer["volume-per-area"].Value.In("gal/acre"), 15);
     }
@@ -83,7 +125,13 @@ public sealed class CalibrationGuardTests
     [InlineData("1 L", "L/ha", "gal/acre")]
     public void The_answer_comes_first_in_the_units_of_the_question(string caught, string first, string also)
     {
-        RateResult volume = Sums.Answer("sprayer", "test-strip", ("caught", caught), ("course", "57 ft"), ("width", "6 ft"))["volume-per-area"];
+        RateResult volume = Sums.Answer(
+            "sprayer",
+            "test-strip",
+            ("caught", caught),
+            ("course", "57 ft"),
+            ("width", "6 ft")
+        )["volume-per-area"];
         Assert.Equal(first, volume.Value.Unit.Symbol);
         Assert.Contains(also, volume.AlsoIn.Select(unit => unit.Symbol));
     }
@@ -103,5 +151,9 @@ public sealed class CalibrationGuardTests
     [InlineData("8, 10, 12 g", "Fair:")]
     [InlineData("5, 10, 15 g", "Uneven:")]
     public void Pans_get_a_plain_verdict(string caught, string said) =>
-        Assert.StartsWith(said, Sums.Answer("uniformity", "pans", ("caught", caught)).Notes[0], StringComparison.Ordinal);
+        Assert.StartsWith(
+            said,
+            Sums.Answer("uniformity", "pans", ("caught", caught)).Notes[0],
+            StringComparison.Ordinal
+        );
 }

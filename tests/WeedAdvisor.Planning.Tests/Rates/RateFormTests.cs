@@ -6,7 +6,8 @@ namespace WeedAdvisor.Planning.Tests.Rates;
 
 public sealed class RateFormTests
 {
-    public static TheoryData<string, string> Forms => [.. RateForms.Groups.SelectMany(group => group.Forms, (group, form) => (group.Id, form.Id))];
+    public static TheoryData<string, string> Forms =>
+        [.. RateForms.Groups.SelectMany(group => group.Forms, (group, form) => (group.Id, form.Id))];
 
     [Theory]
     [MemberData(nameof(Forms))]
@@ -61,7 +62,13 @@ public sealed class RateFormTests
     [InlineData("1.25 qt")]
     public void The_same_volume_may_be_typed_in_several_ways(string caught)
     {
-        RateAnswer answer = Sums.Answer("sprayer", "test-strip", ("caught", caught), ("course", "340.3125 ft"), ("width", "12 in"));
+        RateAnswer answer = Sums.Answer(
+            "sprayer",
+            "test-strip",
+            ("caught", caught),
+            ("course", "340.3125 ft"),
+            ("width", "12 in")
+        );
         Assert.Equal(40m, Math.Round(answer["volume-per-area"].Value.In("gal/acre"), 20));
     }
 }

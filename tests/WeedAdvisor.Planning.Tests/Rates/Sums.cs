@@ -23,15 +23,21 @@ internal static class Sums
     /// <summary>The answer; fails the test with what is wrong when there is none.</summary>
     public static RateAnswer Answer(string group, string form, params (string Field, string Typed)[] typed)
     {
-        Outcome<RateAnswer, RateProblem> outcome = Form(group, form).Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
+        Outcome<RateAnswer, RateProblem> outcome = Form(group, form)
+            .Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
         Assert.True(outcome.Value is not null, string.Join("; ", outcome.Refusals));
         return outcome.Value;
     }
 
     /// <summary>The problems; fails the test when there is an answer.</summary>
-    public static ImmutableArray<RateProblem> Refusal(string group, string form, params (string Field, string Typed)[] typed)
+    public static ImmutableArray<RateProblem> Refusal(
+        string group,
+        string form,
+        params (string Field, string Typed)[] typed
+    )
     {
-        Outcome<RateAnswer, RateProblem> outcome = Form(group, form).Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
+        Outcome<RateAnswer, RateProblem> outcome = Form(group, form)
+            .Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
         Assert.Null(outcome.Value);
         return outcome.Refusals;
     }

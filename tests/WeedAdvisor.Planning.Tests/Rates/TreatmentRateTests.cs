@@ -55,8 +55,12 @@ public sealed class TreatmentRateTests
     [Fact]
     public void A_yearly_limit_counts_an_active_across_premixes_by_its_share()
     {
-        // 200 lb/acre of 0.4 percent bring 0.8967 kg/ha of prodiamine; 100 lb/acre of 0.75 percent bring 0.8406; 1.68 a year.
-        Refused("treatment", "1.68 kg/ha of prodiamine may go on in twelve months", [("isoxaben-prodiamine-granule", Day(1, 10))],
+        // 200 lb/acre of 0.4 percent bring 0.8967 kg/ha of prodiamine; 100 lb/acre of 0.75 percent bring 0.8406; 1.68 a
+        // year.
+        Refused(
+            "treatment",
+            "1.68 kg/ha of prodiamine may go on in twelve months",
+            [("isoxaben-prodiamine-granule", Day(1, 10))],
             ("treatment", "oxyfluorfen-prodiamine-granule"), ("area", "1 acre"));
         RateAnswer answer = Answer([("isoxaben-dithiopyr-granule", Day(1, 10))],
             ("treatment", "oxyfluorfen-prodiamine-granule"), ("area", "1 acre"));
@@ -102,8 +106,15 @@ public sealed class TreatmentRateTests
 
     [Fact]
     public void The_number_of_uses_a_year_is_kept_over_all_products_with_the_active() =>
-        Refused("treatment", "products with oxyfluorfen may go on three times in twelve months, and did: 5 January, 5 March and 5 May 2026",
-            [("oxyfluorfen-oryzalin-granule", Day(1, 5)), ("oxyfluorfen-oryzalin-granule", Day(3, 5)), ("oxyfluorfen-pendimethalin-granule", Day(5, 5))],
+        Refused(
+            "treatment",
+            "products with oxyfluorfen may go on three times in twelve months, and did: 5 January, 5 March and 5 May "
+                + "2026",
+            [
+                ("oxyfluorfen-oryzalin-granule", Day(1, 5)),
+                ("oxyfluorfen-oryzalin-granule", Day(3, 5)),
+                ("oxyfluorfen-pendimethalin-granule", Day(5, 5)),
+            ],
             ("treatment", "oxyfluorfen-prodiamine-granule"), ("area", "1 acre"));
 
     [Fact]
@@ -119,17 +130,30 @@ public sealed class TreatmentRateTests
         Refused("treatment", "tell more of the earlier uses", [("prodiamine-granule", Day(2, 1))], typed);
         VisitArea told = VisitArea.Blank("yard", "Yard") with
         {
-            Past = [new PastApplication("prodiamine-granule", Day(2, 1), null, WordSet.Empty) { Rate = 150, RateUnit = "lb/acre" }],
+            Past =
+            [
+                new PastApplication("prodiamine-granule", Day(2, 1), null, WordSet.Empty)
+                {
+                    Rate = 150,
+                    RateUnit = "lb/acre",
+                },
+            ],
         };
         Outcome<RateAnswer, RateProblem> outcome = Sums.Form("product", "treatment").Run(
             typed.ToDictionary(entry => entry.Item1, entry => entry.Item2), new RateSite(s_knowledge, told, Today));
         Assert.Equal(0, outcome.Value!["left-prodiamine"].Value.Value);
     }
 
-    // The 2 lb/acre a year of oxyfluorfen are for sprays (PNW handbook); a granule brings as much in each of three uses.
+    // The 2 lb/acre a year of oxyfluorfen are for sprays (PNW handbook); a granule brings as much in each of three
+    // uses.
     [Fact]
     public void A_limit_of_one_form_does_not_refuse_another() => Assert.NotEmpty(
-        Answer([("oxyfluorfen-oryzalin-granule", Day(1, 10))], ("treatment", "oxyfluorfen-oryzalin-granule"), ("area", "1 acre")).Results);
+            Answer(
+                [("oxyfluorfen-oryzalin-granule", Day(1, 10))],
+                ("treatment", "oxyfluorfen-oryzalin-granule"),
+                ("area", "1 acre")
+            ).Results
+        );
 
     [Theory]
     [InlineData(59, false)]
@@ -137,7 +161,13 @@ public sealed class TreatmentRateTests
     public void The_days_between_two_uses_of_an_active_are_kept(int days, bool isAllowed)
     {
         (string, DateOnly?)[] past = [("isoxaben-dithiopyr-granule", Today.AddDays(-days))];
-        (string, string)[] typed = [("treatment", "isoxaben-spray"), ("area", "1 acre"), ("published", "2"), ("end", "low")];
+        (string, string)[] typed =
+        [
+            ("treatment", "isoxaben-spray"),
+            ("area", "1 acre"),
+            ("published", "2"),
+            ("end", "low"),
+        ];
         if (isAllowed)
             Assert.NotEmpty(Answer(past, typed).Results);
         else
@@ -154,7 +184,14 @@ public sealed class TreatmentRateTests
 
     [Fact]
     public void A_percent_solution_without_a_strength_gives_no_product() =>
-        Refused("treatment", "no strength is known", [], ("treatment", "acetic-acid-spray"), ("area", "1000 ft2"), ("spray", "2 gal"));
+        Refused(
+            "treatment",
+            "no strength is known",
+            [],
+            ("treatment", "acetic-acid-spray"),
+            ("area", "1000 ft2"),
+            ("spray", "2 gal")
+        );
 
     [Theory]
     [InlineData("oxadiazon-prodiamine-granule")]
@@ -165,19 +202,46 @@ public sealed class TreatmentRateTests
     [Fact]
     public void Of_several_published_rates_one_must_be_named_because_their_products_differ()
     {
-        RateProblem problem = Refused("published", "say which", [], ("treatment", "oxyfluorfen-directed-spray"), ("area", "1 acre"), ("rate", "6 pt/acre"));
+        RateProblem problem = Refused(
+            "published",
+            "say which",
+            [],
+            ("treatment", "oxyfluorfen-directed-spray"),
+            ("area", "1 acre"),
+            ("rate", "6 pt/acre")
+        );
         Assert.Contains("2: 2 to 4 pt/acre", problem.Text, StringComparison.Ordinal);
-        Refused("rate", "above the published rate", [], ("treatment", "oxyfluorfen-directed-spray"), ("area", "1 acre"), ("published", "2"), ("rate", "6 pt/acre"));
+        Refused(
+            "rate",
+            "above the published rate",
+            [],
+            ("treatment", "oxyfluorfen-directed-spray"),
+            ("area", "1 acre"),
+            ("published", "2"),
+            ("rate", "6 pt/acre")
+        );
 
         // The strength of the record is that of the EC; the pair of figures shows that the SC holds twice as much.
-        RateAnswer answer = Answer([], ("treatment", "oxyfluorfen-directed-spray"), ("area", "1 acre"), ("published", "2"), ("end", "high"));
+        RateAnswer answer = Answer(
+            [],
+            ("treatment", "oxyfluorfen-directed-spray"),
+            ("area", "1 acre"),
+            ("published", "2"),
+            ("end", "high")
+        );
         Assert.Equal(2, (double)answer["active"].Value.In("lb/acre"), 9);
     }
 
     [Fact]
     public void A_rate_in_water_is_held_against_the_rate_on_the_ground()
     {
-        (string, string)[] typed = [("treatment", "glufosinate-directed"), ("area", "1000 ft2"), ("published", "1"), ("end", "high")];
+        (string, string)[] typed =
+        [
+            ("treatment", "glufosinate-directed"),
+            ("area", "1000 ft2"),
+            ("published", "1"),
+            ("end", "high"),
+        ];
         Refused("spray", "not entered", [], typed);
         Assert.Equal(4, (double)Answer([], [.. typed, ("spray", "1 gal")])["product"].Value.In("fl-oz"), 9);
         Refused("spray", "the published most is", [], [.. typed, ("spray", "5 gal")]);
@@ -186,19 +250,35 @@ public sealed class TreatmentRateTests
     [Fact]
     public void A_rate_of_active_gives_no_more_product_than_published()
     {
-        RateAnswer answer = Answer([], ("treatment", "clethodim-over-top"), ("area", "1 acre"), ("published", "1"), ("active", "0.125 lb/acre"));
+        RateAnswer answer = Answer(
+            [],
+            ("treatment", "clethodim-over-top"),
+            ("area", "1 acre"),
+            ("published", "1"),
+            ("active", "0.125 lb/acre")
+        );
         Assert.Equal(8, (double)answer["product"].Value.In("fl-oz"), 9);
-        Refused("active", "above the published rate", [], ("treatment", "clethodim-over-top"), ("area", "1 acre"), ("published", "1"), ("active", "0.25 lb/acre"));
+        Refused(
+            "active",
+            "above the published rate",
+            [],
+            ("treatment", "clethodim-over-top"),
+            ("area", "1 acre"),
+            ("published", "1"),
+            ("active", "0.25 lb/acre")
+        );
     }
 
     [Fact]
     public void When_the_past_is_not_known_it_says_so()
     {
         Dictionary<string, string> typed = new() { ["treatment"] = "prodiamine-granule", ["area"] = "1 acre" };
-        Outcome<RateAnswer, RateProblem> outcome = Sums.Form("product", "treatment").Run(typed, new RateSite(s_knowledge, null, null));
+        Outcome<RateAnswer, RateProblem> outcome = Sums.Form("product", "treatment")
+            .Run(typed, new RateSite(s_knowledge, null, null));
         Assert.Contains(outcome.Value!.Cautions, line => line.Contains("is not known", StringComparison.Ordinal));
-        Assert.DoesNotContain(
-            Answer([], ("treatment", "prodiamine-granule"), ("area", "1 acre")).Cautions, line => line.Contains("is not known", StringComparison.Ordinal));
+        Assert.DoesNotContain(Answer([], ("treatment", "prodiamine-granule"), ("area", "1 acre")).Cautions, line =>
+            line.Contains("is not known", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -212,7 +292,9 @@ public sealed class TreatmentRateTests
                 {
                     Outcome<RateAnswer, RateProblem> outcome = Run([], ("treatment", id), ("area", "1 ha"),
                         ("published", published.ToString(CultureInfo.InvariantCulture)), ("end", end));
-                    if (outcome.Value is { } answer && s_knowledge.Treatments[id] is { YearlyLimitKgAiHa: { } limit, Actives.Length: 1 }
+                    if (
+                        outcome.Value is { } answer
+                        && s_knowledge.Treatments[id] is { YearlyLimitKgAiHa: { } limit, Actives.Length: 1 }
                         && answer.Results.Any(result => result.Id == "active"))
                     {
                         Assert.InRange(answer["active"].Value.In("kg/ha"), 0.000001m, limit + 0.005m);
@@ -226,7 +308,10 @@ public sealed class TreatmentRateTests
 
     private static DateOnly Day(int month, int day) => new(2026, month, day);
 
-    private static Outcome<RateAnswer, RateProblem> Run((string Treatment, DateOnly? Date)[] past, params (string Field, string Typed)[] typed)
+    private static Outcome<RateAnswer, RateProblem> Run(
+        (string Treatment, DateOnly? Date)[] past,
+        params (string Field, string Typed)[] typed
+    )
     {
         VisitArea area = VisitArea.Blank("yard", "Yard") with
         {
@@ -243,7 +328,12 @@ public sealed class TreatmentRateTests
         return outcome.Value;
     }
 
-    private static RateProblem Refused(string field, string said, (string, DateOnly?)[] past, params (string, string)[] typed)
+    private static RateProblem Refused(
+        string field,
+        string said,
+        (string, DateOnly?)[] past,
+        params (string, string)[] typed
+    )
     {
         Outcome<RateAnswer, RateProblem> outcome = Run(past, typed);
         RateProblem problem = Assert.Single(outcome.Refusals);

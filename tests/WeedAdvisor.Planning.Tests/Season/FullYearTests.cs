@@ -27,7 +27,11 @@ public class FullYearTests
     public void No_plan_breaks_a_rule() => Gen.ULong.Sample(
         seed =>
         {
-            SeasonProblem problem = RandomSeasons.Year(seed, candidates: (int)(2 + (seed % 7)), weeds: (int)(1 + (seed % 4)));
+            SeasonProblem problem = RandomSeasons.Year(
+                seed,
+                candidates: (int)(2 + (seed % 7)),
+                weeds: (int)(1 + (seed % 4))
+            );
             SeasonPlan plan = SeasonSearch.Prepare(problem).Solve(effort: new SeasonEffort { Width = 4 }).Plan!;
             Assert.Empty(SeasonRules.Broken(problem, SeasonRules.Steps(plan)));
             Assert.Empty(SeasonRules.Missed(problem, SeasonRules.Steps(plan)));

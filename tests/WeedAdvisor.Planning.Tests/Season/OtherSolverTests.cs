@@ -8,8 +8,8 @@ public class OtherSolverTests
 {
     private const double Seconds = 300;
 
-    // CP-SAT needs minutes for a year with 30 treatments that may go on in any week. So there are years with few treatments,
-    // and years with many that may go on in few weeks.
+    // CP-SAT needs minutes for a year with 30 treatments that may go on in any week. So there are years with few
+    // treatments, and years with many that may go on in few weeks.
     [Theory]
     [InlineData(5, 4, 92, 20)]
     [InlineData(30, 12, 5, 10)]

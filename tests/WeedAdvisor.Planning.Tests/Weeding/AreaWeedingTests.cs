@@ -20,15 +20,24 @@ public sealed class AreaWeedingTests
         VisitArea answered = Yard() with { Answers = Yard().Answers.Add("labour-rate", new Answer.Number(21)) };
         Assert.Equal(21, Of(answered).Value!.WageUsdPerHour);
         Assert.Equal(18, Of(Yard()).Value!.WageUsdPerHour);
-        Assert.Contains(Of(Yard()).Value!.Assumptions, line => line.Contains("the price list, invented", StringComparison.Ordinal));
+        Assert.Contains(Of(Yard()).Value!.Assumptions, line =>
+            line.Contains("the price list, invented", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void Without_any_wage_or_with_a_negative_one_it_is_refused()
     {
-        KnowledgeBase without = Tests.Weeding.Yard.Knowledge with { Prices = Tests.Weeding.Yard.Knowledge.Prices.Remove("labour-rate") };
+        KnowledgeBase without = Tests.Weeding.Yard.Knowledge with
+        {
+            Prices = Tests.Weeding.Yard.Knowledge.Prices.Remove("labour-rate"),
+        };
         Assert.Contains("'labour-rate'", Refusal(Of(Yard(), without)), StringComparison.Ordinal);
-        Assert.Contains("0 to 10000", Refusal(Of(Yard(), wishes: new WeedingWishes { WageUsdPerHour = -1 })), StringComparison.Ordinal);
+        Assert.Contains(
+            "0 to 10000",
+            Refusal(Of(Yard(), wishes: new WeedingWishes { WageUsdPerHour = -1 })),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -36,9 +45,15 @@ public sealed class AreaWeedingTests
     {
         VisitArea heated = With(("cover", "film-on"), ("heated", "yes"));
         Assert.Equal("heated-house", Of(heated).Value!.Setup.Site.EmergenceZone);
-        Assert.Equal("pacific-northwest", Of(With(("cover", "film-on"), ("heated", "no"))).Value!.Setup.Site.EmergenceZone);
+        Assert.Equal(
+            "pacific-northwest",
+            Of(With(("cover", "film-on"), ("heated", "no"))).Value!.Setup.Site.EmergenceZone
+        );
         // Heat under the open sky is a slip, and warms nothing.
-        Assert.Equal("pacific-northwest", Of(With(("cover", "open-sky"), ("heated", "yes"))).Value!.Setup.Site.EmergenceZone);
+        Assert.Equal(
+            "pacific-northwest",
+            Of(With(("cover", "open-sky"), ("heated", "yes"))).Value!.Setup.Site.EmergenceZone
+        );
     }
 
     [Theory]
@@ -59,7 +74,13 @@ public sealed class AreaWeedingTests
     [InlineData(0, null)]
     public void The_present_interval_is_counted_in_whole_weeks(double answer, int? weeks) => Assert.Equal(
         weeks,
-        Of(Yard() with { Answers = Yard().Answers.Add("weeding-interval", new Answer.Number((decimal)answer)) }).Value!.PresentIntervalWeeks);
+            Of(
+                Yard() with
+                {
+                    Answers = Yard().Answers.Add("weeding-interval", new Answer.Number((decimal)answer)),
+                }
+            ).Value!.PresentIntervalWeeks
+        );
 
     [Fact]
     public void Mulch_counts_and_bare_pots_have_none()
@@ -75,7 +96,12 @@ public sealed class AreaWeedingTests
     {
         VisitArea area = Yard() with
         {
-            Weeds = [new WeedSeen("liverwort", "seedling", 1), new WeedSeen("liverwort", "mature", 20), new WeedSeen("algae-crust", "mature", 5)],
+            Weeds =
+            [
+                new WeedSeen("liverwort", "seedling", 1),
+                new WeedSeen("liverwort", "mature", 20),
+                new WeedSeen("algae-crust", "mature", 5),
+            ],
         };
         AreaWeeding weeding = Of(area).Value!;
         Assert.Equal(20, Assert.Single(weeding.Setup.Weeds).CoverPercent);
@@ -86,14 +112,21 @@ public sealed class AreaWeedingTests
     public void Weeds_that_are_named_keep_what_was_seen_of_them()
     {
         VisitArea area = Yard() with { Weeds = [new WeedSeen("liverwort", "mature", 20)] };
-        ImmutableArray<SetupWeed> weeds = Of(area, wishes: new WeedingWishes { Weeds = ["eclipta", "liverwort", "eclipta"] }).Value!.Setup.Weeds;
+        ImmutableArray<SetupWeed> weeds = Of(
+            area,
+            wishes: new WeedingWishes { Weeds = ["eclipta", "liverwort", "eclipta"] }
+        ).Value!.Setup.Weeds;
         Assert.Equal(["eclipta", "liverwort"], weeds.Select(weed => weed.Weed.Id));
         Assert.Equal(20, weeds[1].CoverPercent);
     }
 
     private static string Refusal(Outcome<AreaWeeding, string> outcome) => Assert.Single(outcome.Refusals);
 
-    private static Outcome<AreaWeeding, string> Of(VisitArea area, KnowledgeBase? knowledge = null, WeedingWishes? wishes = null) =>
+    private static Outcome<AreaWeeding, string> Of(
+        VisitArea area,
+        KnowledgeBase? knowledge = null,
+        WeedingWishes? wishes = null
+    ) =>
         AreaWeeding.Of(
             AreaReading.Of(area, s_day, knowledge ?? Tests.Weeding.Yard.Knowledge),
             s_day,

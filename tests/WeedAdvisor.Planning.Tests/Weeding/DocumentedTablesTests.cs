@@ -10,7 +10,8 @@ public sealed class DocumentedTablesTests
         Path.Combine(Path.GetDirectoryName(Yard.Rules)!, "docs", "weeding-model.md")).ReplaceLineEndings("\n");
 
     [Fact]
-    public void Hours_of_six_weeds() => Stands("weed, alone, nothing stopped", season => Tenths(season.Hours), SixAlone);
+    public void Hours_of_six_weeds() =>
+        Stands("weed, alone, nothing stopped", season => Tenths(season.Hours), SixAlone);
 
     [Fact]
     public void Seeds_of_six_weeds() =>
@@ -22,15 +23,22 @@ public sealed class DocumentedTablesTests
 
     [Fact]
     public void Seeds_by_the_share_missed() => Stands(
-        "missed, thousand seeds", season => Tenths(season.SeedsShed / 1000), [.. Shares.Select(share => ($"{share} %", Missing(share)))]);
+            "missed, thousand seeds",
+            season => Tenths(season.SeedsShed / 1000),
+            [.. Shares.Select(share => ($"{share} %", Missing(share)))]
+        );
 
     [Fact]
     public void What_one_escape_costs() => Assert.All(IntervalComparison.UsualIntervals, weeks =>
     {
-        EscapeCost cost = EscapeCost.Of(Yard.Traits("spurge-spotted"), 20, weeks, 0.1, 1, Yard.Wage, Yard.Numbers).Value!;
+        EscapeCost cost = EscapeCost
+            .Of(Yard.Traits("spurge-spotted"), 20, weeks, 0.1, 1, Yard.Wage, Yard.Numbers)
+            .Value!;
         string row = string.Create(
             CultureInfo.InvariantCulture,
-            $"| {(weeks == 1 ? "1 week" : $"{weeks} weeks")} | {cost.Hours * 3600:0.0} | ${cost.Usd:0.000} | {cost.Descendants:0.00} |\n");
+                $"| {(weeks == 1 ? "1 week" : $"{weeks} weeks")} | {cost.Hours * 3600:0.0} | ${cost.Usd:0.000} | "
+                    + $"{cost.Descendants:0.00} |\n"
+            );
         Assert.Contains(row, s_page, StringComparison.Ordinal);
     });
 

@@ -14,7 +14,9 @@ public sealed class EscapeCostTests
         WeedTraits traits = Yard.Traits(weed);
         const int Weeks = 30, Start = 18;
         double sum = Enumerable.Range(0, Weeks).Sum(week =>
-            traits.ExpectedEmergence(Start + week) * Of(traits, Start + week, interval: 1, horizon: Weeks - week).Hours);
+                traits.ExpectedEmergence(Start + week)
+                * Of(traits, Start + week, interval: 1, horizon: Weeks - week).Hours
+            );
         var plan = new WeedingPlan
         {
             Weeds = [PlannedWeed.Free(traits)],
@@ -31,14 +33,21 @@ public sealed class EscapeCostTests
     [Fact]
     public void An_escape_costs_more_the_longer_the_interval()
     {
-        double[] usd = [.. IntervalComparison.UsualIntervals.Select(interval => Of(Yard.Traits("spurge-spotted"), 20, interval).Usd)];
+        double[] usd =
+        [
+            .. IntervalComparison.UsualIntervals.Select(interval =>
+                Of(Yard.Traits("spurge-spotted"), 20, interval).Usd
+            ),
+        ];
         Assert.Equal(usd.Order(), usd);
         Assert.True(usd[^1] > 10 * usd[1]);
     }
 
     [Fact]
     public void Control_in_the_weeks_to_come_makes_an_escape_cheaper() => Assert.True(
-        Of(Yard.Traits("spurge-spotted"), 20, 6, control: 0.9).Hours < Of(Yard.Traits("spurge-spotted"), 20, 6).Hours / 2);
+            Of(Yard.Traits("spurge-spotted"), 20, 6, control: 0.9).Hours
+                < Of(Yard.Traits("spurge-spotted"), 20, 6).Hours / 2
+        );
 
     [Fact]
     public void One_without_offspring_costs_at_most_one_pull()

@@ -41,7 +41,11 @@ public sealed class IntervalComparisonTests
 
     [Fact]
     public void No_interval_is_refused() =>
-        Assert.Contains("no interval", Assert.Single(IntervalComparison.Of(Plan(), [], 18).Refusals), StringComparison.Ordinal);
+        Assert.Contains(
+            "no interval",
+            Assert.Single(IntervalComparison.Of(Plan(), [], 18).Refusals),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData(-0.1)]
@@ -58,7 +62,11 @@ public sealed class IntervalComparisonTests
         Assert.Equal(4, WeedingRun.Of(bad).Refusals.Length);
         PlannedWeed weed = Plan().Weeds[0];
         Assert.Contains("twice", Refusal(weed with { }, weed), StringComparison.Ordinal);
-        Assert.Contains("0 and 100 percent in every week", Refusal(weed with { Control = [.. Enumerable.Repeat(1.5, 52)] }), StringComparison.Ordinal);
+        Assert.Contains(
+            "0 and 100 percent in every week",
+            Refusal(weed with { Control = [.. Enumerable.Repeat(1.5, 52)] }),
+            StringComparison.Ordinal
+        );
         Assert.Contains("given for 1 weeks", Refusal(weed with { Control = [1] }), StringComparison.Ordinal);
         Assert.Contains("0 or more", Refusal(weed with { Standing = [-1] }), StringComparison.Ordinal);
 
@@ -74,11 +82,19 @@ public sealed class IntervalComparisonTests
         SetupWeed weed = setup.Weeds[0];
         Assert.Contains(
             "no seeds per plant",
-            Assert.Single((setup with { Weeds = [weed with { Weed = weed.Weed with { SeedsPerPlant = null } }] }).Plan(Yard.Numbers, 2).Refusals),
+            Assert.Single(
+                (setup with { Weeds = [weed with { Weed = weed.Weed with { SeedsPerPlant = null } }] })
+                    .Plan(Yard.Numbers, 2)
+                    .Refusals
+            ),
             StringComparison.Ordinal);
         Assert.Contains(
             "no weeks to first seed",
-            Assert.Single((setup with { Weeds = [weed with { Weed = weed.Weed with { WeeksToFirstSeed = null } }] }).Plan(Yard.Numbers, 2).Refusals),
+            Assert.Single(
+                (setup with { Weeds = [weed with { Weed = weed.Weed with { WeeksToFirstSeed = null } }] })
+                    .Plan(Yard.Numbers, 2)
+                    .Refusals
+            ),
             StringComparison.Ordinal);
         Assert.NotEmpty((setup with { Control = 2 }).Plan(Yard.Numbers, 2).Refusals);
 

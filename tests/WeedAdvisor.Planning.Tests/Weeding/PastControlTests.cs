@@ -24,14 +24,23 @@ public sealed class PastControlTests
     [Fact]
     public void What_went_on_long_ago_or_was_rated_on_nothing_here_stops_nothing()
     {
-        Assert.All(Setup(("oryzalin-spray", Years.DemoDay.AddYears(-1))).Weeds, weed => Assert.True(weed.Control.All(control => control == 0)));
-        Assert.All(Setup(("sethoxydim-over-top", Years.DemoDay.AddDays(-7))).Weeds, weed => Assert.True(weed.Control.All(control => control == 0)));
+        Assert.All(Setup(("oryzalin-spray", Years.DemoDay.AddYears(-1))).Weeds, weed =>
+            Assert.True(weed.Control.All(control => control == 0))
+        );
+        Assert.All(Setup(("sethoxydim-over-top", Years.DemoDay.AddDays(-7))).Weeds, weed =>
+            Assert.True(weed.Control.All(control => control == 0))
+        );
     }
 
     [Fact]
     public void The_better_of_two_counts()
     {
-        ImmutableArray<double> both = Setup(("oryzalin-spray", Years.DemoDay.AddDays(-70)), ("oxadiazon-granule", Years.DemoDay.AddDays(-7))).Weeds[0].Control;
+        ImmutableArray<double> both = Setup(
+            ("oryzalin-spray", Years.DemoDay.AddDays(-70)),
+            ("oxadiazon-granule", Years.DemoDay.AddDays(-7))
+        )
+            .Weeds[0]
+            .Control;
         ImmutableArray<double> one = Setup(("oxadiazon-granule", Years.DemoDay.AddDays(-7))).Weeds[0].Control;
         Assert.True(both.Zip(one).All(pair => pair.First >= pair.Second));
     }
@@ -39,7 +48,12 @@ public sealed class PastControlTests
     [Fact]
     public void What_came_through_season_after_season_is_not_credited_any_more()
     {
-        PastApplication failed = new("oryzalin-spray", Years.DemoDay.AddDays(-14), "escapes", WordSet.Of("spurge-spotted"))
+        PastApplication failed = new(
+            "oryzalin-spray",
+            Years.DemoDay.AddDays(-14),
+            "escapes",
+            WordSet.Of("spurge-spotted")
+        )
         {
             CameThrough = "many",
             SeasonsRunning = 3,
@@ -55,6 +69,8 @@ public sealed class PastControlTests
     private static WeedingSetup Setup(params PastApplication[] past)
     {
         VisitArea area = Years.DemoYard with { Past = [.. past] };
-        return AreaWeeding.Of(AreaReading.Of(area, Years.DemoDay, Yard.Knowledge), Years.DemoDay, Yard.Knowledge, s_wishes).Value!.Setup;
+        return AreaWeeding
+            .Of(AreaReading.Of(area, Years.DemoDay, Yard.Knowledge), Years.DemoDay, Yard.Knowledge, s_wishes)
+            .Value!.Setup;
     }
 }

@@ -19,7 +19,9 @@ public sealed class UncertainComparisonTests
     {
         ImmutableList<UncertainInterval> bands = Of(seed: 1);
         Assert.Equal(s_intervals, bands.Select(band => band.IntervalWeeks));
-        Assert.All(bands, band => Assert.True(band.Hours.Low < band.Hours.Middle && band.Hours.Middle < band.Hours.High));
+        Assert.All(bands, band =>
+            Assert.True(band.Hours.Low < band.Hours.Middle && band.Hours.Middle < band.Hours.High)
+        );
         Assert.All(bands, band => Assert.True(band.CostUsd.Low < band.CostUsd.High));
         Assert.Equal(1, bands.Sum(band => band.CheapestShare), 9);
     }
@@ -34,8 +36,17 @@ public sealed class UncertainComparisonTests
         WeedingNumbers known = Yard.Numbers;
         foreach (var parameter in Yard.Knowledge.Weeding.Values)
             known = known.With(parameter.Id, (double)parameter.Value * 0.999);
-        WeedingSetup setup = Setup with { Weeds = [.. Setup.Weeds.Select(weed => weed with { Weed = weed.Weed with { WeeksToFirstSeed = new(5, 5) } })] };
-        DrawnBand hours = UncertainComparison.Of(setup, known, Yard.Knowledge, s_intervals, Yard.Wage, 1, 20).Value![0].Hours;
+        WeedingSetup setup = Setup with
+        {
+            Weeds =
+            [
+                .. Setup.Weeds.Select(weed => weed with { Weed = weed.Weed with { WeeksToFirstSeed = new(5, 5) } }),
+            ],
+        };
+        DrawnBand hours = UncertainComparison
+            .Of(setup, known, Yard.Knowledge, s_intervals, Yard.Wage, 1, 20)
+            .Value![0]
+            .Hours;
         Assert.Equal(hours.Low, hours.High, 12);
     }
 
@@ -44,7 +55,11 @@ public sealed class UncertainComparisonTests
     {
         Assert.False(UncertainComparison.Of(Setup, Yard.Numbers, Yard.Knowledge, s_intervals, Yard.Wage, 1, 0).IsGood);
         Assert.False(UncertainComparison.Of(Setup, Yard.Numbers, Yard.Knowledge, [0], Yard.Wage, 1, 5).IsGood);
-        Assert.False(UncertainComparison.Of(Yard.Setup("algae-crust"), Yard.Numbers, Yard.Knowledge, s_intervals, Yard.Wage, 1, 5).IsGood);
+        Assert.False(
+            UncertainComparison
+                .Of(Yard.Setup("algae-crust"), Yard.Numbers, Yard.Knowledge, s_intervals, Yard.Wage, 1, 5)
+                .IsGood
+        );
     }
 
     private static WeedingSetup Setup => Yard.Setup("spurge-spotted", "groundsel-common") with { Control = 0.7 };

@@ -16,11 +16,14 @@ public sealed class WeedingLawsTests
         }));
 
     [Fact]
-    public void Weeds_of_all_rounds_add_up_to_the_weeds_pulled_and_seconds_to_the_hours() => RandomPlans.Any.Sample(plan =>
+    public void Weeds_of_all_rounds_add_up_to_the_weeds_pulled_and_seconds_to_the_hours() =>
+        RandomPlans.Any.Sample(plan =>
     {
         WeedingSeason season = Yard.Run(plan);
         double pulled = season.Rounds.Sum(round => round.Pulled.Sum());
-        double seconds = season.Rounds.Append(season.Clearing).Sum(round => round.Pulled.Zip(plan.Numbers.PullSeconds).Sum(one => one.First * one.Second));
+        double seconds = season
+            .Rounds.Append(season.Clearing)
+            .Sum(round => round.Pulled.Zip(plan.Numbers.PullSeconds).Sum(one => one.First * one.Second));
         return Near(pulled, season.Pulled) && Near(seconds / 3600, season.PullingHours);
     });
 
@@ -36,13 +39,21 @@ public sealed class WeedingLawsTests
         ];
         if (inTime.IsEmpty)
             return true;
-        WeedingPlan strict = plan with { Weeds = inTime, IntervalWeeks = interval, Missed = 0, SmallestPulledCm = smallest };
+        WeedingPlan strict = plan with
+        {
+            Weeds = inTime,
+            IntervalWeeks = interval,
+            Missed = 0,
+            SmallestPulledCm = smallest,
+        };
         return Yard.Run(strict).SeedsShed == 0;
     });
 
     [Fact]
     public void Two_week_rounds_that_take_all_from_an_inch_up_are_such_plans() =>
-        Assert.All(Yard.SixWeeds.Select(Yard.Traits), weed => Assert.True(OldestPulled(weed, 2, 2.5) <= weed.FirstSeedWeek));
+        Assert.All(Yard.SixWeeds.Select(Yard.Traits), weed =>
+            Assert.True(OldestPulled(weed, 2, 2.5) <= weed.FirstSeedWeek)
+        );
 
     [Fact]
     public void A_higher_wage_never_costs_less() => Gen.Select(
@@ -74,7 +85,8 @@ public sealed class WeedingLawsTests
     {
         WeedingSeason season = Yard.Run(plan);
         double most = Math.Max(1000 * plan.Numbers.MostWeedsPerPot, season.Weeds.Sum(weed => weed.StandingAtStart));
-        return season.Standing <= most * (1 + 1e-9) && season.Rounds.All(round => round.Pulled.Sum() <= most * (1 + 1e-9));
+        return season.Standing <= most * (1 + 1e-9)
+            && season.Rounds.All(round => round.Pulled.Sum() <= most * (1 + 1e-9));
     });
 
     [Fact]

@@ -4,7 +4,9 @@ using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
 
-/// <summary>A container yard under the shipped knowledge: six common weeds, a moist surface, mown surroundings, a year.</summary>
+/// <summary>
+/// A container yard under the shipped knowledge: six common weeds, a moist surface, mown surroundings, a year.
+/// </summary>
 internal static class Yard
 {
     public const double Wage = 18;
@@ -18,7 +20,8 @@ internal static class Yard
     public static WeedingNumbers Numbers { get; } = WeedingNumbers.Of(Knowledge).Value!;
 
     /// <summary>Numbers with so much room that plants never hinder each other.</summary>
-    public static WeedingNumbers Roomy { get; } = Numbers.With("pot-surface-cm2", 1e60).With("most-weeds-per-pot", 1e60);
+    public static WeedingNumbers Roomy { get; } =
+        Numbers.With("pot-surface-cm2", 1e60).With("most-weeds-per-pot", 1e60);
 
     public static string[] SixWeeds { get; } =
         ["spurge-spotted", "bittercress-hairy", "woodsorrel-yellow", "groundsel-common", "eclipta", "liverwort"];

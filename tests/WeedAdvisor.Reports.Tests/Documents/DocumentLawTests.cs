@@ -36,7 +36,14 @@ public sealed class DocumentLawTests
     public void Html_holds_no_element_but_those_of_a_page() => RandomDocuments.Any.Sample(
         document =>
         {
-            string[] elements = [.. XDocument.Parse(DocumentHtml.Of(document)).Descendants().Select(one => one.Name.LocalName).Distinct()];
+            string[] elements =
+            [
+                .. XDocument
+                        .Parse(DocumentHtml.Of(document))
+                        .Descendants()
+                        .Select(one => one.Name.LocalName)
+                        .Distinct(),
+                ];
             Assert.All(elements, element => Assert.Contains(element, s_elements));
         },
         iter: s_many);
@@ -47,7 +54,9 @@ public sealed class DocumentLawTests
         {
             PageLine[] lines = [.. DocumentScreen.Of(document, 60)];
             Assert.Equal(
-                DocumentText.Of(document, 60).Trim('\n'), string.Join('\n', lines.Select(line => line.Text)).Trim('\n'));
+                    DocumentText.Of(document, 60).Trim('\n'),
+                    string.Join('\n', lines.Select(line => line.Text)).Trim('\n')
+                );
             string[] actions = [.. lines.Select(line => line.Action).OfType<string>()];
             Assert.All(ActionsOfText(document), action => Assert.Contains(action, actions));
         },

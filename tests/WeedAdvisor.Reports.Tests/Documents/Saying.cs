@@ -7,7 +7,8 @@ namespace WeedAdvisor.Reports.Tests.Documents;
 internal static class Saying
 {
     /// <summary>Every line of a document.</summary>
-    public static IEnumerable<Line> Lines(Document document) => document.Blocks.SelectMany(Lines).Prepend(document.Title);
+    public static IEnumerable<Line> Lines(Document document) =>
+        document.Blocks.SelectMany(Lines).Prepend(document.Title);
 
     /// <summary>Every part of every line, as it is read.</summary>
     public static IEnumerable<string> Parts(Document document) =>

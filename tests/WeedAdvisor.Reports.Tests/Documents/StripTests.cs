@@ -9,13 +9,21 @@ namespace WeedAdvisor.Reports.Tests.Documents;
 public sealed class StripTests
 {
     private static readonly Strip s_strip = new(
-        [.. new[] { "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec", "Jan", "Feb", "Mar" }.Select((name, i) => (i * 13 / 3, name))],
+        [
+            .. new[] { "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec", "Jan", "Feb", "Mar" }.Select(
+                (name, i) => (i * 13 / 3, name)
+            ),
+        ],
         [.. Enumerable.Range(0, 52).Select(week => week == 3 ? 'A' : week == 40 ? 'B' : (char?)null)],
         ['A', 'B'],
         [.. Enumerable.Range(0, 52).Select(week => week is > 44 and < 50)],
         [
             new StripRow("spurge", "SPURGE", [.. Enumerable.Range(0, 52).Select(week => (Cover)(week % 4))]),
-            new StripRow("bittercress", "HAIRY BITTERCRESS IN THE YARD", [.. Enumerable.Range(0, 52).Select(week => (Cover)(week % 3))]),
+            new StripRow(
+                "bittercress",
+                "HAIRY BITTERCRESS IN THE YARD",
+                [.. Enumerable.Range(0, 52).Select(week => (Cover)(week % 3))]
+            ),
         ]);
 
     [Fact]
@@ -28,7 +36,9 @@ public sealed class StripTests
             {
                 // No name holds a letter that stands for a week.
                 char first = s_strip.Rows[row].Name[0];
-                IEnumerable<string> parts = lines.Where(line => line.StartsWith(first)).Select(line => line[line.IndexOfAny([.. "#+o."])..]);
+                IEnumerable<string> parts = lines
+                    .Where(line => line.StartsWith(first))
+                    .Select(line => line[line.IndexOfAny([.. "#+o."])..]);
                 Assert.Equal(string.Concat(s_strip.Rows[row].Weeks.Select(StripText.Character)), string.Concat(parts));
             }
 
@@ -44,7 +54,9 @@ public sealed class StripTests
         string coloured = DocumentText.Of(document, 40, colour: true);
         Assert.NotEqual(DocumentText.Of(document, 40), coloured);
         Assert.Equal(
-            DocumentText.Of(document, 40), System.Text.RegularExpressions.Regex.Replace(coloured, "\u001b\\[[0-9]*m", ""));
+            DocumentText.Of(document, 40),
+            System.Text.RegularExpressions.Regex.Replace(coloured, "\u001b\\[[0-9]*m", "")
+        );
     }
 
     [Fact]

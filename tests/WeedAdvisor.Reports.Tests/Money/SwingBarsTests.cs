@@ -36,7 +36,10 @@ public class SwingBarsTests
     }
 
     [Fact]
-    public void Bars_fit_the_page() => Gen.Select(s_sensitivity, Gen.Int[Page.Narrowest, Page.Widest]).Sample((sensitivity, width) =>
+    public void Bars_fit_the_page() =>
+        Gen.Select(s_sensitivity, Gen.Int[Page.Narrowest, Page.Widest])
+            .Sample(
+                (sensitivity, width) =>
     {
         var page = new Page(width);
         SwingBars.Write(page, sensitivity);
@@ -63,5 +66,6 @@ public class SwingBarsTests
     }
 
     [Fact]
-    public void Without_inputs_there_is_no_picture() => Assert.Equal("", SwingSvg.Of(Sensitivity.Of([], _ => 3), "none"));
+    public void Without_inputs_there_is_no_picture() =>
+        Assert.Equal("", SwingSvg.Of(Sensitivity.Of([], _ => 3), "none"));
 }

@@ -16,7 +16,11 @@ public sealed partial class RateCitationTests
 
     // The code, not the examples: a source may be named only for certain entries.
     private static IEnumerable<string> Keys() => Directory
-        .EnumerateFiles(Path.Combine(ExpectedText.RepositoryFolder(), "src", "WeedAdvisor.Planning", "Rates"), "*.cs", SearchOption.AllDirectories)
+            .EnumerateFiles(
+                Path.Combine(ExpectedText.RepositoryFolder(), "src", "WeedAdvisor.Planning", "Rates"),
+                "*.cs",
+                SearchOption.AllDirectories
+            )
         .SelectMany(file => SourcesInCode().Matches(File.ReadAllText(file)))
         .SelectMany(list => Key().Matches(list.Value))
         .Select(key => key.Groups["key"].Value);

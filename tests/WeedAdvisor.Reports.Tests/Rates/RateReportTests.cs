@@ -17,13 +17,25 @@ public sealed class RateReportTests
         "Water for the trays",
         "Count the trays and pour the same into each.",
         [
-            new("poured", "Poured into each", new RateFieldKind.Measure([UnitTable.Of("L"), UnitTable.Of("pt")]) { IsList = true },
+            new(
+                "poured",
+                "Poured into each",
+                new RateFieldKind.Measure([UnitTable.Of("L"), UnitTable.Of("pt")]) { IsList = true },
                 "Pour it from a jug."),
-            new("trays", "Number of trays", new RateFieldKind.Number(1, 100, IsWhole: true), "Count them.") { Default = "3" },
+            new("trays", "Number of trays", new RateFieldKind.Number(1, 100, IsWhole: true), "Count them.")
+            {
+                Default = "3",
+            },
             new("how", "How it is poured",
-                new RateFieldKind.Choice([KeyValuePair.Create("jug", "from a jug"), KeyValuePair.Create("hose", "from a hose")]),
+                new RateFieldKind.Choice([
+                    KeyValuePair.Create("jug", "from a jug"),
+                    KeyValuePair.Create("hose", "from a hose"),
+                ]),
                 "The jug is slower.") { Default = "jug" },
-            new("spare", "Spare water", new RateFieldKind.Measure([UnitTable.Of("%")]), "For what is spilt.") { IsOptional = true },
+            new("spare", "Spare water", new RateFieldKind.Measure([UnitTable.Of("%")]), "For what is spilt.")
+            {
+                IsOptional = true,
+            },
         ],
         Work)
     {
@@ -31,7 +43,8 @@ public sealed class RateReportTests
     };
 
     [Fact]
-    public void RateText_in_full() => ExpectedText.Matches(DocumentText.Of(RateDocument.Of(Report(("poured", "1/3 L"), ("spare", "12.5 %"))), 80));
+    public void RateText_in_full() =>
+        ExpectedText.Matches(DocumentText.Of(RateDocument.Of(Report(("poured", "1/3 L"), ("spare", "12.5 %"))), 80));
 
     [Fact]
     public void RateJson_in_full() => ExpectedText.Matches(RateJson.Of(Report(("poured", " 1/3 L "), ("how", "hose"))));
@@ -59,9 +72,15 @@ public sealed class RateReportTests
     [Fact]
     public void A_command_is_quoted_for_the_shell()
     {
-        string line = RateCommandLine.Of(s_form, [KeyValuePair.Create("poured", "1/3 L"), KeyValuePair.Create("spare", "5%")]);
+        string line = RateCommandLine.Of(
+            s_form,
+            [KeyValuePair.Create("poured", "1/3 L"), KeyValuePair.Create("spare", "5%")]
+        );
         Assert.Equal("weedadvisor rate bench trays --poured \"1/3 L\" --spare 5%", line);
-        Assert.Equal(["weedadvisor", "rate", "bench", "trays", "--poured", "1/3 L", "--spare", "5%"], ShellWords.Of(line));
+        Assert.Equal(
+            ["weedadvisor", "rate", "bench", "trays", "--poured", "1/3 L", "--spare", "5%"],
+            ShellWords.Of(line)
+        );
     }
 
     private static RateReport Report(params (string Field, string Typed)[] entries)

@@ -23,7 +23,10 @@ internal static partial class SampleAdvice
             NotYet("granule-07", new Until(null, false, ["when the flush has hardened"])),
             NotYet("granule-08", new Until(new DateTime(2027, 1, 2), false, ["when the house is open"])),
             NotYet("granule-09", new Until(new DateTime(2026, 4, 20), false, [])) with { After = ActionStatus.Waits },
-            NotYet("granule-10", new Until(new DateTime(2026, 4, 20), false, [])) with { After = ActionStatus.NotAdvised },
+                NotYet("granule-10", new Until(new DateTime(2026, 4, 20), false, [])) with
+                {
+                    After = ActionStatus.NotAdvised,
+                },
             NotYet("mulch-pots", new Until(new DateTime(2026, 4, 14, 20, 0, 0), true, [])),
             NotYet("pull-by-hand", new Until(new DateTime(2026, 4, 14, 20, 0, 0), true, [])),
             NotThisWay("granule-11"),
@@ -45,7 +48,14 @@ internal static partial class SampleAdvice
         Unless = [Need.Question("cover")],
         Doubts =
         [
-            Reason("it-may-run-off", "surface-wash", new Consequence.Argument(0.9, true), 0.9, "It may run off.", [Need.Question("cover")]),
+                Reason(
+                    "it-may-run-off",
+                    "surface-wash",
+                    new Consequence.Argument(0.9, true),
+                    0.9,
+                    "It may run off.",
+                    [Need.Question("cover")]
+                ),
         ],
     };
 

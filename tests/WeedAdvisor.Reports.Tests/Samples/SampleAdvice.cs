@@ -156,8 +156,20 @@ internal static partial class SampleAdvice
         true,
         [],
         [
-            new("weed", "Liverwort", Truth.Yes, [new("id", "anything, called $w", "liverwort", Truth.Yes) { Words = ["liverwort"] }], []),
-            new("treatment", NameOf(action), Truth.Yes, [new("misses", "same as $w", string.Join(", ", s_manyWeeds), Truth.Yes) { Words = s_manyWeeds }], []),
+                new(
+                    "weed",
+                    "Liverwort",
+                    Truth.Yes,
+                    [new("id", "anything, called $w", "liverwort", Truth.Yes) { Words = ["liverwort"] }],
+                    []
+                ),
+                new(
+                    "treatment",
+                    NameOf(action),
+                    Truth.Yes,
+                    [new("misses", "same as $w", string.Join(", ", s_manyWeeds), Truth.Yes) { Words = s_manyWeeds }],
+                    []
+                ),
         ],
         ["book-one"],
         Said.Of("{action}: pull what it misses.", NameOf(action)));
@@ -210,7 +222,12 @@ internal static partial class SampleAdvice
 
     private static BarredAction Barred(string action, bool twice)
     {
-        Reason first = Bar(action, Severity.Prohibited, "nothing-over-cuttings", Said.Of("{action} goes over cuttings.", NameOf(action)));
+        Reason first = Bar(
+            action,
+            Severity.Prohibited,
+            "nothing-over-cuttings",
+            Said.Of("{action} goes over cuttings.", NameOf(action))
+        );
         Reason second = Bar(action, Severity.Prohibited, "a-second-reason", "It is not known to be on the label.");
         return new(action, Severity.Prohibited, twice ? [second, first] : [first], ["book-one"]);
     }
@@ -220,10 +237,23 @@ internal static partial class SampleAdvice
     private static AreaCaution Caution(string text, bool certain) => new(
         text,
         certain,
-        Reason("mind-the-water", null, new Consequence.Caution(text), 1, text, certain ? [] : [Need.Question("cover")]));
+            Reason(
+                "mind-the-water",
+                null,
+                new Consequence.Caution(text),
+                1,
+                text,
+                certain ? [] : [Need.Question("cover")]
+            )
+        );
 
     private static Reason NotWorthIt(string action) =>
-        Bar(action, Severity.Unsuitable, "too-many-to-pull", Said.Of("{action} takes longer than it helps.", NameOf(action)));
+        Bar(
+            action,
+            Severity.Unsuitable,
+            "too-many-to-pull",
+            Said.Of("{action} takes longer than it helps.", NameOf(action))
+        );
 
     private static Reason Bar(string action, Severity severity, string judgement, Said text) =>
         Reason(judgement, action, new Consequence.Bar(severity), 1, text);

@@ -26,7 +26,14 @@ internal static class SampleKnowledge
             Question(2, "heated", "Is the house heated?"),
             Question(3, "covering-date", "When does film go on?") with { Kind = QuestionKind.Date, Choices = [] },
         ],
-        Weeds = Sorted(weed => weed.Id, Weed("liverwort", "Liverwort"), Weed("bittercress", "Bittercress") with { Kind = "broadleaf" }),
+        Weeds = Sorted(
+                weed => weed.Id,
+                Weed("liverwort", "Liverwort"),
+                Weed("bittercress", "Bittercress") with
+                {
+                    Kind = "broadleaf",
+                }
+            ),
         Crops = Sorted<Crop>(crop => crop.Id),
         Practices = Sorted(
             practice => practice.Id,
@@ -79,7 +86,10 @@ internal static class SampleKnowledge
                 "open-days-before-the-film",
                 "covering",
                 [
-                    new Pattern.Fact(FactKind.Site, [new("days-to-covering", new AttributeTest.Variable("days", true, false))]),
+                        new Pattern.Fact(
+                            FactKind.Site,
+                            [new("days-to-covering", new AttributeTest.Variable("days", true, false))]
+                        ),
                     new Pattern.Fact(
                         FactKind.Treatment,
                         [new("days-before-covering", new AttributeTest.VariableLimit(Comparison.MoreThan, "days"))]),

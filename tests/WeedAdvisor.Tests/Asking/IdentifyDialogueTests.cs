@@ -12,7 +12,8 @@ public sealed class IdentifyDialogueTests
     private static readonly FeatureList s_features = new(SmallTrade.Knowledge);
 
     [Fact]
-    public void Identify_question_by_question() => ExpectedText.Matches(Say("help\nyes\nmaybe\nback\nback\nyes\nno\nlist\n2\nyes\nyes\n"));
+    public void Identify_question_by_question() =>
+        ExpectedText.Matches(Say("help\nyes\nmaybe\nback\nback\nyes\nno\nlist\n2\nyes\nyes\n"));
 
     [Fact]
     public void Identify_of_two_look_alikes() => ExpectedText.Matches(
@@ -27,7 +28,8 @@ public sealed class IdentifyDialogueTests
         Assert.Contains("2 WEEDS FIT ALL OF IT", Say("milky sap\n"), StringComparison.Ordinal);
 
     [Fact]
-    public void Leaving_at_once_tells_nothing() => Assert.DoesNotContain("FIT ALL", Say("quit\n"), StringComparison.Ordinal);
+    public void Leaving_at_once_tells_nothing() =>
+        Assert.DoesNotContain("FIT ALL", Say("quit\n"), StringComparison.Ordinal);
 
     [Fact]
     public void Who_can_tell_nothing_is_asked_every_feature_once()
@@ -45,7 +47,11 @@ public sealed class IdentifyDialogueTests
     {
         using var input = new StringReader(typed);
         using var output = new StringWriter { NewLine = "\n" };
-        new IdentifyDialogue(new Narrowing(SmallTrade.Knowledge), new Lines(input, output, echo: true), picks: false).Run();
+        new IdentifyDialogue(
+            new Narrowing(SmallTrade.Knowledge),
+            new Lines(input, output, echo: true),
+            picks: false
+        ).Run();
         return output.ToString();
     }
 }

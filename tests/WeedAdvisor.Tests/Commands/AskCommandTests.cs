@@ -60,7 +60,11 @@ public sealed class AskCommandTests : IDisposable
         {
             Ask($"area name {house}\n", "ask");
             CommandRun asked = Ask("no\narea name Mist house\nsave all.yaml\nquit\n", "ask");
-            Assert.Contains("Mist house", File.ReadAllText(Path.Combine(_folder, "all.yaml")), StringComparison.Ordinal);
+            Assert.Contains(
+                "Mist house",
+                File.ReadAllText(Path.Combine(_folder, "all.yaml")),
+                StringComparison.Ordinal
+            );
             Assert.Contains("It is put aside in ", Flat(asked.Out), StringComparison.Ordinal);
             Assert.Empty(Drafts);
         }
@@ -101,14 +105,22 @@ public sealed class AskCommandTests : IDisposable
         CommandRun asked = Ask("yes\nsave\nquit\n", "ask");
         Assert.Contains($"at Far End (invented)", Flat(asked.Out), StringComparison.Ordinal);
         Assert.Contains($"Its file is {file}.", Flat(asked.Out), StringComparison.Ordinal);
-        Assert.Contains("Saved to mine.yaml. What was there before is in mine.yaml.bak.", Flat(asked.Out), StringComparison.Ordinal);
+        Assert.Contains(
+            "Saved to mine.yaml. What was there before is in mine.yaml.bak.",
+            Flat(asked.Out),
+            StringComparison.Ordinal
+        );
         Assert.StartsWith("# told by the foreman\n", File.ReadAllText(file), StringComparison.Ordinal);
         Assert.Contains("nursery: Far End", File.ReadAllText(file), StringComparison.Ordinal);
 
         Ask("nursery Near End (invented)\n", "ask", "mine.yaml");
         AtomicFile.Write(file, told);
         asked = Ask("yes\nsave\nquit\n", "ask");
-        Assert.Contains("Not saved: mine.yaml was changed by another window or program", Flat(asked.Out), StringComparison.Ordinal);
+        Assert.Contains(
+            "Not saved: mine.yaml was changed by another window or program",
+            Flat(asked.Out),
+            StringComparison.Ordinal
+        );
         Assert.Equal(told, File.ReadAllText(file));
     }
 
@@ -119,15 +131,21 @@ public sealed class AskCommandTests : IDisposable
         File.Copy(CommandRun.SmallVisit, file);
         string theirs = "# theirs\n" + File.ReadAllText(file);
         using var typed = new TypedWithDeeds(
-            "nursery Mine (invented)\n!\nsave\nsave other.yaml\nnursery Mine again (invented)\nsave mine.yaml\nsave! mine.yaml\nquit\n",
+            "nursery Mine (invented)\n!\nsave\nsave other.yaml\nnursery Mine again (invented)\nsave mine.yaml\nsave! "
+                + "mine.yaml\nquit\n",
             () => AtomicFile.Write(file, theirs));
         CommandRun asked = Ask(typed, "ask", "mine.yaml");
         Assert.Contains(
-            "Not saved: mine.yaml was changed by another window or program since it was read here. Type save! to write over it "
+            "Not saved: mine.yaml was changed by another window or program since it was read here. Type save! to write "
+                + "over it "
             + "(a copy of it is kept), or save and another name.",
             Flat(asked.Out), StringComparison.Ordinal);
         Assert.Contains("Saved to other.yaml.", asked.Out, StringComparison.Ordinal);
-        Assert.Contains("Saved to mine.yaml. What was there before is in mine.yaml.bak.", Flat(asked.Out), StringComparison.Ordinal);
+        Assert.Contains(
+            "Saved to mine.yaml. What was there before is in mine.yaml.bak.",
+            Flat(asked.Out),
+            StringComparison.Ordinal
+        );
         Assert.Equal(theirs, File.ReadAllText(file + ".bak"));
         Assert.Contains("Mine again", File.ReadAllText(file), StringComparison.Ordinal);
     }
@@ -163,7 +181,11 @@ public sealed class AskCommandTests : IDisposable
             TestContext.Current.CancellationToken);
         CommandRun asked = Ask("nursery One (invented)\nsave pipe\nsave\nmine.yaml\nquit\n", "ask", "pipe");
         Assert.True(feeding.IsCompleted);
-        Assert.Contains("Not saved: 'pipe' is a pipe, not a file; nothing was written to it.", asked.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "Not saved: 'pipe' is a pipe, not a file; nothing was written to it.",
+            asked.Out,
+            StringComparison.Ordinal
+        );
         Assert.Contains("Saved to mine.yaml.", asked.Out, StringComparison.Ordinal);
         Assert.Contains("nursery: One", File.ReadAllText(Path.Combine(_folder, "mine.yaml")), StringComparison.Ordinal);
     }
@@ -183,7 +205,9 @@ public sealed class AskCommandTests : IDisposable
         CommandRun asked = Ask("", "ask", "-");
         Assert.Equal(ExitCode.Usage, asked.Code);
         Assert.Equal(
-            "weedadvisor: standard input is for the answers. Name the file of the visit, or leave it out.\n", asked.Error);
+            "weedadvisor: standard input is for the answers. Name the file of the visit, or leave it out.\n",
+            asked.Error
+        );
     }
 
     [Fact]
@@ -200,13 +224,18 @@ public sealed class AskCommandTests : IDisposable
         KnowledgeBase knowledge = KnowledgeFolder.Load(CommandRun.SmallRules).Value!;
         var store = new VisitStore(knowledge, path => Path.GetFullPath(path, _folder));
         Visit visit = VisitEdits.Begin(new DateOnly(2026, 4, 14));
-        Assert.StartsWith("'none/a.yaml' cannot be written: ", store.Save("none/a.yaml", visit).Refusals[0].Why, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "'none/a.yaml' cannot be written: ",
+            store.Save("none/a.yaml", visit).Refusals[0].Why,
+            StringComparison.Ordinal
+        );
         Assert.Equal(["There is no file 'a.yaml'."], store.Load("a.yaml").Problems);
         Assert.True(store.Save("a.yaml", visit).IsGood);
         Assert.Equal("visit-2026-04-14", store.Load("a.yaml").Visit!.Id);
     }
 
-    private static string Flat(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Flat(string text) =>
+        string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     private CommandRun Ask(string typed, params string[] args)
     {

@@ -10,7 +10,10 @@ public sealed class BadInputTests
         { "unknown option '--knowlege' (did you mean '--knowledge'?)", ["--knowlege", "x"] },
         { "'VISIT' missing", ["advise"] },
         { "'ACTION' missing", ["why", "demo-spring.yaml"] },
-        { "--format is one of text, md, html, json, not 'jsn' (did you mean 'json'?)", ["advise", "v", "--format", "jsn"] },
+            {
+                "--format is one of text, md, html, json, not 'jsn' (did you mean 'json'?)",
+                ["advise", "v", "--format", "jsn"]
+            },
         { "--width takes a number from 40 to 240", ["advise", "demo-spring.yaml", "--width", "39"] },
         { "--width takes a number from 40 to 240", ["advise", "demo-spring.yaml", "--width", "wide"] },
         { "--width takes a number from 40 to 240", ["demo", "--width", "99999999999999999999"] },
@@ -98,7 +101,11 @@ public sealed class BadInputTests
         Assert.Equal(3, run.Complaints.Length);
         Assert.StartsWith("judgements/sample.yaml:", run.Complaints[0], StringComparison.Ordinal);
         Assert.Contains("did you mean 'bryophyte'?", run.Complaints[1], StringComparison.Ordinal);
-        Assert.StartsWith("weedadvisor: 2 problems in the knowledge folder", run.Complaints[2], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "weedadvisor: 2 problems in the knowledge folder",
+            run.Complaints[2],
+            StringComparison.Ordinal
+        );
         Assert.Empty(run.Out);
     }
 

@@ -26,7 +26,8 @@ public sealed class CommandTests
     public void Knowledge_list() => Assert.Equal("liverwort  Liverwort\n", Good("knowledge", "list", "weeds"));
 
     [Fact]
-    public void Advise_on_the_demo_visit_is_the_demo() => Assert.Equal(Good("demo"), Good("advise", "demo-spring.yaml"));
+    public void Advise_on_the_demo_visit_is_the_demo() =>
+        Assert.Equal(Good("demo"), Good("advise", "demo-spring.yaml"));
 
     [Fact]
     public void Full_shows_everything()
@@ -124,7 +125,8 @@ public sealed class CommandTests
         Assert.Equal(ExitCode.Negative, run.Code);
         string[] lines = run.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Matches(
-            "^visits/demo-spring.yaml:\\d+: mist-house: expected pull-by-hand not to be clear; it is clear with rank 1$",
+            "^visits/demo-spring.yaml:\\d+: mist-house: expected pull-by-hand not to be clear; it is clear with rank "
+                + "1$",
             lines[0]);
         Assert.Equal("4 passed, 1 failed", lines[^1]);
     }

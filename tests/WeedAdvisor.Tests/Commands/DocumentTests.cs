@@ -52,7 +52,11 @@ public sealed partial class DocumentTests
     private static int EndOfBlock(string[] lines, int at)
     {
         int end = at;
-        for (int i = at; i < lines.Length && (lines[i].Length == 0 || lines[i].StartsWith(Indent, StringComparison.Ordinal)); i++)
+        for (
+            int i = at;
+            i < lines.Length && (lines[i].Length == 0 || lines[i].StartsWith(Indent, StringComparison.Ordinal));
+            i++
+        )
         {
             if (lines[i].StartsWith(Prompt, StringComparison.Ordinal))
                 break;

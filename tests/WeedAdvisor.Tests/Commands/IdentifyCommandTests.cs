@@ -39,7 +39,16 @@ public sealed class IdentifyCommandTests
     public void What_is_not_there_may_follow_one_option_or_several()
     {
         CommandRun one = CommandRun.Of("identify", "milky-sap", "--not", "hairy", "taproot", "--knowledge", s_rules);
-        CommandRun two = CommandRun.Of("identify", "--not", "taproot", "--not", "hairy", "--knowledge", s_rules, "milky-sap");
+        CommandRun two = CommandRun.Of(
+            "identify",
+            "--not",
+            "taproot",
+            "--not",
+            "hairy",
+            "--knowledge",
+            s_rules,
+            "milky-sap"
+        );
         Assert.Equal(ExitCode.Done, one.Code);
         Assert.Equal(one.Out, two.Out);
         Assert.Contains("Not there: clearly hairy; strong taproot", one.Out, StringComparison.Ordinal);
@@ -48,7 +57,14 @@ public sealed class IdentifyCommandTests
     [Fact]
     public void Json_ranks_every_weed()
     {
-        CommandRun run = CommandRun.Of("identify", "three-heart-shaped-leaflets", "--format", "json", "--knowledge", s_rules);
+        CommandRun run = CommandRun.Of(
+            "identify",
+            "three-heart-shaped-leaflets",
+            "--format",
+            "json",
+            "--knowledge",
+            s_rules
+        );
         using var json = JsonDocument.Parse(run.Out);
         JsonElement weeds = json.RootElement.GetProperty("weeds");
         Assert.Equal(Directory.EnumerateFiles(Path.Combine(s_rules, "weeds")).Count(), weeds.GetArrayLength());
@@ -62,7 +78,13 @@ public sealed class IdentifyCommandTests
         CommandRun text = CommandRun.Of("identify", "--list", "--knowledge", s_rules);
         CommandRun run = CommandRun.Of("identify", "--list", "--format", "json", "--knowledge", s_rules);
         using var json = JsonDocument.Parse(run.Out);
-        string[] words = [.. json.RootElement.GetProperty("features").EnumerateArray().Select(f => f.GetProperty("feature").GetString()!)];
+        string[] words =
+        [
+            .. json
+                .RootElement.GetProperty("features")
+                .EnumerateArray()
+                .Select(f => f.GetProperty("feature").GetString()!),
+        ];
         Assert.NotEmpty(words);
         Assert.All(words, word => Assert.Contains(word + " ", text.Out, StringComparison.Ordinal));
         Assert.Equal(ExitCode.Done, CommandRun.Of(["identify", .. words, "--knowledge", s_rules]).Code);

@@ -38,7 +38,11 @@ public sealed class LabelBookCommandTests : IDisposable
         CommandRun run = Run([command, _visit, .. more]);
         Assert.Equal(0, run.Code);
         Assert.Contains(Unwrapped(Line), Unwrapped(run.Out), StringComparison.Ordinal);
-        Assert.Contains(more is ["--format", "json"] ? "\"labels-hash\"" : "+labels-", run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            more is ["--format", "json"] ? "\"labels-hash\"" : "+labels-",
+            run.Out,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -64,7 +68,11 @@ public sealed class LabelBookCommandTests : IDisposable
         Write(_book, "- id: own\n  name: Own\n  treatment: oxadiazon-granule\n  read: 2026-04-15\n");
         CommandRun run = Run(["advise", _visit]);
         Assert.Equal(2, run.Code);
-        Assert.Contains(":4:9: found 2026-04-15; expected a day not after today, 2026-04-14", run.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            ":4:9: found 2026-04-15; expected a day not after today, 2026-04-14",
+            run.Error,
+            StringComparison.Ordinal
+        );
     }
 
     public void Dispose() => _folder.Delete(recursive: true);
@@ -91,5 +99,6 @@ public sealed class LabelBookCommandTests : IDisposable
         public override DateTimeOffset GetUtcNow() => now;
     }
 
-    private static string Unwrapped(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Unwrapped(string text) =>
+        string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -16,7 +16,13 @@ public sealed class MoneyCommandTests
     [InlineData("--pots takes a whole number from 1 to 100000000, not '0'", "--pots", "0")]
     [InlineData("--pots takes a whole number from 1 to 100000000, not '2.5'", "--pots", "2.5")]
     [InlineData("no way or action 'bark-mulsh' (did you mean 'bark-mulch'?)", "--against", "bark-mulsh")]
-    [InlineData("'glyphosate-empty-house' must not be used here", "--area", "container-yard", "--against", "glyphosate-empty-house")]
+    [InlineData(
+        "'glyphosate-empty-house' must not be used here",
+        "--area",
+        "container-yard",
+        "--against",
+        "glyphosate-empty-house"
+    )]
     [InlineData("no pots stand here", "--area", "bark-pile")]
     [InlineData("--format is one of text, md, html, json, not 'htm' (did you mean 'html'?)", "--format", "htm")]
     [InlineData("the visit has no area 'container-yrd' (did you mean 'container-yard'?)", "--area", "container-yrd")]
@@ -33,7 +39,9 @@ public sealed class MoneyCommandTests
     [InlineData("rice-hulls", "-70", "found -70", "expected a number from 0 to 1000000")]
     public void A_wrong_price_ends_with_code_2_and_its_place(string id, string value, string found, string said)
     {
-        CommandRun run = WithPrices($"- id: {id}\n  name: Hulls\n  value: {value}\n  unit: usd-per-m3\n  source: [own-books]\n");
+        CommandRun run = WithPrices(
+            $"- id: {id}\n  name: Hulls\n  value: {value}\n  unit: usd-per-m3\n  source: [own-books]\n"
+        );
         Assert.Equal(ExitCode.Usage, run.Code);
         string complaint = Assert.Single(run.Complaints);
         Assert.Contains($"prices.yaml:", complaint, StringComparison.Ordinal);
@@ -44,7 +52,9 @@ public sealed class MoneyCommandTests
     [Fact]
     public void Own_prices_are_used_and_named()
     {
-        CommandRun run = WithPrices("- id: pine-bark-mini-nuggets\n  name: Bark\n  value: 99\n  unit: usd-per-m3\n  source: [own-books]\n");
+        CommandRun run = WithPrices(
+            "- id: pine-bark-mini-nuggets\n  name: Bark\n  value: 99\n  unit: usd-per-m3\n  source: [own-books]\n"
+        );
         Assert.Equal(ExitCode.Done, run.Code);
         Assert.Contains("Your own prices: pine-bark-mini-nuggets.", run.Out, StringComparison.Ordinal);
         Assert.NotEqual(Run("--area", "container-yard").Out, run.Out);
@@ -77,7 +87,16 @@ public sealed class MoneyCommandTests
     {
         string text = Run("--area", "container-yard", "--against", "bark-mulch").Out;
         Assert.All(
-            ["Added returns:", "Reduced costs:", "Added costs:", "Reduced returns:", "Net change:", "wage", "No tool has to be bought", "=|"],
+            [
+                "Added returns:",
+                "Reduced costs:",
+                "Added costs:",
+                "Reduced returns:",
+                "Net change:",
+                "wage",
+                "No tool has to be bought",
+                "=|",
+            ],
             part => Assert.Contains(part, text, StringComparison.Ordinal));
     }
 
@@ -87,9 +106,19 @@ public sealed class MoneyCommandTests
         using var json = JsonDocument.Parse(Run("--format", "json").Out);
         JsonElement[] areas = [.. json.RootElement.GetProperty("areas").EnumerateArray()];
         Assert.Equal(5, areas.Length);
-        JsonElement[] ways = [.. areas.Single(area => area.GetProperty("area").GetString() == "container-yard").GetProperty("ways").EnumerateArray()];
+        JsonElement[] ways =
+        [
+            .. areas
+                .Single(area => area.GetProperty("area").GetString() == "container-yard")
+                .GetProperty("ways")
+                .EnumerateArray(),
+        ];
         Assert.All(ways, way => Assert.Equal(
-            Number(way, "usdPer1000Pots"), way.GetProperty("items").EnumerateArray().Sum(item => Number(item, "usdPer1000Pots")), 0.01));
+                Number(way, "usdPer1000Pots"),
+                way.GetProperty("items").EnumerateArray().Sum(item => Number(item, "usdPer1000Pots")),
+                0.01
+            )
+        );
         double[] costs = [.. ways.Select(way => Number(way, "usdPer1000Pots"))];
         Assert.Equal(costs.Order(), costs);
         Assert.Single(ways, way => way.GetProperty("isToday").GetBoolean());
@@ -105,14 +134,24 @@ public sealed class MoneyCommandTests
         // Void elements aside the page is XML as well.
         string body = html["<!DOCTYPE html>".Length..]
             .Replace("<meta charset=\"utf-8\">", "", StringComparison.Ordinal)
-            .Replace("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">", "", StringComparison.Ordinal);
+            .Replace(
+                "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">",
+                "",
+                StringComparison.Ordinal
+            );
         XElement page = XElement.Parse(body);
         string[] names = [.. page.Descendants().Select(element => element.Name.LocalName).Distinct()];
-        Assert.DoesNotContain(names, name => name is "script" or "link" or "img" or "iframe" or "object" or "image" or "use");
-        Assert.All(page.Descendants().Attributes(), attribute => Assert.DoesNotContain(attribute.Name.LocalName, new[] { "href", "src", "onclick", "onload" }));
+        Assert.DoesNotContain(names, name =>
+            name is "script" or "link" or "img" or "iframe" or "object" or "image" or "use"
+        );
+        Assert.All(page.Descendants().Attributes(), attribute =>
+            Assert.DoesNotContain(attribute.Name.LocalName, new[] { "href", "src", "onclick", "onload" })
+        );
         Assert.DoesNotContain("url(", html, StringComparison.Ordinal);
         Assert.NotEmpty(page.Descendants("caption"));
-        Assert.All(page.Descendants("thead").Descendants("th"), head => Assert.Equal("col", (string?)head.Attribute("scope")));
+        Assert.All(page.Descendants("thead").Descendants("th"), head =>
+            Assert.Equal("col", (string?)head.Attribute("scope"))
+        );
         Assert.Equal(more.Length > 0, names.Contains("svg"));
     }
 
@@ -128,8 +167,17 @@ public sealed class MoneyCommandTests
     {
         double[] At(string wage)
         {
-            using var json = JsonDocument.Parse(Run("--area", "container-yard", "--wage", wage, "--format", "json").Out);
-            return [.. json.RootElement.GetProperty("areas")[0].GetProperty("ways").EnumerateArray().Select(way => Number(way, "usdPer1000Pots"))];
+            using var json = JsonDocument.Parse(
+                Run("--area", "container-yard", "--wage", wage, "--format", "json").Out
+            );
+            return
+            [
+                .. json
+                    .RootElement.GetProperty("areas")[0]
+                    .GetProperty("ways")
+                    .EnumerateArray()
+                    .Select(way => Number(way, "usdPer1000Pots")),
+            ];
         }
 
         Assert.True(At("30").Min() > At("10").Min());
@@ -138,7 +186,8 @@ public sealed class MoneyCommandTests
 
     private static double Number(JsonElement element, string name) => element.GetProperty(name).GetDouble();
 
-    private static CommandRun Run(params string[] args) => CommandRun.Of(["money", s_visit, "--knowledge", s_rules, .. args]);
+    private static CommandRun Run(params string[] args) =>
+        CommandRun.Of(["money", s_visit, "--knowledge", s_rules, .. args]);
 
     private static CommandRun WithPrices(string text)
     {

@@ -62,7 +62,9 @@ public sealed class RateCommandTests
         Assert.Contains($"  {id} ", list.Out, StringComparison.Ordinal);
         Assert.Contains($"weedadvisor rate {group} {id} --", inGroup.Out, StringComparison.Ordinal);
         Assert.Contains($"weedadvisor rate {group} {id} --", groupHelp.Out, StringComparison.Ordinal);
-        Assert.All(Form(group, id).Fields, field => Assert.Contains($"--{field.Id} ", help.Out, StringComparison.Ordinal));
+        Assert.All(Form(group, id).Fields, field =>
+            Assert.Contains($"--{field.Id} ", help.Out, StringComparison.Ordinal)
+        );
         Assert.All(
             string.Concat(list.Out, inGroup.Out, groupHelp.Out, help.Out).Split('\n'),
             line => Assert.True(line.TrimEnd().Length <= 80, line));
@@ -84,9 +86,9 @@ public sealed class RateCommandTests
         Assert.Equal(ExitCode.Usage, run.Code);
         Assert.Empty(run.Out);
         Assert.Equal(needed.Length, run.Complaints.Length);
-        Assert.All(
-            needed.Zip(run.Complaints),
-            pair => Assert.StartsWith($"weedadvisor: --{pair.First}: not entered: ", pair.Second, StringComparison.Ordinal));
+        Assert.All(needed.Zip(run.Complaints), pair =>
+            Assert.StartsWith($"weedadvisor: --{pair.First}: not entered: ", pair.Second, StringComparison.Ordinal)
+        );
     }
 
     [Theory]

@@ -24,7 +24,11 @@ public sealed class RateVisitTests
         CommandRun run = Run("prodiamine-granule", "--visit", visit);
         Assert.Equal(ExitCode.Usage, run.Code);
         string said = Assert.Single(run.Complaints);
-        Assert.StartsWith("weedadvisor: the visit has several areas; name one with --visit-area: ", said, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "weedadvisor: the visit has several areas; name one with --visit-area: ",
+            said,
+            StringComparison.Ordinal
+        );
         string area = said.TrimEnd('.').Split(' ')[^1];
         Assert.Equal(ExitCode.Done, Run("prodiamine-granule", "--visit", visit, "--visit-area", area).Code);
     }
@@ -44,6 +48,19 @@ public sealed class RateVisitTests
         "weedadvisor: --treatment: no treatment 'prodiamin-granule'; did you mean 'prodiamine-granule'?",
         Assert.Single(Run("prodiamin-granule").Complaints));
 
-    private static CommandRun Run(string treatment, params string[] more) => CommandRun.Of(
-        ["rate", "product", "treatment", "--treatment", treatment, "--area", "600 ft2", "--end", "low", .. more, "--knowledge", s_rules]);
+    private static CommandRun Run(string treatment, params string[] more) =>
+        CommandRun.Of([
+            "rate",
+            "product",
+            "treatment",
+            "--treatment",
+            treatment,
+            "--area",
+            "600 ft2",
+            "--end",
+            "low",
+            .. more,
+            "--knowledge",
+            s_rules,
+        ]);
 }

@@ -13,16 +13,32 @@ public sealed class SeasonCommandTests
 
     [Theory]
     [InlineData("--from takes a date such as 2026-04-14, not 'spring'", "--from", "spring")]
-    [InlineData("--applications takes a whole number from 0 to 52, or two of them as in 2..4, not '-3'", "--applications", "-3")]
-    [InlineData("--applications takes a whole number from 0 to 52, or two of them as in 2..4, not '4..2'", "--applications", "4..2")]
+    [InlineData(
+        "--applications takes a whole number from 0 to 52, or two of them as in 2..4, not '-3'",
+        "--applications",
+        "-3"
+    )]
+    [InlineData(
+        "--applications takes a whole number from 0 to 52, or two of them as in 2..4, not '4..2'",
+        "--applications",
+        "4..2"
+    )]
     [InlineData("--closed cannot read 'someday'", "--closed", "someday")]
-    [InlineData("--closed has '2031-01', which lies outside the plan (2026-04-14 to 2027-04-12)", "--closed", "2031-01")]
+    [InlineData(
+        "--closed has '2031-01', which lies outside the plan (2026-04-14 to 2027-04-12)",
+        "--closed",
+        "2031-01"
+    )]
     [InlineData("--budget takes a number from 0 to 1000000, not '-1'", "--budget", "-1")]
     [InlineData("--rotate takes a whole number from 1 to 12, not '0'", "--rotate", "0")]
     [InlineData("--share takes a number from 1 to 100, not '0'", "--share", "0")]
     [InlineData("--rounds takes a whole number from 1 to 52, not '0'", "--rounds", "0")]
     [InlineData("--wage takes a number from 0 to 10000, not '-18'", "--wage", "-18")]
-    [InlineData("There is no treatment 'oryzalin-sprey'. Did you mean 'oryzalin-spray'?", "--without", "oryzalin-sprey")]
+    [InlineData(
+        "There is no treatment 'oryzalin-sprey'. Did you mean 'oryzalin-spray'?",
+        "--without",
+        "oryzalin-sprey"
+    )]
     [InlineData("No pots stand here", "--area", "bark-pile")]
     public void A_slip_ends_with_code_2_and_one_line(string said, params string[] args)
     {
@@ -41,7 +57,9 @@ public sealed class SeasonCommandTests
         CommandRun run = Run();
         Assert.Equal(ExitCode.Done, run.Code);
         string[] lines = run.Out.ReplaceLineEndings("\n").Split('\n');
-        Assert.Contains(lines, line => line.StartsWith("spotted spurge        ", StringComparison.Ordinal) && line.Length == 22 + 52);
+        Assert.Contains(lines, line =>
+            line.StartsWith("spotted spurge        ", StringComparison.Ordinal) && line.Length == 22 + 52
+        );
         Assert.All(lines, line => Assert.True(line.Length <= 80, line));
         Assert.Contains("Proven: no plan ", run.Out, StringComparison.Ordinal);
         Assert.Contains("The label is the law", run.Out, StringComparison.Ordinal);
@@ -55,7 +73,10 @@ public sealed class SeasonCommandTests
         Assert.All(lines, line => Assert.True(line.Length <= 40, line));
         string[] pieces = [.. lines.Where(line => line.StartsWith(Narrow, StringComparison.Ordinal))];
         Assert.True(pieces.Length > 1);
-        string whole = Run().Out.ReplaceLineEndings("\n").Split('\n').Single(line => line.StartsWith(Wide, StringComparison.Ordinal));
+        string whole = Run()
+            .Out.ReplaceLineEndings("\n")
+            .Split('\n')
+            .Single(line => line.StartsWith(Wide, StringComparison.Ordinal));
         Assert.Equal(whole[Wide.Length..], string.Concat(pieces.Select(piece => piece[Narrow.Length..])));
     }
 
@@ -70,7 +91,9 @@ public sealed class SeasonCommandTests
         Assert.True(Total(bound) > Total(free));
         JsonElement[] uses = [.. bound.GetProperty("plan").GetProperty("applications").EnumerateArray()];
         Assert.True(uses.Length <= 2);
-        Assert.All(uses, use => Assert.DoesNotContain(use.GetProperty("day").GetString()![..7], new[] { "2026-04", "2026-06" }));
+        Assert.All(uses, use =>
+            Assert.DoesNotContain(use.GetProperty("day").GetString()![..7], new[] { "2026-04", "2026-06" })
+        );
 
         static decimal Total(JsonElement area) => area.GetProperty("plan").GetProperty("totalUsd").GetDecimal();
     }
@@ -117,8 +140,15 @@ public sealed class SeasonCommandTests
         Assert.DoesNotContain("<script", html, StringComparison.Ordinal);
         Assert.DoesNotContain("src=", html, StringComparison.Ordinal);
         Assert.DoesNotContain("href=", html, StringComparison.Ordinal);
-        int from = html.IndexOf("<svg", StringComparison.Ordinal), to = html.IndexOf("</svg>", StringComparison.Ordinal) + "</svg>".Length;
-        Assert.Equal(12 * 52, System.Xml.Linq.XElement.Parse(html[from..to]).Elements().Count(one => one.Name.LocalName == "rect" && one.Attribute("height")!.Value == "16"));
+        int from = html.IndexOf("<svg", StringComparison.Ordinal),
+            to = html.IndexOf("</svg>", StringComparison.Ordinal) + "</svg>".Length;
+        Assert.Equal(
+            12 * 52,
+            System
+                .Xml.Linq.XElement.Parse(html[from..to])
+                .Elements()
+                .Count(one => one.Name.LocalName == "rect" && one.Attribute("height")!.Value == "16")
+        );
     }
 
     [Fact]
@@ -128,14 +158,22 @@ public sealed class SeasonCommandTests
         JsonElement after = area.GetProperty("yearAfter");
         Assert.Equal("2027-04-13", after.GetProperty("from").GetString());
         Assert.True(after.GetProperty("plan").GetProperty("proven").GetBoolean());
-        Assert.Contains("The year after, if this plan is carried out", Run("--year-after").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "The year after, if this plan is carried out",
+            Run("--year-after").Out,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Own_prices_change_the_plan()
     {
         string file = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N") + ".yaml");
-        AtomicFile.Write(file, "- id: preemergence-granules\n  name: Granules\n  value: 400\n  unit: usd-per-1000-pots\n  source: [own-books]\n");
+        AtomicFile.Write(
+            file,
+            "- id: preemergence-granules\n  name: Granules\n  value: 400\n  unit: usd-per-1000-pots\n  source: "
+                + "[own-books]\n"
+        );
         try
         {
             JsonElement dear = Area(Run("--format", "json", "--prices", file));
@@ -152,6 +190,13 @@ public sealed class SeasonCommandTests
     private static JsonElement Area(CommandRun run) =>
         JsonDocument.Parse(run.Out).RootElement.GetProperty("areas")[0];
 
-    private static CommandRun Run(params string[] args) => CommandRun.Of(
-        ["season", s_visit, "--knowledge", s_rules, .. args.Contains("--area") ? [] : (string[])["--area", "container-yard"], .. args]);
+    private static CommandRun Run(params string[] args) =>
+        CommandRun.Of([
+            "season",
+            s_visit,
+            "--knowledge",
+            s_rules,
+            .. args.Contains("--area") ? [] : (string[])["--area", "container-yard"],
+            .. args,
+        ]);
 }

@@ -127,7 +127,9 @@ public sealed class ShippedRulesTests
             foreach (AreaAdvice area in advice.Areas)
             {
                 string text = TextReport.Of(advice with { Areas = [area] }, knowledge, new TextLayout(Full: full));
-                bool names = knowledge.Treatments.Values.Any(one => Flat(text).Contains(one.Name, StringComparison.Ordinal));
+                bool names = knowledge.Treatments.Values.Any(one =>
+                    Flat(text).Contains(one.Name, StringComparison.Ordinal)
+                );
                 Assert.True(!names || text.Contains("BEFORE ANY CHEMICAL", StringComparison.Ordinal), area.Area.Id);
             }
         }
@@ -147,8 +149,17 @@ public sealed class ShippedRulesTests
     public void Why_shows_of_a_long_list_what_was_compared()
     {
         CommandRun run = CommandRun.Of(
-            "why", Path.Combine(s_rules, "visits", "container-yard-with-spurge.yaml"), "glufosinate-directed", "--knowledge", s_rules);
-        Assert.Contains("controls-well: same as $weed; read: spurge-spotted, ", run.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+            "why",
+            Path.Combine(s_rules, "visits", "container-yard-with-spurge.yaml"),
+            "glufosinate-directed",
+            "--knowledge",
+            s_rules
+        );
+        Assert.Contains(
+            "controls-well: same as $weed; read: spurge-spotted, ",
+            run.Out.ReplaceLineEndings(" "),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -163,7 +174,11 @@ public sealed class ShippedRulesTests
         string far = File.ReadAllText(visit).Replace("date: 2026-04-14", $"date: {day}", StringComparison.Ordinal);
         CommandRun read = CommandRun.In(new StringReader(far), "advise", "-", "--knowledge", s_rules);
         Assert.Equal(ExitCode.Usage, read.Code);
-        Assert.Contains(day == "soon" ? "a date, YYYY-MM-DD" : "a date of the years 1900 to 2199", read.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            day == "soon" ? "a date, YYYY-MM-DD" : "a date of the years 1900 to 2199",
+            read.Error,
+            StringComparison.Ordinal
+        );
     }
 
     private static KnowledgeBase Load()

@@ -45,7 +45,13 @@ public sealed class WeedingCommandTests
     [InlineData(240)]
     public void It_fits_the_page(int width)
     {
-        CommandRun run = Run("--uncertain", "--pots", "100000000", "--width", width.ToString(CultureInfo.InvariantCulture));
+        CommandRun run = Run(
+            "--uncertain",
+            "--pots",
+            "100000000",
+            "--width",
+            width.ToString(CultureInfo.InvariantCulture)
+        );
         Assert.Equal(ExitCode.Done, run.Code);
         Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length <= width, line));
     }
@@ -65,8 +71,15 @@ public sealed class WeedingCommandTests
         using var json = JsonDocument.Parse(Run("--area", "liner-bed", "--intervals", "1,2", "--format", "json").Out);
         JsonElement area = json.RootElement.GetProperty("areas")[0];
         Assert.Equal(4, area.GetProperty("presentIntervalWeeks").GetInt32());
-        Assert.Equal([1, 2, 4], area.GetProperty("intervals").EnumerateArray().Select(one => one.GetProperty("weeks").GetInt32()));
-        foreach (JsonElement weed in area.GetProperty("intervals").EnumerateArray().SelectMany(one => one.GetProperty("weeds").EnumerateArray()))
+        Assert.Equal(
+            [1, 2, 4],
+            area.GetProperty("intervals").EnumerateArray().Select(one => one.GetProperty("weeks").GetInt32())
+        );
+        foreach (
+            JsonElement weed in area.GetProperty("intervals")
+                .EnumerateArray()
+                .SelectMany(one => one.GetProperty("weeds").EnumerateArray())
+        )
         {
             double came = Of(weed, "standingAtStart") + Of(weed, "emerged");
             Assert.Equal(came, Of(weed, "pulled") + Of(weed, "dead") + Of(weed, "standing"), 2);
@@ -86,7 +99,11 @@ public sealed class WeedingCommandTests
         double Cost(params string[] args)
         {
             using var json = JsonDocument.Parse(Run([.. args, "--area", "liner-bed", "--format", "json"]).Out);
-            return json.RootElement.GetProperty("areas")[0].GetProperty("intervals")[0].GetProperty("costUsd").GetDouble();
+            return json
+                .RootElement.GetProperty("areas")[0]
+                .GetProperty("intervals")[0]
+                .GetProperty("costUsd")
+                .GetDouble();
         }
     }
 
@@ -104,7 +121,11 @@ public sealed class WeedingCommandTests
         string visit = Visit("region: willamette-valley", "[]");
         CommandRun run = In(visit);
         Assert.Equal(ExitCode.Usage, run.Code);
-        Assert.Contains("area 'yard': No weed is noted here. Note those seen, or those you expect", Assert.Single(run.Complaints), StringComparison.Ordinal);
+        Assert.Contains(
+            "area 'yard': No weed is noted here. Note those seen, or those you expect",
+            Assert.Single(run.Complaints),
+            StringComparison.Ordinal
+        );
         CommandRun named = In(visit, "--weeds", "spurge-spotted,bittercress-hairy,spurge-spotted");
         Assert.Equal(ExitCode.Done, named.Code);
         Assert.Contains("Weeds: spotted spurge, hairy bittercress.", named.Out, StringComparison.Ordinal);
@@ -123,7 +144,9 @@ public sealed class WeedingCommandTests
     {
         CommandRun alone = In(Visit("region: puget-sound", "[{ weed: algae-crust, stage: mature }]"));
         Assert.Contains("Only films are noted here", Assert.Single(alone.Complaints), StringComparison.Ordinal);
-        CommandRun both = In(Visit("region: puget-sound", "[{ weed: algae-crust, stage: mature }, { weed: liverwort, stage: expected }]"));
+        CommandRun both = In(
+            Visit("region: puget-sound", "[{ weed: algae-crust, stage: mature }, { weed: liverwort, stage: expected }]")
+        );
         Assert.Contains("Left out: ", both.Out, StringComparison.Ordinal);
     }
 
@@ -133,7 +156,8 @@ public sealed class WeedingCommandTests
         CommandRun.Of("weeding", CommandRun.SmallVisit, "--area", "yard").Error,
         StringComparison.Ordinal);
 
-    private static CommandRun Run(params string[] args) => CommandRun.Of(["weeding", s_demo, "--knowledge", s_rules, .. args]);
+    private static CommandRun Run(params string[] args) =>
+        CommandRun.Of(["weeding", s_demo, "--knowledge", s_rules, .. args]);
 
     private static CommandRun In(string visit, params string[] args) =>
         CommandRun.In(new StringReader(visit), ["weeding", "-", "--knowledge", s_rules, .. args]);

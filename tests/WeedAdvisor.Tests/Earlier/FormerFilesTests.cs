@@ -6,8 +6,8 @@ using WeedAdvisor.Tests.Interview;
 namespace WeedAdvisor.Tests.Earlier;
 
 /// <summary>
-/// Visit files as they were written before files told their format: worked visits, and what an interview saved and kept for
-/// recovery. They are never changed: they are read for ever.
+/// Visit files as they were written before files told their format: worked visits, and what an interview saved and kept
+/// for recovery. They are never changed: they are read for ever.
 /// </summary>
 public sealed class FormerFilesTests
 {
@@ -43,12 +43,19 @@ public sealed class FormerFilesTests
         const string File = "visit: v\ndate: 2026-04-14\nareas:\n  - id: a\n    name: A\n    past:\n"
             + "      - { treatment: oxadiazon-granule, escaped: [nutgrass] }\n";
         Assert.Equal(
-            "v.yaml:7:51: found 'nutgrass', which may be nutsedge-purple or nutsedge-yellow; expected the one of them that is meant",
+            "v.yaml:7:51: found 'nutgrass', which may be nutsedge-purple or nutsedge-yellow; expected the one of them "
+                + "that is meant",
             Assert.Single(VisitFile.Parse(File, "v.yaml", ShippedTrade.Knowledge).Refusals).ToString());
         Assert.EndsWith(
             "did you mean 'nutsedge-yellow'?",
             Assert.Single(VisitFile.Parse(
-                File.Replace("nutgrass", "'Yellow nutsedge'", StringComparison.Ordinal), "v.yaml", ShippedTrade.Knowledge).Refusals).ToString(),
+                            File.Replace("nutgrass", "'Yellow nutsedge'", StringComparison.Ordinal),
+                            "v.yaml",
+                            ShippedTrade.Knowledge
+                        )
+                        .Refusals
+                )
+                .ToString(),
             StringComparison.Ordinal);
     }
 }

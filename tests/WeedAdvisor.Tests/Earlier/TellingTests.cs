@@ -21,7 +21,8 @@ public sealed class TellingTests
     public void Everything_that_is_known_of_a_use_is_told_in_one_line()
     {
         PastApplication past = Read(
-            "oxadiazon granules, 2026-04-10, 2 pm, granules, 150 lb/acre, part only, watered in, not aired, it drifted, "
+            "oxadiazon granules, 2026-04-10, 2 pm, granules, 150 lb/acre, part only, watered in, not aired, it "
+                + "drifted, "
                 + "spotted spurge, many, 3 seasons running").Value!;
         Assert.Equal(
             new PastApplication("oxadiazon-granule", new DateOnly(2026, 4, 10), "escapes", WordSet.Of("spurge-spotted"))
@@ -97,7 +98,10 @@ public sealed class TellingTests
         using (var bench = new Bench(session: screen))
         {
             bench.Press(Key.Enter).Type("oxadiazon granules").Press(Key.Enter).Type("2026-04-10").Press(Key.F9);
-            bench.Press(Key.CursorDown).Type("14:00").Press(Key.Enter, Key.Space, Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter);
+            bench
+                .Press(Key.CursorDown)
+                .Type("14:00")
+                .Press(Key.Enter, Key.Space, Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter);
             bench.Type("150 lb/acre").Press(Key.Esc);
             for (int stop = 0; stop < 5; stop++)
                 bench.Press(Key.Tab);
@@ -106,7 +110,11 @@ public sealed class TellingTests
 
         Assert.Equal(VisitText.Of(line.Visit), VisitText.Of(steps.Visit));
         Assert.Equal(VisitText.Of(line.Visit), VisitText.Of(screen.Visit));
-        Assert.Contains("hour: '14:00', rate: 150, rate-unit: lb/acre, method: granules", VisitText.Of(screen.Visit), StringComparison.Ordinal);
+        Assert.Contains(
+            "hour: '14:00', rate: 150, rate-unit: lb/acre, method: granules",
+            VisitText.Of(screen.Visit),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -169,10 +177,15 @@ public sealed class TellingTests
                   - { treatment: oxadiazon-granule, date: 2026-04-12 }
             """;
         Assert.Equal(
-            "mine.yaml:9:7: found a use of 2026-04-12 although 'put-on-lately' is no; expected 'put-on-lately: yes' in this "
+            "mine.yaml:9:7: found a use of 2026-04-12 although 'put-on-lately' is no; expected 'put-on-lately: yes' in "
+                + "this "
                 + "area, or another day of that use",
             Assert.Single(VisitFile.Parse(Text, "mine.yaml", ShippedTrade.Knowledge).Refusals).ToString());
-        Assert.True(VisitFile.Parse(Text.Replace("04-12", "04-06", StringComparison.Ordinal), "mine.yaml", ShippedTrade.Knowledge).IsGood);
+        Assert.True(
+            VisitFile
+                .Parse(Text.Replace("04-12", "04-06", StringComparison.Ordinal), "mine.yaml", ShippedTrade.Knowledge)
+                .IsGood
+        );
     }
 
     [Fact]
@@ -180,7 +193,11 @@ public sealed class TellingTests
     {
         InterviewSession session = Blank();
         session.Change(session.Area.WithPast(Read("oxadiazon granules, yesterday").Value!));
-        Assert.Contains("a use of 2026-04-13", session.Describe(s_day.AddDays(-5), null, null), StringComparison.Ordinal);
+        Assert.Contains(
+            "a use of 2026-04-13",
+            session.Describe(s_day.AddDays(-5), null, null),
+            StringComparison.Ordinal
+        );
         Assert.Equal(s_day, session.Visit.Date);
         Assert.Null(session.Describe(s_day.AddDays(-1), null, null));
     }
@@ -194,7 +211,10 @@ public sealed class TellingTests
         session.Say("region", Word("north-carolina-piedmont"));
         Assert.All(session.Visit.Areas, area => Assert.Equal("north-carolina-piedmont", area.WordOf("region")));
         string text = VisitText.Of(session.Visit);
-        Assert.Equal(text.IndexOf("region:", StringComparison.Ordinal), text.LastIndexOf("region:", StringComparison.Ordinal));
+        Assert.Equal(
+            text.IndexOf("region:", StringComparison.Ordinal),
+            text.LastIndexOf("region:", StringComparison.Ordinal)
+        );
         session.AddArea("Third");
         Assert.Equal("north-carolina-piedmont", session.Area.WordOf("region"));
         session.Undo();
@@ -253,7 +273,9 @@ public sealed class TellingTests
             Hour = Coin() ? new TimeOnly(Next(24), Next(60)) : null,
             Method = OneOf(null, "granules", "low-coarse-spray", "other-spray", "mist-or-fog"),
             Rate = rated ? (Next(899) + 1) / 4m : null,
-            RateUnit = rated ? OneOf([.. WeedAdvisor.Knowledge.CatalogueWords.RateUnits(ShippedTrade.Knowledge)]) : null,
+            RateUnit = rated
+                ? OneOf([.. WeedAdvisor.Knowledge.CatalogueWords.RateUnits(ShippedTrade.Knowledge)])
+                : null,
             PartOnly = Flag(),
             WateredIn = Flag(),
             Aired = Flag(),

@@ -82,7 +82,11 @@ public sealed class RecoveryTests : IDisposable
         Leave(Visit("Two"), null);
         string second = Window().Offers().Found.Single().Decline();
 
-        string[] aside = [Path.Combine(State, "declined-2026-04-14.yaml"), Path.Combine(State, "declined-2026-04-14-2.yaml")];
+        string[] aside =
+        [
+            Path.Combine(State, "declined-2026-04-14.yaml"),
+            Path.Combine(State, "declined-2026-04-14-2.yaml"),
+        ];
         Assert.Equal([$"It is put aside in {aside[0]}.", $"It is put aside in {aside[1]}."], [first, second]);
         Assert.Contains("One", File.ReadAllText(aside[0]), StringComparison.Ordinal);
         Assert.Contains("Two", File.ReadAllText(aside[1]), StringComparison.Ordinal);
@@ -96,9 +100,18 @@ public sealed class RecoveryTests : IDisposable
         using (RecoveryFile window = Window())
         {
             var session = new InterviewSession(SmallTrade.Knowledge, new FakeAdvice(), Visit("Full"), window);
-            foreach (string question in new[] { "place", "cover", "stock", "edible" }.Where(id => SmallTrade.Knowledge.Questions.Any(q => q.Id == id)))
+            foreach (
+                string question in new[] { "place", "cover", "stock", "edible" }.Where(id =>
+                    SmallTrade.Knowledge.Questions.Any(q => q.Id == id)
+                )
+            )
                 session.Say(question, new Answer.NotKnown());
-            session.Change(session.Area with { Weeds = [new WeedSeen("liverwort", null, 5), new WeedSeen("oxalis", null, 5)] });
+            session.Change(
+                session.Area with
+                {
+                    Weeds = [new WeedSeen("liverwort", null, 5), new WeedSeen("oxalis", null, 5)],
+                }
+            );
             session.Change(session.Area with { Weeds = null });
             while (session.Area.Answers.Count > 0)
                 session.Clear(SmallTrade.Question(session.Area.Answers.Keys.First()));
@@ -117,7 +130,10 @@ public sealed class RecoveryTests : IDisposable
     [Fact]
     public void Filled_again_or_saved_there_is_nothing_fuller_to_offer()
     {
-        Visit full = Visit("Full") with { Areas = [.. Enumerable.Range(0, 9).Select(i => VisitArea.Blank($"a-{i}", $"A {i}"))] };
+        Visit full = Visit("Full") with
+        {
+            Areas = [.. Enumerable.Range(0, 9).Select(i => VisitArea.Blank($"a-{i}", $"A {i}"))],
+        };
         RecoveryFile window = Window();
         window.Keep(full, null);
         window.Keep(Visit("Emptied"), null);
@@ -168,14 +184,20 @@ public sealed class RecoveryTests : IDisposable
         Assert.Equal(["Next one"], Names(Window().Offers().Found));
     }
 
-    private static IEnumerable<string> Names(IEnumerable<BrokenOff> found) => found.Select(one => one.Draft.Visit.Areas[0].Name);
+    private static IEnumerable<string> Names(IEnumerable<BrokenOff> found) =>
+        found.Select(one => one.Draft.Visit.Areas[0].Name);
 
     private static Visit Visit(string area) =>
         new("v", null, new DateOnly(2026, 4, 14), null, [VisitArea.Blank("a", area)]);
 
     private RecoveryFile Window()
     {
-        var window = new RecoveryFile(State, SmallTrade.Knowledge, path => Path.GetFullPath(path, _folder), _ => s_stamp);
+        var window = new RecoveryFile(
+            State,
+            SmallTrade.Knowledge,
+            path => Path.GetFullPath(path, _folder),
+            _ => s_stamp
+        );
         _windows.Add(window);
         return window;
     }

@@ -10,7 +10,7 @@ namespace WeedAdvisor.Tests.Files;
 public sealed class SavedLinesTests
 {
     [Fact]
-    public void Whatever_is_done_in_an_interview_of_a_shipped_visit_its_file_keeps_its_lines_and_undoing_all_keeps_its_bytes() =>
+    public void Whatever_is_done_in_an_interview_its_file_keeps_its_lines_and_undoing_all_keeps_its_bytes() =>
         Gen.Select(Gen.Int[0, int.MaxValue], Gen.Int[0, int.MaxValue].Array[99]).Sample(
             (at, tape) =>
             {
@@ -30,7 +30,10 @@ public sealed class SavedLinesTests
                 // An interview may hold what a file may not: an application after the day of a visit that was moved.
                 bool isReadable = VisitFile.Parse(VisitText.Of(session.Visit), file, ShippedTrade.Knowledge).IsGood;
                 VisitDocument? again = VisitDocument.Of([.. written.Bytes], file, ShippedTrade.Knowledge).Value;
-                Assert.Equal(isReadable ? VisitText.Of(session.Visit) : null, again is null ? null : VisitText.Of(again.Visit));
+                Assert.Equal(
+                    isReadable ? VisitText.Of(session.Visit) : null,
+                    again is null ? null : VisitText.Of(again.Visit)
+                );
                 string told = Encoding.UTF8.GetString(bytes);
                 Assert.StartsWith(told.Split('\n')[0] + "\n", saved, StringComparison.Ordinal);
                 int expected = told.IndexOf("\nexpect:", StringComparison.Ordinal);

@@ -10,7 +10,9 @@ namespace WeedAdvisor.Tests.Files;
 
 public sealed class VisitStoreTests : IDisposable
 {
-    private const string Told = "# told by the foreman\nvisit: v\nformat: 2\ndate: 2026-04-14 # a Tuesday\nareas:\n- id: a\n  name: A\nexpect: []\n";
+    private const string Told =
+        "# told by the foreman\nvisit: v\nformat: 2\ndate: 2026-04-14 # a Tuesday\nareas:\n- id: a\n  name: A\nexpect: "
+            + "[]\n";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("weedadvisor-").FullName;
 
@@ -78,7 +80,10 @@ public sealed class VisitStoreTests : IDisposable
 
         Assert.Equal("a.yaml.2.bak", saved.Copy);
         Assert.Contains("a.yaml.bak was left alone", Assert.Single(saved.Notes), StringComparison.Ordinal);
-        Assert.Equal(["somebody's", "somebody else's", Told], [Read("a.yaml.bak"), Read("a.yaml.1.bak"), Read("a.yaml.2.bak")]);
+        Assert.Equal(
+            ["somebody's", "somebody else's", Told],
+            [Read("a.yaml.bak"), Read("a.yaml.1.bak"), Read("a.yaml.2.bak")]
+        );
     }
 
     [Fact]
@@ -124,7 +129,10 @@ public sealed class VisitStoreTests : IDisposable
         Saved saved = store.Save("a.yaml", mine, "a.yaml", over: true).Value!;
         Assert.Equal("a.yaml.1.bak", saved.Copy);
         Assert.Equal([Told, theirs], [Read("a.yaml.bak"), Read("a.yaml.1.bak")]);
-        Assert.Equal(theirs.Replace("format: 2\n", "format: 2\ntitle: Mine\n", StringComparison.Ordinal), Read("a.yaml"));
+        Assert.Equal(
+            theirs.Replace("format: 2\n", "format: 2\ntitle: Mine\n", StringComparison.Ordinal),
+            Read("a.yaml")
+        );
         Assert.True(store.Save("a.yaml", mine with { Title = "Again" }, "a.yaml").IsGood);
     }
 
@@ -138,7 +146,10 @@ public sealed class VisitStoreTests : IDisposable
 
         Saved saved = store.Save("a.yaml", visit, "a.yaml").Value!;
 
-        Assert.Equal("Saved to a.yaml. The file had been deleted since it was read here; it is written anew.", saved.Told("a.yaml"));
+        Assert.Equal(
+            "Saved to a.yaml. The file had been deleted since it was read here; it is written anew.",
+            saved.Told("a.yaml")
+        );
         Assert.Equal(Told, Read("a.yaml"));
     }
 
@@ -156,7 +167,8 @@ public sealed class VisitStoreTests : IDisposable
         Write("b.yaml", told);
         visit = store.Load("b.yaml").Visit!;
         Assert.Equal(
-            "The file could not be changed line by line and was written anew; its layout and comments are in b.yaml.bak.",
+            "The file could not be changed line by line and was written anew; its layout and comments are in "
+                + "b.yaml.bak.",
             Assert.Single(store.Save("b.yaml", visit with { Title = "One" }, "b.yaml").Value!.Notes));
     }
 
@@ -169,12 +181,19 @@ public sealed class VisitStoreTests : IDisposable
         });
 
         string note = Assert.Single(Store().Save("a.yaml", visit).Value!.Notes);
-        Assert.StartsWith("It cannot be opened again before this is put right: a.yaml:", note, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "It cannot be opened again before this is put right: a.yaml:",
+            note,
+            StringComparison.Ordinal
+        );
         Assert.Equal(VisitText.Of(visit), Read("a.yaml"));
 
         Write("draft.yaml", new Draft(visit, "/a file.yaml", FileStamp.Of("x"u8)).Text());
         Draft draft = Draft.Read(At("draft.yaml"), SmallTrade.Knowledge)!;
-        Assert.Equal(("/a file.yaml", FileStamp.Of("x"u8), VisitText.Of(visit)), (draft.File, draft.Stamp, VisitText.Of(draft.Visit)));
+        Assert.Equal(
+            ("/a file.yaml", FileStamp.Of("x"u8), VisitText.Of(visit)),
+            (draft.File, draft.Stamp, VisitText.Of(draft.Visit))
+        );
     }
 
     [Fact]
@@ -189,13 +208,23 @@ public sealed class VisitStoreTests : IDisposable
         File.CreateSymbolicLink(At("link"), At("pipe"));
         foreach ((string path, string kind) in new[]
         {
-            ("pipe", "a pipe"), ("link", "a pipe"), ("folder", "a folder"), ("socket", "a socket"), ("/dev/null", "a device"),
+                ("pipe", "a pipe"),
+                ("link", "a pipe"),
+                ("folder", "a folder"),
+                ("socket", "a socket"),
+                ("/dev/null", "a device"),
         })
         {
             // A pipe that was opened would wait for its other end for ever.
-            Outcome<Saved, NotSaved> outcome = await Task.Run(() => Store().Save(path, Visit(), null, over: true), TestContext.Current.CancellationToken)
+            Outcome<Saved, NotSaved> outcome = await Task.Run(
+                    () => Store().Save(path, Visit(), null, over: true),
+                    TestContext.Current.CancellationToken
+                )
                 .WaitAsync(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken);
-            Assert.Equal($"'{path}' is {kind}, not a file; nothing was written to it.", Assert.Single(outcome.Refusals).Why);
+            Assert.Equal(
+                $"'{path}' is {kind}, not a file; nothing was written to it.",
+                Assert.Single(outcome.Refusals).Why
+            );
         }
 
         Assert.Equal(["folder", "link", "pipe", "socket"], Names());
@@ -218,7 +247,10 @@ public sealed class VisitStoreTests : IDisposable
         Assert.NotNull(new FileInfo(At("a.yaml")).LinkTarget);
         Assert.Contains("title: One", Read("elsewhere/real.yaml"), StringComparison.Ordinal);
         Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(At("elsewhere/real.yaml")));
-        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(At("elsewhere/real.yaml.bak")));
+        Assert.Equal(
+            UnixFileMode.UserRead | UnixFileMode.UserWrite,
+            File.GetUnixFileMode(At("elsewhere/real.yaml.bak"))
+        );
         Assert.Equal(At("elsewhere/real.yaml.bak"), saved.Copy);
         Assert.Empty(saved.Notes);
     }

@@ -55,11 +55,25 @@ public sealed class AdviceLinesTests
         AreaAdvice closed = s_advice with
         {
             KeepOut = new KeepOut(
-                new Until(new DateTime(2026, 4, 14, 20, 0, 0), true, []), [], ["Its interval still runs."], ["rice-hull-mulch"]),
+                new Until(new DateTime(2026, 4, 14, 20, 0, 0), true, []),
+                [],
+                ["Its interval still runs."],
+                ["rice-hull-mulch"]
+            ),
         };
         Assert.Equal(
-            ["Keep out until 20:00 on 14 April 2026", "! Its interval still runs.", "  From then, best first:", "  - Mulch the pots with rice hulls", ""],
-            PageLines.Of(AdvicePage.Of(SmallTrade.Knowledge, closed, null, full: false), 70).Take(5).Select(line => line.Text));
+            [
+                "Keep out until 20:00 on 14 April 2026",
+                "! Its interval still runs.",
+                "  From then, best first:",
+                "  - Mulch the pots with rice hulls",
+                "",
+            ],
+            PageLines
+                .Of(AdvicePage.Of(SmallTrade.Knowledge, closed, null, full: false), 70)
+                .Take(5)
+                .Select(line => line.Text)
+        );
     }
 
     [Fact]
@@ -76,9 +90,12 @@ public sealed class AdviceLinesTests
         Assert.Equal(
             ["  Mulch the pots with rice hulls", "    from 14 July 2026, and when the flush has hardened"],
             lines[(list + 1)..(list + 3)]);
-        Assert.Contains(
-            lines,
-            line => line.StartsWith("x Mulch needs pots (not yet, from 14 July 2026, and when the flush", StringComparison.Ordinal));
+        Assert.Contains(lines, line =>
+            line.StartsWith(
+                "x Mulch needs pots (not yet, from 14 July 2026, and when the flush",
+                StringComparison.Ordinal
+            )
+        );
         Assert.Contains("  What does not suit, or not yet, is only counted; Space names it.", lines);
     }
 
@@ -99,7 +116,12 @@ public sealed class AdviceLinesTests
         string ask = SmallTrade.Question("cover").Ask;
         AreaAdvice advice = s_advice with { Clear = [clear] };
         Assert.Contains($"   clear unless: It may run off. (ask: {ask})", Lines(advice));
-        string[] why = [.. PageLines.Of(ReasonPage.Of(SmallTrade.Knowledge, advice, clear.Action, full: false), 70).Select(line => line.Text)];
+        string[] why =
+        [
+            .. PageLines
+                .Of(ReasonPage.Of(SmallTrade.Knowledge, advice, clear.Action, full: false), 70)
+                .Select(line => line.Text),
+        ];
         Assert.Contains("Why: clear unless here, number 1", why);
         Assert.Contains($"? {ask}", why);
         Assert.Contains("? It may run off.", why);

@@ -16,7 +16,10 @@ public sealed class CostDeskTests
         Commands.CommandRun money = Run("money", "--format", "json");
         using var document = System.Text.Json.JsonDocument.Parse(money.Out);
         var ways = document.RootElement.GetProperty("areas")[0].GetProperty("ways").EnumerateArray().ToArray();
-        Assert.Equal(ways.Select(way => way.GetProperty("way").GetString()), desk.Ways!.Ways.Select(way => way.Plan.Id));
+        Assert.Equal(
+            ways.Select(way => way.GetProperty("way").GetString()),
+            desk.Ways!.Ways.Select(way => way.Plan.Id)
+        );
         Assert.Equal(
             ways.Select(way => Math.Round(way.GetProperty("usdPer1000Pots").GetDecimal(), 2)),
             desk.Ways.Ways.Select(way => Math.Round(way.Usd, 2)));
@@ -33,7 +36,11 @@ public sealed class CostDeskTests
         string before = Text(desk);
         foreach ((CostField field, string text) in new[]
         {
-            (CostField.Pots, "25000"), (CostField.Wage, "21.5"), (CostField.Interval, "5"), (CostField.Missed, "25"), (CostField.Control, "70"),
+                (CostField.Pots, "25000"),
+                (CostField.Wage, "21.5"),
+                (CostField.Interval, "5"),
+                (CostField.Missed, "25"),
+                (CostField.Control, "70"),
         })
         {
             desk.Type(field, text);
@@ -71,7 +78,10 @@ public sealed class CostDeskTests
             desk.Type(CostField.Control, CostField.Write(percent));
             Assert.True(desk.Ways!.Today.Usd < last);
             last = desk.Ways.Today.Usd;
-            string[] now = [.. desk.Ways.Ways.Where(way => way != desk.Ways.Today).Select(way => $"{way.Plan.Id} {way.Usd}")];
+            string[] now =
+            [
+                .. desk.Ways.Ways.Where(way => way != desk.Ways.Today).Select(way => $"{way.Plan.Id} {way.Usd}"),
+            ];
             Assert.Equal(others ?? now, now);
             others = now;
         }
@@ -134,7 +144,10 @@ public sealed class CostDeskTests
     public void The_bar_grows_with_the_number() => Assert.All(CostField.All, field =>
     {
         string[] bars = [.. field.Stops.Select(stop => field.Bar(stop))];
-        Assert.Equal(bars.Order(StringComparer.Ordinal).Reverse(), bars.OrderByDescending(bar => bar.Count(mark => mark == '=')));
+        Assert.Equal(
+            bars.Order(StringComparer.Ordinal).Reverse(),
+            bars.OrderByDescending(bar => bar.Count(mark => mark == '='))
+        );
         Assert.DoesNotContain('.', bars[^1]);
         Assert.DoesNotContain('=', field.Bar(null));
         Assert.Single(bars.Select(bar => bar.Length).Distinct());
@@ -143,13 +156,17 @@ public sealed class CostDeskTests
     [Theory]
     [InlineData("bark-pile", "no pots stand here")]
     [InlineData("under-bench", "no pots stand here")]
-    public void An_area_without_pots_is_refused_in_words(string area, string said) => Refused(DemoYard.Yard(area: area), said);
+    public void An_area_without_pots_is_refused_in_words(string area, string said) =>
+        Refused(DemoYard.Yard(area: area), said);
 
     [Fact]
     public void An_area_without_weeds_or_region_is_refused_in_words()
     {
         Refused(DemoYard.Yard(area => area with { Weeds = [] }), "no weed is named");
-        Refused(DemoYard.Yard(area => area with { Answers = area.Answers.Remove("region") }), "the region is not known");
+        Refused(
+            DemoYard.Yard(area => area with { Answers = area.Answers.Remove("region") }),
+            "the region is not known"
+        );
         Refused(
             new InterviewSession(SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14))),
             "no weed is named");
@@ -178,9 +195,15 @@ public sealed class CostDeskTests
         {
             var lines = PageLines.Of(desk.Page(), width);
             Assert.All(lines, line => Assert.True(line.Text.Length <= width, line.Text));
-            Assert.Equal(desk.Ways!.Ways.Select(way => way.Plan.Id), lines.Select(line => line.Action).OfType<string>().Distinct());
+            Assert.Equal(
+                desk.Ways!.Ways.Select(way => way.Plan.Id),
+                lines.Select(line => line.Action).OfType<string>().Distinct()
+            );
             Assert.All(desk.Ways.Ways, way =>
-                Assert.All(PageLines.Of(desk.Against(way.Plan.Id), width), line => Assert.True(line.Text.Length <= width, line.Text)));
+                Assert.All(PageLines.Of(desk.Against(way.Plan.Id), width), line =>
+                    Assert.True(line.Text.Length <= width, line.Text)
+                )
+            );
         }
 
         Assert.Throws<ArgumentException>(() => PageLines.Of(desk.Against("no-such-way"), 78));
@@ -195,7 +218,11 @@ public sealed class CostDeskTests
         Assert.Contains("Net change: ", text, StringComparison.Ordinal);
         Assert.Contains("WHAT MOVES THE NET CHANGE MOST\n", text, StringComparison.Ordinal);
         Assert.Matches(@"\n  [.=]*\|[.=]*(\n|$)", text);
-        Assert.Contains("The others are held against it.", string.Join('\n', PageLines.Of(desk.Against(WayPlan.Today), 78).Select(line => line.Text)), StringComparison.Ordinal);
+        Assert.Contains(
+            "The others are held against it.",
+            string.Join('\n', PageLines.Of(desk.Against(WayPlan.Today), 78).Select(line => line.Text)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -215,7 +242,8 @@ public sealed class CostDeskTests
 
     private static readonly InterviewSession s_yard = DemoYard.Yard();
 
-    internal static string Text(CostDesk desk) => string.Join('\n', PageLines.Of(desk.Page(), 78).Select(line => line.Text));
+    internal static string Text(CostDesk desk) =>
+        string.Join('\n', PageLines.Of(desk.Page(), 78).Select(line => line.Text));
 
     private static void Refused(InterviewSession session, string said)
     {
@@ -229,7 +257,14 @@ public sealed class CostDeskTests
     private static Commands.CommandRun Run(string command, params string[] more)
     {
         string rules = Path.Combine(Golden.ExpectedText.RepositoryFolder(), "rules");
-        return Commands.CommandRun.Of(
-            [command, Path.Combine(rules, "visits", "demo-spring.yaml"), "--area", "container-yard", "--knowledge", rules, .. more]);
+        return Commands.CommandRun.Of([
+            command,
+            Path.Combine(rules, "visits", "demo-spring.yaml"),
+            "--area",
+            "container-yard",
+            "--knowledge",
+            rules,
+            .. more,
+        ]);
     }
 }

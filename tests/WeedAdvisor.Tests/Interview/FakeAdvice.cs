@@ -11,7 +11,8 @@ namespace WeedAdvisor.Tests.Interview;
 
 /// <summary>
 /// Advice by rule of thumb: pulling is always clear; mulch waits for its depth; granules wait for the cover, are
-/// prohibited under film, and are clear under open sky. It wants the sides, the moisture and the date of potting, never the equipment.
+/// prohibited under film, and are clear under open sky. It wants the sides, the moisture and the date of potting, never
+/// the equipment.
 /// </summary>
 internal sealed class FakeAdvice : IAdviceSource
 {
@@ -30,7 +31,14 @@ internal sealed class FakeAdvice : IAdviceSource
         else if (cover is null)
             waiting.Add(new WaitingAction("pendimethalin-granules", [Need.Question("cover")], [Bar(certain: false)]));
         else
-            barred.Add(new BarredAction("pendimethalin-granules", Severity.Prohibited, [Bar(certain: true)], ["common-practice"]));
+            barred.Add(
+                new BarredAction(
+                    "pendimethalin-granules",
+                    Severity.Prohibited,
+                    [Bar(certain: true)],
+                    ["common-practice"]
+                )
+            );
         if (Word(area, "surface-moisture") is "moist" or "wet")
             clear.Add(Clear("water-less-often", clear.Count + 1, "standing", 0.7, 0.4));
         string[] wants = ["sides", "surface-moisture", "potted-on", "mulch-depth"];
@@ -64,7 +72,10 @@ internal sealed class FakeAdvice : IAdviceSource
         Rank = rank,
         Merit = certainty * (reduction ?? Effect.WhenMissing),
         Certainty = certainty,
-        Effect = new Effect(reduction, [new EffectPart("liverwort", 1, reduction is null ? null : 70, reduction is null ? null : 90, [])]),
+        Effect = new Effect(
+                reduction,
+                [new EffectPart("liverwort", 1, reduction is null ? null : 70, reduction is null ? null : 90, [])]
+            ),
         When = when,
         CostUsd = 45,
         Hours = 2.5m,
@@ -76,7 +87,15 @@ internal sealed class FakeAdvice : IAdviceSource
     private static Reason For(string action, double certainty) => new(
         "weeds-that-stand-are-removed-first", "hygiene", "What stands now seeds next.",
         new Consequence.Argument(certainty, false), action, certainty, true, [],
-        [new MatchedPattern("weed up", "Liverwort", Truth.Yes, [new MatchedTest("up", "is true", "true", Truth.Yes)], [])],
+            [
+                new MatchedPattern(
+                    "weed up",
+                    "Liverwort",
+                    Truth.Yes,
+                    [new MatchedTest("up", "is true", "true", Truth.Yes)],
+                    []
+                ),
+            ],
         ["common-practice"]);
 
     private static Reason Bar(bool certain) => new(

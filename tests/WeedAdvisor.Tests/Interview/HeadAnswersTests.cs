@@ -7,7 +7,9 @@ using WeedAdvisor.Tests.Screens;
 
 namespace WeedAdvisor.Tests.Interview;
 
-/// <summary>What holds for the whole nursery is said once, at the head of the visit; an area may say otherwise.</summary>
+/// <summary>
+/// What holds for the whole nursery is said once, at the head of the visit; an area may say otherwise.
+/// </summary>
 public sealed class HeadAnswersTests
 {
     private const string Licensed = "licensed";
@@ -29,7 +31,9 @@ public sealed class HeadAnswersTests
         session.AddArea("Bed");
         Assert.Equal(s_yes, session.Area.Answers[Licensed]);
         Assert.Equal("for the whole nursery", HeadAnswers.Told(session, Question));
-        Assert.Single(VisitText.Of(session.Visit).Split('\n'), line => line.Contains("licensed", StringComparison.Ordinal));
+        Assert.Single(VisitText.Of(session.Visit).Split('\n'), line =>
+            line.Contains("licensed", StringComparison.Ordinal)
+        );
         AssertSurvivesItsFile(session);
     }
 
@@ -85,8 +89,22 @@ public sealed class HeadAnswersTests
     public void Screen_and_ask_give_the_same_visit()
     {
         InterviewSession asked = TwoAreas();
-        string said = Ask(asked, "go licensed", "here no", "area 1", "go licensed", "no", "area 2", "go licensed", "all no");
-        Assert.Contains("an answer holds for the whole nursery", said.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        string said = Ask(
+            asked,
+            "go licensed",
+            "here no",
+            "area 1",
+            "go licensed",
+            "no",
+            "area 2",
+            "go licensed",
+            "all no"
+        );
+        Assert.Contains(
+            "an answer holds for the whole nursery",
+            said.ReplaceLineEndings(" "),
+            StringComparison.Ordinal
+        );
         Assert.Contains("an answer holds for Yard alone", said.ReplaceLineEndings(" "), StringComparison.Ordinal);
 
         InterviewSession session = TwoAreas();

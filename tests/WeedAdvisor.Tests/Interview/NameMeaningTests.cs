@@ -10,7 +10,10 @@ public sealed class NameMeaningTests
     [InlineData("oxalis", "woodsorrel-yellow, woodsorrel-creeping")]
     [InlineData("spurge", "spurge-spotted, spurge-prostrate, spurge-garden")]
     [InlineData("nutsedge", "nutsedge-yellow, nutsedge-purple")]
-    public void A_name_that_several_weeds_carry_means_none_of_them_and_the_commonest_stands_first(string typed, string ids)
+    public void A_name_that_several_weeds_carry_means_none_of_them_and_the_commonest_stands_first(
+        string typed,
+        string ids
+    )
     {
         var hits = NameSearch.Weeds(ShippedTrade.Knowledge, typed, null);
         Assert.Equal(ids, string.Join(", ", hits.Select(hit => hit.Id)));
@@ -77,6 +80,10 @@ public sealed class NameMeaningTests
     {
         string tell = Assert.Single(NameMeaning.Apart(ShippedTrade.Knowledge, ["nutsedge-yellow", "nutsedge-purple"]));
         Assert.Contains("single tubers", tell, StringComparison.Ordinal);
-        Assert.StartsWith("common liverwort: ", NameMeaning.Apart(ShippedTrade.Knowledge, ["liverwort"])[0], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "common liverwort: ",
+            NameMeaning.Apart(ShippedTrade.Knowledge, ["liverwort"])[0],
+            StringComparison.Ordinal
+        );
     }
 }

@@ -51,7 +51,10 @@ public sealed class PickerTests
     public void An_application_is_told_changed_and_taken_out()
     {
         var picker = new PastPicker(_session, null) { Text = "pendi" };
-        Assert.Equal("Pick a treatment from the list first; one that is not in it is told under More.", picker.Accept());
+        Assert.Equal(
+            "Pick a treatment from the list first; one that is not in it is told under More.",
+            picker.Accept()
+        );
         picker.Pick(0);
         picker.Day = "2026-05-01";
         Assert.Equal("2026-05-01 lies after the visit of 2026-04-14.", picker.Accept());
@@ -67,7 +70,10 @@ public sealed class PickerTests
         picker = new PastPicker(_session, 0) { Escaped = "", Result = "clean" };
         Assert.Equal("2026-03-01", picker.Day);
         Assert.Null(picker.Accept());
-        Assert.Equal([told with { Result = "clean", Escaped = WordSet.Empty }], _session.Area.Past!.Value.AsEnumerable());
+        Assert.Equal(
+            [told with { Result = "clean", Escaped = WordSet.Empty }],
+            _session.Area.Past!.Value.AsEnumerable()
+        );
         new PastPicker(_session, 0).Remove();
         Assert.Null(_session.Area.Past);
     }

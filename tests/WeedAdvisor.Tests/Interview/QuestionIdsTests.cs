@@ -9,14 +9,22 @@ public sealed class QuestionIdsTests
     [Fact]
     public void The_ids_of_questions_stand_in_one_list()
     {
-        string[] known = [.. typeof(QuestionIds).GetFields(BindingFlags.Public | BindingFlags.Static).Select(field => (string)field.GetValue(null)!)];
+        string[] known =
+        [
+            .. typeof(QuestionIds)
+                .GetFields(BindingFlags.Public | BindingFlags.Static)
+                .Select(field => (string)field.GetValue(null)!),
+        ];
         string source = Path.Combine(ExpectedText.RepositoryFolder(), "src");
         string[] elsewhere =
         [
             .. Directory.GetFiles(source, "*.cs", SearchOption.AllDirectories)
-                .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) && Path.GetFileName(file) != "QuestionIds.cs")
+                .Where(file =>
+                    !file.Contains("/obj/", StringComparison.Ordinal) && Path.GetFileName(file) != "QuestionIds.cs"
+                )
                 .SelectMany(file => known
-                    .Where(id => File.ReadAllText(file).Contains($"GetValueOrDefault(\"{id}\"", StringComparison.Ordinal)
+                        .Where(id =>
+                            File.ReadAllText(file).Contains($"GetValueOrDefault(\"{id}\"", StringComparison.Ordinal)
                         || File.ReadAllText(file).Contains($"WordOf(\"{id}\"", StringComparison.Ordinal)
                         || File.ReadAllText(file).Contains($"Need.Question(\"{id}\"", StringComparison.Ordinal))
                     .Select(id => $"{Path.GetFileName(file)}: {id}")),

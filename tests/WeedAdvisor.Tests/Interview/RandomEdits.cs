@@ -6,7 +6,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Tests.Interview;
 
-/// <summary>Does to an interview, at random, what a grower can do: answers, lists, areas, and the ways between the questions.</summary>
+/// <summary>
+/// Does to an interview, at random, what a grower can do: answers, lists, areas, and the ways between the questions.
+/// </summary>
 /// <param name="session">The interview.</param>
 /// <param name="tape">The numbers drawn, used over and over.</param>
 internal sealed class RandomEdits(InterviewSession session, int[] tape)
@@ -26,7 +28,12 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
                 // Of these two nothing but a note is left.
                 session.SayNotKnown(Next(2) == 0
                     ? question
-                    : One(session.Knowledge.Questions.Where(one => one.Kind is QuestionKind.Weeds or QuestionKind.Past)));
+                        : One(
+                            session.Knowledge.Questions.Where(one =>
+                                one.Kind is QuestionKind.Weeds or QuestionKind.Past
+                            )
+                        )
+                );
                 break;
             case 1:
                 session.Clear(question);
@@ -54,10 +61,17 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
                 session.RemoveArea(Next(session.Visit.Areas.Length));
                 break;
             case 9:
-                session.RenameArea(Next(session.Visit.Areas.Length), "Place " + (_named++).ToString(CultureInfo.InvariantCulture));
+                session.RenameArea(
+                    Next(session.Visit.Areas.Length),
+                    "Place " + (_named++).ToString(CultureInfo.InvariantCulture)
+                );
                 break;
             case 10:
-                session.Describe(session.Visit.Date.AddDays(Next(11) - 5), One("", "A round"), One("", "Nursery (invented)"));
+                session.Describe(
+                    session.Visit.Date.AddDays(Next(11) - 5),
+                    One("", "A round"),
+                    One("", "Nursery (invented)")
+                );
                 break;
             case 11:
                 // To answer for an area alone is no edit yet; to go back to the whole nursery is one.

@@ -114,7 +114,10 @@ public sealed class RateDeskTests
         Type(desk, "caught", "40 fl-oz");
         Assert.Same(desk, desks.At(StripForm));
         Assert.Equal(desk.Form.Title + " (begun)", desks.Entries().ElementAt(desks.Forms.IndexOf(StripForm)).Text);
-        Assert.Equal(RateForms.Groups.Select(group => group.Id), desks.Entries().Select(entry => entry.Mark.Trim()).Where(mark => mark.Length > 0));
+        Assert.Equal(
+            RateForms.Groups.Select(group => group.Id),
+            desks.Entries().Select(entry => entry.Mark.Trim()).Where(mark => mark.Length > 0)
+        );
     }
 
     internal static RateDesk Strip() => new(StripForm, Site());

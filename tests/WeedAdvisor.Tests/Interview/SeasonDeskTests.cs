@@ -80,7 +80,9 @@ public sealed class SeasonDeskTests
         for (int i = 0; i < 20; i++)
             desk.AllowMore(-1);
         Assert.Empty(desk.Plan.Plan!.Applications);
-        Assert.Contains(desk.Lines(120), line => line.Text.StartsWith("At most 0 applications", StringComparison.Ordinal));
+        Assert.Contains(desk.Lines(120), line =>
+            line.Text.StartsWith("At most 0 applications", StringComparison.Ordinal)
+        );
         desk.Reset();
         Assert.Equal(1, desk.Plan.Case.Request.RunOfSite);
         Assert.NotEmpty(desk.Plan.Plan!.Applications);
@@ -116,7 +118,9 @@ public sealed class SeasonDeskTests
         string before = string.Join(',', session.Advice.Clear.Select(clear => clear.Action));
         new SeasonDesk(session).Read();
         session.GoToArea(0);
-        session.GoToArea(session.Visit.Areas.Select((area, i) => (area, i)).Single(one => one.area.Id == "container-yard").i);
+        session.GoToArea(
+            session.Visit.Areas.Select((area, i) => (area, i)).Single(one => one.area.Id == "container-yard").i
+        );
         Assert.Equal(before, string.Join(',', session.Advice.Clear.Select(clear => clear.Action)));
     }
 
@@ -178,7 +182,11 @@ public sealed class SeasonDeskTests
             Assert.Equal(week, desk.Week);
         }
 
-        Assert.StartsWith("> " + desk.Strip!.Letters[^1], Assert.Single(desk.Lines(118), line => line.Text.StartsWith('>')).Text, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "> " + desk.Strip!.Letters[^1],
+            Assert.Single(desk.Lines(118), line => line.Text.StartsWith('>')).Text,
+            StringComparison.Ordinal
+        );
         desk.MoveToApplication(-1);
         Assert.Equal(weeks[^2], desk.Week);
     }
@@ -222,7 +230,11 @@ public sealed class SeasonDeskTests
             desk.AllowMore(-1);
         Assert.Equal(LineTone.Warning, desk.LastChange.Tone);
         Assert.Contains("at most 0 applications", desk.LastChange.Text, StringComparison.Ordinal);
-        Assert.Contains(ShippedTrade.Knowledge.Treatments[product].Name + " must go on", desk.LastChange.Text, StringComparison.Ordinal);
+        Assert.Contains(
+            ShippedTrade.Knowledge.Treatments[product].Name + " must go on",
+            desk.LastChange.Text,
+            StringComparison.Ordinal
+        );
         Assert.Contains("no plan", desk.Money.Text, StringComparison.Ordinal);
         Assert.Null(desk.DearerUsd);
         Assert.NotNull(desk.Strip);
@@ -259,11 +271,20 @@ public sealed class SeasonDeskTests
         SeasonDesk desk = Desk("container-yard");
         InterviewSession session = ShippedTrade.At("container-yard");
         SeasonCase season = SeasonCase.Of(
-            ShippedTrade.Knowledge, session.AdviceOn, AreaCase.Of(session.Visit, session.AreaIndex), new SeasonRequest()).Value!;
+                ShippedTrade.Knowledge,
+                session.AdviceOn,
+                AreaCase.Of(session.Visit, session.AreaIndex),
+                new SeasonRequest()
+            )
+            .Value!;
         SeasonPlan first = desk.Plan!.Plan!;
         Action[] changes =
         [
-            desk.ToggleWeek, () => desk.MoveToApplication(+1), desk.DropOrTakeBack, desk.NextRotation, () => desk.AllowMore(-1),
+            desk.ToggleWeek,
+            () => desk.MoveToApplication(+1),
+            desk.DropOrTakeBack,
+            desk.NextRotation,
+            () => desk.AllowMore(-1),
             desk.ToggleMonth, desk.KeepOrLetGo, desk.NextRotation, () => desk.AllowMore(+1), desk.Undo,
         ];
         foreach (Action change in changes)
@@ -271,10 +292,17 @@ public sealed class SeasonDeskTests
             change();
             SeasonCase afresh = season.With(desk.Wishes, ShippedTrade.Knowledge);
             YearPlan plan = SeasonPlanner.Quick(
-                afresh, ShippedTrade.Knowledge, SeasonSearch.Prepare(afresh.Problem), TestContext.Current.CancellationToken);
+                afresh,
+                ShippedTrade.Knowledge,
+                SeasonSearch.Prepare(afresh.Problem),
+                TestContext.Current.CancellationToken
+            );
             bool staysFirst = SeasonSearch.Allows(afresh.Problem, first) && !(plan.Plan?.Total <= first.Total);
             Assert.Equal(staysFirst ? first.Total : plan.Plan?.Total, desk.Plan!.Plan?.Total);
-            Assert.Equal(staysFirst ? first.Applications : plan.Plan?.Applications ?? [], desk.Plan.Plan?.Applications ?? []);
+            Assert.Equal(
+                staysFirst ? first.Applications : plan.Plan?.Applications ?? [],
+                desk.Plan.Plan?.Applications ?? []
+            );
         }
     }
 

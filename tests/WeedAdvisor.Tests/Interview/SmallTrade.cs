@@ -7,7 +7,9 @@ using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Tests.Interview;
 
-/// <summary>A trade small enough to hold in the head: a dozen questions, five weeds, three crops, two regions, five actions.</summary>
+/// <summary>
+/// A trade small enough to hold in the head: a dozen questions, five weeds, three crops, two regions, five actions.
+/// </summary>
 internal static class SmallTrade
 {
     public static KnowledgeBase Knowledge { get; } = Make();
@@ -22,11 +24,16 @@ internal static class SmallTrade
                 List("stage", ("expected", "not up yet, known from last year"), ("seedling", "seedling"),
                     ("young", "young plant"), ("mature", "full grown"), ("flowering", "in flower"),
                     ("seeding", "with ripe seed or spores")),
-                List("weed-feature", ("flat-ribbons", "flat, forking green ribbons"), ("basal-rosette", "leaves in a ring on the ground"),
-                    ("flat-mat", "lies flat and spreads as a mat"), ("many-leaflets", "each leaf made of several leaflets"),
+                    List(
+                        "weed-feature",
+                        ("flat-ribbons", "flat, forking green ribbons"),
+                        ("basal-rosette", "leaves in a ring on the ground"),
+                        ("flat-mat", "lies flat and spreads as a mat"),
+                        ("many-leaflets", "each leaf made of several leaflets"),
                     ("three-heart-shaped-leaflets", "three heart-shaped leaflets"), ("hairy", "clearly hairy"),
                     ("hairless", "no hairs"), ("milky-sap", "white milky sap when broken"),
-                    ("purple-spot-on-leaf", "dark blotch in the middle of the leaf"), ("flowers-white", "white flowers"),
+                        ("purple-spot-on-leaf", "dark blotch in the middle of the leaf"),
+                        ("flowers-white", "white flowers"),
                     ("flowers-yellow", "yellow flowers"), ("pods-that-burst", "ripe pods burst when touched")),
                 List("weed-feature-either", ("hairy", "hairs"), ("hairless", "hairs")),
             ],
@@ -34,24 +41,65 @@ internal static class SmallTrade
         Questions = Questions(),
         Weeds = ById(
             [
-                Weed("bittercress", "Hairy bittercress", "Cardamine hirsuta", "broadleaf", ["hairy cress"], "container-yard")
-                    with { Features = WordSet.Of("basal-rosette", "many-leaflets", "hairy", "flowers-white", "pods-that-burst") },
+                    Weed(
+                        "bittercress",
+                        "Hairy bittercress",
+                        "Cardamine hirsuta",
+                        "broadleaf",
+                        ["hairy cress"],
+                        "container-yard"
+                    ) with
+                    {
+                        Features = WordSet.Of(
+                            "basal-rosette",
+                            "many-leaflets",
+                            "hairy",
+                            "flowers-white",
+                            "pods-that-burst"
+                        ),
+                    },
                 Weed("liverwort", "Liverwort", "Marchantia polymorpha", "bryophyte", ["common liverwort"],
                     "propagation-house", "container-yard")
                     with { Features = WordSet.Of("flat-ribbons", "flat-mat", "hairless") },
-                Weed("oxalis", "Creeping woodsorrel", "Oxalis corniculata", "broadleaf", ["yellow sorrel"], "propagation-house")
-                    with { Features = WordSet.Of("flat-mat", "three-heart-shaped-leaflets", "flowers-yellow", "pods-that-burst") },
+                    Weed(
+                        "oxalis",
+                        "Creeping woodsorrel",
+                        "Oxalis corniculata",
+                        "broadleaf",
+                        ["yellow sorrel"],
+                        "propagation-house"
+                    ) with
+                    {
+                        Features = WordSet.Of(
+                            "flat-mat",
+                            "three-heart-shaped-leaflets",
+                            "flowers-yellow",
+                            "pods-that-burst"
+                        ),
+                    },
                 Weed("spurge-prostrate", "Prostrate spurge", "Euphorbia prostrata", "broadleaf", [], "container-yard")
                     with
                     {
                         Features = WordSet.Of("flat-mat", "milky-sap", "hairy"),
-                        LookAlikes = [new LookAlike("spurge-spotted", "Spotted spurge mostly has a dark blotch on the leaf.")],
+                        LookAlikes =
+                        [
+                            new LookAlike("spurge-spotted", "Spotted spurge mostly has a dark blotch on the leaf."),
+                        ],
                     },
-                Weed("spurge-spotted", "Spotted spurge", "Euphorbia maculata", "broadleaf", ["milk purslane"], "container-yard")
-                    with
+                    Weed(
+                        "spurge-spotted",
+                        "Spotted spurge",
+                        "Euphorbia maculata",
+                        "broadleaf",
+                        ["milk purslane"],
+                        "container-yard"
+                    ) with
                     {
                         Features = WordSet.Of("flat-mat", "milky-sap", "hairy", "purple-spot-on-leaf"),
-                        LookAlikes = [new LookAlike("spurge-prostrate", "Spotted spurge mostly has a dark blotch on the leaf.")],
+                        LookAlikes =
+                        [
+                            new LookAlike("spurge-prostrate", "Spotted spurge mostly has a dark blotch on the leaf."),
+                        ],
                     },
             ],
             weed => weed.Id),
@@ -82,7 +130,9 @@ internal static class SmallTrade
         Scale = ById<ScaleStep>([], step => step.Id),
         Prices = ById<Price>([], price => price.Id),
         Sources = ById(
-            [new Source("common-practice", null, "Common practice of the trade", null, null, null, null)], source => source.Key),
+                [new Source("common-practice", null, "Common practice of the trade", null, null, null, null)],
+                source => source.Key
+            ),
         Judgements = [],
         WorkedVisits = [],
     };
@@ -94,25 +144,61 @@ internal static class SmallTrade
         Question[] questions =
         [
             Ask("place", QuestionKind.OneOf, "What kind of place is it?", choices:
-                [("propagation-house", "propagation house"), ("container-yard", "container yard"), ("walkway", "paths and roads")]),
+                [
+                    ("propagation-house", "propagation house"),
+                    ("container-yard", "container yard"),
+                    ("walkway", "paths and roads"),
+                ]
+            ),
             Ask("cover", QuestionKind.OneOf, "What is over it?", choices:
-                [("open-sky", "open sky"), ("shade-cloth", "shade cloth"), ("film-on", "film"), ("glass-or-rigid", "glass or rigid sheets")]),
-            Ask("sides", QuestionKind.OneOf, "Are the sides open?", [covered], [("closed", "closed"), ("open", "open")]),
+                [
+                    ("open-sky", "open sky"),
+                    ("shade-cloth", "shade cloth"),
+                    ("film-on", "film"),
+                    ("glass-or-rigid", "glass or rigid sheets"),
+                ]
+            ),
+            Ask(
+                "sides",
+                QuestionKind.OneOf,
+                "Are the sides open?",
+                [covered],
+                [("closed", "closed"), ("open", "open")]
+            ),
             Ask("stock", QuestionKind.OneOf, "What stands there?", choices:
-                [("unrooted-cuttings", "unrooted cuttings"), ("newly-potted", "newly potted plants"), ("established", "established plants"),
+                [
+                    ("unrooted-cuttings", "unrooted cuttings"),
+                    ("newly-potted", "newly potted plants"),
+                    ("established", "established plants"),
                  ("none-present", "no plants")]),
-            Ask("potted-on", QuestionKind.Date, "When was it potted?", [new AttributeCondition("stock", Is("newly-potted", "established"))])
-                with { PastOnly = true },
+            Ask(
+                "potted-on",
+                QuestionKind.Date,
+                "When was it potted?",
+                [new AttributeCondition("stock", Is("newly-potted", "established"))]
+            ) with
+            {
+                PastOnly = true,
+            },
             Ask("crops", QuestionKind.Crops, "Which crops stand there?", [growing]),
             Ask("surface-moisture", QuestionKind.OneOf, "How wet is the surface between waterings?", choices:
                 [("dry-between", "it dries"), ("moist", "it stays moist"), ("wet", "it stays wet")]),
             Ask("mulch-depth", QuestionKind.Number, "How deep is the mulch?", [growing])
                 with { Unit = "cm", Between = new Span(0, 30) },
-            Ask("weeds", QuestionKind.Weeds, "Which weeds are there, how big, and how much of the surface do they cover?"),
+            Ask(
+                "weeds",
+                QuestionKind.Weeds,
+                "Which weeds are there, how big, and how much of the surface do they cover?"
+            ),
             Ask("past", QuestionKind.Past, "What was applied here in the last twelve months?"),
             Ask("region", QuestionKind.Region, "Which climate is nearest to yours?"),
             Ask("equipment", QuestionKind.AnyOf, "What equipment is at hand?", choices:
-                [("hand-spreader", "hand-held spreader"), ("backpack-sprayer", "backpack sprayer"), ("mower", "mower")]),
+                [
+                    ("hand-spreader", "hand-held spreader"),
+                    ("backpack-sprayer", "backpack sprayer"),
+                    ("mower", "mower"),
+                ]
+            ),
         ];
         return [.. questions.Select((question, order) => question with { Order = order })];
     }
@@ -141,7 +227,14 @@ internal static class SmallTrade
         new(id, [.. words.Select(word => KeyValuePair.Create(word.Id, word.Text))]);
 
     private static Weed Weed(
-        string id, string name, string scientific, string kind, ImmutableArray<string> also, params string[] places) => new()
+        string id,
+        string name,
+        string scientific,
+        string kind,
+        ImmutableArray<string> also,
+        params string[] places
+    ) =>
+        new()
         {
             Id = id,
             Name = name,

@@ -67,11 +67,18 @@ public sealed class TypedTests
     {
         foreach (string typed in new[] { "no", "No", "yes" })
         {
-            Typed<Answer> answer = TypedAnswer.Read(ShippedTrade.Knowledge, ShippedTrade.Knowledge.QuestionOf(question)!, typed, s_day);
+            Typed<Answer> answer = TypedAnswer.Read(
+                ShippedTrade.Knowledge,
+                ShippedTrade.Knowledge.QuestionOf(question)!,
+                typed,
+                s_day
+            );
             Assert.StartsWith("This is not a question of yes or no", answer.Error, StringComparison.Ordinal);
         }
 
-        Assert.NotNull(TypedAnswer.Read(ShippedTrade.Knowledge, ShippedTrade.Knowledge.QuestionOf("licensed")!, "no", s_day).Value);
+        Assert.NotNull(
+            TypedAnswer.Read(ShippedTrade.Knowledge, ShippedTrade.Knowledge.QuestionOf("licensed")!, "no", s_day).Value
+        );
     }
 
     [Fact]

@@ -20,7 +20,12 @@ public sealed class UndoTests
             tape =>
             {
                 var source = new SwitchedAdvice();
-                var session = new InterviewSession(ShippedTrade.Knowledge, source, WithHead(ShippedTrade.Demo), _keeper);
+                var session = new InterviewSession(
+                    ShippedTrade.Knowledge,
+                    source,
+                    WithHead(ShippedTrade.Demo),
+                    _keeper
+                );
                 (string File, string Advice) first = Bytes(session);
                 source.IsLive = false;
                 string begun = States(session);
@@ -214,14 +219,24 @@ public sealed class UndoTests
     private static void Say(InterviewSession session, string question, string word) =>
         session.Say(question, new Answer.Words(WordSet.Of(word)));
 
-    /// <summary>The visit with what all its areas say said at its head, and an area of whose weeds and past nothing was said.</summary>
+    /// <summary>
+    /// The visit with what all its areas say said at its head, and an area of whose weeds and past nothing was said.
+    /// </summary>
     private static Visit WithHead(Visit visit)
     {
         Visit told = visit with
         {
             Areas = visit.Areas.SetItem(0, visit.Areas[0] with { Weeds = null, Past = null }),
-            Head = visit.Areas[0].Answers.RemoveRange(visit.Areas[0].Answers
-                .Where(said => visit.Areas.Any(area => area.Answers.GetValueOrDefault(said.Key)?.Equals(said.Value) != true))
+            Head = visit
+                .Areas[0]
+                .Answers.RemoveRange(
+                    visit
+                        .Areas[0]
+                        .Answers.Where(said =>
+                            visit.Areas.Any(area =>
+                                area.Answers.GetValueOrDefault(said.Key)?.Equals(said.Value) != true
+                            )
+                        )
                 .Select(said => said.Key)),
         };
         Assert.NotEmpty(told.Head);
@@ -259,7 +274,9 @@ public sealed class UndoTests
             files.Add(file);
     }
 
-    /// <summary>The advice of the shipped rules where a law looks at it; in between, when nobody looks, the quick one.</summary>
+    /// <summary>
+    /// The advice of the shipped rules where a law looks at it; in between, when nobody looks, the quick one.
+    /// </summary>
     private sealed class SwitchedAdvice : IAdviceSource
     {
         private readonly LiveAdviceSource _live = new(ShippedTrade.Advisor);

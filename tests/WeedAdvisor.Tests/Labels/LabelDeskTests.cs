@@ -85,9 +85,16 @@ public sealed class LabelDeskTests
             """;
         using var shelf = new Shelf(Book);
         Assert.Null(shelf.Typed(Granule, ("wait-after-potting-days", ""), ("entry-hours", "24")).Keep());
-        Assert.Equal(Book.Replace("  wait-after-potting-days: 7\n", "  entry-hours: 24\n", StringComparison.Ordinal), shelf.Text);
+        Assert.Equal(
+            Book.Replace("  wait-after-potting-days: 7\n", "  entry-hours: 24\n", StringComparison.Ordinal),
+            shelf.Text
+        );
         Assert.Null(shelf.Typed("prodiamine-granule", ("name", "Other one")).Keep());
-        Assert.Contains("# The one for the liners.\n- id: other\n  name: Other one\n", shelf.Text, StringComparison.Ordinal);
+        Assert.Contains(
+            "# The one for the liners.\n- id: other\n  name: Other one\n",
+            shelf.Text,
+            StringComparison.Ordinal
+        );
         Assert.Null(shelf.Typed("dithiopyr-granule", ("name", "Third")).Keep());
         Assert.StartsWith("# My labels, read in winter.\n", shelf.Text, StringComparison.Ordinal);
         Assert.Equal(3, shelf.Labels.Book.Labels.Length);
@@ -98,7 +105,10 @@ public sealed class LabelDeskTests
     {
         using var shelf = new Shelf();
         LabelDesk mine = shelf.Typed(Granule, ("name", "Mine"));
-        AtomicFile.Write(shelf.Book, "- { id: theirs, name: Theirs, treatment: prodiamine-granule, read: 2026-01-06 }\n");
+        AtomicFile.Write(
+            shelf.Book,
+            "- { id: theirs, name: Theirs, treatment: prodiamine-granule, read: 2026-01-06 }\n"
+        );
         Assert.Null(mine.Keep());
         Assert.Equal(["theirs", "mine"], shelf.Labels.Book.Labels.Select(label => label.Id));
     }
@@ -117,27 +127,48 @@ public sealed class LabelDeskTests
     public void Whatever_is_typed_comes_back_as_it_was_typed()
     {
         Gen<string> number = Gen.Int[0, 300].Select(n => n.ToString(System.Globalization.CultureInfo.InvariantCulture));
-        Gen<string> crops = Gen.Shuffle(ShippedTrade.Knowledge.Crops.Keys.ToArray(), 0, 3).Select(some => string.Join(", ", some.Order(StringComparer.Ordinal)));
+        Gen<string> crops = Gen.Shuffle(ShippedTrade.Knowledge.Crops.Keys.ToArray(), 0, 3)
+            .Select(some => string.Join(", ", some.Order(StringComparer.Ordinal)));
         Gen<string> rates = Gen.Select(Gen.Int[1, 90], Gen.Int[0, 90], Gen.Bool).Select((low, more, active) =>
-            more == 0 ? "" : $"{low} to {low + more} lb/acre{(active ? $" ({low} to {low + more} lb active/acre)" : "")}; {low} lb/acre");
+                    more == 0
+                        ? ""
+                        : $"{low} to {low + more} lb/acre{(active ? $" ({low} to {low + more} lb active/acre)" : "")}; "
+                            + $"{low} lb/acre"
+            );
         Gen.Select(Gen.String[Gen.Char[" abc:#\"'é-"], 1, 9], number, number, crops, rates).Sample(
             (name, hours, days, named, rate) =>
             {
                 if (string.IsNullOrWhiteSpace(name))
                     return;
-                using var shelf = new Shelf("# Mine\n- id: first\n  name: First\n  treatment: dithiopyr-granule\n  read: 2026-01-06 # in winter\n");
+                using var shelf = new Shelf(
+                    "# Mine\n- id: first\n  name: First\n  treatment: dithiopyr-granule\n  read: 2026-01-06 # in "
+                        + "winter\n"
+                );
                 foreach (string text in new[] { hours, "" })
                 {
                     LabelDesk desk = shelf.Typed(
-                        Granule, ("name", name), ("entry-hours", text), ("repeat-after-days", days), ("crops", named), ("rates", rate));
+                            Granule,
+                            ("name", name),
+                            ("entry-hours", text),
+                            ("repeat-after-days", days),
+                            ("crops", named),
+                            ("rates", rate)
+                        );
                     Assert.Null(desk.Keep());
                     var back = new LabelDesk(shelf.Labels, Granule);
                     Assert.Equal(
-                        Enumerable.Range(0, desk.Fields.Length).Select(at => at == 1 ? "2026-04-14" : desk.TextOf(at).Trim()),
+                            Enumerable
+                                .Range(0, desk.Fields.Length)
+                                .Select(at => at == 1 ? "2026-04-14" : desk.TextOf(at).Trim()),
                         Enumerable.Range(0, back.Fields.Length).Select(back.TextOf));
                 }
 
-                Assert.StartsWith("# Mine\n- id: first\n  name: First\n  treatment: dithiopyr-granule\n  read: 2026-01-06 # in winter\n", shelf.Text, StringComparison.Ordinal);
+                Assert.StartsWith(
+                    "# Mine\n- id: first\n  name: First\n  treatment: dithiopyr-granule\n  read: 2026-01-06 # in "
+                        + "winter\n",
+                    shelf.Text,
+                    StringComparison.Ordinal
+                );
             },
             iter: Sizes.Of(few: 8, many: 2_000), threads: 1);
     }

@@ -54,7 +54,8 @@ public sealed class LabelMediaTests
         using var shelf = new Shelf();
         ExpectedText.Matches(Ask(
             shelf,
-            "label\nlabel oxadiazon\nlabel oxadiazon-granule\nMine\n2026-03-01\n12-34\nfour\n24\n?\nback\n-\n\nboxwod\nboxwood\n7\ndone\n"
+                "label\nlabel oxadiazon\nlabel "
+                    + "oxadiazon-granule\nMine\n2026-03-01\n12-34\nfour\n24\n?\nback\n-\n\nboxwod\nboxwood\n7\ndone\n"
                 + "label prodiamine-granule\nOther\nquit\nlabel nonsense\nlabel oxadiazon granules\nquit\nquit\n"));
     }
 
@@ -62,7 +63,11 @@ public sealed class LabelMediaTests
     {
         using var output = new StringWriter { NewLine = "\n" };
         new AskDialogue(
-            shelf.Session, new FakeStore(), new Lines(new StringReader(typed), output, echo: true), labels: shelf.Labels).Run();
+            shelf.Session,
+            new FakeStore(),
+            new Lines(new StringReader(typed), output, echo: true),
+            labels: shelf.Labels
+        ).Run();
         return output.ToString();
     }
 }

@@ -6,7 +6,9 @@ using WeedAdvisor.Reports.Tests.Documents;
 
 namespace WeedAdvisor.Tests.Media;
 
-/// <summary>Markdown is read by a reader that shares nothing with the writer: the one that comes with the screens.</summary>
+/// <summary>
+/// Markdown is read by a reader that shares nothing with the writer: the one that comes with the screens.
+/// </summary>
 public sealed class MarkdownLawTests
 {
     private static readonly MarkdownPipeline s_reader = new MarkdownPipelineBuilder().UsePipeTables().Build();
@@ -16,7 +18,9 @@ public sealed class MarkdownLawTests
         document =>
         {
             string read = Saying.Bare(Markdown.ToPlainText(DocumentMarkdown.Of(document), s_reader));
-            Assert.All(Saying.Parts(document), part => Assert.Contains(Saying.Bare(part), read, StringComparison.Ordinal));
+            Assert.All(Saying.Parts(document), part =>
+                Assert.Contains(Saying.Bare(part), read, StringComparison.Ordinal)
+            );
         },
         iter: Sizes.Of(200, 5000));
 
@@ -24,7 +28,10 @@ public sealed class MarkdownLawTests
     public void No_letter_of_a_document_becomes_a_mark()
     {
         Line odd = "*a* _b_ `c` [d](e) <f> # g | h & i &lt; \\ ~~j~~ 1. k";
-        string html = Markdown.ToHtml(DocumentMarkdown.Of(new Document(odd, [new Paragraph(odd), ItemList.Dashes([odd])])), s_reader);
+        string html = Markdown.ToHtml(
+            DocumentMarkdown.Of(new Document(odd, [new Paragraph(odd), ItemList.Dashes([odd])])),
+            s_reader
+        );
         foreach (string element in (string[])["<em", "<code", "<a ", "<f>", "<del", "<ol"])
             Assert.DoesNotContain(element, html, StringComparison.Ordinal);
         Assert.Contains("<h1>", html, StringComparison.Ordinal);

@@ -9,13 +9,21 @@ using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Tests.Rooms;
 
-/// <summary>What is handed from room to room never changes: public records hold no state that moves, and no delegate.</summary>
+/// <summary>
+/// What is handed from room to room never changes: public records hold no state that moves, and no delegate.
+/// </summary>
 public sealed class ImmutabilityTests
 {
     private static readonly Assembly[] s_layers =
-        [typeof(KnowledgeBase).Assembly, typeof(Advisor).Assembly, typeof(UsualNumbers).Assembly, typeof(Safety).Assembly];
+    [
+        typeof(KnowledgeBase).Assembly,
+        typeof(Advisor).Assembly,
+        typeof(UsualNumbers).Assembly,
+        typeof(Safety).Assembly,
+    ];
 
-    // What is described here is a function without a state of its own: the sum of a form, what a record of the catalogue says.
+    // What is described here is a function without a state of its own: the sum of a form, what a record of the
+    // catalogue says.
     private static readonly Type[] s_functions =
     [
         typeof(Knowledge.Judgements.TestableOfTreatment), typeof(Planning.Rates.Forms.RateForm),
@@ -38,15 +46,22 @@ public sealed class ImmutabilityTests
 
     private static IEnumerable<Type> Records() => s_layers
         .SelectMany(layer => layer.GetExportedTypes())
-        .Where(type => type.GetMethod("<Clone>$") is not null || (type.Namespace == typeof(Inference.Advice.Reason).Namespace && type.IsClass));
+            .Where(type =>
+                type.GetMethod("<Clone>$") is not null
+                || (type.Namespace == typeof(Inference.Advice.Reason).Namespace && type.IsClass)
+            );
 
     private static FieldInfo[] FieldsOf(Type type) =>
-        type.GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.DeclaredOnly);
+        type.GetFields(
+            BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.DeclaredOnly
+        );
 
     // The field behind an init property can be set by its maker only.
     private static bool IsOfInitProperty(FieldInfo field, Type type) =>
         field.GetCustomAttribute<CompilerGeneratedAttribute>() is not null
-        && type.GetProperties(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)
+        && type.GetProperties(
+                BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly
+            )
             .Where(property => field.Name == $"<{property.Name}>k__BackingField")
             .All(property => property.SetMethod is not { } set
                 || set.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit)));
@@ -54,7 +69,11 @@ public sealed class ImmutabilityTests
     private static bool CanChange(Type type) =>
         type.IsArray
         || (type.IsGenericType && type.GetGenericTypeDefinition() is { } open
-            && (open == typeof(List<>) || open == typeof(Dictionary<,>) || open == typeof(HashSet<>) || open == typeof(SortedSet<>)
+            && (
+                open == typeof(List<>)
+                || open == typeof(Dictionary<,>)
+                || open == typeof(HashSet<>)
+                || open == typeof(SortedSet<>)
                 || open == typeof(IList<>) || open == typeof(IDictionary<,>)))
         || (typeof(IList).IsAssignableFrom(type) && !IsImmutable(type));
 

@@ -28,9 +28,16 @@ public sealed class LayersTests
             [
                 .. layer.GetReferencedAssemblies().Select(name => name.Name!)
                     .Where(name => !name.StartsWith("System", StringComparison.Ordinal)
-                        && name is not ("netstandard" or "mscorlib") && !name.StartsWith("Microsoft.", StringComparison.Ordinal)),
+                        && name is not ("netstandard" or "mscorlib")
+                        && !name.StartsWith("Microsoft.", StringComparison.Ordinal)
+                    ),
             ];
-            string[] allowed = [.. below, .. packages.Select(one => one.Package), .. packages.Select(one => one.Package + ".RuleModel")];
+            string[] allowed =
+            [
+                .. below,
+                .. packages.Select(one => one.Package),
+                .. packages.Select(one => one.Package + ".RuleModel"),
+            ];
             Assert.Empty(used.Except(allowed, StringComparer.Ordinal));
         }
     }
@@ -42,14 +49,26 @@ public sealed class LayersTests
         {
             foreach ((string package, string room) in packages)
             {
-                string[] where = [.. Sources.Of(layer.GetName().Name!).Where(file => file.Uses(package)).Select(file => file.Room).Distinct()];
+                string[] where =
+                [
+                    .. Sources
+                        .Of(layer.GetName().Name!)
+                        .Where(file => file.Uses(package))
+                        .Select(file => file.Room)
+                        .Distinct(),
+                ];
                 Assert.Equal([room], where);
             }
         }
 
         SourceFile[] program = Sources.Of("WeedAdvisor");
-        Assert.Equal(["Screens"], program.Where(file => file.Uses("Terminal.Gui")).Select(file => file.Room).Distinct());
-        Assert.All(program.Where(file => file.Uses("System.CommandLine")), file => Assert.True(file.Room is "Commands" or "", file.Path));
+        Assert.Equal(
+            ["Screens"],
+            program.Where(file => file.Uses("Terminal.Gui")).Select(file => file.Room).Distinct()
+        );
+        Assert.All(program.Where(file => file.Uses("System.CommandLine")), file =>
+            Assert.True(file.Room is "Commands" or "", file.Path)
+        );
     }
 
     [Fact]

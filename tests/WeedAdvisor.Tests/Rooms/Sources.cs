@@ -13,7 +13,10 @@ internal static class Sources
         [
             .. Directory.GetFiles(folder, "*.cs", SearchOption.AllDirectories)
                 .Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))
-                .Where(path => !path.StartsWith("obj/", StringComparison.Ordinal) && !path.StartsWith("bin/", StringComparison.Ordinal))
+                .Where(path =>
+                    !path.StartsWith("obj/", StringComparison.Ordinal)
+                    && !path.StartsWith("bin/", StringComparison.Ordinal)
+                )
                 .Order(StringComparer.Ordinal)
                 .Select(path => new SourceFile(path, File.ReadAllText(Path.Combine(folder, path)))),
         ];
@@ -26,7 +29,8 @@ internal static class Sources
 internal sealed record SourceFile(string Path, string Text)
 {
     /// <summary>The first folder it stands in; empty at the top.</summary>
-    public string Room => Path.Contains('/', StringComparison.Ordinal) ? Path[..Path.IndexOf('/', StringComparison.Ordinal)] : "";
+    public string Room =>
+        Path.Contains('/', StringComparison.Ordinal) ? Path[..Path.IndexOf('/', StringComparison.Ordinal)] : "";
 
     /// <summary>Whether it names a namespace in a using directive.</summary>
     public bool Uses(string name) =>

@@ -19,7 +19,14 @@ internal sealed class Bench : IDisposable
     private readonly MainWindow _window;
     private readonly SessionToken? _token;
 
-    public Bench(int width = 80, int height = 24, bool plain = false, Visit? recovered = null, Visit? visit = null, InterviewSession? session = null, LabelShelf? labels = null,
+    public Bench(
+        int width = 80,
+        int height = 24,
+        bool plain = false,
+        Visit? recovered = null,
+        Visit? visit = null,
+        InterviewSession? session = null,
+        LabelShelf? labels = null,
         Func<Bench, IReadOnlyList<RecoveryOffer>>? offers = null)
     {
         _app = Application.Create(_time);
@@ -29,7 +36,8 @@ internal sealed class Bench : IDisposable
         Session = session ?? new InterviewSession(
             SmallTrade.Knowledge, new FakeAdvice(), visit ?? VisitEdits.Begin(new DateOnly(2026, 4, 14)), Keeper);
         const string told =
-            "The interview of 2026-04-14 (Mist house, Container yard) was broken off before it was saved. It is in no file yet.";
+            "The interview of 2026-04-14 (Mist house, Container yard) was broken off before it was saved. It is in no "
+                + "file yet.";
         IReadOnlyList<RecoveryOffer> offered =
             offers?.Invoke(this) ?? (recovered is null ? [] : [Offer(told, recovered)]);
         _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, offered, Labels: labels));
@@ -50,8 +58,9 @@ internal sealed class Bench : IDisposable
     public bool HasLeft => _window.StopRequested;
 
     /// <summary>The picture, without blanks at line ends.</summary>
-    public string Picture => string.Join(
-        '\n', _app.Driver!.ToString()!.ReplaceLineEndings("\n").Split('\n').Select(line => line.TrimEnd())).TrimEnd('\n') + "\n";
+    public string Picture =>
+        string.Join('\n', _app.Driver!.ToString()!.ReplaceLineEndings("\n").Split('\n').Select(line => line.TrimEnd()))
+            .TrimEnd('\n') + "\n";
 
     public string Ansi => _app.Driver!.ToAnsi();
 

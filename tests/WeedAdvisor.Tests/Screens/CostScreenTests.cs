@@ -67,5 +67,6 @@ public sealed class CostScreenTests
 
     private static Bench Open() => new Bench(session: DemoYard.Yard()).Press(Key.E.WithCtrl);
 
-    private static void Says(Bench bench, string text) => Assert.Contains(text, bench.Picture, StringComparison.Ordinal);
+    private static void Says(Bench bench, string text) =>
+        Assert.Contains(text, bench.Picture, StringComparison.Ordinal);
 }

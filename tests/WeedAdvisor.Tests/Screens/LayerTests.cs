@@ -14,7 +14,9 @@ public sealed class LayerTests
                 .Select(file => Path.GetRelativePath(program, file).Replace('\\', '/'))
                 .Where(file => !file.StartsWith("obj/", StringComparison.Ordinal)
                     && !file.StartsWith("bin/", StringComparison.Ordinal))
-                .Where(file => File.ReadAllText(Path.Combine(program, file)).Contains("Terminal.Gui", StringComparison.Ordinal))
+                .Where(file =>
+                    File.ReadAllText(Path.Combine(program, file)).Contains("Terminal.Gui", StringComparison.Ordinal)
+                )
                 .Order(StringComparer.Ordinal),
         ];
         Assert.NotEmpty(meeting);

@@ -24,7 +24,11 @@ public sealed class ScreenPictureTests
     [InlineData(80, 24)]
     [InlineData(120, 40)]
     public void Screen_weed_picker(int width, int height) => Matches(
-        AtWeeds(new Bench(width, height)).Press(Key.Enter).Type("spur").Press(Key.CursorDown, Key.CursorDown, Key.Enter));
+            AtWeeds(new Bench(width, height))
+                .Press(Key.Enter)
+                .Type("spur")
+                .Press(Key.CursorDown, Key.CursorDown, Key.Enter)
+        );
 
     [Theory]
     [InlineData(80, 24)]
@@ -50,7 +54,13 @@ public sealed class ScreenPictureTests
     [InlineData(80, 24)]
     [InlineData(120, 40)]
     public void Screen_rate_sum(int width, int height) => Matches(
-        AtStrip(new Bench(width, height)).Type("40 fl oz").Press(Key.Enter).Type("56.7 ft").Press(Key.Enter).Type("6 ft"));
+            AtStrip(new Bench(width, height))
+                .Type("40 fl oz")
+                .Press(Key.Enter)
+                .Type("56.7 ft")
+                .Press(Key.Enter)
+                .Type("6 ft")
+        );
 
     [Fact]
     public void Screen_rate_problem() => Matches(AtStrip(new Bench()).Type("40").Press(Key.Enter).Type("56.7 lb"));
@@ -59,7 +69,10 @@ public sealed class ScreenPictureTests
     [InlineData(80, 24)]
     [InlineData(120, 40)]
     public void Screen_costs(int width, int height) => Matches(
-        new Bench(width, height, session: DemoYard.Yard()).Press(Key.E.WithCtrl, Key.CursorRight, Key.CursorDown).Type("21.50"));
+            new Bench(width, height, session: DemoYard.Yard())
+                .Press(Key.E.WithCtrl, Key.CursorRight, Key.CursorDown)
+                .Type("21.50")
+        );
 
     [Fact]
     public void Screen_costs_wrong_number() => Matches(
@@ -70,7 +83,8 @@ public sealed class ScreenPictureTests
         new Bench(session: DemoYard.Yard()).Press([Key.E.WithCtrl, .. Enumerable.Repeat(Key.Enter, 6)]));
 
     [Fact]
-    public void Screen_costs_refused() => Matches(new Bench(session: DemoYard.Yard(area: "bark-pile")).Press(Key.E.WithCtrl));
+    public void Screen_costs_refused() =>
+        Matches(new Bench(session: DemoYard.Yard(area: "bark-pile")).Press(Key.E.WithCtrl));
 
     [Fact]
     public void Screen_reasons() => Matches(
@@ -89,7 +103,8 @@ public sealed class ScreenPictureTests
     public void Screen_leave() => Matches(new Bench().Press(Key.Space, Key.Esc));
 
     [Fact]
-    public void Screen_several_answers() => Matches(At(new Bench(), "equipment").Press(Key.Enter, Key.CursorDown, Key.Enter));
+    public void Screen_several_answers() =>
+        Matches(At(new Bench(), "equipment").Press(Key.Enter, Key.CursorDown, Key.Enter));
 
     [Fact]
     public void Screen_wrong_number() => Matches(At(new Bench(), "mulch-depth").Type("45").Press(Key.Enter));
@@ -117,8 +132,12 @@ public sealed class ScreenPictureTests
 
     internal static Bench AtWeeds(Bench bench) => At(bench, "weeds");
 
-    internal static Bench AtStrip(Bench bench) => bench
-        .Press([Key.F9, .. Enumerable.Repeat(Key.CursorDown, new RateDesks(bench.Session).Forms.IndexOf(RateDeskTests.StripForm)), Key.Enter]);
+    internal static Bench AtStrip(Bench bench) =>
+        bench.Press([
+            Key.F9,
+            .. Enumerable.Repeat(Key.CursorDown, new RateDesks(bench.Session).Forms.IndexOf(RateDeskTests.StripForm)),
+            Key.Enter,
+        ]);
 
     internal static Bench At(Bench bench, string question)
     {
@@ -130,7 +149,10 @@ public sealed class ScreenPictureTests
 
     internal static Visit MistHouse()
     {
-        Visit visit = VisitEdits.Begin(new DateOnly(2026, 4, 14)).WithAreaNamed(0, "Mist house").WithNewArea("Container yard");
+        Visit visit = VisitEdits
+            .Begin(new DateOnly(2026, 4, 14))
+            .WithAreaNamed(0, "Mist house")
+            .WithNewArea("Container yard");
         VisitArea area = visit.Areas[0]
             .WithAnswer("place", new Answer.Words(WordSet.Of("propagation-house")))
             .WithAnswer("cover", new Answer.Words(WordSet.Of("film-on")))

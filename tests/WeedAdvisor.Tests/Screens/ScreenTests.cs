@@ -74,7 +74,14 @@ public sealed partial class ScreenTests
     public void A_rate_sum_is_done_by_the_keyboard_and_stays_when_it_is_left()
     {
         using Bench bench = ScreenPictureTests.AtStrip(new Bench());
-        bench.Type("40").Press(Key.Enter, Key.CursorUp).Type(" fl oz").Press(Key.Tab).Type("340.3125 ft").Press(Key.Enter).Type("12 in");
+        bench
+            .Type("40")
+            .Press(Key.Enter, Key.CursorUp)
+            .Type(" fl oz")
+            .Press(Key.Tab)
+            .Type("340.3125 ft")
+            .Press(Key.Enter)
+            .Type("12 in");
         Assert.Contains("Spray volume  40 gal/acre", bench.Picture, StringComparison.Ordinal);
         Assert.DoesNotContain("SOURCES", bench.Picture, StringComparison.Ordinal);
         for (int page = 0; page < 12 && !bench.Picture.Contains("SOURCES", StringComparison.Ordinal); page++)
@@ -102,7 +109,11 @@ public sealed partial class ScreenTests
             bench.Press(Key.Enter);
             foreach (var field in form.Fields)
             {
-                Assert.Contains(field.Label[..Math.Min(20, field.Label.Length)], bench.Picture, StringComparison.Ordinal);
+                Assert.Contains(
+                    field.Label[..Math.Min(20, field.Label.Length)],
+                    bench.Picture,
+                    StringComparison.Ordinal
+                );
                 bench.Press(Key.Tab);
             }
 
@@ -114,7 +125,15 @@ public sealed partial class ScreenTests
     public void A_blank_in_a_field_for_a_word_stands_for_the_next_word()
     {
         using Bench bench = ScreenPictureTests.AtStrip(new Bench());
-        bench.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Space, Key.Space);
+        bench.Press(
+            Key.CursorDown,
+            Key.CursorDown,
+            Key.CursorDown,
+            Key.CursorDown,
+            Key.CursorDown,
+            Key.Space,
+            Key.Space
+        );
         Assert.Contains(" handgun ", bench.Picture, StringComparison.Ordinal);
     }
 
@@ -201,7 +220,10 @@ public sealed partial class ScreenTests
     public void A_weed_is_changed_and_taken_out()
     {
         using var bench = ScreenPictureTests.AtWeeds(new Bench(visit: ScreenPictureTests.MistHouse()));
-        bench.Press(Key.Home, Key.Enter, Key.Tab, Key.Tab, Key.Tab, Key.Backspace, Key.Backspace).Type("35").Press(Key.Enter);
+        bench
+            .Press(Key.Home, Key.Enter, Key.Tab, Key.Tab, Key.Tab, Key.Backspace, Key.Backspace)
+            .Type("35")
+            .Press(Key.Enter);
         Assert.Equal(new WeedSeen("liverwort", "mature", 35), bench.Session.Area.Weeds!.Value[0]);
         bench.Press(Key.Home, Key.Delete);
         Assert.Equal([new WeedSeen("oxalis", null, null)], bench.Session.Area.Weeds!.Value.AsEnumerable());
@@ -211,7 +233,11 @@ public sealed partial class ScreenTests
     public void Broken_off_interviews_are_offered_one_after_another_until_one_is_taken()
     {
         using var bench = new Bench(offers: bench =>
-            [bench.Offer("The first.", ScreenPictureTests.MistHouse()), bench.Offer("The second.", ScreenPictureTests.MistHouse())]);
+            [
+                bench.Offer("The first.", ScreenPictureTests.MistHouse()),
+                bench.Offer("The second.", ScreenPictureTests.MistHouse()),
+            ]
+        );
         Assert.Contains("The first.", bench.Picture, StringComparison.Ordinal);
         bench.Press(Key.CursorDown, Key.Enter);
         Assert.Contains("It is put aside in /state/declined-1.yaml.", bench.Picture, StringComparison.Ordinal);
@@ -291,7 +317,11 @@ public sealed partial class ScreenTests
         using var bench = new Bench();
         bench.Store.Note = "The file had been deleted.";
         bench.Press(Key.Space, Key.Q.WithCtrl, Key.Enter, Key.Enter).Settle();
-        Assert.Contains("Saved to visit-2026-04-14.yaml. The file had been deleted.", bench.Picture, StringComparison.Ordinal);
+        Assert.Contains(
+            "Saved to visit-2026-04-14.yaml. The file had been deleted.",
+            bench.Picture,
+            StringComparison.Ordinal
+        );
         Assert.False(bench.HasLeft);
         bench.Press(Key.Enter);
         Assert.True(bench.HasLeft);
@@ -316,7 +346,20 @@ public sealed partial class ScreenTests
     public void Nothing_breaks_at_any_size()
     {
         using var bench = new Bench(visit: ScreenPictureTests.MistHouse());
-        foreach ((int width, int height) in new[] { (200, 60), (100, 30), (76, 20), (75, 20), (60, 20), (59, 19), (40, 12), (1, 1), (80, 24) })
+        foreach (
+            (int width, int height) in new[]
+            {
+                (200, 60),
+                (100, 30),
+                (76, 20),
+                (75, 20),
+                (60, 20),
+                (59, 19),
+                (40, 12),
+                (1, 1),
+                (80, 24),
+            }
+        )
         {
             bench.Size(width, height);
             bool tooSmall = width < 60 || height < 20;
@@ -355,7 +398,9 @@ public sealed partial class ScreenTests
     public void No_colour_is_wanted_when_the_environment_says_so(string? noColour, string term, bool wanted) =>
         Assert.Equal(wanted, ScreenSettings.WantsNoColour(name => name == "NO_COLOR" ? noColour : term));
 
-    /// <summary>Any select-graphic-rendition sequence that sets a colour: 30-37, 38, 40-47, 48, 90-97, 100-107.</summary>
+    /// <summary>
+    /// Any select-graphic-rendition sequence that sets a colour: 30-37, 38, 40-47, 48, 90-97, 100-107.
+    /// </summary>
     [GeneratedRegex(@"\x1b\[(?:[0-9]+;)*(?:3[0-8]|4[0-8]|9[0-7]|10[0-7])(?:[;:][0-9]*)*m")]
     private static partial Regex Colours();
 }

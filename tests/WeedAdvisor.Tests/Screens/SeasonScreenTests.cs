@@ -61,7 +61,11 @@ public sealed class SeasonScreenTests
         string first = bench.Picture;
         bench.Press(Key.Space);
         Assert.Contains("closed. $", bench.Picture, StringComparison.Ordinal);
-        Assert.Contains(" x", bench.Picture.Split('\n').Single(line => line.StartsWith(" goes on", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains(
+            " x",
+            bench.Picture.Split('\n').Single(line => line.StartsWith(" goes on", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
         bench.Press(Key.CursorDown).Type("d");
         Assert.Contains(" dropped. $", bench.Picture, StringComparison.Ordinal);
         bench.Type("r");
@@ -107,7 +111,11 @@ public sealed class SeasonScreenTests
     public void Where_an_answer_is_missing_the_sheet_says_which()
     {
         using var bench = new Bench(session: new InterviewSession(
-            ShippedTrade.Knowledge, new LiveAdviceSource(ShippedTrade.Advisor), VisitEdits.Begin(ShippedTrade.Demo.Date)));
+                ShippedTrade.Knowledge,
+                new LiveAdviceSource(ShippedTrade.Advisor),
+                VisitEdits.Begin(ShippedTrade.Demo.Date)
+            )
+        );
         bench.Press(Key.Y.WithCtrl).Settle();
         Assert.Contains("cannot be planned yet", bench.Picture, StringComparison.Ordinal);
         Assert.Contains("no weed is named", bench.Picture, StringComparison.Ordinal);

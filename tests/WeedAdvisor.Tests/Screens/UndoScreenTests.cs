@@ -64,7 +64,14 @@ public sealed class UndoScreenTests
         bench.Press(Key.CursorDown);
         bench.Press([.. Enumerable.Repeat(Key.Tab, 5)]);
         Assert.Contains("> Container yard", bench.Picture, StringComparison.Ordinal);
-        bench.Press(Key.Tab.WithShift, Key.Tab.WithShift, Key.Tab.WithShift, Key.Tab.WithShift, Key.Tab.WithShift, Key.CursorUp);
+        bench.Press(
+            Key.Tab.WithShift,
+            Key.Tab.WithShift,
+            Key.Tab.WithShift,
+            Key.Tab.WithShift,
+            Key.Tab.WithShift,
+            Key.CursorUp
+        );
         bench.Press([.. Enumerable.Repeat(Key.Tab, 5)]).Press(Key.Enter);
         Assert.Contains("Remove Mist house?", bench.Picture, StringComparison.Ordinal);
         Assert.Contains("4 answers and 2 weeds", bench.Picture, StringComparison.Ordinal);

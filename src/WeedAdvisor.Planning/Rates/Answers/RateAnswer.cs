@@ -20,7 +20,10 @@ public sealed record RateAnswer
     /// <summary>What must be said with it.</summary>
     public ImmutableArray<string> Cautions { get; init; } = [];
 
-    /// <summary>Keys of the sources of the method and its constants; <c>common-practice</c> and <c>memory</c> as in the knowledge.</summary>
+    /// <summary>
+    /// Keys of the sources of the method and its constants; <c>common-practice</c> and <c>memory</c> as in the
+    /// knowledge.
+    /// </summary>
     public ImmutableArray<string> Sources { get; init; } = [];
 
     /// <summary>The figure with an id.</summary>

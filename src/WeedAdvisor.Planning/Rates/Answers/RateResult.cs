@@ -8,7 +8,8 @@ namespace WeedAdvisor.Planning.Rates.Answers;
 /// <param name="Label">What it is.</param>
 /// <param name="Value">The figure, not rounded.</param>
 /// <param name="AlsoIn">Other units to show it in, as a rule one of the other system.</param>
-/// <param name="IsMeasuredOut">Whether somebody weighs or pours it, so that it is also given as a scale or a jug can show it.</param>
+/// <param name="IsMeasuredOut">Whether somebody weighs or pours it, so that it is also given as a scale or a jug can
+/// show it.</param>
 public sealed record RateResult(
     string Id, string Label, Quantity Value, ImmutableArray<Unit> AlsoIn, bool IsMeasuredOut = false)
 {

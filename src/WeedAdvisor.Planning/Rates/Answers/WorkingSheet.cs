@@ -30,7 +30,9 @@ public sealed class WorkingSheet
         return result;
     }
 
-    /// <summary>A quantity in another unit, with a line that shows the factor; no line when it has that unit already.</summary>
+    /// <summary>
+    /// A quantity in another unit, with a line that shows the factor; no line when it has that unit already.
+    /// </summary>
     /// <param name="label">What is converted.</param>
     /// <param name="quantity">The quantity.</param>
     /// <param name="unit">The unit wanted.</param>
@@ -55,9 +57,15 @@ public sealed class WorkingSheet
         if (values is [var only])
             return only;
         Quantity sum = values.Skip(1).Aggregate(values[0], (total, value) => total + value);
-        return Line(label, $"({string.Join(" + ", values)}) ÷ {values.Length}", sum / values.Length, values[0].Unit.Symbol);
+        return Line(
+            label,
+            $"({string.Join(" + ", values)}) ÷ {values.Length}",
+            sum / values.Length,
+            values[0].Unit.Symbol
+        );
     }
 
     private static string WithArticle(Unit unit) =>
-        (unit.Symbol is "h" or "mph" || "aeio".Contains(unit.Symbol[0], StringComparison.Ordinal) ? "an " : "a ") + unit;
+        (unit.Symbol is "h" or "mph" || "aeio".Contains(unit.Symbol[0], StringComparison.Ordinal) ? "an " : "a ")
+        + unit;
 }

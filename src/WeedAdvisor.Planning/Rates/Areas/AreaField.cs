@@ -22,7 +22,9 @@ internal static class AreaField
     /// <summary>A number of pots.</summary>
     public static RateFieldKind.Number Pots() => new(1, 10_000_000, IsWhole: true);
 
-    /// <summary>An area as a figure of the answer: square feet and square metres, with acres and hectares when large.</summary>
+    /// <summary>
+    /// An area as a figure of the answer: square feet and square metres, with acres and hectares when large.
+    /// </summary>
     public static RateResult Result(string id, string label, Quantity area) => area.In("acre") >= 0.5m
         ? new(id, label, area.To("acre"), [UnitTable.Of("ft2"), UnitTable.Of("ha"), UnitTable.Of("m2")])
         : new(id, label, area.To("ft2"), [UnitTable.Of("m2")]);

@@ -13,15 +13,24 @@ internal static class BedArea
         "area",
         "bed",
         "House or yard with aisles",
-        "Measure the whole, then the aisles that run along it. Where aisles run both ways, enter their share of the whole instead.",
+            "Measure the whole, then the aisles that run along it. Where aisles run both ways, enter their share of "
+                + "the whole instead.",
         [
             new("length", "Length", AreaField.Side(), "Along the aisles."),
             new("width", "Width", AreaField.Side(), "Across the aisles."),
-            new("aisles", "Number of aisles", new RateFieldKind.Number(0, 500, IsWhole: true), "Aisles that run the whole length.")
+                new(
+                    "aisles",
+                    "Number of aisles",
+                    new RateFieldKind.Number(0, 500, IsWhole: true),
+                    "Aisles that run the whole length."
+                )
             {
                 IsOptional = true,
             },
-            new("aisle-width", "Width of an aisle", AreaField.Side(), "From pot to pot or bed edge to bed edge.") { IsOptional = true },
+                new("aisle-width", "Width of an aisle", AreaField.Side(), "From pot to pot or bed edge to bed edge.")
+                {
+                    IsOptional = true,
+                },
             new("aisle-share", "Share of aisles", Field.Measure("%") with { MayBeZero = true },
                 "Of the whole ground, when you know it, in place of their number and width.") { IsOptional = true },
         ],
@@ -58,17 +67,26 @@ internal static class BedArea
             ],
             Working = sheet.Lines,
             Assumed = ["Corners are square and aisles are as wide all along."],
-            Cautions = ["Broadcast on the beds alone, the rate counts on the area of the beds; let nothing fall in the aisles."],
+            Cautions =
+            [
+                "Broadcast on the beds alone, the rate counts on the area of the beds; let nothing fall in the aisles.",
+            ],
             Sources = ["ucanr-area", "common-practice"],
         };
     }
 
     private static (Quantity?, RateProblem?) ByShare(WorkingSheet sheet, Quantity share, Quantity gross) =>
         share.Unit.Symbol != "%" ? (null, new("aisle-share", "write it in %"))
-        : share.Value >= 100 ? (null, new("aisle-share", $"{share} leaves no room for a bed; it must be less than 100 %"))
+        : share.Value >= 100
+            ? (null, new("aisle-share", $"{share} leaves no room for a bed; it must be less than 100 %"))
         : (sheet.Line("Aisles", $"{gross} × {share} ÷ 100 %", gross * share.InBase, gross.Unit.Symbol), null);
 
-    private static (Quantity?, RateProblem?) ByWidth(WorkingSheet sheet, RateInputs inputs, Quantity length, Quantity width)
+    private static (Quantity?, RateProblem?) ByWidth(
+        WorkingSheet sheet,
+        RateInputs inputs,
+        Quantity length,
+        Quantity width
+    )
     {
         decimal count = inputs.Number("aisles");
         if (count > 0 && !inputs.Has("aisle-width"))
@@ -79,7 +97,10 @@ internal static class BedArea
         if (each.Value * count >= width.Value)
         {
             return (null, new("aisle-width",
-                $"{Figures.Of(count, 6)} aisles of {each} take the whole width of {width} and leave no room for a bed"));
+                    $"{Figures.Of(count, 6)} aisles of {each} take the whole width of {width} and leave no room for a "
+                        + $"bed"
+                )
+            );
         }
 
         string sum = $"{Figures.Of(count, 6)} × {each} × {length}";

@@ -5,7 +5,9 @@ using WeedAdvisor.Planning.Rates.Units;
 
 namespace WeedAdvisor.Planning.Rates.Areas;
 
-/// <summary>Area of rectangles (length × width) and circles (pi × (width ÷ 2)²), one or several alike (ucanr-area).</summary>
+/// <summary>
+/// Area of rectangles (length × width) and circles (pi × (width ÷ 2)²), one or several alike (ucanr-area).
+/// </summary>
 internal static class GroundArea
 {
     /// <summary>The form.</summary>
@@ -13,14 +15,26 @@ internal static class GroundArea
         "area",
         "ground",
         "Plot, benches, rows or circle",
-        "Measure the ground or the bench with a tape. Count benches or strips along rows that are alike and enter them at once.",
+            "Measure the ground or the bench with a tape. Count benches or strips along rows that are alike and enter "
+                + "them at once.",
         [
-            new("shape", "Shape", Field.Choice(("rectangle", "rectangle: plot, bench, strip along a row"), ("circle", "circle")),
+                new(
+                    "shape",
+                    "Shape",
+                    Field.Choice(("rectangle", "rectangle: plot, bench, strip along a row"), ("circle", "circle")),
                 "Split an odd shape into these and add up.") { Default = "rectangle" },
             new("length", "Length", AreaField.Side(), "The long side of the rectangle.") { IsOptional = true },
             new("width", "Width", AreaField.Side(), "The short side of the rectangle.") { IsOptional = true },
-            new("across", "Width of the circle", AreaField.Side(), "Straight across through the middle.") { IsOptional = true },
-            new("count", "How many alike", new RateFieldKind.Number(1, 10000, IsWhole: true), "Benches, beds or strips of this size.")
+                new("across", "Width of the circle", AreaField.Side(), "Straight across through the middle.")
+                {
+                    IsOptional = true,
+                },
+                new(
+                    "count",
+                    "How many alike",
+                    new RateFieldKind.Number(1, 10000, IsWhole: true),
+                    "Benches, beds or strips of this size."
+                )
             {
                 Default = "1",
             },

@@ -7,7 +7,8 @@ namespace WeedAdvisor.Planning.Rates.Areas;
 
 /// <summary>
 /// Share of what is broadcast that lands between round pots: 1 - (pi ÷ 4) × (width ÷ spacing)² in square rows,
-/// 1 - (pi ÷ (2 √3)) × (width ÷ spacing)² in staggered rows. A floor under the losses that were measured (porter-parish-1993).
+/// 1 - (pi ÷ (2 √3)) × (width ÷ spacing)² in staggered rows. A floor under the losses that were measured
+/// (porter-parish-1993).
 /// </summary>
 internal static class MissedPots
 {
@@ -16,12 +17,23 @@ internal static class MissedPots
         "area",
         "missed",
         "What lands between pots",
-        "How much of a broadcast granule or spray cannot land in a pot. Push pots together before you spread, or dose each pot.",
+            "How much of a broadcast granule or spray cannot land in a pot. Push pots together before you spread, or "
+                + "dose each pot.",
         [
             new("pot-width", "Width of a pot", AreaField.PotWidth(), "At the rim."),
-            new("spacing", "Spacing", AreaField.Spacing(), "From the middle of a pot to the middle of the next in its row."),
+                new(
+                    "spacing",
+                    "Spacing",
+                    AreaField.Spacing(),
+                    "From the middle of a pot to the middle of the next in its row."
+                ),
             new("pattern", "Rows", PotGrid.Pattern(), "Staggered rows leave the smaller gaps.") { Default = "square" },
-            new("broadcast", "Product broadcast", Field.Weight(), "What goes on the bed, to learn how much of it is lost.")
+                new(
+                    "broadcast",
+                    "Product broadcast",
+                    Field.Weight(),
+                    "What goes on the bed, to learn how much of it is lost."
+                )
             {
                 IsOptional = true,
             },
@@ -58,12 +70,18 @@ internal static class MissedPots
             Cautions =
             [
                 "The loss in the field is larger: leaves throw granules off and swaths overlap the edge of the bed.",
-                "The rate still counts on the whole ground that is covered. Never raise it to make up for what misses the pots.",
+                "The rate still counts on the whole ground that is covered. Never raise it to make up for what misses "
+                    + "the pots.",
             ],
             Sources = ["porter-parish-1993"],
         };
     }
 
     private static RateResult Lost(Quantity weight) =>
-        new("lost", "Product lost between pots", weight, [UnitTable.Of(weight.Unit.Symbol is "g" or "kg" ? "lb" : "kg")]);
+        new(
+            "lost",
+            "Product lost between pots",
+            weight,
+            [UnitTable.Of(weight.Unit.Symbol is "g" or "kg" ? "lb" : "kg")]
+        );
 }

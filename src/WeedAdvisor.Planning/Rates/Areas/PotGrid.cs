@@ -5,8 +5,9 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Rates.Areas;
 
 /// <summary>
-/// Round pots set out in rows. The surface of a pot is pi × (width ÷ 2)² (ucanr-area). The ground that belongs to one pot is
-/// spacing² in square rows and spacing² × √3 ÷ 2 in staggered rows, where each pot stands in the gap of the row before.
+/// Round pots set out in rows. The surface of a pot is pi × (width ÷ 2)² (ucanr-area). The ground that belongs to one
+/// pot is spacing² in square rows and spacing² × √3 ÷ 2 in staggered rows, where each pot stands in the gap of the row
+/// before.
 /// </summary>
 internal static class PotGrid
 {
@@ -38,7 +39,10 @@ internal static class PotGrid
 
     /// <summary>A problem when pots of a width do not fit at a spacing; null when they do.</summary>
     public static RateProblem? TooWide(Quantity width, Quantity spacing) => width.InBase > spacing.InBase
-        ? new RateProblem("spacing", $"{spacing} from middle to middle is less than a pot is wide ({width}); pots do not overlap")
+            ? new RateProblem(
+                "spacing",
+                $"{spacing} from middle to middle is less than a pot is wide ({width}); pots do not overlap"
+            )
         : null;
 
     /// <summary>Areas are worked out in inches or centimetres, as the pots were measured.</summary>

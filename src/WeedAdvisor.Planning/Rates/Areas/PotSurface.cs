@@ -36,7 +36,12 @@ internal static class PotSurface
         {
             Results =
             [
-                new("surface", "Surface of a pot", one, [UnitTable.Of(unit == "in2" ? "cm2" : "in2"), UnitTable.Of("ft2")]),
+                new(
+                    "surface",
+                    "Surface of a pot",
+                    one,
+                    [UnitTable.Of(unit == "in2" ? "cm2" : "in2"), UnitTable.Of("ft2")]
+                ),
                 AreaField.Result("all", "Surface of all pots", all),
             ],
             Working = sheet.Lines,

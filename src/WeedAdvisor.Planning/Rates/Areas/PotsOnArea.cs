@@ -13,13 +13,25 @@ internal static class PotsOnArea
         "area",
         "pots",
         "Pots on an area",
-        "Enter the area to learn how many pots it takes, or the pots to learn what area they need. Leave aisles out of the area.",
+            "Enter the area to learn how many pots it takes, or the pots to learn what area they need. Leave aisles "
+                + "out of the area.",
         [
-            new("spacing", "Spacing", AreaField.Spacing(), "From the middle of a pot to the middle of the next in its row."),
-            new("pattern", "Rows", PotGrid.Pattern(), "Staggered rows take about 15 in 100 pots more.") { Default = "square" },
+                new(
+                    "spacing",
+                    "Spacing",
+                    AreaField.Spacing(),
+                    "From the middle of a pot to the middle of the next in its row."
+                ),
+                new("pattern", "Rows", PotGrid.Pattern(), "Staggered rows take about 15 in 100 pots more.")
+                {
+                    Default = "square",
+                },
             new("area", "Area", Field.Ground(), "The ground on which pots stand.") { IsOptional = true },
             new("pots", "Pots", AreaField.Pots(), "How many have to stand.") { IsOptional = true },
-            new("pot-width", "Width of a pot", AreaField.PotWidth(), "At its widest, to check that the pots fit.") { IsOptional = true },
+                new("pot-width", "Width of a pot", AreaField.PotWidth(), "At its widest, to check that the pots fit.")
+                {
+                    IsOptional = true,
+                },
         ],
         Work)
     {
@@ -42,8 +54,15 @@ internal static class PotsOnArea
         {
             Results =
             [
-                inputs.Has("area") ? Count(sheet, inputs.Measure("area"), one) : Needed(sheet, inputs.Number("pots"), one),
-                new("density", "Pots on the ground", stand.To(per), [UnitTable.Of(unit == "in2" ? "pot/m2" : "pot/100ft2")]),
+                inputs.Has("area")
+                    ? Count(sheet, inputs.Measure("area"), one)
+                    : Needed(sheet, inputs.Number("pots"), one),
+                new(
+                    "density",
+                    "Pots on the ground",
+                    stand.To(per),
+                    [UnitTable.Of(unit == "in2" ? "pot/m2" : "pot/100ft2")]
+                ),
                 new("ground-for-one", "Ground for one pot", one, [UnitTable.Of(unit == "in2" ? "cm2" : "in2")]),
             ],
             Working = sheet.Lines,

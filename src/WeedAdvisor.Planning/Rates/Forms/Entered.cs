@@ -3,7 +3,9 @@ using WeedAdvisor.Planning.Rates.Answers;
 
 namespace WeedAdvisor.Planning.Rates.Forms;
 
-/// <summary>Holds optional entries against each other: which of them a chosen way of working needs, and which it cannot use.</summary>
+/// <summary>
+/// Holds optional entries against each other: which of them a chosen way of working needs, and which it cannot use.
+/// </summary>
 internal static class Entered
 {
     /// <summary>The first entry that is missing or out of place; null when all is well.</summary>

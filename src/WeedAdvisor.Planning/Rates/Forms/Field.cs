@@ -3,7 +3,9 @@ using WeedAdvisor.Planning.Rates.Units;
 
 namespace WeedAdvisor.Planning.Rates.Forms;
 
-/// <summary>Makes the kinds of fields that many forms share, with the bounds beyond which an entry is not believed.</summary>
+/// <summary>
+/// Makes the kinds of fields that many forms share, with the bounds beyond which an entry is not believed.
+/// </summary>
 internal static class Field
 {
     /// <summary>A measure in units of the table, the usual one first.</summary>

@@ -49,14 +49,15 @@ internal static class FormReader
         _ => "",
     };
 
-    private static (object? Value, string? Problem) Value(RateFieldKind kind, string text, RateSite? site) => kind switch
-    {
-        RateFieldKind.Measure measure => Quantities(measure, text),
-        RateFieldKind.Number number => Number(number, text),
-        RateFieldKind.Choice choice => OneOf([.. choice.Words.Select(word => word.Key)], text, "word"),
-        RateFieldKind.TreatmentId => OneOf([.. site?.Knowledge.Treatments.Keys ?? []], text, "treatment"),
-        _ => throw new InvalidOperationException($"no reader for {kind}"),
-    };
+    private static (object? Value, string? Problem) Value(RateFieldKind kind, string text, RateSite? site) =>
+        kind switch
+        {
+            RateFieldKind.Measure measure => Quantities(measure, text),
+            RateFieldKind.Number number => Number(number, text),
+            RateFieldKind.Choice choice => OneOf([.. choice.Words.Select(word => word.Key)], text, "word"),
+            RateFieldKind.TreatmentId => OneOf([.. site?.Knowledge.Treatments.Keys ?? []], text, "treatment"),
+            _ => throw new InvalidOperationException($"no reader for {kind}"),
+        };
 
     private static (object? Value, string? Problem) Quantities(RateFieldKind.Measure measure, string text)
     {
@@ -88,7 +89,11 @@ internal static class FormReader
             return $"it is zero; it must be above zero";
         if (measure.Most is { } most && most.Dimension == value.Dimension && value.InBase > most.InBase)
             return $"{value} is more than can be believed ({most} at most); check the number and its unit";
-        return measure.Least is { } least && least.Dimension == value.Dimension && value.InBase < least.InBase && value.Value != 0
+        return
+            measure.Least is { } least
+            && least.Dimension == value.Dimension
+            && value.InBase < least.InBase
+            && value.Value != 0
             ? $"{value} is less than can be believed ({least} at least); check the number and its unit"
             : null;
     }

@@ -13,11 +13,14 @@ namespace WeedAdvisor.Planning.Rates.Forms;
 public sealed record RateEntry(
     RateField Field, string Typed, bool IsUsual, ImmutableArray<Quantity> Quantities, string? Word)
 {
-    /// <summary>The entries as the form reads them, in the order of its fields, without those that were left out.</summary>
+    /// <summary>
+    /// The entries as the form reads them, in the order of its fields, without those that were left out.
+    /// </summary>
     /// <param name="form">The form.</param>
     /// <param name="typed">Text by field id.</param>
     /// <param name="site">The knowledge and the area; null for forms that need none.</param>
-    /// <exception cref="ArgumentException">A field is typed that the form has not, or an entry cannot be read.</exception>
+    /// <exception cref="ArgumentException">A field is typed that the form has not, or an entry cannot be
+    /// read.</exception>
     public static ImmutableArray<RateEntry> AllOf(
         RateForm form, IReadOnlyDictionary<string, string> typed, RateSite? site = null)
     {
@@ -44,7 +47,13 @@ public sealed record RateEntry(
         return field.Kind switch
         {
             RateFieldKind.Measure => new RateEntry(field, shown, isUsual, inputs.List(field.Id), null),
-            RateFieldKind.Number => new RateEntry(field, shown, isUsual, [Quantity.Number(inputs.Number(field.Id))], null),
+            RateFieldKind.Number => new RateEntry(
+                field,
+                shown,
+                isUsual,
+                [Quantity.Number(inputs.Number(field.Id))],
+                null
+            ),
             _ => new RateEntry(field, shown, isUsual, [], inputs.Word(field.Id)),
         };
     }

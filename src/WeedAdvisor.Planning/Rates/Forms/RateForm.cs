@@ -6,7 +6,9 @@ using WeedAdvisor.Planning.Rates.Answers;
 
 namespace WeedAdvisor.Planning.Rates.Forms;
 
-/// <summary>One rate sum: what is entered and how it is worked out. The command line and the screens are both made from it.</summary>
+/// <summary>
+/// One rate sum: what is entered and how it is worked out. The command line and the screens are both made from it.
+/// </summary>
 /// <param name="Group">Word of the group, such as <c>sprayer</c>.</param>
 /// <param name="Id">Its id in the group, kebab-case.</param>
 /// <param name="Title">Its name.</param>
@@ -30,7 +32,8 @@ public sealed record RateForm(
     /// <summary>Reads what was typed and does the sum.</summary>
     /// <param name="typed">Text by field id; a field that is missing or blank was not entered.</param>
     /// <param name="site">The knowledge and the area; null for forms that need none.</param>
-    /// <exception cref="ArgumentException">A field is typed that the form has not, or the form needs knowledge and has none.</exception>
+    /// <exception cref="ArgumentException">A field is typed that the form has not, or the form needs knowledge and has
+    /// none.</exception>
     public Outcome<RateAnswer, RateProblem> Run(IReadOnlyDictionary<string, string> typed, RateSite? site = null)
     {
         if (NeedsKnowledge && site is null)
@@ -45,7 +48,9 @@ public sealed record RateForm(
         catch (OverflowException)
         {
             // Every entry may be believable and their product still be absurd.
-            return Outcome<RateAnswer, RateProblem>.Bad(new RateProblem(Fields[0].Id, "these entries together give a number beyond all measure; check them"));
+            return Outcome<RateAnswer, RateProblem>.Bad(
+                new RateProblem(Fields[0].Id, "these entries together give a number beyond all measure; check them")
+            );
         }
     }
 }
@@ -53,5 +58,6 @@ public sealed record RateForm(
 /// <summary>Where a sum is done: what the trade knows, and the area when there is one.</summary>
 /// <param name="Knowledge">The knowledge.</param>
 /// <param name="Area">The area; null when none was given.</param>
-/// <param name="Date">The day of the sum, for what was used earlier in the same year; null when no area was given.</param>
+/// <param name="Date">The day of the sum, for what was used earlier in the same year; null when no area was
+/// given.</param>
 public sealed record RateSite(KnowledgeBase Knowledge, VisitArea? Area, DateOnly? Date);

@@ -11,10 +11,24 @@ internal static class Layer
     /// <summary>Fields for pots or a bed, and for settling.</summary>
     public static RateField[] Fields() =>
     [
-        new("pot-width", "Width at the mix", AreaField.PotWidth(), "For pots: across the mix, not the rim.") { IsOptional = true },
+            new("pot-width", "Width at the mix", AreaField.PotWidth(), "For pots: across the mix, not the rim.")
+            {
+                IsOptional = true,
+            },
         new("pots", "Pots", AreaField.Pots(), "For pots: how many.") { Default = "1000" },
-        new("area", "Area of the bed", Field.Ground(), "For a bed, in place of the width of pots.") { IsOptional = true },
-        new("settling", "Settles by", Field.Measure("%") with { MayBeZero = true }, "How much of its depth it loses in the first weeks.")
+            new("area", "Area of the bed", Field.Ground(), "For a bed, in place of the width of pots.")
+            {
+                IsOptional = true,
+            },
+            new(
+                "settling",
+                "Settles by",
+                Field.Measure("%") with
+                {
+                    MayBeZero = true,
+                },
+                "How much of its depth it loses in the first weeks."
+            )
         {
             Default = "0 %",
         },

@@ -15,7 +15,14 @@ internal static class MulchDepth
         "Depth from a volume",
         "How deep a layer the mulch at hand gives on so many pots or on a bed.",
         [
-            new("volume", "Mulch", Field.Measure("yd3", "ft3", "m3", "L") with { Least = Quantity.Of(1, "mL"), Most = Quantity.Of(10000, "m3") },
+                new(
+                    "volume",
+                    "Mulch",
+                    Field.Measure("yd3", "ft3", "m3", "L") with
+                    {
+                        Least = Quantity.Of(1, "mL"),
+                        Most = Quantity.Of(10000, "m3"),
+                    },
                 "Loose, as delivered."),
             .. Layer.Fields(),
         ],
@@ -36,9 +43,17 @@ internal static class MulchDepth
         Quantity depth = sheet.Line("Depth when laid", $"{loose} ÷ {surface}", loose / surface, isUs ? "in" : "cm");
         decimal kept = Layer.Kept(inputs);
         if (kept < 1)
-            depth = sheet.Line("Depth once settled", $"{depth} × (100 % - {inputs.Measure("settling")})", depth * kept, depth.Unit.Symbol);
+            depth = sheet.Line(
+                "Depth once settled",
+                $"{depth} × (100 % - {inputs.Measure("settling")})",
+                depth * kept,
+                depth.Unit.Symbol
+            );
         if (depth.In("m") > 1)
-            return new RateProblem("volume", $"this gives a layer of {depth}, more than can be believed; check volume and surface");
+            return new RateProblem(
+                "volume",
+                $"this gives a layer of {depth}, more than can be believed; check volume and surface"
+            );
         return new RateAnswer
         {
             Results = [new("depth", "Depth", depth, [UnitTable.Of(isUs ? "cm" : "in")])],
@@ -48,7 +63,11 @@ internal static class MulchDepth
                 "The layer is as deep all over, and the stem's own space is not taken off.",
                 kept == 1 ? "It does not settle." : $"It settles by {inputs.Measure("settling")}.",
             ],
-            Cautions = ["A layer thinner than trials found to work feeds weeds rather than stops them: check what depth the material needs."],
+            Cautions =
+            [
+                "A layer thinner than trials found to work feeds weeds rather than stops them: check what depth the "
+                    + "material needs.",
+            ],
             Sources = ["common-practice"],
         };
     }

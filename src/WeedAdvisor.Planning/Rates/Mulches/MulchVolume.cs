@@ -20,7 +20,14 @@ internal static class MulchVolume
         [
             new("depth", "Depth of the layer", Layer.Depth(), "As it has to lie once settled."),
             .. Layer.Fields(),
-            new("bag", "A bag holds", Field.Measure("ft3", "L", "yd3") with { Least = Quantity.Of(1, "L"), Most = Quantity.Of(5, "m3") },
+                new(
+                    "bag",
+                    "A bag holds",
+                    Field.Measure("ft3", "L", "yd3") with
+                    {
+                        Least = Quantity.Of(1, "L"),
+                        Most = Quantity.Of(5, "m3"),
+                    },
                 "To learn how many bags.") { IsOptional = true },
         ],
         Work)
@@ -40,7 +47,11 @@ internal static class MulchVolume
         if (kept < 1)
         {
             depth = sheet.Line(
-                "Depth when laid", $"{depth} ÷ (100 % - {inputs.Measure("settling")})", depth / kept, depth.Unit.Symbol);
+                "Depth when laid",
+                $"{depth} ÷ (100 % - {inputs.Measure("settling")})",
+                depth / kept,
+                depth.Unit.Symbol
+            );
         }
 
         string unit = isUs ? "ft3" : "L";
@@ -77,10 +88,20 @@ internal static class MulchVolume
     {
         string number = Figures.Of(pots, 6);
         Quantity one = sheet.Line("Mulch on a pot", $"{volume} ÷ {number}", volume / pots, isUs ? "fl-oz" : "mL");
-        RateResult each = new("per-pot", "Mulch on a pot", one, [UnitTable.Of(isUs ? "mL" : "fl-oz"), UnitTable.Of("in3")]);
+        RateResult each = new(
+            "per-pot",
+            "Mulch on a pot",
+            one,
+            [UnitTable.Of(isUs ? "mL" : "fl-oz"), UnitTable.Of("in3")]
+        );
         if (pots == 1000)
             return [each];
-        Quantity many = sheet.Line("Mulch on 1000 pots", $"{volume} ÷ {number} × 1000", volume / pots * 1000, volume.Unit.Symbol);
+        Quantity many = sheet.Line(
+            "Mulch on 1000 pots",
+            $"{volume} ÷ {number} × 1000",
+            volume / pots * 1000,
+            volume.Unit.Symbol
+        );
         return [each, new("per-1000-pots", "Mulch on 1000 pots", many, [.. Others(many)])];
     }
 

@@ -7,8 +7,8 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Rates.Products;
 
 /// <summary>
-/// Acid equivalent: the part of a salt or ester that is the acid which kills. Acid = active × weight of the acid's molecule
-/// ÷ weight of the salt's or ester's. The factors of the list are from memory and not confirmed.
+/// Acid equivalent: the part of a salt or ester that is the acid which kills. Acid = active × weight of the acid's
+/// molecule ÷ weight of the salt's or ester's. The factors of the list are from memory and not confirmed.
 /// </summary>
 internal static class AcidEquivalent
 {
@@ -29,18 +29,31 @@ internal static class AcidEquivalent
         "product",
         "acid-equivalent",
         "Acid equivalent of a salt or ester",
-        "Labels of salts and esters state the acid equivalent: use that. This sum is for when only the active ingredient is known.",
+            "Labels of salts and esters state the acid equivalent: use that. This sum is for when only the active "
+                + "ingredient is known.",
         [
-            new("strength", "Strength in active ingredient", ProductField.Strength(), "As salt or ester, from the label."),
+                new(
+                    "strength",
+                    "Strength in active ingredient",
+                    ProductField.Strength(),
+                    "As salt or ester, from the label."
+                ),
             new("part", "Part that is acid", new RateFieldKind.Number(0.2m, 1, IsWhole: false),
                 "The acid's share of the weight, when the label or a table gives it.") { IsOptional = true },
             new("form", "Salt or ester", Field.Choice([.. s_forms.Select(form => (form.Word, form.Text))]),
                 "In place of the part; these factors are from memory.") { IsOptional = true },
-            new("acid", "Rate of acid equivalent", ProductField.ActiveRate(), "To learn the product for it.") { IsOptional = true },
+                new("acid", "Rate of acid equivalent", ProductField.ActiveRate(), "To learn the product for it.")
+                {
+                    IsOptional = true,
+                },
         ],
         Work)
     {
-        Example = Field.Example(("strength", "5.4 lb/gal"), ("form", "glyphosate-isopropylamine"), ("acid", "1 lb/acre")),
+        Example = Field.Example(
+                ("strength", "5.4 lb/gal"),
+                ("form", "glyphosate-isopropylamine"),
+                ("acid", "1 lb/acre")
+            ),
     };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)

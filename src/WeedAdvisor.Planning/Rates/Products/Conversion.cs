@@ -16,7 +16,19 @@ internal static class Conversion
         "Turns a rate, a strength or an amount into the units of another label, scale or jug.",
         [
             new("value", "Rate, strength or amount", Field.Measure(
-                "lb/acre", "lb/1000ft2", "oz/100ft2", "g/m2", "kg/ha", "gal/acre", "fl-oz/1000ft2", "L/ha", "lb/gal", "g/L", "lb", "gal"),
+                        "lb/acre",
+                        "lb/1000ft2",
+                        "oz/100ft2",
+                        "g/m2",
+                        "kg/ha",
+                        "gal/acre",
+                        "fl-oz/1000ft2",
+                        "L/ha",
+                        "lb/gal",
+                        "g/L",
+                        "lb",
+                        "gal"
+                    ),
                 "With its unit."),
         ],
         Work)
@@ -49,11 +61,23 @@ internal static class Conversion
         var rate when rate == Dimension.WeightPerArea =>
             ["lb/acre", "oz/acre", "lb/1000ft2", "oz/1000ft2", "oz/100ft2", "g/m2", "g/ha", "kg/ha"],
         var rate when rate == Dimension.VolumePerArea =>
-            ["gal/acre", "qt/acre", "pt/acre", "fl-oz/acre", "gal/1000ft2", "fl-oz/1000ft2", "mL/1000ft2", "mL/100m2", "mL/ha", "L/ha"],
+            [
+                "gal/acre",
+                "qt/acre",
+                "pt/acre",
+                "fl-oz/acre",
+                "gal/1000ft2",
+                "fl-oz/1000ft2",
+                "mL/1000ft2",
+                "mL/100m2",
+                "mL/ha",
+                "L/ha",
+            ],
         var strength when strength == Dimension.Strength => ["lb/gal", "oz/gal", "lb/100gal", "g/L", "ppm"],
         var weight when weight == Dimension.Weight => ["lb", "oz", "kg", "g"],
         _ => ["gal", "qt", "pt", "fl-oz", "tbsp", "tsp", "L", "mL"],
     };
 
-    private static string Id(string unit) => "in-" + unit.ToLowerInvariant().Replace("/", "-per-", StringComparison.Ordinal);
+    private static string Id(string unit) =>
+        "in-" + unit.ToLowerInvariant().Replace("/", "-per-", StringComparison.Ordinal);
 }

@@ -17,9 +17,15 @@ internal static class FromActive
         "product",
         "from-active",
         "Product for a rate of active ingredient",
-        "Read the strength off the label: a number before a dry code is the percent, before a liquid code the pounds in a gallon.",
+            "Read the strength off the label: a number before a dry code is the percent, before a liquid code the "
+                + "pounds in a gallon.",
         [
-            new("active", "Rate of active ingredient", ProductField.ActiveRate(), "From the label or the recommendation."),
+                new(
+                    "active",
+                    "Rate of active ingredient",
+                    ProductField.ActiveRate(),
+                    "From the label or the recommendation."
+                ),
             new("strength", "Strength of the product", ProductField.Strength(),
                 "Percent for dry products; lb/gal or g/L for liquids."),
             new("basis", "What rate and strength count",
@@ -38,13 +44,19 @@ internal static class FromActive
     {
         Quantity strength = inputs.Measure("strength");
         Quantity? density = inputs.MeasureOrNull("density");
-        if ((ProductField.Doubt("strength", strength) ?? ProductField.DoubtDensity("density", density, strength)) is { } doubt)
+        if (
+            (ProductField.Doubt("strength", strength) ?? ProductField.DoubtDensity("density", density, strength)) is
+            { } doubt
+        )
             return doubt;
         var sheet = new WorkingSheet();
         Quantity inProduct = ProductField.ByVolume(sheet, strength, density);
         Quantity rate = PerArea(sheet, inputs.Measure("active"), inProduct);
         if (ProductField.DoubtRate("active", rate) is { } absurd)
-            return absurd with { Text = $"this takes {rate} of product, more than can be believed; check rate and strength" };
+            return absurd with
+            {
+                Text = $"this takes {rate} of product, more than can be believed; check rate and strength",
+            };
         ImmutableArray<RateResult> results = [ProductResults.PerArea("product-per-area", "Product", rate)];
         if (inputs.MeasureOrNull("area") is { } area)
             results = results.Add(OnArea.Amount(sheet, rate, area, "product", "Product for the area"));

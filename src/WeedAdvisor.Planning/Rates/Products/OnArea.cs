@@ -17,8 +17,14 @@ internal static class OnArea
         [
             new("rate", "Rate of product", ProductField.ProductRate(), "From the label, for this use."),
             new("area", "Area of one bed", Field.Ground(), "All ground that is covered, gaps between pots included."),
-            new("beds", "Beds alike", new RateFieldKind.Number(1, 10000, IsWhole: true), "How many of this size.") { Default = "1" },
-            new("most", "Highest rate of the label", ProductField.ProductRate(), "To hold the rate against.") { IsOptional = true },
+                new("beds", "Beds alike", new RateFieldKind.Number(1, 10000, IsWhole: true), "How many of this size.")
+                {
+                    Default = "1",
+                },
+                new("most", "Highest rate of the label", ProductField.ProductRate(), "To hold the rate against.")
+                {
+                    IsOptional = true,
+                },
         ],
         Work)
     {
@@ -35,7 +41,12 @@ internal static class OnArea
         decimal beds = inputs.Number("beds");
         Quantity all = beds == 1
             ? one.Value
-            : sheet.Line("Product for all beds", $"{Figures.Of(beds, 6)} × {one.Value}", one.Value * beds, one.Value.Unit.Symbol);
+                : sheet.Line(
+                    "Product for all beds",
+                    $"{Figures.Of(beds, 6)} × {one.Value}",
+                    one.Value * beds,
+                    one.Value.Unit.Symbol
+                );
         return new RateAnswer
         {
             Results = [one, .. beds == 1 ? [] : new[] { ProductResults.Amount("all", "Product for all beds", all) }],
@@ -65,7 +76,10 @@ internal static class OnArea
         if (inputs.MeasureOrNull("most") is not { } most)
             return null;
         if (most.Dimension != rate.Dimension)
-            return new("most", $"{most} and {rate} cannot be held against each other; give both by weight or both by volume");
+            return new(
+                "most",
+                $"{most} and {rate} cannot be held against each other; give both by weight or both by volume"
+            );
         return rate.InBase > most.InBase ? new("rate", $"{rate} is above the highest rate of the label, {most}") : null;
     }
 }

@@ -14,12 +14,16 @@ internal static class PerPot
         "product",
         "per-pot",
         "Dose for one pot",
-        "For granules shaken into single pots. Weigh one dose, mark a spoon or jar with it, and shake it on in at least four passes.",
+            "For granules shaken into single pots. Weigh one dose, mark a spoon or jar with it, and shake it on in at "
+                + "least four passes.",
         [
             new("rate", "Rate of product", ProductField.ProductRate(), "From the label, for this use."),
             new("pot-width", "Width at the mix", AreaField.PotWidth(), "Across the mix, not the rim."),
             new("pots", "Pots", AreaField.Pots(), "To learn how much to fetch.") { Default = "1" },
-            new("most", "Highest rate of the label", ProductField.ProductRate(), "To hold the rate against.") { IsOptional = true },
+                new("most", "Highest rate of the label", ProductField.ProductRate(), "To hold the rate against.")
+                {
+                    IsOptional = true,
+                },
         ],
         Work)
     {
@@ -37,9 +41,15 @@ internal static class PerPot
         surface = sheet.Convert("Surface of a pot", surface, isMetric ? "m2" : "ft2");
         bool isDry = rate.Dimension == Dimension.WeightPerArea;
         Quantity onGround = sheet.Convert("Rate", rate, (isDry ? "g" : "mL") + (isMetric ? "/m2" : "/ft2"));
-        Quantity dose = sheet.Line("Dose for one pot", $"{onGround} × {surface}", onGround * surface, isDry ? "g" : "mL");
+        Quantity dose = sheet.Line(
+            "Dose for one pot",
+            $"{onGround} × {surface}",
+            onGround * surface,
+            isDry ? "g" : "mL"
+        );
         decimal pots = inputs.Number("pots");
-        Quantity all = pots == 1 ? dose : sheet.Line("All pots", $"{Figures.Of(pots, 6)} × {dose}", dose * pots, dose.Unit.Symbol);
+        Quantity all =
+            pots == 1 ? dose : sheet.Line("All pots", $"{Figures.Of(pots, 6)} × {dose}", dose * pots, dose.Unit.Symbol);
         return new RateAnswer
         {
             Results =

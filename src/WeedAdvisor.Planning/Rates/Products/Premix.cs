@@ -16,13 +16,30 @@ internal static class Premix
         "product",
         "premix",
         "Each active of a premix",
-        "Enter the rate of product, or the rate wanted of the first active. Each active counts towards its own most in a year.",
+            "Enter the rate of product, or the rate wanted of the first active. Each active counts towards its own "
+                + "most in a year.",
         [
-            new("first", "Strength in the first active", ProductField.Strength(), "From the label, the active that matters most first."),
-            new("second", "Strength in the second active", ProductField.Strength(), "In the same kind of unit as the first."),
-            new("third", "Strength in the third active", ProductField.Strength(), "Where there is one.") { IsOptional = true },
+                new(
+                    "first",
+                    "Strength in the first active",
+                    ProductField.Strength(),
+                    "From the label, the active that matters most first."
+                ),
+                new(
+                    "second",
+                    "Strength in the second active",
+                    ProductField.Strength(),
+                    "In the same kind of unit as the first."
+                ),
+                new("third", "Strength in the third active", ProductField.Strength(), "Where there is one.")
+                {
+                    IsOptional = true,
+                },
             new("product", "Rate of product", ProductField.ProductRate(), "From the label.") { IsOptional = true },
-            new("active", "Rate of the first active", ProductField.ActiveRate(), "In place of the rate of product.") { IsOptional = true },
+                new("active", "Rate of the first active", ProductField.ActiveRate(), "In place of the rate of product.")
+                {
+                    IsOptional = true,
+                },
         ],
         Work)
     {
@@ -37,10 +54,14 @@ internal static class Premix
             return wrong;
         var sheet = new WorkingSheet();
         Quantity first = actives[0].Strength;
-        Quantity product = inputs.MeasureOrNull("product") ?? FromActive.PerArea(sheet, inputs.Measure("active"), first);
+        Quantity product = inputs.MeasureOrNull("product")
+            ?? FromActive.PerArea(sheet, inputs.Measure("active"), first);
         bool isWeight = product.Dimension == Dimension.WeightPerArea;
         if (isWeight != (first.Dimension == Dimension.None))
-            return new RateProblem("product", $"{product} does not fit a strength of {first}; dry products go by weight and %");
+            return new RateProblem(
+                "product",
+                $"{product} does not fit a strength of {first}; dry products go by weight and %"
+            );
         if (ProductField.DoubtRate("product", product) is { } absurd)
             return absurd with { Field = inputs.Has("product") ? "product" : "active" };
         ImmutableArray<RateResult> results =
@@ -62,13 +83,19 @@ internal static class Premix
 
     private static RateProblem? Doubt(ImmutableArray<(string Field, Quantity Strength)> actives)
     {
-        if (actives.Select(active => ProductField.Doubt(active.Field, active.Strength)).FirstOrDefault(doubt => doubt is not null)
-            is { } doubt)
+        if (
+            actives
+                .Select(active => ProductField.Doubt(active.Field, active.Strength))
+                .FirstOrDefault(doubt => doubt is not null) is
+            { } doubt
+        )
         {
             return doubt;
         }
 
-        if (actives.FirstOrDefault(active => active.Strength.Dimension != actives[0].Strength.Dimension) is ({ } odd, _))
+        if (
+            actives.FirstOrDefault(active => active.Strength.Dimension != actives[0].Strength.Dimension) is ({ } odd, _)
+        )
             return new(odd, "give all strengths in the same kind of unit, % or weight in a volume");
         Quantity sum = actives.Skip(1).Aggregate(actives[0].Strength, (sum, active) => sum + active.Strength);
         return ProductField.Doubt(actives[^1].Field, sum) is { } strong

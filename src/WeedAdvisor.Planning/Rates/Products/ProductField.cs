@@ -4,7 +4,9 @@ using WeedAdvisor.Planning.Rates.Units;
 
 namespace WeedAdvisor.Planning.Rates.Products;
 
-/// <summary>Fields that the sums about products share, and the bounds beyond which their entries are questioned.</summary>
+/// <summary>
+/// Fields that the sums about products share, and the bounds beyond which their entries are questioned.
+/// </summary>
 internal static class ProductField
 {
     // Bounds of belief: more than any herbicide needs, so that a slipped point or a wrong unit is caught.
@@ -34,13 +36,19 @@ internal static class ProductField
         if (strength.Dimension == Dimension.Strength)
         {
             return strength.InBase > s_strongest.InBase
-                ? new(field, $"{strength} is more than {s_strongest}, stronger than herbicides are sold; check the number and its unit")
+                ? new(
+                    field,
+                    $"{strength} is more than {s_strongest}, stronger than herbicides are sold; check the number and "
+                        + $"its unit"
+                )
                 : null;
         }
 
         if (strength.Unit.Symbol != "%")
             return new(field, "write a strength in %, lb/gal or g/L");
-        return strength.Value > 100 ? new(field, $"{strength} cannot be; a product is at most 100 % active ingredient") : null;
+        return strength.Value > 100
+            ? new(field, $"{strength} cannot be; a product is at most 100 % active ingredient")
+            : null;
     }
 
     /// <summary>What is wrong with a rate of product; null when it can be believed.</summary>
@@ -64,7 +72,12 @@ internal static class ProductField
 
     /// <summary>The strength by volume of a liquid whose strength is given by weight.</summary>
     public static Quantity ByVolume(WorkingSheet sheet, Quantity strength, Quantity? density) => density is { } heavy
-        ? sheet.Line("Active in the volume", $"{heavy} × {strength} ÷ 100 %", heavy * strength, IsUs(heavy) ? "lb/gal" : "g/L")
+            ? sheet.Line(
+                "Active in the volume",
+                $"{heavy} × {strength} ÷ 100 %",
+                heavy * strength,
+                IsUs(heavy) ? "lb/gal" : "g/L"
+            )
         : strength;
 
     /// <summary>Whether a unit is one of the US system.</summary>

@@ -43,17 +43,21 @@ internal static class ProductCautions
 {
     /// <summary>That the label stands above the sum.</summary>
     public const string Label =
-        "The label is the law: its rate, its site and its most in a year stand above this sum. A rate is not a permission.";
+        "The label is the law: its rate, its site and its most in a year stand above this sum. A rate is not a "
+            + "permission.";
 
     /// <summary>That doses are never rounded up.</summary>
-    public const string NeverUp = "Measure out what the scale or jug shows at or just under the figure; never round a dose up.";
+    public const string NeverUp =
+        "Measure out what the scale or jug shows at or just under the figure; never round a dose up.";
 
     /// <summary>That the handler is protected.</summary>
-    public const string Protect = "Wear what the label asks for when you measure and mix as well, not only when you apply.";
+    public const string Protect =
+        "Wear what the label asks for when you measure and mix as well, not only when you apply.";
 
     /// <summary>That a broadcast rate counts on ground, a dose on the pot.</summary>
     public const string Ground =
-        "A broadcast rate counts on the whole ground covered, gaps between pots included; a dose in a pot counts on the pot's surface alone.";
+        "A broadcast rate counts on the whole ground covered, gaps between pots included; a dose in a pot counts on "
+            + "the pot's surface alone.";
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<string> All { get; } = [Label, NeverUp, Ground, Protect];

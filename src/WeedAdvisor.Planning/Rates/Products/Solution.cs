@@ -6,8 +6,8 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Rates.Products;
 
 /// <summary>
-/// Product for so much finished spray at a concentration. By weight, 1 percent is 10 g in a litre and 1 ppm is 1 mg in a
-/// litre (va-dwr); by volume, 1 percent is 10 mL in a litre.
+/// Product for so much finished spray at a concentration. By weight, 1 percent is 10 g in a litre and 1 ppm is 1 mg in
+/// a litre (va-dwr); by volume, 1 percent is 10 mL in a litre.
 /// </summary>
 internal static class Solution
 {
@@ -20,14 +20,31 @@ internal static class Solution
         "Percent, ppm or dose in water",
         "For labels that give a percent solution, parts per million, or an amount in so much water.",
         [
-            new("wanted", "Concentration wanted", Field.Measure("%", "ppm", "fl-oz/gal", "oz/gal", "lb/100gal", "pt/100gal", "mL/L", "g/L"),
+                new(
+                    "wanted",
+                    "Concentration wanted",
+                    Field.Measure("%", "ppm", "fl-oz/gal", "oz/gal", "lb/100gal", "pt/100gal", "mL/L", "g/L"),
                 "From the label."),
-            new("counts", "What it counts", Field.Choice(("product", "the product as sold"), ("active", "active ingredient")),
+                new(
+                    "counts",
+                    "What it counts",
+                    Field.Choice(("product", "the product as sold"), ("active", "active ingredient")),
                 "The label says which; percent solutions as a rule count the product.") { Default = "product" },
-            new("percent", "Percent by", Field.Choice(("volume", "volume: 1 % is 10 mL in a litre"), ("weight", "weight: 1 % is 10 g in a litre")),
+                new(
+                    "percent",
+                    "Percent by",
+                    Field.Choice(
+                        ("volume", "volume: 1 % is 10 mL in a litre"),
+                        ("weight", "weight: 1 % is 10 g in a litre")
+                    ),
                 "Liquids by volume, dry products and actives by weight.") { Default = "volume" },
             new("spray", "Finished spray", Field.Liquid(), "Water and product together."),
-            new("strength", "Strength of the product", ProductField.Strength(), "Needed when the concentration counts active ingredient.")
+                new(
+                    "strength",
+                    "Strength of the product",
+                    ProductField.Strength(),
+                    "Needed when the concentration counts active ingredient."
+                )
             {
                 IsOptional = true,
             },
@@ -65,7 +82,8 @@ internal static class Solution
             [
                 ProductCautions.Label,
                 ProductCautions.NeverUp,
-                "A concentration is no rate: how much of it goes on an area still counts. Spray no more than the label says.",
+                "A concentration is no rate: how much of it goes on an area still counts. Spray no more than the label "
+                    + "says.",
                 ProductCautions.Protect,
             ],
             Sources = ["va-dwr", "neveg"],
@@ -82,7 +100,9 @@ internal static class Solution
             return new("percent", "active ingredient goes by weight; choose 'weight'");
         return Entered.Wrong(inputs, "a concentration of active ingredient", ["strength"], [])
             ?? ProductField.Doubt("strength", inputs.Measure("strength"))
-            ?? (inputs.Measure("strength") is { } strength && strength.InBase <= wanted.InBase * (strength.Dimension == wanted.Dimension ? 1 : 0)
+            ?? (
+                inputs.Measure("strength") is { } strength
+                && strength.InBase <= wanted.InBase * (strength.Dimension == wanted.Dimension ? 1 : 0)
                 ? new("wanted", $"{wanted} is stronger than the product ({strength})")
                 : null);
     }
@@ -91,7 +111,8 @@ internal static class Solution
     {
         // Pencil sums go in the volume that the concentration is written in.
         Quantity volume = sheet.Convert("Spray", spray, "L");
-        Quantity inLitre = held.Dimension == Dimension.None ? sheet.Convert(label, held, "mL/L") : sheet.Convert(label, held, "g/L");
+        Quantity inLitre =
+            held.Dimension == Dimension.None ? sheet.Convert(label, held, "mL/L") : sheet.Convert(label, held, "g/L");
         return sheet.Line(label, $"{inLitre} × {volume}", held * spray, unit);
     }
 

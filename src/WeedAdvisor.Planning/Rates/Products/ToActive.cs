@@ -5,7 +5,9 @@ using WeedAdvisor.Planning.Rates.Units;
 
 namespace WeedAdvisor.Planning.Rates.Products;
 
-/// <summary>Active ingredient in an amount or a rate of product: product × strength (handbook-safety, mu-g1272).</summary>
+/// <summary>
+/// Active ingredient in an amount or a rate of product: product × strength (handbook-safety, mu-g1272).
+/// </summary>
 internal static class ToActive
 {
     /// <summary>The form.</summary>
@@ -15,7 +17,12 @@ internal static class ToActive
         "Active ingredient in product",
         "How much active ingredient a rate or an amount of product brings, to hold it against a most in a year.",
         [
-            new("product", "Product", ProductRateOrAmount(), "On an area, such as 150 lb/acre, or an amount, such as 30 lb."),
+                new(
+                    "product",
+                    "Product",
+                    ProductRateOrAmount(),
+                    "On an area, such as 150 lb/acre, or an amount, such as 30 lb."
+                ),
             new("strength", "Strength of the product", ProductField.Strength(),
                 "Percent for dry products; lb/gal or g/L for liquids."),
             new("density", "Weight of the liquid", ProductField.Density(),
@@ -48,7 +55,12 @@ internal static class ToActive
             [
                 isRate
                     ? ProductResults.Active("active", "Active ingredient", active)
-                    : new("active", "Active ingredient", active, [UnitTable.Of(active.Unit.Symbol == "lb" ? "kg" : "lb")]),
+                    : new(
+                        "active",
+                        "Active ingredient",
+                        active,
+                        [UnitTable.Of(active.Unit.Symbol == "lb" ? "kg" : "lb")]
+                    ),
             ],
             Working = sheet.Lines,
             Assumed = ["The strength counts what the label counts: active ingredient or acid equivalent."],
@@ -85,7 +97,10 @@ internal static class ToActive
         return (isWeight, isByWeight) switch
         {
             (true, false) => new("strength", $"{product} is a weight; its strength must be in %"),
-            (false, true) => new("density", $"{product} is a volume and its strength is in %; the weight of the liquid is needed"),
+            (false, true) => new(
+                "density",
+                $"{product} is a volume and its strength is in %; the weight of the liquid is needed"
+            ),
             _ => null,
         };
     }

@@ -21,7 +21,10 @@ internal static class Band
         [
             new("band", "Width treated in a row", Field.Width(), "The whole width: both sides of the row together."),
             new("row", "Distance of the rows", Field.Width(), "From row to row."),
-            new("broadcast", "Broadcast volume or rate", Field.Measure("gal/acre", "L/ha", "lb/acre", "kg/ha", "fl-oz/acre"),
+                new(
+                    "broadcast",
+                    "Broadcast volume or rate",
+                    Field.Measure("gal/acre", "L/ha", "lb/acre", "kg/ha", "fl-oz/acre"),
                 "Spray volume or rate of product on the ground that is treated, as the label gives it."),
             new("field", "Field", Field.Ground(), "The whole field, rows and middles together.") { IsOptional = true },
         ],
@@ -34,18 +37,31 @@ internal static class Band
     {
         Quantity row = inputs.Measure("row"), broadcast = inputs.Measure("broadcast");
         if (inputs.Measure("band").InBase > row.InBase)
-            return new RateProblem("band", $"{inputs.Measure("band")} is wider than the distance of the rows of {row}; bands would overlap");
+            return new RateProblem(
+                "band",
+                $"{inputs.Measure("band")} is wider than the distance of the rows of {row}; bands would overlap"
+            );
         var sheet = new WorkingSheet();
         bool metric = UnitSystem.IsMetric(broadcast);
         Quantity band = sheet.Convert("Width treated", inputs.Measure("band"), row.Unit.Symbol);
         decimal share = sheet.Line("Share treated", $"{band} ÷ {row}", (band / row).Value);
-        Quantity perField = sheet.Line("On the whole field", $"{broadcast} × {Figures.Of(share, 6)}", broadcast * share, broadcast.Unit.Symbol);
+        Quantity perField = sheet.Line(
+            "On the whole field",
+            $"{broadcast} × {Figures.Of(share, 6)}",
+            broadcast * share,
+            broadcast.Unit.Symbol
+        );
         ImmutableArray<RateResult>.Builder results = ImmutableArray.CreateBuilder<RateResult>();
         results.Add(new("per-field", "On an acre or hectare of field", perField, Other(perField, metric)));
         results.Add(new("share", "Share of the field treated", Quantity.Number(share).To("%"), []));
         if (inputs.MeasureOrNull("field") is { } field)
         {
-            Quantity treated = sheet.Line("Ground treated", $"{field} × {Figures.Of(share, 6)}", field * share, field.Unit.Symbol);
+            Quantity treated = sheet.Line(
+                "Ground treated",
+                $"{field} × {Figures.Of(share, 6)}",
+                field * share,
+                field.Unit.Symbol
+            );
             Quantity ground = sheet.Convert("Ground treated", treated, metric ? "ha" : "acre");
             string unit = broadcast.Unit.Symbol[..broadcast.Unit.Symbol.IndexOf('/', StringComparison.Ordinal)];
             Quantity total = sheet.Line("For the field", $"{broadcast} × {ground}", broadcast * ground, unit);

@@ -18,7 +18,10 @@ internal static class Boom
         [
             new("nozzles", "Nozzles", new RateFieldKind.Number(1, 200, IsWhole: true), "Only those that are open."),
             new("spacing", "Nozzle spacing", Field.Width(), "From the middle of a nozzle to the middle of the next."),
-            new("swath", "Swath as measured", Field.Width(), "The width of wet ground, to check the sum.") { IsOptional = true },
+                new("swath", "Swath as measured", Field.Width(), "The width of wet ground, to check the sum.")
+                {
+                    IsOptional = true,
+                },
             new("speed", "Speed", Pace.Kind(), "To find the ground covered in an hour.") { IsOptional = true },
             Pace.Travel with { Default = "wheels" },
         ],
@@ -31,12 +34,20 @@ internal static class Boom
     {
         Quantity spacing = inputs.Measure("spacing");
         if (inputs.MeasureOrNull("swath") is { } narrow && narrow.InBase < spacing.InBase)
-            return new RateProblem("swath", $"{narrow} is narrower than the nozzle spacing of {spacing}; measure both again");
+            return new RateProblem(
+                "swath",
+                $"{narrow} is narrower than the nozzle spacing of {spacing}; measure both again"
+            );
         var sheet = new WorkingSheet();
         bool metric = UnitSystem.IsMetric(spacing);
         decimal nozzles = inputs.Number("nozzles");
         Quantity apart = sheet.Convert("Nozzle spacing", spacing, metric ? "m" : "ft");
-        Quantity swath = sheet.Line("Swath", $"{Figures.Of(nozzles, 3)} nozzles × {apart}", apart * nozzles, apart.Unit.Symbol);
+        Quantity swath = sheet.Line(
+            "Swath",
+            $"{Figures.Of(nozzles, 3)} nozzles × {apart}",
+            apart * nozzles,
+            apart.Unit.Symbol
+        );
         ImmutableArray<RateResult>.Builder results = ImmutableArray.CreateBuilder<RateResult>();
         results.Add(new("swath", "Swath of a pass", swath, UnitSystem.Units(metric ? "ft" : "m")));
         var notes = new List<string>();
@@ -46,7 +57,9 @@ internal static class Boom
             results.Add(new("measured-against-sum", "Measured swath against the sum", off, []));
             notes.Add(Math.Abs(off.Value) <= 10
                 ? "The measured swath agrees with nozzles × spacing."
-                : "The measured swath is off nozzles × spacing by more than 10 %: check the height of the boom, the angle of the nozzles and the count.");
+                    : "The measured swath is off nozzles × spacing by more than 10 %: check the height of the boom, "
+                        + "the angle of the nozzles and the count."
+            );
         }
 
         if (inputs.MeasureOrNull("speed") is { } speed)
@@ -54,9 +67,21 @@ internal static class Boom
             if (Pace.Doubt(speed, inputs.Word("travel") == Pace.Foot, "speed") is { } doubt)
                 return doubt;
             Quantity perHour = sheet.Convert("Way in an hour", speed, metric ? "m/h" : "ft/h");
-            Quantity ground = sheet.Line("Ground in an hour", $"{perHour} × {swath}", perHour * swath, metric ? "m2/h" : "ft2/h");
+            Quantity ground = sheet.Line(
+                "Ground in an hour",
+                $"{perHour} × {swath}",
+                perHour * swath,
+                metric ? "m2/h" : "ft2/h"
+            );
             Quantity large = sheet.Convert("The same", ground, metric ? "ha/h" : "acre/h");
-            results.Add(new("ground-per-hour", "Ground in an hour, without turns and filling", large, UnitSystem.Units(metric ? "acre/h" : "ha/h")));
+            results.Add(
+                new(
+                    "ground-per-hour",
+                    "Ground in an hour, without turns and filling",
+                    large,
+                    UnitSystem.Units(metric ? "acre/h" : "ha/h")
+                )
+            );
         }
 
         return new RateAnswer

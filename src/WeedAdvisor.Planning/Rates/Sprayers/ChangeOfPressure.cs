@@ -5,7 +5,9 @@ using WeedAdvisor.Planning.Rates.Units;
 
 namespace WeedAdvisor.Planning.Rates.Sprayers;
 
-/// <summary>Through one nozzle the flow goes with the square root of the pressure: flow₂ = flow₁ × √(pressure₂ ÷ pressure₁).</summary>
+/// <summary>
+/// Through one nozzle the flow goes with the square root of the pressure: flow₂ = flow₁ × √(pressure₂ ÷ pressure₁).
+/// </summary>
 internal static class ChangeOfPressure
 {
     private const decimal WideChange = 2;
@@ -18,7 +20,8 @@ internal static class ChangeOfPressure
         "sprayer",
         "change-of-pressure",
         "Change of pressure",
-        "From a flow or spray volume at one pressure to that at another, or to the pressure for another flow or volume. "
+            "From a flow or spray volume at one pressure to that at another, or to the pressure for another flow or "
+                + "volume. "
             + "Enter one of the last two.",
         [
             new("output", "Flow or spray volume now", Output(), "From a calibration at the pressure below."),
@@ -39,7 +42,10 @@ internal static class ChangeOfPressure
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         if (inputs.Has("new-pressure") == inputs.Has("new-output"))
-            return new RateProblem("new-pressure", "enter either the new pressure or the flow or volume wanted, one of the two");
+            return new RateProblem(
+                "new-pressure",
+                "enter either the new pressure or the flow or volume wanted, one of the two"
+            );
         Quantity output = inputs.Measure("output"), pressure = inputs.Measure("pressure");
         var sheet = new WorkingSheet();
         decimal ratio;
@@ -49,20 +55,42 @@ internal static class ChangeOfPressure
             Quantity next = sheet.Convert("New pressure", newPressure, pressure.Unit.Symbol);
             ratio = sheet.Line("Pressures compared", $"{next} ÷ {pressure}", (next / pressure).Value);
             decimal root = sheet.Line("Square root of it", $"√{Figures.Of(ratio, 6)}", SquareRoot.Of(ratio));
-            Quantity then = sheet.Line("New flow or volume", $"{output} × {Figures.Of(root, 6)}", output * root, output.Unit.Symbol);
+            Quantity then = sheet.Line(
+                "New flow or volume",
+                $"{output} × {Figures.Of(root, 6)}",
+                output * root,
+                output.Unit.Symbol
+            );
             result = Shown(then);
         }
         else
         {
             if (inputs.Measure("new-output").Dimension != output.Dimension)
-                return new RateProblem("new-output", $"it must measure the same as now ({output.Unit}): a flow for a flow, a volume on an area for a volume on an area");
+                return new RateProblem(
+                    "new-output",
+                    $"it must measure the same as now ({output.Unit}): a flow for a flow, a volume on an area for a "
+                        + $"volume on an area"
+                );
             Quantity goal = sheet.Convert("Wanted", inputs.Measure("new-output"), output.Unit.Symbol);
             decimal factor = sheet.Line("Flows compared", $"{goal} ÷ {output}", (goal / output).Value);
             ratio = sheet.Line("Square of it", $"{Figures.Of(factor, 6)} × {Figures.Of(factor, 6)}", factor * factor);
-            Quantity then = sheet.Line("New pressure", $"{pressure} × {Figures.Of(ratio, 6)}", pressure * ratio, pressure.Unit.Symbol);
+            Quantity then = sheet.Line(
+                "New pressure",
+                $"{pressure} × {Figures.Of(ratio, 6)}",
+                pressure * ratio,
+                pressure.Unit.Symbol
+            );
             if (then.InBase < s_least.InBase || then.InBase > s_most.InBase)
-                return new RateProblem("new-output", $"this would need {then}, which no sprayer gives; change the nozzle or the speed instead");
-            result = new RateResult("pressure", "New pressure", then, UnitSystem.Units(UnitSystem.IsMetric(then) ? "psi" : "bar"));
+                return new RateProblem(
+                    "new-output",
+                    $"this would need {then}, which no sprayer gives; change the nozzle or the speed instead"
+                );
+            result = new RateResult(
+                "pressure",
+                "New pressure",
+                then,
+                UnitSystem.Units(UnitSystem.IsMetric(then) ? "psi" : "bar")
+            );
         }
 
         bool isWide = ratio > WideChange || ratio < 1 / WideChange;
@@ -73,12 +101,19 @@ internal static class ChangeOfPressure
             Notes =
             [
                 "Twice the flow needs four times the pressure: for a large change, change the nozzle or the speed.",
-                .. isWide ? ["This is more than half or double the pressure. Look up the range of the nozzle before you set it."] : (string[])[],
+                .. isWide
+                    ?
+                    [
+                        "This is more than half or double the pressure. Look up the range of the nozzle before you set "
+                            + "it.",
+                    ]
+                    : (string[])[],
             ],
             Assumed = ["The same nozzle, not worn, and the speed as before."],
             Cautions =
             [
-                "Outside the pressure range of the nozzle the spray pattern changes: low pressure narrows it, high pressure makes fine drops that drift.",
+                "Outside the pressure range of the nozzle the spray pattern changes: low pressure narrows it, high "
+                    + "pressure makes fine drops that drift.",
                 .. SprayCautions.All,
             ],
             Sources = ["common-practice", "memory"],

@@ -5,7 +5,9 @@ using WeedAdvisor.Planning.Rates.Units;
 
 namespace WeedAdvisor.Planning.Rates.Sprayers;
 
-/// <summary>At one pressure the volume per area goes inversely with the speed: volume₂ = volume₁ × speed₁ ÷ speed₂.</summary>
+/// <summary>
+/// At one pressure the volume per area goes inversely with the speed: volume₂ = volume₁ × speed₁ ÷ speed₂.
+/// </summary>
 internal static class ChangeOfSpeed
 {
     /// <summary>The form.</summary>
@@ -13,7 +15,8 @@ internal static class ChangeOfSpeed
         "sprayer",
         "change-of-speed",
         "Change of speed",
-        "From a calibrated volume and speed to the volume at another speed, or to the speed for another volume. Enter one of the last two.",
+            "From a calibrated volume and speed to the volume at another speed, or to the speed for another volume. "
+                + "Enter one of the last two.",
         [
             new("volume", "Spray volume now", SprayVolume.Kind(), "From a calibration."),
             new("speed", "Speed now", Pace.Kind(), "The speed of that calibration."),
@@ -41,13 +44,23 @@ internal static class ChangeOfSpeed
             if (Pace.Doubt(wanted, isOnFoot, "new-speed") is { } fast)
                 return fast;
             Quantity next = sheet.Convert("New speed", wanted, speed.Unit.Symbol);
-            Quantity then = sheet.Line("New volume", $"{volume} × {speed} ÷ {next}", volume * (speed / next).Value, volume.Unit.Symbol);
+            Quantity then = sheet.Line(
+                "New volume",
+                $"{volume} × {speed} ÷ {next}",
+                volume * (speed / next).Value,
+                volume.Unit.Symbol
+            );
             result = SprayVolume.Result(then);
         }
         else
         {
             Quantity goal = sheet.Convert("Volume wanted", inputs.Measure("new-volume"), volume.Unit.Symbol);
-            Quantity then = sheet.Line("New speed", $"{speed} × {volume} ÷ {goal}", speed * (volume / goal).Value, speed.Unit.Symbol);
+            Quantity then = sheet.Line(
+                "New speed",
+                $"{speed} × {volume} ÷ {goal}",
+                speed * (volume / goal).Value,
+                speed.Unit.Symbol
+            );
             if (Pace.Doubt(then, isOnFoot, "new-volume") is { } fast)
                 return fast;
             result = Pace.Result(then, "New speed");

@@ -13,12 +13,29 @@ internal static class FlowNeeded
         "sprayer",
         "flow-needed",
         "Flow needed for a volume",
-        "Tells the flow of the nozzle to fit, or what the jug must show in the time you choose, for the volume that the label asks for.",
+            "Tells the flow of the nozzle to fit, or what the jug must show in the time you choose, for the volume "
+                + "that the label asks for.",
         [
             new("volume", "Spray volume wanted", SprayVolume.Kind(), "The label names it, often as a range."),
             new("speed", "Speed", Pace.Kind(), "Measure it over a course on the ground to be sprayed."),
-            new("width", "Width for a nozzle", Field.Width(), "Nozzle spacing; for one nozzle alone, the whole width that it covers."),
-            new("time", "Time of the catch", Field.Time() with { IsList = false }, "How long you will hold the jug.") { Default = "60 s" },
+                new(
+                    "width",
+                    "Width for a nozzle",
+                    Field.Width(),
+                    "Nozzle spacing; for one nozzle alone, the whole width that it covers."
+                ),
+                new(
+                    "time",
+                    "Time of the catch",
+                    Field.Time() with
+                    {
+                        IsList = false,
+                    },
+                    "How long you will hold the jug."
+                )
+                {
+                    Default = "60 s",
+                },
             Pace.Travel,
         ],
         Work)
@@ -43,10 +60,19 @@ internal static class FlowNeeded
             Results =
             [
                 FlowRule.Result(flow, "flow", "Flow of a nozzle"),
-                new("catch", $"In the jug after {time}", inJug, UnitSystem.Units(metric ? "fl-oz" : "mL"), IsMeasuredOut: true),
+                new(
+                    "catch",
+                    $"In the jug after {time}",
+                    inJug,
+                    UnitSystem.Units(metric ? "fl-oz" : "mL"),
+                    IsMeasuredOut: true
+                ),
             ],
             Working = sheet.Lines,
-            Notes = ["Choose the nozzle that gives this flow in the middle of its pressure range, then catch it and check."],
+            Notes =
+            [
+                "Choose the nozzle that gives this flow in the middle of its pressure range, then catch it and check.",
+            ],
             Assumed = ["The speed is kept."],
             Cautions = SprayCautions.All,
             Sources = ["mu-g1270a"],

@@ -27,7 +27,12 @@ internal static class FlowRule
     public static Quantity Volume(WorkingSheet sheet, Quantity flow, Quantity speed, Quantity width, bool metric)
     {
         (Quantity run, Quantity pace, Quantity wide) = Converted(sheet, flow, "Flow", speed, width, metric);
-        return sheet.Line("Spray volume", $"{Constant(metric)} × {run} ÷ ({pace} × {wide})", run / (pace * wide), metric ? "L/ha" : "gal/acre");
+        return sheet.Line(
+            "Spray volume",
+            $"{Constant(metric)} × {run} ÷ ({pace} × {wide})",
+            run / (pace * wide),
+            metric ? "L/ha" : "gal/acre"
+        );
     }
 
     /// <summary>Flow from volume per area, speed and width.</summary>
@@ -41,8 +46,15 @@ internal static class FlowRule
     {
         Quantity dose = sheet.Convert("Volume wanted", volume, metric ? "L/ha" : "gal/acre");
         (Quantity pace, Quantity wide) = (
-            sheet.Convert("Speed", speed, metric ? "km/h" : "mph"), sheet.Convert("Width", width, metric ? "cm" : "in"));
-        return sheet.Line("Flow needed", $"{dose} × {pace} × {wide} ÷ {Constant(metric)}", dose * pace * wide, metric ? "L/min" : "gpm");
+            sheet.Convert("Speed", speed, metric ? "km/h" : "mph"),
+            sheet.Convert("Width", width, metric ? "cm" : "in")
+        );
+        return sheet.Line(
+            "Flow needed",
+            $"{dose} × {pace} × {wide} ÷ {Constant(metric)}",
+            dose * pace * wide,
+            metric ? "L/min" : "gpm"
+        );
     }
 
     /// <summary>A catch in a time as a flow; in US units through ounces a minute and 128 ounces in a gallon.</summary>
@@ -65,8 +77,16 @@ internal static class FlowRule
 
     private static (Quantity Flow, Quantity Speed, Quantity Width) Converted(
         WorkingSheet sheet, Quantity flow, string label, Quantity speed, Quantity width, bool metric) => metric
-        ? (sheet.Convert(label, flow, "L/min"), sheet.Convert("Speed", speed, "km/h"), sheet.Convert("Width", width, "cm"))
-        : (sheet.Convert(label, flow, "gpm"), sheet.Convert("Speed", speed, "mph"), sheet.Convert("Width", width, "in"));
+            ? (
+                sheet.Convert(label, flow, "L/min"),
+                sheet.Convert("Speed", speed, "km/h"),
+                sheet.Convert("Width", width, "cm")
+            )
+            : (
+                sheet.Convert(label, flow, "gpm"),
+                sheet.Convert("Speed", speed, "mph"),
+                sheet.Convert("Width", width, "in")
+            );
 
     private static string Constant(bool metric) => metric ? "60000" : "5940";
 }

@@ -16,8 +16,24 @@ internal static class MinuteWalk
         "A minute's walk and a minute's spray",
         "Walk for one minute at working pace and measure how far you came. Then spray for one minute into a jug.",
         [
-            new("caught", "Spray of a minute", Field.Liquid() with { IsList = true }, "Several catches are better than one."),
-            new("walked", "Way walked in a minute", Field.Course() with { IsList = true }, "Several walks are better than one."),
+                new(
+                    "caught",
+                    "Spray of a minute",
+                    Field.Liquid() with
+                    {
+                        IsList = true,
+                    },
+                    "Several catches are better than one."
+                ),
+                new(
+                    "walked",
+                    "Way walked in a minute",
+                    Field.Course() with
+                    {
+                        IsList = true,
+                    },
+                    "Several walks are better than one."
+                ),
             new("swath", "Width sprayed", Field.Width(), "The width of one pass at working height."),
         ],
         Work)

@@ -39,7 +39,12 @@ internal static class Pace
     {
         Quantity length = sheet.Convert("Length of the course", course, metric ? "m" : "ft");
         Quantity minutes = sheet.Convert("Time in minutes", time, "min");
-        Quantity perMinute = sheet.Line("Way in a minute", $"{length} ÷ {minutes}", length / minutes, metric ? "m/min" : "ft/min");
+        Quantity perMinute = sheet.Line(
+            "Way in a minute",
+            $"{length} ÷ {minutes}",
+            length / minutes,
+            metric ? "m/min" : "ft/min"
+        );
         return sheet.Convert("Speed", perMinute, metric ? "km/h" : "mph");
     }
 
@@ -52,23 +57,42 @@ internal static class Pace
         decimal mph = speed.In("mph");
         string shown = $"{speed.To("mph")} ({speed.To("km/h")})";
         if (mph > MostAnywhere)
-            return new RateProblem(field, $"this gives {shown}, faster than anybody sprays or spreads; check length, time and units");
+            return new RateProblem(
+                field,
+                $"this gives {shown}, faster than anybody sprays or spreads; check length, time and units"
+            );
         return isOnFoot && mph > MostOnFoot
-            ? new RateProblem(field, $"this gives {shown}; on foot? Check length, time and units, or say that you travel on wheels")
+            ? new RateProblem(
+                field,
+                $"this gives {shown}; on foot? Check length, time and units, or say that you travel on wheels"
+            )
             : null;
     }
 
-    /// <summary>What must be assumed when the times of the runs lie apart by more than a fifth of the shortest; else nothing.</summary>
+    /// <summary>
+    /// What must be assumed when the times of the runs lie apart by more than a fifth of the shortest; else nothing.
+    /// </summary>
     /// <param name="times">The times, at least one, above zero.</param>
     public static ImmutableArray<string> Spread(ImmutableArray<Quantity> times)
     {
         decimal least = times.Min(time => time.InBase), most = times.Max(time => time.InBase);
         return most > least * (1 + MostSpread)
-            ? ["The mean stands for the runs, though their times differ by more than 20 %. Walk it again until the runs agree."]
+            ?
+            [
+                "The mean stands for the runs, though their times differ by more than 20 %. Walk it again until the "
+                    + "runs agree.",
+            ]
             : [];
     }
 
     /// <summary>A speed as a figure in both systems.</summary>
     public static RateResult Result(Quantity speed, string label = "Speed") => new(
-        "speed", label, speed, UnitSystem.Units(UnitSystem.IsMetric(speed) ? "mph" : "km/h", UnitSystem.IsMetric(speed) ? "m/min" : "ft/min"));
+            "speed",
+            label,
+            speed,
+            UnitSystem.Units(
+                UnitSystem.IsMetric(speed) ? "mph" : "km/h",
+                UnitSystem.IsMetric(speed) ? "m/min" : "ft/min"
+            )
+        );
 }

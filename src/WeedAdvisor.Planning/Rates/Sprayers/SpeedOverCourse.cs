@@ -14,7 +14,8 @@ internal static class SpeedOverCourse
         "sprayer",
         "speed",
         "Speed over a course",
-        "Mark a course on the ground to be treated. Start before the first mark, with the load on, and time yourself from mark to mark.",
+            "Mark a course on the ground to be treated. Start before the first mark, with the load on, and time "
+                + "yourself from mark to mark.",
         [
             new("course", "Length of the course", Field.Course(), "100 ft or more."),
             new("times", "Time of each run", Field.Time(), "Two runs or more, in both directions."),

@@ -9,7 +9,8 @@ internal static class SprayCautions
     public static ImmutableArray<string> All { get; } =
     [
         "Calibrate with clean water only, in a clean sprayer.",
-        "Wear the protective equipment that the label asks for, also while calibrating: hoses and nozzles hold residues.",
+        "Wear the protective equipment that the label asks for, also while calibrating: hoses and nozzles hold "
+            + "residues.",
         "The label's rate and spray volume are the law. A sum can bring you to them, never past them.",
         "Never let spray or wash water run to a drain, ditch or pond.",
     ];

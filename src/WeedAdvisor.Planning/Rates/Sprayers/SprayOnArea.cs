@@ -13,9 +13,18 @@ internal static class SprayOnArea
         "sprayer",
         "spray-on-area",
         "Spray used on an area",
-        "Fill to a mark, spray an area that you have measured with water, and measure what refills the tank to the mark.",
+            "Fill to a mark, spray an area that you have measured with water, and measure what refills the tank to the "
+                + "mark.",
         [
-            new("spray", "Spray used", Field.Liquid() with { IsList = true }, "What it takes to refill; give every run."),
+                new(
+                    "spray",
+                    "Spray used",
+                    Field.Liquid() with
+                    {
+                        IsList = true,
+                    },
+                    "What it takes to refill; give every run."
+                ),
             new("area", "Area sprayed", Field.Ground(), "Measured, not paced.") { Default = "1000 ft2" },
         ],
         Work)

@@ -39,8 +39,16 @@ internal static class SprayVolume
     /// <returns>gal/acre or L/ha.</returns>
     public static Quantity PerArea(WorkingSheet sheet, Quantity volume, Quantity area, bool metric)
     {
-        Quantity ground = sheet.Convert(metric ? "The area in hectares" : "The area in acres", area, metric ? "ha" : "acre");
-        Quantity spray = sheet.Convert(metric ? "The spray in litres" : "The spray in gallons", volume, metric ? "L" : "gal");
+        Quantity ground = sheet.Convert(
+            metric ? "The area in hectares" : "The area in acres",
+            area,
+            metric ? "ha" : "acre"
+        );
+        Quantity spray = sheet.Convert(
+            metric ? "The spray in litres" : "The spray in gallons",
+            volume,
+            metric ? "L" : "gal"
+        );
         return sheet.Line("Spray volume", $"{spray} ÷ {ground}", spray / ground, metric ? "L/ha" : "gal/acre");
     }
 

@@ -4,7 +4,9 @@ using WeedAdvisor.Planning.Rates.Units;
 
 namespace WeedAdvisor.Planning.Rates.Sprayers;
 
-/// <summary>Effective swath of a pattern that laps over the next: the distance from pass to pass = throw − overlap on one side.</summary>
+/// <summary>
+/// Effective swath of a pattern that laps over the next: the distance from pass to pass = throw − overlap on one side.
+/// </summary>
 internal static class Swath
 {
     /// <summary>The effective swath in feet or metres, or why there is none.</summary>
@@ -12,13 +14,24 @@ internal static class Swath
     /// <param name="thrown">The whole width thrown.</param>
     /// <param name="overlap">The overlap with the next pass, on one side: a share of the throw or a length.</param>
     /// <param name="metric">Whether to work in metres.</param>
-    public static (Quantity? Swath, RateProblem? Problem) Effective(WorkingSheet sheet, Quantity thrown, Quantity overlap, bool metric)
+    public static (Quantity? Swath, RateProblem? Problem) Effective(
+        WorkingSheet sheet,
+        Quantity thrown,
+        Quantity overlap,
+        bool metric
+    )
     {
         string unit = metric ? "m" : "ft";
         Quantity wide = thrown.To(unit);
         Quantity lap = overlap.Dimension == Dimension.None ? wide * overlap.InBase : overlap.To(unit);
         if (lap.Value >= wide.Value)
-            return (null, new RateProblem("overlap", $"an overlap of {overlap} leaves nothing of a width of {thrown}; enter the overlap on one side"));
+            return (
+                null,
+                new RateProblem(
+                    "overlap",
+                    $"an overlap of {overlap} leaves nothing of a width of {thrown}; enter the overlap on one side"
+                )
+            );
         sheet.Convert("Width thrown", thrown, unit);
         if (overlap.Dimension == Dimension.None)
             sheet.Line("Overlap on one side", $"{wide} × {overlap}", lap, unit);

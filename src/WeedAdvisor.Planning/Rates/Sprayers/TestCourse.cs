@@ -7,8 +7,8 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Rates.Sprayers;
 
 /// <summary>
-/// Length of a course that makes the jug show the spray volume: 1/128 acre = 43 560 ÷ 128 = 340.3125 ft², where fluid ounces
-/// are gallons per acre; or 1/1000 ha = 10 m², where millilitres are litres per hectare.
+/// Length of a course that makes the jug show the spray volume: 1/128 acre = 43 560 ÷ 128 = 340.3125 ft², where fluid
+/// ounces are gallons per acre; or 1/1000 ha = 10 m², where millilitres are litres per hectare.
 /// </summary>
 internal static class TestCourse
 {
@@ -19,18 +19,30 @@ internal static class TestCourse
         "sprayer",
         "test-course",
         "Course on which the jug shows the rate",
-        "Mark a course of this length, time yourself spraying it, then catch the spray of that many seconds. On 1/128 acre the "
-            + "fluid ounces in the jug are the gallons per acre; on 1/1000 hectare the millilitres are the litres per hectare.",
+            "Mark a course of this length, time yourself spraying it, then catch the spray of that many seconds. On "
+                + "1/128 acre the "
+                + "fluid ounces in the jug are the gallons per acre; on 1/1000 hectare the millilitres are the litres "
+                + "per hectare.",
         [
             new("width", "Width sprayed", Field.Width(),
-                "The width of one pass; nozzle spacing when one nozzle of a boom is caught; row width when all nozzles of a row are."),
+                    "The width of one pass; nozzle spacing when one nozzle of a boom is caught; row width when all "
+                        + "nozzles of a row are."
+                ),
             new("of", "Size of the course",
-                Field.Choice((Acre, "1/128 acre: fluid ounces are gallons per acre"), ("ha-1000th", "1/1000 hectare: millilitres are litres per hectare")),
+                    Field.Choice(
+                        (Acre, "1/128 acre: fluid ounces are gallons per acre"),
+                        ("ha-1000th", "1/1000 hectare: millilitres are litres per hectare")
+                    ),
                 "Take the one for which you have a jug.")
             {
                 Default = Acre,
             },
-            new("plant-spacing", "Plant spacing in the row", Field.Width(), "To count plants instead of measuring: the distance from plant to plant.")
+                new(
+                    "plant-spacing",
+                    "Plant spacing in the row",
+                    Field.Width(),
+                    "To count plants instead of measuring: the distance from plant to plant."
+                )
             {
                 IsOptional = true,
             },
@@ -46,7 +58,12 @@ internal static class TestCourse
         bool acre = inputs.Word("of") == Acre;
         string unit = acre ? "ft" : "m";
         Quantity area = acre
-            ? sheet.Line("1/128 acre", "43560 ft2 in an acre ÷ 128 fl-oz in a gal", Quantity.Of(43560, "ft2") / 128, "ft2")
+            ? sheet.Line(
+                "1/128 acre",
+                "43560 ft2 in an acre ÷ 128 fl-oz in a gal",
+                Quantity.Of(43560, "ft2") / 128,
+                "ft2"
+            )
             : sheet.Line("1/1000 hectare", "10000 m2 in a ha ÷ 1000 mL in a L", Quantity.Of(10000, "m2") / 1000, "m2");
         Quantity width = sheet.Convert("Width", inputs.Measure("width"), unit);
         Quantity length = sheet.Line("Length of the course", $"{area} ÷ {width}", area / width, unit);
@@ -69,7 +86,8 @@ internal static class TestCourse
                     ? "Fluid ounces caught in the time of this course are gallons per acre."
                     : "Millilitres caught in the time of this course are litres per hectare.",
                 acre
-                    ? "For a handgun mark a square of 18.45 ft a side: the square root of 340.3125 ft2. In the field 18.5 ft is near enough."
+                    ? "For a handgun mark a square of 18.45 ft a side: the square root of 340.3125 ft2. In the field "
+                        + "18.5 ft is near enough."
                     : "For a handgun mark 10 m2, such as 2 m × 5 m.",
             ],
             Assumed = acre ? ["Printed tables often take 340 ft2; this takes 340.3125 ft2."] : [],

@@ -19,15 +19,25 @@ internal static class TestStrip
         "sprayer",
         "test-strip",
         "Test strip or plot",
-        "Mark a strip (backpack, boom) or a plot such as 18.5 ft × 18.5 ft (handgun). Time yourself spraying it with water "
+            "Mark a strip (backpack, boom) or a plot such as 18.5 ft × 18.5 ft (handgun). Time yourself spraying it "
+                + "with water "
             + "at the usual pace. Then catch the spray of that many seconds in a jug.",
         [
             new("caught", "Spray caught", Field.Liquid() with { IsList = true },
-                "Catch it in a jug for as long as the strip takes; give every run, or every nozzle's catch of one pass."),
+                    "Catch it in a jug for as long as the strip takes; give every run, or every nozzle's catch of one "
+                        + "pass."
+                ),
             new("course", "Length of the strip or plot", Field.Course(), "Walk it at the pace at which you will work."),
             new("width", "Width sprayed", Field.Width(),
-                "The width that the spray in the jug covers: the whole pass, or the nozzle spacing when one nozzle was caught."),
-            new("times", "Time for the strip", Field.Time(), "Seconds of each run; needed only to check the pace or to scale the catch.")
+                    "The width that the spray in the jug covers: the whole pass, or the nozzle spacing when one nozzle "
+                        + "was caught."
+                ),
+                new(
+                    "times",
+                    "Time for the strip",
+                    Field.Time(),
+                    "Seconds of each run; needed only to check the pace or to scale the catch."
+                )
             {
                 IsOptional = true,
             },
@@ -37,7 +47,9 @@ internal static class TestStrip
                 IsOptional = true,
             },
             new("sprayer", "Kind of sprayer",
-                Field.Choice(("backpack", "Backpack or hand boom, on foot"), (Handgun, "Handgun or wand, waved over a plot"),
+                    Field.Choice(
+                        ("backpack", "Backpack or hand boom, on foot"),
+                        (Handgun, "Handgun or wand, waved over a plot"),
                     ("wheels", "Boom on wheels")),
                 "It decides which speed is believed.")
             {
@@ -53,7 +65,10 @@ internal static class TestStrip
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         if (inputs.Has("catch-time") && !inputs.Has("times"))
-            return new RateProblem("times", "not entered: the time for the strip, which is needed to scale what was caught in another time");
+            return new RateProblem(
+                "times",
+                "not entered: the time for the strip, which is needed to scale what was caught in another time"
+            );
         var sheet = new WorkingSheet();
         ImmutableArray<Quantity> times = inputs.Has("times") ? inputs.List("times") : [];
         Quantity caught = sheet.Mean("Mean of the catches", inputs.List("caught"));
@@ -63,7 +78,12 @@ internal static class TestStrip
         {
             Quantity time = sheet.Mean("Mean time of the runs", times);
             if (inputs.MeasureOrNull("catch-time") is { } held)
-                caught = sheet.Line("Spray in the time of the strip", $"{caught} × {time} ÷ {held}", caught * (time / held).Value, caught.Unit.Symbol);
+                caught = sheet.Line(
+                    "Spray in the time of the strip",
+                    $"{caught} × {time} ÷ {held}",
+                    caught * (time / held).Value,
+                    caught.Unit.Symbol
+                );
             if (inputs.Word("sprayer") != Handgun)
             {
                 Quantity pace = Pace.Speed(sheet, inputs.Measure("course"), time, metric);
@@ -73,13 +93,23 @@ internal static class TestStrip
             }
         }
 
-        Quantity strip = SprayVolume.Area(sheet, "Area sprayed", inputs.Measure("course"), inputs.Measure("width"), metric);
+        Quantity strip = SprayVolume.Area(
+            sheet,
+            "Area sprayed",
+            inputs.Measure("course"),
+            inputs.Measure("width"),
+            metric
+        );
         Quantity volume = SprayVolume.PerArea(sheet, caught, strip, metric);
         return new RateAnswer
         {
             Results = speed is null ? [SprayVolume.Result(volume)] : [SprayVolume.Result(volume), speed],
             Working = sheet.Lines,
-            Assumed = ["Pace, pressure and nozzle stay as they were in the test.", .. times.IsEmpty ? [] : Pace.Spread(times)],
+            Assumed =
+            [
+                "Pace, pressure and nozzle stay as they were in the test.",
+                .. times.IsEmpty ? [] : Pace.Spread(times),
+            ],
             Cautions = SprayCautions.All,
             Sources = ["lsu-128", "ncsu-backpack", "mesa-handgun"],
         };

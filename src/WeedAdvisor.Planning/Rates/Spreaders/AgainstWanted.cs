@@ -16,7 +16,11 @@ internal static class AgainstWanted
 
     /// <summary>The field for the rate wanted, where it may be left out.</summary>
     public static RateField Wanted { get; } = new(
-        "wanted", "Rate wanted", GranuleRate.Kind(), "Weight of product on an area, from the label; to be told what to change.")
+            "wanted",
+            "Rate wanted",
+            GranuleRate.Kind(),
+            "Weight of product on an area, from the label; to be told what to change."
+        )
     {
         IsOptional = true,
     };
@@ -26,7 +30,11 @@ internal static class AgainstWanted
     /// <param name="found">The rate found.</param>
     /// <param name="wanted">The rate wanted; null for none.</param>
     /// <returns>Figures and notes; empty when no rate is wanted.</returns>
-    public static (ImmutableArray<RateResult> Results, ImmutableArray<string> Notes) Of(WorkingSheet sheet, Quantity found, Quantity? wanted)
+    public static (ImmutableArray<RateResult> Results, ImmutableArray<string> Notes) Of(
+        WorkingSheet sheet,
+        Quantity found,
+        Quantity? wanted
+    )
     {
         if (wanted is not { } goal)
             return ([], []);
@@ -39,9 +47,11 @@ internal static class AgainstWanted
     {
         string share = Figures.Of(Math.Abs(percent), 2);
         return Math.Abs(percent) <= Near
-            ? $"Within {Near} % of the rate wanted: keep this setting and write it down with the product and the walker."
+                ? $"Within {Near} % of the rate wanted: keep this setting and write it down with the product and the "
+                    + $"walker."
             : percent > 0
-                ? $"{share} % too much. If the rate wanted is the label's highest, do not treat anything at this setting."
+                ? $"{share} % too much. If the rate wanted is the label's highest, do not treat anything at this "
+                    + $"setting."
                 : $"{share} % too little: weeds will come through.";
     }
 

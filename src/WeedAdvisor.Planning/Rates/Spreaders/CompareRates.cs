@@ -29,7 +29,11 @@ internal static class CompareRates
         var sheet = new WorkingSheet();
         bool metric = UnitSystem.IsMetric(inputs.Measure("found"));
         Quantity found = sheet.Convert("Rate found", inputs.Measure("found"), metric ? "kg/ha" : "lb/acre");
-        (ImmutableArray<RateResult> off, ImmutableArray<string> notes) = AgainstWanted.Of(sheet, found, inputs.Measure("wanted"));
+        (ImmutableArray<RateResult> off, ImmutableArray<string> notes) = AgainstWanted.Of(
+            sheet,
+            found,
+            inputs.Measure("wanted")
+        );
         return new RateAnswer
         {
             Results = [.. off, GranuleRate.Result(found, label: "Rate found")],

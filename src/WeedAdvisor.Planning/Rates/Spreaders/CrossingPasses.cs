@@ -13,7 +13,8 @@ internal static class CrossingPasses
         "spreader",
         "crossing-passes",
         "Half the rate, twice, crossing",
-        "Set the spreader to a part of the rate and go over the bed several times, each time at right angles to the last. Gaps of one "
+            "Set the spreader to a part of the rate and go over the bed several times, each time at right angles to "
+                + "the last. Gaps of one "
             + "dose are met by the next.",
         [
             new("wanted", "Whole rate wanted", GranuleRate.Kind(), "Weight of product on an area, from the label."),
@@ -32,13 +33,27 @@ internal static class CrossingPasses
         decimal doses = inputs.Number("doses");
         bool metric = UnitSystem.IsMetric(wanted);
         Quantity whole = TestWeight.Of(sheet, wanted, inputs.Measure("area"), metric);
-        Quantity each = sheet.Line("Granules of a dose", $"{whole} ÷ {Figures.Of(doses, 2)}", whole / doses, whole.Unit.Symbol);
-        Quantity rate = sheet.Line("Rate of a dose", $"{wanted} ÷ {Figures.Of(doses, 2)}", wanted / doses, wanted.Unit.Symbol);
+        Quantity each = sheet.Line(
+            "Granules of a dose",
+            $"{whole} ÷ {Figures.Of(doses, 2)}",
+            whole / doses,
+            whole.Unit.Symbol
+        );
+        Quantity rate = sheet.Line(
+            "Rate of a dose",
+            $"{wanted} ÷ {Figures.Of(doses, 2)}",
+            wanted / doses,
+            wanted.Unit.Symbol
+        );
         return new RateAnswer
         {
             Results =
             [
-                GranuleRate.Result(rate.To(metric ? "kg/ha" : "lb/acre"), "rate-of-a-dose", "Rate to set the spreader to"),
+                GranuleRate.Result(
+                    rate.To(metric ? "kg/ha" : "lb/acre"),
+                    "rate-of-a-dose",
+                    "Rate to set the spreader to"
+                ),
                 GranuleRate.Weighed("dose", "Granules for a dose", each, metric),
                 GranuleRate.Weighed("whole", "Granules for all doses", whole, metric),
             ],

@@ -8,8 +8,8 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Rates.Spreaders;
 
 /// <summary>
-/// Effective swath of a rotary spreader = throw × (1 − overlap on one side). A hand-cranked one wants an overlap of 30 to
-/// 35 % on each side, 60 to 70 % in all (NC State, AG-826).
+/// Effective swath of a rotary spreader = throw × (1 − overlap on one side). A hand-cranked one wants an overlap of 30
+/// to 35 % on each side, 60 to 70 % in all (NC State, AG-826).
 /// </summary>
 internal static class SpreaderSwath
 {
@@ -18,9 +18,15 @@ internal static class SpreaderSwath
         "spreader",
         "swath",
         "Throw and effective swath",
-        "A rotary spreader throws most in front of the walker and less at the sides, so the passes must lap over each other.",
+            "A rotary spreader throws most in front of the walker and less at the sides, so the passes must lap over "
+                + "each other.",
         [
-            new("throw", "Whole width thrown", Field.Width(), "From the outermost granules on one side to those on the other."),
+                new(
+                    "throw",
+                    "Whole width thrown",
+                    Field.Width(),
+                    "From the outermost granules on one side to those on the other."
+                ),
             new("overlap", "Overlap on each side", Field.Measure("%", "ft", "m") with { MayBeZero = true },
                 "30 to 35 % of the throw on each side with a hand-cranked spreader.")
             {
@@ -66,7 +72,8 @@ internal static class SpreaderSwath
             [
                 isAdvised
                     ? "The overlap is within the 30 to 35 % on each side that is advised for hand-cranked spreaders."
-                    : "The overlap is not within the 30 to 35 % on each side that is advised for hand-cranked spreaders: use pans to check it.",
+                    : "The overlap is not within the 30 to 35 % on each side that is advised for hand-cranked "
+                        + "spreaders: use pans to check it.",
                 "Calibrate with this swath, and mark the passes with flags or pots.",
             ],
             Assumed = ["Still air, and the same throw to both sides.", .. Swath.Doubts(effective, thrown)],

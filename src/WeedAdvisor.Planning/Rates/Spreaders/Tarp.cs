@@ -7,7 +7,9 @@ using WeedAdvisor.Planning.Rates.Units;
 
 namespace WeedAdvisor.Planning.Rates.Spreaders;
 
-/// <summary>Rate from what falls on a tarp, in a pan, or in the catch pan under a drop spreader: weight ÷ (length × width).</summary>
+/// <summary>
+/// Rate from what falls on a tarp, in a pan, or in the catch pan under a drop spreader: weight ÷ (length × width).
+/// </summary>
 internal static class Tarp
 {
     /// <summary>The form.</summary>
@@ -15,11 +17,30 @@ internal static class Tarp
         "spreader",
         "tarp",
         "Granules caught on a tarp or in a pan",
-        "Spread over a tarp such as 10 ft × 10 ft, or hang a pan under a drop spreader and push it over a course. Weigh what was caught.",
+            "Spread over a tarp such as 10 ft × 10 ft, or hang a pan under a drop spreader and push it over a course. "
+                + "Weigh what was caught.",
         [
-            new("caught", "Granules caught", Field.Weight() with { IsList = true }, "Without the tarp or pan; give every run."),
-            new("length", "Length of the tarp or course", Field.Course(), "With a pan under a drop spreader: the course pushed."),
-            new("width", "Width of the tarp or spreader", Field.Width(), "With a drop spreader: the width over its openings."),
+                new(
+                    "caught",
+                    "Granules caught",
+                    Field.Weight() with
+                    {
+                        IsList = true,
+                    },
+                    "Without the tarp or pan; give every run."
+                ),
+                new(
+                    "length",
+                    "Length of the tarp or course",
+                    Field.Course(),
+                    "With a pan under a drop spreader: the course pushed."
+                ),
+                new(
+                    "width",
+                    "Width of the tarp or spreader",
+                    Field.Width(),
+                    "With a drop spreader: the width over its openings."
+                ),
             new("runs", "Passes in one catch", new RateFieldKind.Number(1, 100, IsWhole: true),
                 "How often the same ground or course was gone over before weighing.")
             {
@@ -39,10 +60,17 @@ internal static class Tarp
         Quantity caught = sheet.Mean("Mean of the runs", inputs.List("caught"));
         bool metric = UnitSystem.IsMetric(caught);
         decimal runs = inputs.Number("runs");
-        Quantity once = runs == 1 ? caught : sheet.Line("Of one pass", $"{caught} ÷ {Figures.Of(runs, 3)}", caught / runs, caught.Unit.Symbol);
+        Quantity once =
+            runs == 1
+                ? caught
+                : sheet.Line("Of one pass", $"{caught} ÷ {Figures.Of(runs, 3)}", caught / runs, caught.Unit.Symbol);
         Quantity area = SprayVolume.Area(sheet, "Area", inputs.Measure("length"), inputs.Measure("width"), metric);
         Quantity rate = GranuleRate.PerArea(sheet, once, area, metric);
-        (ImmutableArray<RateResult> off, ImmutableArray<string> notes) = AgainstWanted.Of(sheet, rate, inputs.MeasureOrNull("wanted"));
+        (ImmutableArray<RateResult> off, ImmutableArray<string> notes) = AgainstWanted.Of(
+            sheet,
+            rate,
+            inputs.MeasureOrNull("wanted")
+        );
         return new RateAnswer
         {
             Results = [GranuleRate.Result(rate), .. off],

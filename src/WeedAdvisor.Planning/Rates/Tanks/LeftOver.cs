@@ -27,7 +27,8 @@ internal static class LeftOver
     /// <summary>Where left-over spray may go and where it never may.</summary>
     public static ImmutableArray<string> Places { get; } =
     [
-        "Left-over spray goes where the label says. As a rule that is a site on the label that has not had its full rate this time.",
+        "Left-over spray goes where the label says. As a rule that is a site on the label that has not had its full "
+            + "rate this time.",
         "Rinse the tank with clean water three times and spray the rinse water on such a site as well.",
         "Never pour spray or rinse water into a drain, ditch, pond or well, nor on gravel that drains to one.",
     ];
@@ -48,7 +49,8 @@ internal static class LeftOver
             Assumed = ["The spray is as it was mixed, not thinned."],
             Cautions =
             [
-                "Never spray ground twice to empty a tank: both passes together must stay at or below the label's rate.",
+                "Never spray ground twice to empty a tank: both passes together must stay at or below the label's "
+                    + "rate.",
                 "Count it towards the most in a year of that ground.",
                 "Keep no spray over night: it settles, clogs and may lose or change its strength.",
             ],

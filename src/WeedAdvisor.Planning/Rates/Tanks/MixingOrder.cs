@@ -42,7 +42,10 @@ internal static class MixingOrder
             new("second", "Another product", Codes(), "Only where both labels allow the mix.") { IsOptional = true },
             new("third", "Another product", Codes(), "Only where all labels allow the mix.") { IsOptional = true },
             new("fourth", "Another product", Codes(), "Only where all labels allow the mix.") { IsOptional = true },
-            new("adjuvant", "Adjuvant", Field.Choice(("none", "none"), ("wetter", "wetter or spreader"), ("oil", "crop oil")),
+                new(
+                    "adjuvant",
+                    "Adjuvant",
+                    Field.Choice(("none", "none"), ("wetter", "wetter or spreader"), ("oil", "crop oil")),
                 "Only where the label asks for or allows it.") { Default = "none" },
         ],
         Work)
@@ -63,7 +66,10 @@ internal static class MixingOrder
             .. s_fields.Where(inputs.Has)
                 .Select(field => s_codes.Single(code => code.Word == inputs.Word(field)))
                 .OrderBy(code => code.Step)
-                .Select(code => $"Add the {code.Word}, {code.Text}, and wait until it is {(code.Step <= 4 ? "fully dispersed" : "mixed in")}."),
+                .Select(code =>
+                    $"Add the {code.Word}, {code.Text}, and wait until it is "
+                        + $"{(code.Step <= 4 ? "fully dispersed" : "mixed in")}."
+                ),
         ];
         string[] adjuvant = inputs.Word("adjuvant") switch
         {
@@ -77,7 +83,8 @@ internal static class MixingOrder
             Working = sheet.Lines,
             Notes =
             [
-                "Before the first tank of a new mix, make a jar test: the same shares in a jar, in this order, looked at after half an hour."
+                "Before the first tank of a new mix, make a jar test: the same shares in a jar, in this order, looked "
+                    + "at after half an hour."
                 + " If it clots, separates, foams or warms, do not mix it.",
                 $"Fill the tank half, {half} of clean water, and start the agitation. Keep it running to the end.",
                 .. products,

@@ -16,7 +16,11 @@ internal static class TankField
 
     /// <summary>Spray on an area: from a mist of 10 L/ha to a drench of 50 000 L/ha.</summary>
     public static RateFieldKind.Measure SprayVolume() =>
-        Field.Measure("gal/acre", "gal/1000ft2", "L/ha") with { Least = Quantity.Of(10, "L/ha"), Most = Quantity.Of(50000, "L/ha") };
+        Field.Measure("gal/acre", "gal/1000ft2", "L/ha") with
+        {
+            Least = Quantity.Of(10, "L/ha"),
+            Most = Quantity.Of(50000, "L/ha"),
+        };
 
     /// <summary>An amount split into full loads and a part load.</summary>
     /// <param name="sheet">The working.</param>
@@ -31,6 +35,11 @@ internal static class TankField
         decimal full = Math.Floor(Math.Round(loads, 12));
         decimal rest = Math.Max(0, Math.Round(loads, 12) - full);
         return (full, sheet.Line(
-            "Last load", $"{amount} - {Figures.Of(full, 6)} × {size}", size * (rest == 0 ? 0 : loads - full), size.Unit.Symbol));
+                "Last load",
+                $"{amount} - {Figures.Of(full, 6)} × {size}",
+                size * (rest == 0 ? 0 : loads - full),
+                size.Unit.Symbol
+            )
+        );
     }
 }

@@ -8,8 +8,8 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Rates.Tanks;
 
 /// <summary>
-/// Full tanks and the last part tank for an area: spray = area × spray volume; product in a tank = tank ÷ spray volume ×
-/// rate (mu-g1272). What stays in pump and hoses is mixed on top and is left over.
+/// Full tanks and the last part tank for an area: spray = area × spray volume; product in a tank = tank ÷ spray volume
+/// × rate (mu-g1272). What stays in pump and hoses is mixed on top and is left over.
 /// </summary>
 internal static class TankLoads
 {
@@ -21,17 +21,34 @@ internal static class TankLoads
         "Calibrate first: the spray volume must be what your sprayer really puts on. Mix only what the area takes.",
         [
             new("area", "Area to spray", Field.Ground(), "The ground that the spray covers."),
-            new("spray-volume", "Spray volume", TankField.SprayVolume(), "From the calibration, within what the label asks for."),
+                new(
+                    "spray-volume",
+                    "Spray volume",
+                    TankField.SprayVolume(),
+                    "From the calibration, within what the label asks for."
+                ),
             new("tank", "Tank", TankField.Tank(), "What you fill it to."),
             new("rate", "Rate of product", ProductField.ProductRate(), "From the label, for this use."),
-            new("most", "Highest rate of the label", ProductField.ProductRate(), "To hold the rate against.") { IsOptional = true },
+                new("most", "Highest rate of the label", ProductField.ProductRate(), "To hold the rate against.")
+                {
+                    IsOptional = true,
+                },
             new("dead-volume", "Stays in pump and hoses", Field.Liquid() with { MayBeZero = true },
-                "Spray that the sprayer cannot put out; spray water until it sucks air and measure what drains.") { Default = "0 L" },
+                    "Spray that the sprayer cannot put out; spray water until it sucks air and measure what drains."
+                )
+                {
+                    Default = "0 L",
+                },
         ],
         Work)
     {
         Example = Field.Example(
-            ("area", "20000 ft2"), ("spray-volume", "40 gal/acre"), ("tank", "4 gal"), ("rate", "2 pt/acre"), ("dead-volume", "1 qt")),
+                ("area", "20000 ft2"),
+                ("spray-volume", "40 gal/acre"),
+                ("tank", "4 gal"),
+                ("rate", "2 pt/acre"),
+                ("dead-volume", "1 qt")
+            ),
     };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
@@ -52,11 +69,17 @@ internal static class TankLoads
         }
 
         if (spray.InBase > tank.InBase * TankField.MostLoads)
-            return new RateProblem("tank", $"{spray} of spray from a tank of {tank} is more than 500 tanks; check area and units");
+            return new RateProblem(
+                "tank",
+                $"{spray} of spray from a tank of {tank} is more than 500 tanks; check area and units"
+            );
         (decimal full, Quantity last) = TankField.Split(sheet, spray, tank);
         Quantity inSpray = rate / onGround;
         if (rate.Dimension == Dimension.VolumePerArea && inSpray.InBase >= 1)
-            return new RateProblem("rate", $"{rate} of product is as much as the whole spray of {onGround}; check both units");
+            return new RateProblem(
+                "rate",
+                $"{rate} of product is as much as the whole spray of {onGround}; check both units"
+            );
         return new RateAnswer
         {
             Results =
@@ -68,8 +91,13 @@ internal static class TankLoads
                 ProductResults.Amount("all-product", "Product in all", inSpray * spray),
             ],
             Working = sheet.Lines,
-            Notes = dead.Value > 0 ? [$"{dead} stays in pump and hoses when the area is done.", .. LeftOver.Places] : [],
-            Assumed = ["Pace, pressure and nozzles are those of the calibration.", "Tanks are filled to the same mark each time."],
+            Notes =
+                dead.Value > 0 ? [$"{dead} stays in pump and hoses when the area is done.", .. LeftOver.Places] : [],
+            Assumed =
+            [
+                "Pace, pressure and nozzles are those of the calibration.",
+                "Tanks are filled to the same mark each time.",
+            ],
             Cautions = ProductCautions.All,
             Sources = ["mu-g1272", "common-practice"],
         };

@@ -7,8 +7,8 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Rates.Uniformity;
 
 /// <summary>
-/// Evenness of a spreader or sprayer from what equal pans or pots caught: coefficient of variation = standard deviation of
-/// the sample ÷ mean.
+/// Evenness of a spreader or sprayer from what equal pans or pots caught: coefficient of variation = standard deviation
+/// of the sample ÷ mean.
 /// </summary>
 internal static class CatchPans
 {
@@ -24,12 +24,21 @@ internal static class CatchPans
         "uniformity",
         "pans",
         "Evenness from pans or pots",
-        "Set equal pans or empty pots across the swath, with passes on both sides as at work. Spread or spray over them and weigh or "
+            "Set equal pans or empty pots across the swath, with passes on both sides as at work. Spread or spray over "
+                + "them and weigh or "
             + "measure what each caught.",
         [
             new("caught", "Catch of each pan", Catch(),
                 "One figure for each pan, in the order across the swath; 0 for an empty pan."),
-            new("pan", "Area of a pan", Field.Ground() with { Most = Quantity.Of(10, "m2") }, "Its opening; to find the mean rate.")
+                new(
+                    "pan",
+                    "Area of a pan",
+                    Field.Ground() with
+                    {
+                        Most = Quantity.Of(10, "m2"),
+                    },
+                    "Its opening; to find the mean rate."
+                )
             {
                 IsOptional = true,
             },
@@ -72,31 +81,45 @@ internal static class CatchPans
             Notes =
             [
                 Verdict(evenness.Variation),
-                .. evenness.Least == 0 ? ["At least one pan caught nothing: weeds will come through there."] : (string[])[],
-                "For comparison: in nurseries with hand-cranked spreaders the dose was found to vary from pot to pot by up to 250 %.",
-                "What evens it out: a steady pace and crank, the right overlap, half the rate twice in crossing passes, still air.",
+                .. evenness.Least == 0
+                    ? ["At least one pan caught nothing: weeds will come through there."]
+                    : (string[])[],
+                "For comparison: in nurseries with hand-cranked spreaders the dose was found to vary from pot to pot "
+                    + "by up to 250 %.",
+                "What evens it out: a steady pace and crank, the right overlap, half the rate twice in crossing "
+                    + "passes, still air.",
             ],
             Assumed =
             [
                 "The standard deviation is that of a sample: the squares are divided by the number of pans less one.",
                 "Up to 15 % is called even, above 25 % uneven: common practice in spreader tests, from memory.",
-                .. catches.Length < ManyPans ? ["So few pans give only a rough figure; ten or more are better."] : (string[])[],
+                .. catches.Length < ManyPans
+                    ? ["So few pans give only a rough figure; ten or more are better."]
+                    : (string[])[],
             ],
             Cautions =
             [
                 "Take up what the pans caught and use it at the label's rate.",
                 "Wear the protective equipment that the label asks for, also in a test.",
-                "The label's rate is the law, also where the spread is uneven: never raise the whole to help the thin places.",
+                "The label's rate is the law, also where the spread is uneven: never raise the whole to help the thin "
+                    + "places.",
                 "Never wash granules or spray to a drain, ditch or pond.",
             ],
             Sources = ["ncsu-handcrank", "common-practice", "memory"],
         };
     }
 
-    private static void WriteSpread(WorkingSheet sheet, ImmutableArray<Quantity> catches, Quantity mean, Evenness evenness)
+    private static void WriteSpread(
+        WorkingSheet sheet,
+        ImmutableArray<Quantity> catches,
+        Quantity mean,
+        Evenness evenness
+    )
     {
         Unit unit = catches[0].Unit;
-        Quantity deviation = new(evenness.Deviation, unit), least = new(evenness.Least, unit), most = new(evenness.Most, unit);
+        Quantity deviation = new(evenness.Deviation, unit),
+            least = new(evenness.Least, unit),
+            most = new(evenness.Most, unit);
         string less = Figures.Of(catches.Length - 1, 3);
         string squares = string.Join(" + ", catches.Select(one => $"({one.To(unit)} - {mean})²"));
         sheet.Line("Sum of the squared differences", squares, evenness.Deviations);
@@ -114,10 +137,25 @@ internal static class CatchPans
         yield return new("variation", "Coefficient of variation", Quantity.Number(evenness.Variation).To("%"), []);
         yield return new("mean", "Mean of the pans", new Quantity(evenness.Mean, unit), []);
         yield return new("deviation", "Standard deviation (sample)", new Quantity(evenness.Deviation, unit), []);
-        yield return new("lowest", "Lowest pan, of the mean", Quantity.Number(evenness.Least / evenness.Mean).To("%"), []);
-        yield return new("highest", "Highest pan, of the mean", Quantity.Number(evenness.Most / evenness.Mean).To("%"), []);
+        yield return new(
+            "lowest",
+            "Lowest pan, of the mean",
+            Quantity.Number(evenness.Least / evenness.Mean).To("%"),
+            []
+        );
+        yield return new(
+            "highest",
+            "Highest pan, of the mean",
+            Quantity.Number(evenness.Most / evenness.Mean).To("%"),
+            []
+        );
         if (evenness.Least > 0)
-            yield return new("highest-to-lowest", "Times the highest is the lowest", Quantity.Number(evenness.Most / evenness.Least), []);
+            yield return new(
+                "highest-to-lowest",
+                "Times the highest is the lowest",
+                Quantity.Number(evenness.Most / evenness.Least),
+                []
+            );
     }
 
     private static ImmutableArray<RateResult> Rate(WorkingSheet sheet, Quantity mean, Quantity? pan)
@@ -137,6 +175,8 @@ internal static class CatchPans
     {
         <= Even => "Even: a coefficient of variation of 15 % or less is what spreader tests usually aim for.",
         <= Uneven => "Fair: between 15 and 25 %. Look at the overlap and the pace before the season.",
-        _ => "Uneven: above 25 %. Some pots get far too little and others too much; change the swath or the setting and test again.",
+        _ =>
+            "Uneven: above 25 %. Some pots get far too little and others too much; change the swath or the setting "
+                + "and test again.",
     };
 }

@@ -4,5 +4,6 @@ namespace WeedAdvisor.Planning.Rates.Uniformity;
 internal static class UniformityForms
 {
     /// <summary>The group.</summary>
-    public static RateGroup Group { get; } = new("uniformity", "How evenly spray or granules fall, from pans or pots", [CatchPans.Form]);
+    public static RateGroup Group { get; } =
+        new("uniformity", "How evenly spray or granules fall, from pans or pots", [CatchPans.Form]);
 }

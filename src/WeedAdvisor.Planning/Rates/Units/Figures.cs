@@ -27,13 +27,17 @@ public static class Figures
         };
     }
 
-    /// <summary>A number to so many significant figures, halves away from zero, without trailing zeros or exponent.</summary>
+    /// <summary>
+    /// A number to so many significant figures, halves away from zero, without trailing zeros or exponent.
+    /// </summary>
     /// <param name="value">The number.</param>
     /// <param name="significant">Significant figures, 1 to 15; whole numbers keep all their digits.</param>
     public static string Of(decimal value, int significant) =>
         Rounded(value, significant).ToString("0.############################", CultureInfo.InvariantCulture);
 
-    /// <summary>A number rounded to so many significant figures, halves away from zero; digits before the point are kept.</summary>
+    /// <summary>
+    /// A number rounded to so many significant figures, halves away from zero; digits before the point are kept.
+    /// </summary>
     /// <param name="value">The number.</param>
     /// <param name="significant">Significant figures, 1 to 15.</param>
     public static decimal Rounded(decimal value, int significant)

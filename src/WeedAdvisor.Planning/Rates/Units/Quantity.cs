@@ -1,8 +1,8 @@
 namespace WeedAdvisor.Planning.Rates.Units;
 
 /// <summary>
-/// A number with its unit. Arithmetic checks what is measured, so that a wrong factor cannot slip in: gallons divided by acres
-/// are gallons an acre, and can be asked for in litres a hectare but never in pounds. Nothing is rounded here.
+/// A number with its unit. Arithmetic checks what is measured, so that a wrong factor cannot slip in: gallons divided
+/// by acres are gallons an acre, and can be asked for in litres a hectare but never in pounds. Nothing is rounded here.
 /// </summary>
 /// <param name="Value">The number.</param>
 /// <param name="Unit">Its unit.</param>

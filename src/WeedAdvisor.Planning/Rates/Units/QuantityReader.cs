@@ -4,7 +4,9 @@ using System.Text.RegularExpressions;
 
 namespace WeedAdvisor.Planning.Rates.Units;
 
-/// <summary>Reads numbers with units as a person types them: <c>18.5 ft</c>, <c>40fl-oz</c>, <c>1/2 pt</c>, <c>2 1/2 gal</c>.</summary>
+/// <summary>
+/// Reads numbers with units as a person types them: <c>18.5 ft</c>, <c>40fl-oz</c>, <c>1/2 pt</c>, <c>2 1/2 gal</c>.
+/// </summary>
 public static partial class QuantityReader
 {
     // Larger numbers than any nursery needs; the bounds keep every product of a few of them within a decimal.
@@ -42,13 +44,18 @@ public static partial class QuantityReader
     }
 
     /// <summary>
-    /// Reads several quantities, set apart by commas or semicolons. A unit may be written once, at the last, for all that have none.
+    /// Reads several quantities, set apart by commas or semicolons. A unit may be written once, at the last, for all
+    /// that have none.
     /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="fallback">The unit to take when none is written at all; null when one must be written.</param>
     /// <param name="expected">Examples of units to name in a complaint.</param>
     /// <returns>The quantities, at least one; or what is wrong with the text.</returns>
-    public static (ImmutableArray<Quantity> Values, string? Problem) ReadList(string text, Unit? fallback, string expected)
+    public static (ImmutableArray<Quantity> Values, string? Problem) ReadList(
+        string text,
+        Unit? fallback,
+        string expected
+    )
     {
         if (text.Length > LongestText)
             return ([], "too long for a list of numbers");
@@ -101,7 +108,8 @@ public static partial class QuantityReader
             decimal below = decimal.Parse(match.Groups["below"].Value, NumberStyles.None, CultureInfo.InvariantCulture);
             if (below == 0)
                 return (null, $"{match.Value.Trim()} divides by zero");
-            whole += decimal.Parse(match.Groups["above"].Value, NumberStyles.None, CultureInfo.InvariantCulture) / below;
+            whole +=
+                decimal.Parse(match.Groups["above"].Value, NumberStyles.None, CultureInfo.InvariantCulture) / below;
         }
 
         if (whole > Largest)

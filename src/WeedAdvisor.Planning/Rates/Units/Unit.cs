@@ -1,11 +1,13 @@
 namespace WeedAdvisor.Planning.Rates.Units;
 
-/// <summary>A unit: one of the <see cref="UnitTable"/>, or a quotient of two of them such as <c>lb/1000ft2</c>.</summary>
+/// <summary>
+/// A unit: one of the <see cref="UnitTable"/>, or a quotient of two of them such as <c>lb/1000ft2</c>.
+/// </summary>
 /// <param name="Symbol">How it is written and typed.</param>
 /// <param name="Dimension">What it measures.</param>
 /// <param name="Factor">
-/// How many base units (metre, kilogram, second, pot) it is. Exact for the units of the table; a quotient is exact to the
-/// 28 digits of a decimal.
+/// How many base units (metre, kilogram, second, pot) it is. Exact for the units of the table; a quotient is exact to
+/// the 28 digits of a decimal.
 /// </param>
 public sealed record Unit(string Symbol, Dimension Dimension, decimal Factor)
 {

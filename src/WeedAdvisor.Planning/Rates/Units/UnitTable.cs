@@ -6,9 +6,10 @@ using WeedAdvisor.Knowledge.Problems;
 namespace WeedAdvisor.Planning.Rates.Units;
 
 /// <summary>
-/// Every unit that can be typed, with its exact size. US units by their definitions in NIST Handbook 44, Appendix C: the
-/// inch is 25.4 mm, the acre 43 560 square feet (international foot), the US gallon 231 cubic inches, the avoirdupois pound
-/// 0.453 592 37 kg. The bar is 100 000 Pa; the psi is a pound-force (standard gravity 9.806 65 m/s²) on a square inch.
+/// Every unit that can be typed, with its exact size. US units by their definitions in NIST Handbook 44, Appendix C:
+/// the inch is 25.4 mm, the acre 43 560 square feet (international foot), the US gallon 231 cubic inches, the
+/// avoirdupois pound 0.453 592 37 kg. The bar is 100 000 Pa; the psi is a pound-force (standard gravity 9.806 65 m/s²)
+/// on a square inch.
 /// </summary>
 public static class UnitTable
 {
@@ -90,7 +91,8 @@ public static class UnitTable
         Find(symbol) ?? throw new ArgumentException($"no unit '{symbol}'", nameof(symbol));
 
     /// <summary>
-    /// The unit of a symbol as a person types it, such as <c>ft</c>, <c>lb/acre</c> or <c>oz/100ft2</c>; null when there is none.
+    /// The unit of a symbol as a person types it, such as <c>ft</c>, <c>lb/acre</c> or <c>oz/100ft2</c>; null when
+    /// there is none.
     /// </summary>
     public static Unit? Find(string symbol)
     {

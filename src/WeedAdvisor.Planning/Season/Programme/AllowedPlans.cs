@@ -7,8 +7,8 @@ using WeedAdvisor.Planning.Season.Search;
 namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>
-/// What a search came to once the rules have been asked about each of its plans, with what the plan puts on as done. Where
-/// they allow less than the problem said, that is put into the problem and the search is made anew.
+/// What a search came to once the rules have been asked about each of its plans, with what the plan puts on as done.
+/// Where they allow less than the problem said, that is put into the problem and the search is made anew.
 /// </summary>
 /// <typeparam name="T">What is searched for.</typeparam>
 /// <param name="Season">The case with the problem as it was in the end.</param>
@@ -39,7 +39,9 @@ internal sealed record AllowedPlans<T>(
             ImmutableArray<SeasonPlan> plans = plansIn(found);
             var days = new UseDays(season, ask, knowledge);
             ImmutableArray<ImmutableArray<PlannedUse>> uses = [.. plans.Select(days.Of)];
-            int failed = Enumerable.Range(0, plans.Length).FirstOrDefault(i => uses[i].Length < plans[i].Applications.Length, -1);
+            int failed = Enumerable
+                .Range(0, plans.Length)
+                .FirstOrDefault(i => uses[i].Length < plans[i].Applications.Length, -1);
             if (failed < 0)
                 return new AllowedPlans<T>(season, search, found, uses);
             season = Tightening.Of(season, plans[failed], uses[failed], days, tries);

@@ -44,7 +44,11 @@ internal sealed class CandidateList(
             return null;
         return new SeasonCandidate(
             treatment.Id,
-            [.. Enumerable.Range(0, SeasonYear.Weeks).Select(week => weekly.IsClear(treatment.Id, week) ? cost : (decimal?)null)],
+            [
+                .. Enumerable
+                    .Range(0, SeasonYear.Weeks)
+                    .Select(week => weekly.IsClear(treatment.Id, week) ? cost : (decimal?)null),
+            ],
             [.. full.Select(control => ControlOverTime.Of(control, residual, left))],
             Doses(treatment),
             Sites(treatment))
@@ -55,8 +59,8 @@ internal sealed class CandidateList(
     }
 
     /// <summary>
-    /// The same for something that went on before the plan, whether or not it is still clear: it holds intervals and counts
-    /// in the run of a site of action, and controls what the rules know it to control.
+    /// The same for something that went on before the plan, whether or not it is still clear: it holds intervals and
+    /// counts in the run of a site of action, and controls what the rules know it to control.
     /// </summary>
     public SeasonCandidate Past(Treatment treatment) => new(
         treatment.Id,
@@ -100,15 +104,20 @@ internal sealed class CandidateList(
 
     // A weed that nobody rated is not credited with any control.
     private double FullControl(Treatment treatment, Weed weed) =>
-        TreatmentControl.PercentOf(treatment, weed, knowledge, escapes) is { } percent ? (double)percent.Middle / 100 : 0;
+        TreatmentControl.PercentOf(treatment, weed, knowledge, escapes) is { } percent
+            ? (double)percent.Middle / 100
+            : 0;
 
     private ImmutableArray<ActiveDose> Doses(Treatment treatment) => ProblemLimits.DosesOf(treatment, knowledge);
 
-    // Where the scheme gives no group, or says only that it does not know one, the active itself stands for its site of action.
+    // Where the scheme gives no group, or says only that it does not know one, the active itself stands for its site of
+    // action.
     private static ImmutableArray<string> Sites(Treatment treatment) =>
     [
-        .. treatment.Actives
-            .Select(active => active.Group is { } group && PastProduct.SitesOf(treatment).Contains(group) ? group : active.Name)
+            .. treatment
+                .Actives.Select(active =>
+                    active.Group is { } group && PastProduct.SitesOf(treatment).Contains(group) ? group : active.Name
+                )
             .Distinct(StringComparer.Ordinal),
     ];
 }

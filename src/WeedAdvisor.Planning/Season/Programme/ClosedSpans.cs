@@ -17,7 +17,11 @@ internal static class ClosedSpans
     /// <param name="season">The case.</param>
     /// <param name="ask">A line to the rules: words that count days are those of the span's first day.</param>
     /// <param name="knowledge">The knowledge.</param>
-    public static ImmutableArray<ClosedSpan> Of(SeasonCase season, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
+    public static ImmutableArray<ClosedSpan> Of(
+        SeasonCase season,
+        Func<AreaCase, AreaAdvice> ask,
+        KnowledgeBase knowledge
+    )
     {
         var spans = ImmutableArray.CreateBuilder<ClosedSpan>();
         HashSet<string> preventives = Preventives(season, knowledge);
@@ -28,7 +32,13 @@ internal static class ClosedSpans
             if (reason is not null && reason == before)
                 spans[^1] = spans[^1] with { ToWeek = week };
             else if (reason is not null)
-                spans.Add(new ClosedSpan(week, week, WordsOf(reason, ask(season.Through.On(season.Year.DayOf(week))), preventives)));
+                spans.Add(
+                    new ClosedSpan(
+                        week,
+                        week,
+                        WordsOf(reason, ask(season.Through.On(season.Year.DayOf(week))), preventives)
+                    )
+                );
             before = reason;
         }
 
@@ -54,7 +64,12 @@ internal static class ClosedSpans
 
     // Where not one is ever clear the reason is looked for among all that stop seed.
     private static HashSet<string> Preventives(SeasonCase season, KnowledgeBase knowledge) => season.Treatments.IsEmpty
-        ? [.. knowledge.Treatments.Values.Where(treatment => treatment.Role == "preemergence").Select(treatment => treatment.Id)]
+            ?
+            [
+                .. knowledge
+                    .Treatments.Values.Where(treatment => treatment.Role == "preemergence")
+                    .Select(treatment => treatment.Id),
+            ]
         : [.. season.Treatments.Select(treatment => treatment.Id)];
 
     // A reason is a judgement, or stands for itself.

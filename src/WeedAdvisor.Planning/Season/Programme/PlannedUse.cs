@@ -41,7 +41,9 @@ public readonly record struct DayRun(DateOnly First, DateOnly Last)
 /// <param name="IsLongestOfSeveral">Whether the week has other allowed days before or after a gap.</param>
 public sealed record PlannedUse(string Treatment, DayRun Days, bool IsLongestOfSeveral)
 {
-    /// <summary>The use as something that has been done on one of its days: nothing came through, and it was watered in.</summary>
+    /// <summary>
+    /// The use as something that has been done on one of its days: nothing came through, and it was watered in.
+    /// </summary>
     public PastApplication DoneOn(DateOnly day) => new(Treatment, day, "clean", WordSet.Empty)
     {
         PartOnly = false,

@@ -17,8 +17,8 @@ internal sealed class PracticeDays(
     private ImmutableArray<(DateOnly From, DateOnly To, AreaAdvice Advice)> _stretches;
 
     /// <summary>
-    /// The first run of allowed days that leaves time for the work, or the first of all where it cannot wait; no longer than
-    /// the days it is wanted in. Null when no day of the four weeks is allowed.
+    /// The first run of allowed days that leaves time for the work, or the first of all where it cannot wait; no longer
+    /// than the days it is wanted in. Null when no day of the four weeks is allowed.
     /// </summary>
     /// <param name="practice">The practice.</param>
     /// <param name="wanted">The days it is wanted in.</param>
@@ -27,7 +27,10 @@ internal sealed class PracticeDays(
         DayRun[] runs = [.. DayRun.In(Allowed(practice, wanted.First))];
         if (runs.Length == 0)
             return null;
-        DayRun run = practice.When == "now" ? runs[0] : runs.Append(runs[0]).First(one => one.Length >= EnoughDays || one == runs[^1]);
+        DayRun run =
+            practice.When == "now"
+                ? runs[0]
+                : runs.Append(runs[0]).First(one => one.Length >= EnoughDays || one == runs[^1]);
         DateOnly last = run.First <= wanted.Last ? wanted.Last : run.First.AddDays(wanted.Length - 1);
         return run with { Last = run.Last < last ? run.Last : last };
     }
@@ -38,7 +41,9 @@ internal sealed class PracticeDays(
             _stretches = [.. Asked()];
         return _stretches
             .Where(stretch => stretch.Advice.IsClear(practice.Id))
-            .SelectMany(stretch => Enumerable.Range(0, stretch.To.DayNumber - stretch.From.DayNumber + 1).Select(stretch.From.AddDays))
+            .SelectMany(stretch =>
+                Enumerable.Range(0, stretch.To.DayNumber - stretch.From.DayNumber + 1).Select(stretch.From.AddDays)
+            )
             .Where(day => day >= from && (practice.Entry != EntryNeed.Worker || hands.AreOpen(day)));
     }
 

@@ -8,7 +8,9 @@ using WeedAdvisor.Planning.Season.Year;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
-/// <summary>The limits of a problem: rotation, distance, and what a year may see of an active over all products.</summary>
+/// <summary>
+/// The limits of a problem: rotation, distance, and what a year may see of an active over all products.
+/// </summary>
 internal static class ProblemLimits
 {
     /// <summary>The limits.</summary>
@@ -25,7 +27,11 @@ internal static class ProblemLimits
                 .. treatments.SelectMany(treatment => LimitsOf(treatment, knowledge))
                     .GroupBy(RowOf, StringComparer.Ordinal)
                     .Select(row => row.MinBy(limit => limit.Most)!)
-                    .Select(limit => new Search.ActiveLimit(RowOf(limit), limit.Allowed, Before(limit, area, year, knowledge))),
+                    .Select(limit => new Search.ActiveLimit(
+                        RowOf(limit),
+                        limit.Allowed,
+                        Before(limit, area, year, knowledge)
+                    )),
             ],
             MaxRunOfSite = request.RunOfSite,
             MaxShareOfSite = request.ShareOfSite,
@@ -33,8 +39,8 @@ internal static class ProblemLimits
         };
 
     /// <summary>
-    /// What one use of a treatment counts against each limit of its actives: the highest published rate, or one use. A use
-    /// that nobody can count fills the year. An active without a limit counts nothing and still holds intervals.
+    /// What one use of a treatment counts against each limit of its actives: the highest published rate, or one use. A
+    /// use that nobody can count fills the year. An active without a limit counts nothing and still holds intervals.
     /// </summary>
     public static ImmutableArray<ActiveDose> DosesOf(Treatment treatment, KnowledgeBase knowledge) =>
     [

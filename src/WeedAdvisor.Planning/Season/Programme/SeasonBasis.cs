@@ -29,7 +29,10 @@ internal sealed record SeasonBasis(
         int rounds = area.Rounds(request.RoundsWeeks)!.Value;
         var labour = new SeasonLabour(Wage(knowledge, area, request)!.Value, rounds, weeding.Value);
         var site = new WeedSite(area.EmergenceZone!, area.Moisture, area.Surroundings);
-        return (new SeasonBasis(area.Region!, site, PotMulch.Of(area), labour, PricesOf(knowledge, request), numbers), []);
+        return (
+            new SeasonBasis(area.Region!, site, PotMulch.Of(area), labour, PricesOf(knowledge, request), numbers),
+            []
+        );
     }
 
     private static IEnumerable<string> Wrongs(KnowledgeBase knowledge, AreaReading reading, SeasonRequest request)
@@ -38,17 +41,23 @@ internal sealed record SeasonBasis(
         if (UsualNumbers.Of(knowledge).Missing is { IsEmpty: false } missing)
             yield return UsualNumbers.Lacking(missing);
         if (!reading.HasPots)
-            yield return $"{area.Name}: No pots stand here. The plan follows weeds in pots, so there is none for this area.";
+            yield return $"{area.Name}: No pots stand here. The plan follows weeds in pots, so there is none for this "
+                + $"area.";
         if (reading.Region is null)
-            yield return $"{area.Name}: the region is not answered, so nobody can say when weeds come up. Answer it and ask again.";
+            yield return $"{area.Name}: the region is not answered, so nobody can say when weeds come up. Answer it "
+                + $"and ask again.";
         if (area.Weeds is not { IsEmpty: false })
             yield return $"{area.Name}: no weed is named. Name those seen, or those expected from last year.";
         if (area.Past is null)
-            yield return $"{area.Name}: nothing is said of earlier applications. Say what went on, or that nothing did: intervals and limits hang on it.";
+            yield return $"{area.Name}: nothing is said of earlier applications. Say what went on, or that nothing "
+                + $"did: intervals and limits hang on it.";
         if (Wage(knowledge, reading, request) is not { } wage)
-            yield return "No labour rate: answer 'labour-rate' in the visit or put a price 'labour-rate' in prices.yaml.";
+            yield return "No labour rate: answer 'labour-rate' in the visit or put a price 'labour-rate' in "
+                + "prices.yaml.";
         else if (wage is < 0 or > DearestHour)
-            yield return FormattableString.Invariant($"An hour of labour costs 0 to {DearestHour} US dollars, not {wage}.");
+            yield return FormattableString.Invariant(
+                $"An hour of labour costs 0 to {DearestHour} US dollars, not {wage}."
+            );
         if (request.RoundsWeeks is < 1 or > WeedingPlan.LongestInterval)
             yield return "There are 1 to 52 whole weeks between two weeding rounds.";
         if (request.Closed.Any(week => week is < 0 or >= Year.SeasonYear.Weeks))
@@ -58,7 +67,9 @@ internal sealed record SeasonBasis(
         if (request.AtLeast > request.AtMost)
             yield return FormattableString.Invariant(
                 $"At least {request.AtLeast} and at most {request.AtMost} applications cannot both be.");
-        foreach (string id in request.Dropped.Concat(request.MustUse).Where(id => !knowledge.Treatments.ContainsKey(id)))
+        foreach (
+            string id in request.Dropped.Concat(request.MustUse).Where(id => !knowledge.Treatments.ContainsKey(id))
+        )
         {
             string hint = NearestWord.Of(id, knowledge.Treatments.Keys) is { } near ? $" Did you mean '{near}'?" : "";
             yield return $"There is no treatment '{id}'.{hint}";
@@ -68,5 +79,6 @@ internal sealed record SeasonBasis(
     private static decimal? Wage(KnowledgeBase knowledge, AreaReading area, SeasonRequest request) =>
         area.Wage(request.WageUsdPerHour, PricesOf(knowledge, request).Find)?.Value;
 
-    private static PriceBook PricesOf(KnowledgeBase knowledge, SeasonRequest request) => request.Prices ?? PriceBook.Of(knowledge);
+    private static PriceBook PricesOf(KnowledgeBase knowledge, SeasonRequest request) =>
+        request.Prices ?? PriceBook.Of(knowledge);
 }

@@ -39,7 +39,9 @@ public sealed record SeasonCase
     /// <summary>The weeds, those seen first, the dearest of them first.</summary>
     public required ImmutableArray<WeedPressure> Weeds { get; init; }
 
-    /// <summary>Treatments that are clear in some week and help against a weed of the plan, in the order of the candidates.</summary>
+    /// <summary>
+    /// Treatments that are clear in some week and help against a weed of the plan, in the order of the candidates.
+    /// </summary>
     public required ImmutableArray<Treatment> Treatments { get; init; }
 
     /// <summary>What hands cost.</summary>
@@ -48,7 +50,9 @@ public sealed record SeasonCase
     /// <summary>What the plan assumes.</summary>
     public required UsualNumbers Numbers { get; init; }
 
-    /// <summary>The problem to search; it is tightened where a plan showed that the rules ask for more than it said.</summary>
+    /// <summary>
+    /// The problem to search; it is tightened where a plan showed that the rules ask for more than it said.
+    /// </summary>
     public required SeasonProblem Problem { get; init; }
 
     /// <summary>Reads the case; refused with whole sentences when the visit or the request does not serve.</summary>
@@ -73,18 +77,24 @@ public sealed record SeasonCase
             return Outcome<SeasonCase, string>.Bad(refusals);
         // What went on between the two days would be neither history nor plan.
         if (request.From < visit)
-            return Outcome<SeasonCase, string>.Bad(FormattableString.Invariant($"The plan begins on the day of the visit, {visit:yyyy-MM-dd}, or later."));
+            return Outcome<SeasonCase, string>.Bad(
+                FormattableString.Invariant($"The plan begins on the day of the visit, {visit:yyyy-MM-dd}, or later.")
+            );
         var year = new SeasonYear(request.From ?? visit);
         Outcome<IReadOnlyList<WeedPressure>, string> weeds = WeedPressure.Of(reading, year, basis, knowledge);
         if (!weeds.IsGood)
             return Outcome<SeasonCase, string>.Bad(weeds.Refusals);
         if (weeds.Value.Count == 0)
-            return Outcome<SeasonCase, string>.Bad("No weed of this area comes up in its region. Check the weeds and the region.");
+            return Outcome<SeasonCase, string>.Bad(
+                "No weed of this area comes up in its region. Check the weeds and the region."
+            );
         var through = new AreaThroughYear(found, reading, YearAssumptions.Of(basis.Numbers), request.Uncovering);
         return Case(knowledge, area, request, basis, year, through, rules, [.. weeds.Value]);
     }
 
-    /// <summary>The same case with other wishes; nothing is asked of the rules again. Day, film and wage stay.</summary>
+    /// <summary>
+    /// The same case with other wishes; nothing is asked of the rules again. Day, film and wage stay.
+    /// </summary>
     public SeasonCase With(SeasonRequest request, KnowledgeBase knowledge)
     {
         SeasonRequest kept = request with
@@ -124,7 +134,9 @@ public sealed record SeasonCase
         ];
         ImmutableArray<Treatment> treatments = [.. candidates.Select(pair => pair.Treatment)];
         if (request.MustUse.Except(treatments.Select(treatment => treatment.Id)).FirstOrDefault() is { } never)
-            return Outcome<SeasonCase, string>.Bad($"{never} must go on, but it is clear here in no week or helps against no weed of the plan.");
+            return Outcome<SeasonCase, string>.Bad(
+                $"{never} must go on, but it is clear here in no week or helps against no weed of the plan."
+            );
         var history = new SeasonHistory(area, year, list, knowledge);
         var problem = new SeasonProblem(
             [.. weeds.Select(weed => new SeasonWeed(weed.Weed.Id, weed.EscapeUsd))],

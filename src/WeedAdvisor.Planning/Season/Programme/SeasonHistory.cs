@@ -8,8 +8,9 @@ using WeedAdvisor.Planning.Season.Year;
 namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>
-/// What went on before the plan. It still acts, still holds intervals, still counts in the run of a site of action. All of
-/// the year before counts against yearly limits for the whole plan, which is stricter than a calendar year or any twelve months.
+/// What went on before the plan. It still acts, still holds intervals, still counts in the run of a site of action. All
+/// of the year before counts against yearly limits for the whole plan, which is stricter than a calendar year or any
+/// twelve months.
 /// </summary>
 internal sealed class SeasonHistory(VisitArea area, SeasonYear year, CandidateList list, KnowledgeBase knowledge)
 {
@@ -25,7 +26,9 @@ internal sealed class SeasonHistory(VisitArea area, SeasonYear year, CandidateLi
             .ThenBy(past => past.Item2.Id, StringComparer.Ordinal),
     ];
 
-    /// <summary>The uses, oldest first; those that stop no seed are left out, for they are not of the programme.</summary>
+    /// <summary>
+    /// The uses, oldest first; those that stop no seed are left out, for they are not of the programme.
+    /// </summary>
     public ImmutableArray<PastUse> Uses() =>
     [
         .. Within

@@ -9,7 +9,9 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <param name="Numbers">The parameters of the weeding model.</param>
 public sealed record SeasonLabour(decimal WageUsdPerHour, int RoundsWeeks, WeedingNumbers Numbers)
 {
-    /// <summary>What one weed costs that comes up in a week of the year, with all that descends from it, US dollars.</summary>
+    /// <summary>
+    /// What one weed costs that comes up in a week of the year, with all that descends from it, US dollars.
+    /// </summary>
     /// <exception cref="InvalidOperationException">The weeding model refuses its own numbers.</exception>
     public double UsdOfOne(WeedTraits traits, int weekOfYear)
     {

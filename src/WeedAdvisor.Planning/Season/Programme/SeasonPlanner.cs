@@ -15,13 +15,16 @@ public static class SeasonPlanner
     /// <summary>The best year alone: for screens, where a change must show at once.</summary>
     /// <param name="season">The case.</param>
     /// <param name="knowledge">The knowledge.</param>
-    /// <param name="search">The search, prepared for the case's problem; preparing it near an earlier one is quicker.</param>
+    /// <param name="search">The search, prepared for the case's problem; preparing it near an earlier one is
+    /// quicker.</param>
     /// <param name="stop">Stops early.</param>
     public static YearPlan Quick(
         SeasonCase season, KnowledgeBase knowledge, SeasonSearch search, CancellationToken stop = default) =>
         Planned(season, knowledge, search, isFull: false, stop);
 
-    /// <summary>The best year with the next best, the price of each rule and of each month, and the clash when there is no plan.</summary>
+    /// <summary>
+    /// The best year with the next best, the price of each rule and of each month, and the clash when there is no plan.
+    /// </summary>
     public static YearPlan Full(SeasonCase season, KnowledgeBase knowledge, CancellationToken stop = default) =>
         Planned(season, knowledge, SeasonSearch.Prepare(season.Problem), isFull: true, stop);
 
@@ -35,7 +38,13 @@ public static class SeasonPlanner
         (season, search, SeasonPlan? best, _) = bests;
         AllowedPlans<Alternatives>? next = isFull && best is not null
             ? AllowedPlans<Alternatives>.Of(
-                season, search, ask, knowledge, one => Alternatives.Of(one, best, HowManyNext, stop: stop), found => found.Plans)
+                    season,
+                    search,
+                    ask,
+                    knowledge,
+                    one => Alternatives.Of(one, best, HowManyNext, stop: stop),
+                    found => found.Plans
+                )
             : null;
         return new YearPlan
         {
@@ -70,7 +79,10 @@ public static class SeasonPlanner
             IEnumerable<int> weeks = Enumerable.Range(0, SeasonYear.Weeks)
                 .Where(week => season.Year.DayOf(week) is var day && day.Year == year && day.Month == month);
             SeasonWishes wishes = season.Problem.Wishes;
-            SeasonProblem shut = season.Problem with { Wishes = wishes with { ClosedWeeks = wishes.ClosedWeeks.Union(weeks) } };
+            SeasonProblem shut = season.Problem with
+            {
+                Wishes = wishes with { ClosedWeeks = wishes.ClosedWeeks.Union(weeks) },
+            };
             SeasonPlan? without = SeasonSearch.Prepare(shut, search).Solve(stop: stop).Plan;
             decimal? dearer = without is null ? null : Math.Max(0, without.Total - best.Total);
             return new MonthPrice(year, month, dearer, best.Total > 0 ? dearer / best.Total * 100 : null);

@@ -24,7 +24,10 @@ public sealed record SeasonRequest
     /// <summary>How many applications running may share a site of action, 1 to 12; null lifts rotation.</summary>
     public int? RunOfSite { get; init; } = 1;
 
-    /// <summary>The greatest share of the year's applications that one site of action may have, above 0 to 1; null when not limited.</summary>
+    /// <summary>
+    /// The greatest share of the year's applications that one site of action may have, above 0 to 1; null when not
+    /// limited.
+    /// </summary>
     public decimal? ShareOfSite { get; init; }
 
     /// <summary>Ids of treatments that must not go on.</summary>

@@ -38,7 +38,11 @@ public sealed class SeasonRules
     public static SeasonRules Of(KnowledgeBase knowledge, Func<AreaCase, AreaAdvice> advise)
     {
         var stretches = VerdictStretches.Of(knowledge);
-        return new SeasonRules(stretches, () => advise, (through, year) => WeeklyAdvice.Of(stretches, advise, through, year));
+        return new SeasonRules(
+            stretches,
+            () => advise,
+            (through, year) => WeeklyAdvice.Of(stretches, advise, through, year)
+        );
     }
 
     /// <summary>What they allow on every day of a year, apart from what a plan puts on.</summary>

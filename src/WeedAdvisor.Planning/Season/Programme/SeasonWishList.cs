@@ -7,7 +7,9 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <summary>What was asked, as wishes of the search.</summary>
 internal static class SeasonWishList
 {
-    /// <summary>The wishes. A treatment that is no candidate need not be dropped; one that must be used is one.</summary>
+    /// <summary>
+    /// The wishes. A treatment that is no candidate need not be dropped; one that must be used is one.
+    /// </summary>
     public static SeasonWishes Of(
         SeasonRequest request, UsualNumbers numbers, ImmutableArray<Treatment> treatments)
     {

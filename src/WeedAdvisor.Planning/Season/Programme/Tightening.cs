@@ -7,8 +7,8 @@ namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>
 /// Takes out of a problem what the rules do not allow after an earlier use of the same plan. The search knows intervals
-/// and limits, not the rules: where it found a use that has no day left, the distance that the rules ask for is looked up
-/// by asking them, and the search goes on with that.
+/// and limits, not the rules: where it found a use that has no day left, the distance that the rules ask for is looked
+/// up by asking them, and the search goes on with that.
 /// </summary>
 internal static class Tightening
 {
@@ -67,7 +67,9 @@ internal static class Tightening
                 continue;
             HashSet<string> waiting =
             [
-                .. season.Problem.Candidates.Select(one => one.Name).Where(name => without.IsClear(name) && !with.IsClear(name)),
+                .. season
+                    .Problem.Candidates.Select(one => one.Name)
+                    .Where(name => without.IsClear(name) && !with.IsClear(name)),
             ];
             ImmutableArray<SeasonGap> gaps = Distances(season, plan, i, done[i], day, others, waiting, days);
             if (gaps.Any(gap => gap.After == failed.Name))

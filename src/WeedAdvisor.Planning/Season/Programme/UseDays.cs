@@ -37,7 +37,9 @@ internal sealed class UseDays(SeasonCase season, Func<AreaCase, AreaAdvice> ask,
         return uses.ToImmutable();
     }
 
-    /// <summary>The days of a week on which a treatment is clear apart from the plan, and has time to be watered in.</summary>
+    /// <summary>
+    /// The days of a week on which a treatment is clear apart from the plan, and has time to be watered in.
+    /// </summary>
     public DateOnly[] Free(SeasonApplication application) =>
     [
         .. season.Year.DaysOf(application.Week)
@@ -48,21 +50,33 @@ internal sealed class UseDays(SeasonCase season, Func<AreaCase, AreaAdvice> ask,
     public AreaAdvice After(DateOnly day, IEnumerable<PastApplication> done) =>
         ask(PlannedUse.After(season.Through, day, done));
 
-    private static bool HasEnough(PlannedUse? use, DateOnly[] free) => use?.Days.Length >= Math.Min(EnoughDays, free.Length);
+    private static bool HasEnough(PlannedUse? use, DateOnly[] free) =>
+        use?.Days.Length >= Math.Min(EnoughDays, free.Length);
 
     private PlannedUse? Use(SeasonApplication application, DateOnly[] free, ImmutableArray<PlannedUse>.Builder earlier)
     {
         DayRun[] runs = [.. DayRun.In(Allowed(application, free, earlier))];
-        return runs.Length == 0 ? null : new PlannedUse(application.Name, runs.MaxBy(run => run.Length), runs.Length > 1);
+        return runs.Length == 0
+            ? null
+            : new PlannedUse(application.Name, runs.MaxBy(run => run.Length), runs.Length > 1);
     }
 
-    // Where two uses stand as close as may be, the later one would be left with the last day of its week: the earlier one
-    // gives up some of its own last days.
+    // Where two uses stand as close as may be, the later one would be left with the last day of its week: the earlier
+    // one gives up some of its own last days.
     private PlannedUse? Sharing(
-        SeasonApplication application, DateOnly[] free, ImmutableArray<PlannedUse>.Builder uses, int earlier, PlannedUse? use)
+        SeasonApplication application,
+        DateOnly[] free,
+        ImmutableArray<PlannedUse>.Builder uses,
+        int earlier,
+        PlannedUse? use
+    )
     {
         PlannedUse whole = uses[earlier];
-        for (int length = whole.Days.Length - 1; length >= (use is null ? 1 : EnoughDays) && !HasEnough(use, free); length--)
+        for (
+            int length = whole.Days.Length - 1;
+            length >= (use is null ? 1 : EnoughDays) && !HasEnough(use, free);
+            length--
+        )
         {
             uses[earlier] = whole with { Days = whole.Days with { Last = whole.Days.First.AddDays(length - 1) } };
             PlannedUse? shared = Use(application, free, uses);

@@ -29,7 +29,8 @@ public enum WeedOrigin
 /// <param name="Weed">Its record.</param>
 /// <param name="Origin">Why it is in the plan.</param>
 /// <param name="Emergence">Seedlings that come up in each week if nothing stops them.</param>
-/// <param name="EscapeUsd">What pulling them costs, with all that descends from them, US dollars by week of coming up.</param>
+/// <param name="EscapeUsd">What pulling them costs, with all that descends from them, US dollars by week of coming
+/// up.</param>
 public sealed record WeedPressure(
     Weed Weed, WeedOrigin Origin, ImmutableArray<double> Emergence, ImmutableArray<decimal> EscapeUsd)
 {
@@ -38,7 +39,10 @@ public sealed record WeedPressure(
 
     private const string Ripe = "seeding";
 
-    /// <summary>The weeds of an area through a year, dearest first; refused when the weeding model can't follow one that was seen.</summary>
+    /// <summary>
+    /// The weeds of an area through a year, dearest first; refused when the weeding model can't follow one that was
+    /// seen.
+    /// </summary>
     internal static Outcome<IReadOnlyList<WeedPressure>, string> Of(
         AreaReading area, SeasonYear year, SeasonBasis basis, KnowledgeBase knowledge)
     {
@@ -73,13 +77,20 @@ public sealed record WeedPressure(
     private static WeedPressure Through(
         Weed weed, WeedOrigin origin, WeedTraits traits, double share, SeasonYear year, SeasonLabour labour)
     {
-        int[] weeksOfYear = [.. Enumerable.Range(0, SeasonYear.Weeks).Select(week => WeedTraits.WeekOf(year.DayOf(week)))];
+        int[] weeksOfYear =
+        [
+            .. Enumerable.Range(0, SeasonYear.Weeks).Select(week => WeedTraits.WeekOf(year.DayOf(week))),
+        ];
         double[] each = new double[WeedTraits.WeeksInYear];
         foreach (int week in weeksOfYear.Distinct().Where(week => traits.ExpectedEmergence(week) > 0))
             each[week] = labour.UsdOfOne(traits, week);
         ImmutableArray<double> emergence = [.. weeksOfYear.Select(week => share * traits.ExpectedEmergence(week))];
         return new WeedPressure(
-            weed, origin, emergence, [.. emergence.Select((count, week) => (decimal)(count * each[weeksOfYear[week]]))]);
+            weed,
+            origin,
+            emergence,
+            [.. emergence.Select((count, week) => (decimal)(count * each[weeksOfYear[week]]))]
+        );
     }
 
     private static string ShareOf(WeedOrigin origin) => origin switch
@@ -105,6 +116,8 @@ public sealed record WeedPressure(
 
     private static IEnumerable<string> Flying(AreaReading area, KnowledgeBase knowledge) =>
         area is { IsSeededInto: true, Place: { } place }
-            ? knowledge.Weeds.Values.Where(weed => weed.SpreadsBy.Contains("wind") && weed.Places.Contains(place)).Select(weed => weed.Id)
+            ? knowledge
+                .Weeds.Values.Where(weed => weed.SpreadsBy.Contains("wind") && weed.Places.Contains(place))
+                .Select(weed => weed.Id)
             : [];
 }

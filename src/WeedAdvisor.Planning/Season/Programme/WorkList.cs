@@ -21,13 +21,21 @@ internal sealed class WorkList
 
     private readonly Func<AreaCase, AreaAdvice> _ask;
 
-    private WorkList(SeasonCase season, ImmutableArray<PlannedUse> uses, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
+    private WorkList(
+        SeasonCase season,
+        ImmutableArray<PlannedUse> uses,
+        Func<AreaCase, AreaAdvice> ask,
+        KnowledgeBase knowledge
+    )
     {
         (_season, _uses, _ask, _knowledge) = (season, uses, ask, knowledge);
         _hands = new HandDays(season, uses, knowledge);
     }
 
-    /// <summary>The work, by day; on one day in the order in which it is done. Nothing sends hands in while an entry interval runs.</summary>
+    /// <summary>
+    /// The work, by day; on one day in the order in which it is done. Nothing sends hands in while an entry interval
+    /// runs.
+    /// </summary>
     public static ImmutableArray<PlannedWork> Of(
         SeasonCase season, ImmutableArray<PlannedUse> uses, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
     {
@@ -70,14 +78,24 @@ internal sealed class WorkList
             }
 
             yield return new(first, last, PlannedWorkKind.Apply, treatment.Id,
-                $"{treatment.Name}: only if the label names this use and these crops and nothing has changed; run the advice again first.");
+                $"{treatment.Name}: only if the label names this use and these crops and nothing has changed; run the "
+                    + $"advice again first."
+            );
             if (WateringIn.WordsOf(treatment) is { } watering)
             {
                 yield return new(
-                    first, last.AddDays((int)(treatment.WaterInWithinDays ?? 0)), PlannedWorkKind.WaterIn, treatment.Id, $"Water in {watering}.");
+                    first,
+                    last.AddDays((int)(treatment.WaterInWithinDays ?? 0)),
+                    PlannedWorkKind.WaterIn,
+                    treatment.Id,
+                    $"Water in {watering}."
+                );
             }
 
-            if (_hands.FirstRun(first.AddDays(Usual(UsualIds.LookFrom)), first.AddDays(Usual(UsualIds.LookTo))) is { } look)
+            if (
+                _hands.FirstRun(first.AddDays(Usual(UsualIds.LookFrom)), first.AddDays(Usual(UsualIds.LookTo))) is
+                { } look
+            )
             {
                 yield return new(look.First, look.Last, PlannedWorkKind.LookAgain, treatment.Id,
                     "Look at what came through, write it down and pull it before it seeds.");
@@ -94,7 +112,13 @@ internal sealed class WorkList
             if (_uses.Any(use => use.Days.First >= day && use.Days.First <= last))
                 continue;
             if ((_hands.FirstRun(day, last) ?? FromFirstOpen(day)) is { } days)
-                yield return new(days.First, days.Last, PlannedWorkKind.Round, null, $"Weeding round: pull what is up before it seeds.{First(days)}");
+                yield return new(
+                    days.First,
+                    days.Last,
+                    PlannedWorkKind.Round,
+                    null,
+                    $"Weeding round: pull what is up before it seeds.{First(days)}"
+                );
         }
     }
 
@@ -116,7 +140,13 @@ internal sealed class WorkList
         }
 
         if (_season.Through.UncoveringAfter(_season.Year.From.AddDays(-1)) is { } off && off < end)
-            yield return new(off, off, PlannedWorkKind.Film, null, "Film comes off (average last frost unless you said another day).");
+            yield return new(
+                off,
+                off,
+                PlannedWorkKind.Film,
+                null,
+                "Film comes off (average last frost unless you said another day)."
+            );
     }
 
     // What the rules advise at the beginning without chemicals, best first, on the first days on which they still do.
@@ -134,9 +164,16 @@ internal sealed class WorkList
     private PlannedWork? Practice(Practice practice, PracticeDays days)
     {
         ActionDates dates = ActionDates.Of(practice, _season.Area, _season.Year.From, _knowledge);
-        DateOnly last = dates.Latest is { } latest && latest > dates.Earliest ? latest : dates.Earliest.AddDays(RoundDays);
+        DateOnly last =
+            dates.Latest is { } latest && latest > dates.Earliest ? latest : dates.Earliest.AddDays(RoundDays);
         return days.Of(practice, new DayRun(dates.Earliest, last)) is { } run
-            ? new PlannedWork(run.First, run.Last, PlannedWorkKind.Practice, practice.Id, $"{practice.Name}.{First(run)}")
+            ? new PlannedWork(
+                run.First,
+                run.Last,
+                PlannedWorkKind.Practice,
+                practice.Id,
+                $"{practice.Name}.{First(run)}"
+            )
             : null;
     }
 

@@ -3,7 +3,9 @@ using WeedAdvisor.Planning.Season.Search;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
-/// <summary>The plan of an area's year, with what it leaves open and what its rules cost. All money is US dollars for 1000 pots.</summary>
+/// <summary>
+/// The plan of an area's year, with what it leaves open and what its rules cost. All money is US dollars for 1000 pots.
+/// </summary>
 public sealed record YearPlan
 {
     /// <summary>The case that was planned.</summary>
@@ -13,12 +15,14 @@ public sealed record YearPlan
     public required SeasonPlan? Plan { get; init; }
 
     /// <summary>
-    /// What a plan could save at most that keeps the rules otherwise than by the distances that were found to be asked for;
-    /// 0 where none had to be looked for. US dollars.
+    /// What a plan could save at most that keeps the rules otherwise than by the distances that were found to be asked
+    /// for; 0 where none had to be looked for. US dollars.
     /// </summary>
     public decimal MoreToSaveUsd { get; init; }
 
-    /// <summary>What goes on, with the days on which the rules allow it, in the order of the plan; empty when there is none.</summary>
+    /// <summary>
+    /// What goes on, with the days on which the rules allow it, in the order of the plan; empty when there is none.
+    /// </summary>
     public required ImmutableArray<PlannedUse> Uses { get; init; }
 
     /// <summary>The next best plans that differ in what goes on, cheapest first.</summary>

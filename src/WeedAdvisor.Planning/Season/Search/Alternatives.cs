@@ -7,8 +7,8 @@ namespace WeedAdvisor.Planning.Season.Search;
 /// </summary>
 /// <param name="Plans">The runners-up, cheapest first; the best plan is not among them.</param>
 /// <param name="Proven">
-/// Whether it is proven that no plan with any other sequence is cheaper than these, and that there are no more when there
-/// are fewer than asked for.
+/// Whether it is proven that no plan with any other sequence is cheaper than these, and that there are no more when
+/// there are fewer than asked for.
 /// </param>
 public sealed record Alternatives(ImmutableArray<SeasonPlan> Plans, bool Proven)
 {

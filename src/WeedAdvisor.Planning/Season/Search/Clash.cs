@@ -23,7 +23,10 @@ public sealed record Clash(ImmutableArray<SeasonWish> Wishes, bool Settled)
         ImmutableArray<SeasonWish> wishes = SeasonWish.AllOf(problem);
         ImmutableArray<string> faults = problem.Faults();
         if (!faults.IsEmpty || wishes.Length > MostWishes)
-            throw new ArgumentException(faults.IsEmpty ? "too many wishes" : string.Join("; ", faults), nameof(problem));
+            throw new ArgumentException(
+                faults.IsEmpty ? "too many wishes" : string.Join("; ", faults),
+                nameof(problem)
+            );
         var meetings = new Meetings(problem, wishes, effort ?? new SeasonEffort(), stop);
         int all = (1 << wishes.Length) - 1;
 

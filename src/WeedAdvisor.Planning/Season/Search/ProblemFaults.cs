@@ -20,9 +20,14 @@ internal static class ProblemFaults
             yield return Text($"there may be {MostCandidates} candidates at most, not {problem.Candidates.Length}");
         foreach (SeasonWeed weed in problem.Weeds.Where(weed => weed.EscapeCost.Length != problem.Weeks))
             yield return Text($"{weed.Name} has {weed.EscapeCost.Length} escape costs, not {problem.Weeks}");
-        foreach (SeasonWeed weed in problem.Weeds.Where(weed => weed.EscapeCost.Any(cost => cost is < 0 or > MostMoney)))
+        foreach (
+            SeasonWeed weed in problem.Weeds.Where(weed => weed.EscapeCost.Any(cost => cost is < 0 or > MostMoney))
+        )
             yield return Text($"an escape cost of {weed.Name} is below 0 or above {MostMoney}");
-        foreach (string twice in Twice(problem.Candidates.Select(one => one.Name)).Concat(Twice(problem.Weeds.Select(one => one.Name))))
+        foreach (
+            string twice in Twice(problem.Candidates.Select(one => one.Name))
+                .Concat(Twice(problem.Weeds.Select(one => one.Name)))
+        )
             yield return Text($"two have the name {twice}");
         foreach (SeasonCandidate candidate in problem.Candidates)
         {
@@ -57,7 +62,9 @@ internal static class ProblemFaults
             yield return Text($"{candidate.Name} has uses below 0");
         if (candidate.Actives.Any(active => active.KgPerHa is < 0 or > MostDose))
             yield return Text($"a dose of {candidate.Name} is below 0 or above {MostDose} kg/ha");
-        foreach (string twice in Twice(candidate.Actives.Select(active => active.Active)).Concat(Twice(candidate.Sites)))
+        foreach (
+            string twice in Twice(candidate.Actives.Select(active => active.Active)).Concat(Twice(candidate.Sites))
+        )
             yield return Text($"{candidate.Name} names {twice} twice");
     }
 
@@ -95,7 +102,10 @@ internal static class ProblemFaults
     }
 
     private static IEnumerable<string> Twice(IEnumerable<string> names) =>
-        names.GroupBy(name => name, StringComparer.Ordinal).Where(group => group.Skip(1).Any()).Select(group => group.Key);
+        names
+            .GroupBy(name => name, StringComparer.Ordinal)
+            .Where(group => group.Skip(1).Any())
+            .Select(group => group.Key);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -9,13 +9,14 @@ public sealed record SeasonLimits
     public ImmutableArray<ActiveLimit> Yearly { get; init; } = [];
 
     /// <summary>
-    /// How many applications running may share a site of action: 1 means that it must change every time. Null: no rotation.
+    /// How many applications running may share a site of action: 1 means that it must change every time. Null: no
+    /// rotation.
     /// </summary>
     public int? MaxRunOfSite { get; init; }
 
     /// <summary>
-    /// The greatest share (0 to 1) of the plan's applications that one site of action may have. With K applications a site
-    /// may be in at most max(1, floor(share x K)) of them: one is always allowed. Null: no such limit.
+    /// The greatest share (0 to 1) of the plan's applications that one site of action may have. With K applications a
+    /// site may be in at most max(1, floor(share x K)) of them: one is always allowed. Null: no such limit.
     /// </summary>
     public decimal? MaxShareOfSite { get; init; }
 

@@ -8,9 +8,9 @@ namespace WeedAdvisor.Planning.Season.Search;
 /// <remarks>
 /// <para>
 /// The plan that is sought makes this sum least: the cost of every application, plus, over all weeks and weeds, the
-/// escape cost times (1 - control). Control of a weed in a week is the <em>greatest</em> control of any application that
-/// still acts. Two products on one weed are not credited with more than the better of them: published ratings are for
-/// one product alone, so this is the cautious reading.
+/// escape cost times (1 - control). Control of a weed in a week is the <em>greatest</em> control of any application
+/// that still acts. Two products on one weed are not credited with more than the better of them: published ratings are
+/// for one product alone, so this is the cautious reading.
 /// </para>
 /// <para>
 /// Money is counted in whole hundredths of a cent, doses in whole milligrams per hectare, so "least" is exact and two
@@ -37,7 +37,9 @@ public sealed record SeasonProblem(
     /// </summary>
     public ImmutableArray<PastUse> History { get; init; } = [];
 
-    /// <summary>Weeks that must lie between two candidates when the one comes after the other; intervals hold besides.</summary>
+    /// <summary>
+    /// Weeks that must lie between two candidates when the one comes after the other; intervals hold besides.
+    /// </summary>
     public ImmutableArray<SeasonGap> Gaps { get; init; } = [];
 
     /// <summary>What is wrong with the problem, in plain words; empty when it can be searched.</summary>

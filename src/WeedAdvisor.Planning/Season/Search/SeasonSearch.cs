@@ -23,8 +23,10 @@ public sealed class SeasonSearch
 
     /// <summary>Prepares a search.</summary>
     /// <param name="problem">The problem.</param>
-    /// <param name="near">The search of a similar problem, say before one change; what it learned makes this one faster.</param>
-    /// <exception cref="ArgumentException">The problem has faults; <see cref="SeasonProblem.Faults"/> names them.</exception>
+    /// <param name="near">The search of a similar problem, say before one change; what it learned makes this one
+    /// faster.</param>
+    /// <exception cref="ArgumentException">The problem has faults; <see cref="SeasonProblem.Faults"/> names
+    /// them.</exception>
     public static SeasonSearch Prepare(SeasonProblem problem, SeasonSearch? near = null)
     {
         ImmutableArray<string> faults = problem.Faults();
@@ -34,11 +36,15 @@ public sealed class SeasonSearch
     }
 
     /// <summary>Searches for the cheapest plan.</summary>
-    /// <param name="known">A plan that may still be good, say from before one change; it makes the search faster.</param>
+    /// <param name="known">A plan that may still be good, say from before one change; it makes the search
+    /// faster.</param>
     /// <param name="effort">How far to go; the usual effort when left out.</param>
     /// <param name="stop">Stops the search early: then the best plan so far comes back, with its bound and gap.</param>
-    public SeasonAnswer Solve(SeasonPlan? known = null, SeasonEffort? effort = null, CancellationToken stop = default) =>
-        SolveWithout([], known, effort, stop);
+    public SeasonAnswer Solve(
+        SeasonPlan? known = null,
+        SeasonEffort? effort = null,
+        CancellationToken stop = default
+    ) => SolveWithout([], known, effort, stop);
 
     /// <summary>Whether a plan keeps the limits and wishes of a problem.</summary>
     public static bool Allows(SeasonProblem problem, SeasonPlan plan) =>
@@ -47,7 +53,12 @@ public sealed class SeasonSearch
         && new Replay(search._solver.Season).CostOf(steps) is not null;
 
     /// <summary>Searches for the cheapest plan that has none of some sequences of candidates.</summary>
-    internal SeasonAnswer SolveWithout(int[][] forbidden, SeasonPlan? known, SeasonEffort? effort, CancellationToken stop)
+    internal SeasonAnswer SolveWithout(
+        int[][] forbidden,
+        SeasonPlan? known,
+        SeasonEffort? effort,
+        CancellationToken stop
+    )
     {
         Solution solution = _solver.Solve(forbidden, StepsOf(known), (effort ?? new SeasonEffort()).Width, stop);
         bool infeasible = solution.Steps is null && solution.Proven;
@@ -63,7 +74,9 @@ public sealed class SeasonSearch
     {
         if (plan is null)
             return null;
-        var numbers = Problem.Candidates.Select((one, number) => (one.Name, number)).ToDictionary(StringComparer.Ordinal);
+        var numbers = Problem
+            .Candidates.Select((one, number) => (one.Name, number))
+            .ToDictionary(StringComparer.Ordinal);
         return plan.Applications.All(one => numbers.ContainsKey(one.Name))
             ? [.. plan.Applications.Select(one => new PlanStep(numbers[one.Name], one.Week))]
             : null;

@@ -45,7 +45,10 @@ public sealed record SeasonWish(SeasonWishKind Kind, int Index = 0)
         AddIf(wishes.AtLeast is not null, SeasonWishKind.AtLeast);
         AddIf(wishes.AtMost is not null, SeasonWishKind.AtMost);
         AddIf(!wishes.ClosedWeeks.IsEmpty, SeasonWishKind.ClosedWeeks);
-        AddIf(problem.Limits.MaxRunOfSite is not null || problem.Limits.MaxShareOfSite is not null, SeasonWishKind.Rotation);
+        AddIf(
+            problem.Limits.MaxRunOfSite is not null || problem.Limits.MaxShareOfSite is not null,
+            SeasonWishKind.Rotation
+        );
         all.AddRange(wishes.MustUse.Select((_, index) => new SeasonWish(SeasonWishKind.MustUse, index)));
         all.AddRange(wishes.Dropped.Select((_, index) => new SeasonWish(SeasonWishKind.Dropped, index)));
         all.AddRange(wishes.MustCover.Select((_, index) => new SeasonWish(SeasonWishKind.MustCover, index)));

@@ -8,9 +8,9 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Planning.Season.Year;
 
 /// <summary>
-/// An area as it will stand later in the year. Only what follows from a date is changed: film goes on and comes off, buds
-/// break and harden, potted plants settle, weeds have been pulled. Everything else stays as the visit found it, and what the
-/// visit left open stays open, so that it still clears no chemical.
+/// An area as it will stand later in the year. Only what follows from a date is changed: film goes on and comes off,
+/// buds break and harden, potted plants settle, weeds have been pulled. Everything else stays as the visit found it,
+/// and what the visit left open stays open, so that it still clears no chemical.
 /// </summary>
 public sealed class AreaThroughYear
 {
@@ -34,7 +34,10 @@ public sealed class AreaThroughYear
     {
         (DateOnly visit, VisitArea area, _others) = found;
         (_area, _visit, _assumed) = (area, visit, assumed);
-        (_reading, _region) = (reading, reading.Region ?? throw new ArgumentException("the region is not told", nameof(reading)));
+        (_reading, _region) = (
+            reading,
+            reading.Region ?? throw new ArgumentException("the region is not told", nameof(reading))
+        );
         DateOnly? covering = reading.CoveringOn;
         bool isCoveredForWinter = reading is { Cover: Enclosing, Place: WinterHouse };
         _film = isCoveredForWinter || (covering is not null && reading.Cover != Enclosing)
@@ -70,7 +73,9 @@ public sealed class AreaThroughYear
         {
             Answers = answers.ToImmutable(),
             // A preventive goes on clean pots: what is seen today has been pulled by then and may come up again.
-            Weeds = _area.Weeds is { } weeds ? [.. weeds.Select(weed => new WeedSeen(weed.Weed, "expected", null)).Distinct()] : null,
+            Weeds = _area.Weeds is { } weeds
+                ? [.. weeds.Select(weed => new WeedSeen(weed.Weed, "expected", null)).Distinct()]
+                : null,
         };
     }
 
@@ -111,8 +116,12 @@ public sealed class AreaThroughYear
     {
         if (_region.FirstFrost is not { } first)
             return false;
-        DateOnly rest = SeasonYear.InYear(first, day.Year).AddDays(_assumed.RestStartsWeeksAfterFirstFrost * DaysInWeek);
-        DateOnly flush = SeasonYear.InYear(lastFrost, day.Year).AddDays(-_assumed.FlushStartsWeeksBeforeLastFrost * DaysInWeek);
+        DateOnly rest = SeasonYear
+            .InYear(first, day.Year)
+            .AddDays(_assumed.RestStartsWeeksAfterFirstFrost * DaysInWeek);
+        DateOnly flush = SeasonYear
+            .InYear(lastFrost, day.Year)
+            .AddDays(-_assumed.FlushStartsWeeksBeforeLastFrost * DaysInWeek);
         return day >= rest || day < flush;
     }
 

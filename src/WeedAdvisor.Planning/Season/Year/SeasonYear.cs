@@ -33,10 +33,16 @@ public sealed record SeasonYear(DateOnly From)
         return thisYear >= day ? thisYear : InYear(monthAndDay, day.Year + 1);
     }
 
-    /// <summary>The day that the calendar of a year shows a month and day; 28 February for the 29th of a common year.</summary>
+    /// <summary>
+    /// The day that the calendar of a year shows a month and day; 28 February for the 29th of a common year.
+    /// </summary>
     public static DateOnly InYear(string monthAndDay, int year)
     {
-        DateOnly leap = DateOnly.ParseExact("2024-" + monthAndDay, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        DateOnly leap = DateOnly.ParseExact(
+            "2024-" + monthAndDay,
+            "yyyy-MM-dd",
+            System.Globalization.CultureInfo.InvariantCulture
+        );
         return new DateOnly(year, leap.Month, Math.Min(leap.Day, DateTime.DaysInMonth(year, leap.Month)));
     }
 }

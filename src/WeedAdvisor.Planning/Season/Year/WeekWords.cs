@@ -5,12 +5,13 @@ using WeedAdvisor.Knowledge;
 namespace WeedAdvisor.Planning.Season.Year;
 
 /// <summary>
-/// Reads which weeks of a plan are meant: days (<c>2026-07-06</c>), months (<c>2026-07</c>, or <c>july</c> for the one in the
-/// plan) and spans of two days (<c>2026-12-20..2027-01-04</c>), set apart by commas.
+/// Reads which weeks of a plan are meant: days (<c>2026-07-06</c>), months (<c>2026-07</c>, or <c>july</c> for the one
+/// in the plan) and spans of two days (<c>2026-12-20..2027-01-04</c>), set apart by commas.
 /// </summary>
 public static class WeekWords
 {
-    private const string Expected = "days (2026-07-06), months (2026-07 or july) or spans (2026-12-20..2027-01-04), set apart by commas";
+    private const string Expected =
+        "days (2026-07-06), months (2026-07 or july) or spans (2026-12-20..2027-01-04), set apart by commas";
 
     /// <summary>The weeks that any of the days falls in, or what is wrong with the text.</summary>
     public static (ImmutableSortedSet<int>? Weeks, string? Problem) Read(string text, SeasonYear year)
@@ -27,8 +28,12 @@ public static class WeekWords
                 return (null, $"has the span '{part}' with the later day first");
             int from = Math.Max(0, year.WeekOf(days.From)), to = Math.Min(SeasonYear.Weeks - 1, year.WeekOf(days.To));
             if (from > to)
-                return (null, FormattableString.Invariant(
-                    $"has '{part}', which lies outside the plan ({year.From:yyyy-MM-dd} to {year.DayOf(SeasonYear.Weeks).AddDays(-1):yyyy-MM-dd})"));
+            {
+                DateOnly last = year.DayOf(SeasonYear.Weeks).AddDays(-1);
+                string plan = FormattableString.Invariant($"({year.From:yyyy-MM-dd} to {last:yyyy-MM-dd})");
+                return (null, $"has '{part}', which lies outside the plan {plan}");
+            }
+
             weeks.UnionWith(Enumerable.Range(from, to - from + 1));
         }
 

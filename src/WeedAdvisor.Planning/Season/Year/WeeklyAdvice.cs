@@ -22,14 +22,18 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch>
     /// <summary>Asks the rules anew for every stretch, on the area as it will stand then.</summary>
     public static WeeklyAdvice Of(Advisor advisor, AreaThroughYear area, SeasonYear year)
     {
-        ImmutableArray<(DateOnly From, DateOnly To)> days = VerdictStretches.Of(advisor.Knowledge).Of(area.On, year.From, year.LastDay);
+        ImmutableArray<(DateOnly From, DateOnly To)> days = VerdictStretches
+            .Of(advisor.Knowledge)
+            .Of(area.On, year.From, year.LastDay);
         var advice = new AreaAdvice[days.Length];
         int workers = Math.Clamp(Environment.ProcessorCount, 1, 8);
         Parallel.For(0, workers, new ParallelOptions { MaxDegreeOfParallelism = workers }, worker =>
         {
             LiveAdvice? live = null;
             for (int i = days.Length * worker / workers; i < days.Length * (worker + 1) / workers; i++)
-                advice[i] = live is null ? (live = advisor.Open(area.On(days[i].From))).Advice : live.Change(area.On(days[i].From));
+                advice[i] = live is null
+                    ? (live = advisor.Open(area.On(days[i].From))).Advice
+                    : live.Change(area.On(days[i].From));
         });
         return new WeeklyAdvice(year, [.. days.Zip(advice, (span, one) => new AdviceStretch(span.From, span.To, one))]);
     }
@@ -43,7 +47,9 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch>
                 .Select(span => new AdviceStretch(span.From, span.To, advise(area.On(span.From)))),
         ]);
 
-    /// <summary>How every action stands on a day of the plan. Texts that count days are those of the stretch's first day.</summary>
+    /// <summary>
+    /// How every action stands on a day of the plan. Texts that count days are those of the stretch's first day.
+    /// </summary>
     public AreaAdvice On(DateOnly day) => Stretches.First(stretch => day <= stretch.To).Advice;
 
     /// <summary>Whether an action is clear on a day of the plan.</summary>
@@ -56,7 +62,9 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch>
     public bool IsClear(string action, int week) =>
         IsClear(action, Year.DayOf(week)) || Year.DaysOf(week).Count(day => IsClear(action, day)) >= MostDays;
 
-    /// <summary>Treatments that stop seed from coming up and are clear on at least one day, in ordinal order of id.</summary>
+    /// <summary>
+    /// Treatments that stop seed from coming up and are clear on at least one day, in ordinal order of id.
+    /// </summary>
     public ImmutableArray<Treatment> Preventives(IReadOnlyDictionary<string, Treatment> treatments) =>
     [
         .. Stretches

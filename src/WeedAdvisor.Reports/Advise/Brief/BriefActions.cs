@@ -31,7 +31,9 @@ internal static class BriefActions
             foreach (ClearAction action in group.InFull)
             {
                 yield return new Blank();
-                yield return new ItemList([ItemOf(style, action, points[action.Action], told.AreaOf(action.Action), notes)]);
+                yield return new ItemList([
+                    ItemOf(style, action, points[action.Action], told.AreaOf(action.Action), notes),
+                ]);
             }
 
             foreach (Block block in Rest(style.Names, [.. group.Rest]))
@@ -77,7 +79,9 @@ internal static class BriefActions
     }
 
     private static IEnumerable<Block> Dates(BriefStyle style, ClearAction action) =>
-        DateLines.Of(style.Names.Dates(action.Action, style.Area, style.Day), style.Day).Select(line => new Paragraph(line));
+        DateLines
+            .Of(style.Names.Dates(action.Action, style.Area, style.Day), style.Day)
+            .Select(line => new Paragraph(line));
 
     private static Line Head(Names names, ClearAction action, Line after)
     {
@@ -110,7 +114,11 @@ internal static class BriefActions
         {
             yield return new Keyed(
                 "label first: ",
-                Line.FromString(string.Join("; ", Safety.BriefLinesFor(treatment, style.Day))) with { Tone = Tone.Warning });
+                Line.FromString(string.Join("; ", Safety.BriefLinesFor(treatment, style.Day))) with
+                {
+                    Tone = Tone.Warning,
+                }
+            );
         }
     }
 
@@ -122,7 +130,9 @@ internal static class BriefActions
             new ItemList(
             [
                 .. rest.Select(action => new Item(
-                    Item.Rank(action.Rank), Head(names, action, Costs.Brief(action) is { } cost ? Line.Of($": {cost}") : Line.Empty))),
+                        Item.Rank(action.Rank),
+                        Head(names, action, Costs.Brief(action) is { } cost ? Line.Of($": {cost}") : Line.Empty)
+                    )),
             ]),
         ];
 
@@ -135,8 +145,11 @@ internal static class BriefActions
         string[] silent =
             [.. effect.Parts.Where(part => part.LowPercent is null).Select(part => names.Weed(part.Weed))];
         string missing = silent.Length == 0 ? "" : $" (no figure for {Listing.And(silent)})";
-        bool fromMemory = record is not null && (record.Memory.Contains("effects") || record.Memory.Contains("ratings"));
+        bool fromMemory =
+            record is not null && (record.Memory.Contains("effects") || record.Memory.Contains("ratings"));
         return Line.Of(
-            $"About {Amounts.Percent(reduction)} fewer of the weeds seen{missing}{(fromMemory ? ", partly from memory" : "")}");
+            $"About {Amounts.Percent(reduction)} fewer of the weeds "
+                + $"seen{missing}{(fromMemory ? ", partly from memory" : "")}"
+        );
     }
 }

@@ -15,7 +15,9 @@ internal static class BriefBarred
         if (area.Barred.IsEmpty)
             yield break;
         Names names = style.Names;
-        yield return Heading.Section($"What must not be used here: {names.CountActions([.. area.Barred.Select(b => b.Action)])}");
+        yield return Heading.Section(
+            $"What must not be used here: {names.CountActions([.. area.Barred.Select(b => b.Action)])}"
+        );
         foreach (var status in BarGroups.Of(names, area.Barred, style.Day).GroupBy(group => group.Status))
         {
             yield return new Heading(HeadingLevel.Minor, Figures.Sentence(ActionStatuses.Text(status.Key))).At(2);

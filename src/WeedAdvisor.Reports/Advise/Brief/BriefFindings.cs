@@ -21,7 +21,13 @@ internal static class BriefFindings
             .. area.Findings.Where(finding => finding.IsCertain).Select(finding =>
                 new Item(Item.Dash, $"{finding.Text} ({Figures.FindingWord(finding.Certainty)})")),
             .. area.Findings.Count(finding => !finding.IsCertain) is var open and > 0
-                ? [new Item(Item.Open, $"{open.ToString(CultureInfo.InvariantCulture)} more may be going on: not known yet.")]
+                ?
+                [
+                    new Item(
+                        Item.Open,
+                        $"{open.ToString(CultureInfo.InvariantCulture)} more may be going on: not known yet."
+                    ),
+                ]
                 : (Item[])[],
         ]).At(2);
     }
@@ -35,8 +41,14 @@ internal static class BriefFindings
         yield return Heading.Section("Mind here");
         yield return new ItemList(
         [
-            .. area.Cautions.Where(caution => caution.IsCertain).Select(caution => Warning(Item.Dash, TextOf(style, caution))),
-            .. possible.Take(shown).Select(caution => Warning(Item.Open, $"{TextOf(style, caution)} (may apply; ask: {AskedBy(caution)})")),
+            .. area
+                .Cautions.Where(caution => caution.IsCertain)
+                .Select(caution => Warning(Item.Dash, TextOf(style, caution))),
+            .. possible
+                .Take(shown)
+                .Select(caution =>
+                    Warning(Item.Open, $"{TextOf(style, caution)} (may apply; ask: {AskedBy(caution)})")
+                ),
             .. possible.Length - shown is var more and > 0
                 ? [Warning(Item.Open, $"{more.ToString(CultureInfo.InvariantCulture)} more may apply: not known yet.")]
                 : (Item[])[],
@@ -44,8 +56,8 @@ internal static class BriefFindings
     }
 
     /// <summary>
-    /// Where rules disagree: the strongest argument against, and the actions that it stands against. Actions told in full
-    /// carry theirs already.
+    /// Where rules disagree: the strongest argument against, and the actions that it stands against. Actions told in
+    /// full carry theirs already.
     /// </summary>
     public static IEnumerable<Block> Conflicts(BriefStyle style, AreaAdvice area)
     {
@@ -66,7 +78,9 @@ internal static class BriefFindings
             {
                 Below =
                 [
-                    new Paragraph(Listing.Some(style.Names.ActionsInOrder(group.Select(item => item.Action)), MostNames)).At(4),
+                    new Paragraph(
+                        Listing.Some(style.Names.ActionsInOrder(group.Select(item => item.Action)), MostNames)
+                    ).At(4),
                 ],
             }),
         ]).At(2);
@@ -75,9 +89,11 @@ internal static class BriefFindings
     private static string TextOf(BriefStyle style, AreaCaution caution) =>
         Figures.Sentence(caution.Text) + style.Keys(caution.Because.Sources);
 
-    private static string AskedBy(AreaCaution caution) => string.Join(", ", caution.Because.Needs.Select(need => need.Id));
+    private static string AskedBy(AreaCaution caution) =>
+        string.Join(", ", caution.Because.Needs.Select(need => need.Id));
 
-    private static Item Warning(string mark, string text) => new(mark, Line.FromString(text) with { Tone = Tone.Warning });
+    private static Item Warning(string mark, string text) =>
+        new(mark, Line.FromString(text) with { Tone = Tone.Warning });
 
     private static Reason Strongest(Conflict conflict) => conflict.Against
         .OrderByDescending(reason => reason.Certainty)

@@ -16,10 +16,18 @@ internal static class BriefWaiting
     {
         if (area.Waiting.IsEmpty)
             yield break;
-        yield return Heading.Section($"What waits for an answer: {names.CountActions([.. area.Waiting.Select(wait => wait.Action)])}");
+        yield return Heading.Section(
+            $"What waits for an answer: {names.CountActions([.. area.Waiting.Select(wait => wait.Action)])}"
+        );
         yield return ItemList.Dashes(Asked(names, area)).At(2);
         yield return new Heading(HeadingLevel.Minor, "Nearest to being clear:").At(2);
-        yield return ItemList.Dashes(WaitingGroup.Of(names, area.Waiting).Take(MostGroups).Select(group => Line.FromString(
+        yield return ItemList
+            .Dashes(
+                WaitingGroup
+                    .Of(names, area.Waiting)
+                    .Take(MostGroups)
+                    .Select(group =>
+                        Line.FromString(
             $"after {group.Listed}: {Listing.Some(names.ActionsInOrder(group.Actions), MostNames)}"))).At(2);
     }
 

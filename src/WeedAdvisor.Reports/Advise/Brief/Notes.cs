@@ -23,7 +23,9 @@ internal sealed class Notes
     /// <summary>Whether the point is told as a note.</summary>
     public bool Holds(Point point) => _all.Contains(KeyOf(point));
 
-    /// <summary>The letters of the notes that tell the points, such as <c>a to d, g</c>; null when there are none.</summary>
+    /// <summary>
+    /// The letters of the notes that tell the points, such as <c>a to d, g</c>; null when there are none.
+    /// </summary>
     public string? LettersOf(IEnumerable<Point> points)
     {
         int[] told = [.. points.Where(Holds).Select(point => _all.IndexOf(KeyOf(point))).Distinct().Order()];
@@ -40,7 +42,9 @@ internal sealed class Notes
         :
         [
             Heading.Section("Notes to these actions"),
-            new ItemList([.. _all.Select((note, at) => new Item($"{Letter(at)}. ".PadRight(3), note.Mark + note.Text))]).At(2),
+                new ItemList([
+                    .. _all.Select((note, at) => new Item($"{Letter(at)}. ".PadRight(3), note.Mark + note.Text)),
+                ]).At(2),
         ];
 
     private static string Run(int[] run) => run.Length > 2

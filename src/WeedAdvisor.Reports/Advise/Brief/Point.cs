@@ -28,8 +28,8 @@ internal sealed record Point(string Mark, string Own, string Shared)
     });
 
     /// <summary>
-    /// What there is to say of an action: the doubt that could still outweigh it; the strongest rules for and against it; then what to mind, what holds in this
-    /// case before what its record always says.
+    /// What there is to say of an action: the doubt that could still outweigh it; the strongest rules for and against
+    /// it; then what to mind, what holds in this case before what its record always says.
     /// </summary>
     public static ImmutableArray<Point> Of(BriefStyle style, ClearAction action) =>
     [

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace WeedAdvisor.Reports.Advise.Brief;
 
 /// <summary>
-/// What a report has told of the practices. A later area refers to it and adds what is new there. Of a chemical each area
-/// tells everything.
+/// What a report has told of the practices. A later area refers to it and adds what is new there. Of a chemical each
+/// area tells everything.
 /// </summary>
 internal sealed class Told
 {
@@ -15,7 +15,9 @@ internal sealed class Told
 
     /// <summary>The points that were not told yet.</summary>
     public ImmutableArray<Point> WhatIsNew(string action, ImmutableArray<Point> points) =>
-        _practices.TryGetValue(action, out var told) ? [.. points.Where(point => !told.Texts.Contains(point.Own))] : points;
+        _practices.TryGetValue(action, out var told)
+            ? [.. points.Where(point => !told.Texts.Contains(point.Own))]
+            : points;
 
     /// <summary>Remembers what an area tells of a practice.</summary>
     public void Add(string practice, string area, ImmutableArray<Point> points)

@@ -43,7 +43,10 @@ internal sealed record RateSiteOptions(Option<string?> Visit, Option<string?> Ar
         if (visit.Areas is not [var area])
         {
             string ids = string.Join(", ", visit.Areas.Select(one => one.Id));
-            throw new RefusalException(ExitCode.Usage, $"the visit has several areas; name one with --visit-area: {ids}.");
+            throw new RefusalException(
+                ExitCode.Usage,
+                $"the visit has several areas; name one with --visit-area: {ids}."
+            );
         }
 
         return new RateSite(knowledge, area, visit.Date);

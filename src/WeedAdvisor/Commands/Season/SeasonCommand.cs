@@ -9,7 +9,9 @@ using WeedAdvisor.Reports.Season;
 
 namespace WeedAdvisor.Commands.Season;
 
-/// <summary><c>season</c>: what goes on when through a year, with proof that nothing under the rules is better.</summary>
+/// <summary>
+/// <c>season</c>: what goes on when through a year, with proof that nothing under the rules is better.
+/// </summary>
 internal static class SeasonCommand
 {
     private const string Calendar = "ics";
@@ -26,14 +28,18 @@ internal static class SeasonCommand
             "season",
             "Plan a year: which preventives go on in which week, with proof that nothing under the rules costs less.",
             "weedadvisor season visit.yaml --area container-yard",
-            "weedadvisor season visit.yaml --area container-yard --applications 3 --closed 2026-07,2026-12-20..2027-01-04",
+            "weedadvisor season visit.yaml --area container-yard --applications 3 --closed "
+                + "2026-07,2026-12-20..2027-01-04",
             "weedadvisor season visit.yaml --area container-yard --budget 80 --rotate 2 --without oryzalin-spray",
             "weedadvisor season visit.yaml --area container-yard --format ics > year.ics")
         {
             file, area,
         };
         options.AddTo(command);
-        var years = new Option<bool>("--year-after") { Description = "Plan the year after as well: it begins with what this year ended with." };
+        var years = new Option<bool>("--year-after")
+        {
+            Description = "Plan the year after as well: it begins with what this year ended with.",
+        };
         command.Add(years);
         command.Add(format);
         command.Add(full);
@@ -42,8 +48,18 @@ internal static class SeasonCommand
         {
             KnowledgeBase knowledge = LabelsOption.Over(
                 KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
-            Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
-            SeasonReport report = Report(visit, knowledge, options.Read(parsed, visit, knowledge, surroundings), parsed.GetValue(years));
+            Visit visit = VisitArgument.Read(
+                parsed.GetRequiredValue(file),
+                parsed.GetValue(area),
+                knowledge,
+                surroundings
+            );
+            SeasonReport report = Report(
+                visit,
+                knowledge,
+                options.Read(parsed, visit, knowledge, surroundings),
+                parsed.GetValue(years)
+            );
             surroundings.Out.Write(parsed.GetValue(format) switch
             {
                 FormatOption.Json => SeasonJson.Of(report),
@@ -85,7 +101,10 @@ internal static class SeasonCommand
         ];
         // What cannot be planned anywhere is no report.
         if (areas.All(area => area.Plan is null))
-            throw new RefusalException(ExitCode.Usage, string.Join(' ', areas.SelectMany(area => area.Refusals).Distinct()));
+            throw new RefusalException(
+                ExitCode.Usage,
+                string.Join(' ', areas.SelectMany(area => area.Refusals).Distinct())
+            );
         return new SeasonReport(visit, knowledge, areas);
     }
 }

@@ -67,7 +67,12 @@ internal static class WeedingCommand
                 Weeks = parsed.GetValue(weeks),
                 Weeds = WeedsOf(parsed.GetValue(weeds), knowledge),
             };
-            Visit visit = VisitArgument.Read(parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
+            Visit visit = VisitArgument.Read(
+                parsed.GetRequiredValue(file),
+                parsed.GetValue(area),
+                knowledge,
+                surroundings
+            );
             ulong? from = parsed.GetValue(uncertain) ? (ulong)parsed.GetValue(seed) : null;
             WeedingReport report = Worked(
                 WeedingReport.Of(visit, knowledge, wishes, compared, parsed.GetValue(pots), from));
@@ -98,12 +103,17 @@ internal static class WeedingCommand
             return [];
         string[] ids = given.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (ids.Length == 0)
-            throw new RefusalException(ExitCode.Usage, "--weeds names no weed. See 'weedadvisor knowledge list weeds'.");
+            throw new RefusalException(
+                ExitCode.Usage,
+                "--weeds names no weed. See 'weedadvisor knowledge list weeds'."
+            );
         if (ids.FirstOrDefault(id => !knowledge.Weeds.ContainsKey(id)) is { } unknown)
         {
             throw new RefusalException(
                 ExitCode.Usage,
-                $"no weed '{unknown}'{UsageError.DidYouMean(unknown, knowledge.Weeds.Keys)}. See 'weedadvisor knowledge list weeds'.");
+                $"no weed '{unknown}'{UsageError.DidYouMean(unknown, knowledge.Weeds.Keys)}. See 'weedadvisor "
+                    + $"knowledge list weeds'."
+            );
         }
 
         return [.. ids];

@@ -28,7 +28,8 @@ public sealed class PastDesk : IFormDesk
     public string Title => _fields.Contains(PastFields.Product) ? "An earlier application" : "More of this application";
 
     /// <inheritdoc/>
-    public string Purpose => "Whatever you know helps; what you leave out counts as not known, and then the careful side counts.";
+    public string Purpose =>
+        "Whatever you know helps; what you leave out counts as not known, and then the careful side counts.";
 
     /// <inheritdoc/>
     public ImmutableArray<string> Fields { get; }
@@ -46,7 +47,8 @@ public sealed class PastDesk : IFormDesk
     }
 
     /// <summary>The first thing that is wrong, as a sentence; null when nothing is.</summary>
-    public string? Trouble => Enumerable.Range(0, _fields.Length).Select(ProblemOf).FirstOrDefault(problem => problem is not null);
+    public string? Trouble =>
+        Enumerable.Range(0, _fields.Length).Select(ProblemOf).FirstOrDefault(problem => problem is not null);
 
     /// <summary>Whether a product that is not in the list is told.</summary>
     public bool IsOutside => PastProductField.IsOutside(Past);
@@ -98,18 +100,31 @@ public sealed class PastDesk : IFormDesk
     {
         AdviceLine[] wrong =
         [
-            .. Enumerable.Range(0, _fields.Length).Select(ProblemOf).OfType<string>().Select(problem => new AdviceLine(problem, LineTone.Warning)),
+            .. Enumerable
+                .Range(0, _fields.Length)
+                .Select(ProblemOf)
+                .OfType<string>()
+                .Select(problem => new AdviceLine(problem, LineTone.Warning)),
         ];
         PastApplication past = Past;
         AdviceLine[] told =
         [
-            .. _fields.Where(field => field.IsTold(past)).Select(field => new AdviceLine($"{field.Label}: {field.Text(_telling, past)}")),
+            .. _fields
+                .Where(field => field.IsTold(past))
+                .Select(field => new AdviceLine($"{field.Label}: {field.Text(_telling, past)}")),
         ];
-        AdviceLine[] lines = wrong.Length > 0 ? wrong : told.Length > 0 ? told : [new AdviceLine("Nothing is told here yet.", LineTone.Quiet)];
-        return [.. lines.SelectMany(line => Wrapping.Lines(line.Text, width).Select(part => line with { Text = part }))];
+        AdviceLine[] lines =
+            wrong.Length > 0 ? wrong
+            : told.Length > 0 ? told
+            : [new AdviceLine("Nothing is told here yet.", LineTone.Quiet)];
+        return
+        [
+            .. lines.SelectMany(line => Wrapping.Lines(line.Text, width).Select(part => line with { Text = part })),
+        ];
     }
 
-    private Typed<PastApplication> ReadAt(int field, PastApplication past) => _typed[field].Trim() is { Length: > 0 } text
+    private Typed<PastApplication> ReadAt(int field, PastApplication past) =>
+        _typed[field].Trim() is { Length: > 0 } text
         ? TypedAnswer.IsNotKnown(text) ? Typed<PastApplication>.As(past) : _fields[field].Read(_telling, past, text)
         : Typed<PastApplication>.As(past);
 

@@ -11,8 +11,8 @@ namespace WeedAdvisor.Interview.Earlier;
 public sealed record Telling(KnowledgeBase Knowledge, DateOnly Visit);
 
 /// <summary>
-/// One thing that is told of an earlier use. The screens, the one-line form and the step-by-step form of the line-by-line
-/// interview are all made from these.
+/// One thing that is told of an earlier use. The screens, the one-line form and the step-by-step form of the
+/// line-by-line interview are all made from these.
 /// </summary>
 /// <param name="Id">Its id.</param>
 /// <param name="Label">What it is, a few words.</param>
@@ -32,7 +32,10 @@ public abstract record PastField(string Id, string Label, string Expected, strin
     /// <summary>What an application tells, as it would be typed; empty when nothing.</summary>
     public abstract string Text(Telling telling, PastApplication past);
 
-    /// <summary>The application with it told; an error when the text is meant for it but wrong; null when it is not meant for it.</summary>
+    /// <summary>
+    /// The application with it told; an error when the text is meant for it but wrong; null when it is not meant for
+    /// it.
+    /// </summary>
     /// <param name="telling">What it is told against.</param>
     /// <param name="past">The application so far.</param>
     /// <param name="text">What was typed, without blanks at its ends and not empty.</param>

@@ -35,7 +35,11 @@ internal sealed record PastDay() : PastField(
 
 /// <summary>The hour at which an earlier use ended.</summary>
 internal sealed partial record PastHour() : PastField(
-    "hour", "Hour it ended", "an hour such as 14:00 or 2 pm", "The entry interval runs from then; not known counts as midnight at the end of that day.")
+        "hour",
+        "Hour it ended",
+        "an hour such as 14:00 or 2 pm",
+        "The entry interval runs from then; not known counts as midnight at the end of that day."
+    )
 {
     public override bool IsTold(PastApplication past) => past.Hour is not null;
 
@@ -50,7 +54,9 @@ internal sealed partial record PastHour() : PastField(
         if (!form.Success)
             return null;
         int hour = int.Parse(form.Groups["hour"].Value, CultureInfo.InvariantCulture);
-        int minute = form.Groups["minute"].Success ? int.Parse(form.Groups["minute"].Value, CultureInfo.InvariantCulture) : 0;
+        int minute = form.Groups["minute"].Success
+            ? int.Parse(form.Groups["minute"].Value, CultureInfo.InvariantCulture)
+            : 0;
         string half = form.Groups["half"].Value.ToLowerInvariant();
         if (half.Length > 0 && hour is < 1 or > 12)
             hour = 24;
@@ -69,7 +75,11 @@ internal sealed partial record PastHour() : PastField(
 
 /// <summary>How much of an earlier use went on.</summary>
 internal sealed partial record PastRate() : PastField(
-    "rate", "How much", "product for an area, such as 150 lb/acre", "Counts towards the year's limit; not known counts as the highest published rate.")
+        "rate",
+        "How much",
+        "product for an area, such as 150 lb/acre",
+        "Counts towards the year's limit; not known counts as the highest published rate."
+    )
 {
     public override bool IsTold(PastApplication past) => past.Rate is not null;
 
@@ -92,19 +102,32 @@ internal sealed partial record PastRate() : PastField(
             return Typed<PastApplication>.Wrong($"\"{unit}\" is not a unit of a rate.{hint}");
         }
 
-        return decimal.TryParse(form.Groups["rate"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal rate)
+        return
+            decimal.TryParse(
+                form.Groups["rate"].Value,
+                NumberStyles.AllowDecimalPoint,
+                CultureInfo.InvariantCulture,
+                out decimal rate
+            )
             && rate <= 1_000_000
             ? Typed<PastApplication>.As(past with { Rate = rate, RateUnit = word })
             : Typed<PastApplication>.Wrong($"\"{form.Groups["rate"].Value}\" is not a believable rate.");
     }
 
-    [GeneratedRegex(@"^(?<rate>\d{1,9}(\.\d{1,6})?)\s*(?<unit>[a-z].*)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(?<rate>\d{1,9}(\.\d{1,6})?)\s*(?<unit>[a-z].*)$",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Form();
 }
 
 /// <summary>In how many seasons running the weeds came through.</summary>
 internal sealed partial record PastSeasons() : PastField(
-    "seasons", "Seasons running", "a number of seasons, such as 3 seasons", "In how many seasons one after the other the same weeds came through it.")
+        "seasons",
+        "Seasons running",
+        "a number of seasons, such as 3 seasons",
+        "In how many seasons one after the other the same weeds came through it."
+    )
 {
     private const int Most = 50;
 
@@ -132,7 +155,10 @@ internal sealed partial record PastSeasons() : PastField(
             : Typed<PastApplication>.Wrong($"Seasons running are a number from 1 to {Most}.");
     }
 
-    [GeneratedRegex(@"^(?<seasons>\d{1,4})\s*(seasons?|years?)(\s+running)?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(?<seasons>\d{1,4})\s*(seasons?|years?)(\s+running)?$",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Form();
 }
 

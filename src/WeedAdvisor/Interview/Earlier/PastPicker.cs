@@ -4,7 +4,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Earlier;
 
-/// <summary>An earlier application being told: which product, when, how it turned out, and whatever else is known of it.</summary>
+/// <summary>
+/// An earlier application being told: which product, when, how it turned out, and whatever else is known of it.
+/// </summary>
 public sealed class PastPicker
 {
     private readonly InterviewSession _session;
@@ -13,7 +15,8 @@ public sealed class PastPicker
 
     /// <summary>Begins.</summary>
     /// <param name="session">The interview.</param>
-    /// <param name="index">The application to change, by its place in the area's list from 0; null to tell a new one.</param>
+    /// <param name="index">The application to change, by its place in the area's list from 0; null to tell a new
+    /// one.</param>
     public PastPicker(InterviewSession session, int? index)
     {
         _session = session;
@@ -58,7 +61,8 @@ public sealed class PastPicker
     public PastDesk More { get; }
 
     /// <summary>The product picked or told, in words.</summary>
-    public string Picked => More.IsOutside ? PastProduct.Of(More.Past with { Treatment = null }, _session.Knowledge).Name
+    public string Picked =>
+        More.IsOutside ? PastProduct.Of(More.Past with { Treatment = null }, _session.Knowledge).Name
         : Treatment is { } id ? _session.Knowledge.ActionOf(id)?.Name ?? id
         : "none yet";
 

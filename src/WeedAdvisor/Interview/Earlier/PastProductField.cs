@@ -4,18 +4,25 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Earlier;
 
-/// <summary>The product: a treatment of the list, or one that is not in it by its actives, its groups or no more than its kind.</summary>
-/// <param name="TakesTreatments">Whether a treatment of the list can be told here; elsewhere it is picked by itself.</param>
+/// <summary>
+/// The product: a treatment of the list, or one that is not in it by its actives, its groups or no more than its kind.
+/// </summary>
+/// <param name="TakesTreatments">Whether a treatment of the list can be told here; elsewhere it is picked by
+/// itself.</param>
 public sealed record PastProductField(bool TakesTreatments) : PastField(
     "product",
     TakesTreatments ? "Product" : "Not in the list",
-    (TakesTreatments ? "a treatment of the list, or " : "") + "active NAME + NAME, group 3 + 14, other weed killer, other pesticide",
-    "A product that is not in the list counts by its actives or its sites of action; they stand on its label. Any pesticide closes a place.")
+        (TakesTreatments ? "a treatment of the list, or " : "")
+            + "active NAME + NAME, group 3 + 14, other weed killer, other pesticide",
+        "A product that is not in the list counts by its actives or its sites of action; they stand on its label. Any "
+            + "pesticide closes a place."
+    )
 {
     private const string WeedKiller = "weed-killer", OtherPesticide = "other-pesticide";
 
     /// <inheritdoc/>
-    public override bool IsTold(PastApplication past) => IsOutside(past) || (TakesTreatments && past.Treatment is not null);
+    public override bool IsTold(PastApplication past) =>
+        IsOutside(past) || (TakesTreatments && past.Treatment is not null);
 
     /// <summary>Whether an application tells of a product that is not in the list.</summary>
     public static bool IsOutside(PastApplication past) =>
@@ -58,7 +65,12 @@ public sealed record PastProductField(bool TakesTreatments) : PastField(
         {
             "other-weed-killer" or "another-weed-killer" or WeedKiller =>
                 Typed<PastApplication>.As(Blank(past) with { Kind = WeedKiller }),
-            OtherPesticide or "another-pesticide" => Typed<PastApplication>.As(Blank(past) with { Kind = OtherPesticide }),
+            OtherPesticide or "another-pesticide" => Typed<PastApplication>.As(
+                Blank(past) with
+                {
+                    Kind = OtherPesticide,
+                }
+            ),
             _ => TakesTreatments ? Treatment(telling.Knowledge, past, text) : null,
         };
     }

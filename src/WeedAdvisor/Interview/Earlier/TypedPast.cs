@@ -3,7 +3,10 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Earlier;
 
-/// <summary>Reads an earlier application that was typed in one line: <c>pendimethalin, 2026-03-01, 2 pm, escapes, bittercress</c>.</summary>
+/// <summary>
+/// Reads an earlier application that was typed in one line: <c>pendimethalin, 2026-03-01, 2 pm, escapes,
+/// bittercress</c>.
+/// </summary>
 public static class TypedPast
 {
     private static readonly PastField[] s_fields =
@@ -32,7 +35,9 @@ public static class TypedPast
         return past;
     }
 
-    /// <summary>The field that a part of the line is meant for; null when only a weed that came through can be meant.</summary>
+    /// <summary>
+    /// The field that a part of the line is meant for; null when only a weed that came through can be meant.
+    /// </summary>
     internal static PastField? Meant(Telling telling, PastApplication past, string part) => s_fields.FirstOrDefault(
         field => field.Take(telling, past, part) is not null);
 
@@ -58,7 +63,8 @@ public static class TypedPast
         return weed.Value is not null || NameSearch.Weeds(telling.Knowledge, part, null).Length > 1
             ? weed
             : Typed<PastApplication>.Wrong(
-                $"\"{part}\" is neither a day, an hour, a rate, a result (clean, escapes, injury), a way of putting it on, "
+                $"\"{part}\" is neither a day, an hour, a rate, a result (clean, escapes, injury), a way of putting it "
+                    + $"on, "
                 + $"nor a weed that came through.{Near(part)}");
     }
 

@@ -3,9 +3,9 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Interview.Files;
 
 /// <summary>
-/// Remembers from one start to the next which copies this program made, and what it put into them, so that it never replaces
-/// a file that only happens to be called like one, nor the copy of a window that is still open. When in doubt a copy is left
-/// alone.
+/// Remembers from one start to the next which copies this program made, and what it put into them, so that it never
+/// replaces a file that only happens to be called like one, nor the copy of a window that is still open. When in doubt
+/// a copy is left alone.
 /// </summary>
 /// <param name="folder">The state folder; null to remember nothing, so that no copy is ever replaced.</param>
 public sealed class BackupLedger(string? folder = null) : IDisposable
@@ -17,9 +17,12 @@ public sealed class BackupLedger(string? folder = null) : IDisposable
 
     private string? Ledger => folder is null ? null : Path.Combine(folder, "copies.txt");
 
-    /// <summary>Whether the file is a copy that this program made, still holds what it put there, and may be replaced.</summary>
+    /// <summary>
+    /// Whether the file is a copy that this program made, still holds what it put there, and may be replaced.
+    /// </summary>
     public bool MayReplace(string path, FileStamp stamp) =>
-        Lines().FirstOrDefault(line => line.StartsWith($"{stamp} ", StringComparison.Ordinal) && IsOf(line, path)) is { } line
+        Lines().FirstOrDefault(line => line.StartsWith($"{stamp} ", StringComparison.Ordinal) && IsOf(line, path))
+            is { } line
         && !IsAlive(line.Split(' ')[2]);
 
     /// <summary>Remembers a copy.</summary>
@@ -31,7 +34,10 @@ public sealed class BackupLedger(string? folder = null) : IDisposable
         {
             _lock ??= WindowLock.Hold(LockOf(_window));
             IEnumerable<string> kept = Lines().Where(line => !IsOf(line, path)).TakeLast(MostRemembered - 1);
-            AtomicFile.Write(Ledger, string.Concat(kept.Append($"{stamp} {_window} {path}").Select(line => line + "\n")));
+            AtomicFile.Write(
+                Ledger,
+                string.Concat(kept.Append($"{stamp} {_window} {path}").Select(line => line + "\n"))
+            );
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -42,7 +48,8 @@ public sealed class BackupLedger(string? folder = null) : IDisposable
     /// <summary>The copies that were made here may be replaced from now on.</summary>
     public void Dispose() => _lock?.Dispose();
 
-    private static bool IsOf(string line, string path) => line.Split(' ', 4) is [_, _, _, string noted] && noted == path;
+    private static bool IsOf(string line, string path) =>
+        line.Split(' ', 4) is [_, _, _, string noted] && noted == path;
 
     private bool IsAlive(string window)
     {

@@ -3,7 +3,9 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Files;
 
-/// <summary>An interview that was broken off, found at the start and held until it is decided what becomes of it.</summary>
+/// <summary>
+/// An interview that was broken off, found at the start and held until it is decided what becomes of it.
+/// </summary>
 /// <param name="Draft">What was kept of it.</param>
 /// <param name="Slot">Where it is kept.</param>
 /// <param name="IsFuller">Whether it is the state before most of the visit was taken out.</param>
@@ -24,7 +26,8 @@ public sealed record BrokenOff(Draft Draft, DraftSlot Slot, bool IsFuller)
             string nursery = visit.Nursery is null ? "" : $" at {visit.Nursery}";
             string file = Draft.File is null ? "It is in no file yet." : $"Its file is {Draft.File}.";
             string fuller = IsFuller ? " This is how it stood before most of it was taken out." : "";
-            return $"The interview of {Answering.Date(visit.Date)}{nursery} ({areas}) was broken off before it was saved. {file}{fuller}";
+            return $"The interview of {Answering.Date(visit.Date)}{nursery} ({areas}) was broken off before it was "
+                + $"saved. {file}{fuller}";
         }
     }
 

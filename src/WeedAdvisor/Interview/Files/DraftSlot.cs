@@ -1,8 +1,8 @@
 namespace WeedAdvisor.Interview.Files;
 
 /// <summary>
-/// The place of one window's draft. It is held by an open lock file, which the system lets go when the process ends, however
-/// it ends; so what no living window holds was broken off.
+/// The place of one window's draft. It is held by an open lock file, which the system lets go when the process ends,
+/// however it ends; so what no living window holds was broken off.
 /// </summary>
 public sealed class DraftSlot : IDisposable
 {
@@ -40,7 +40,14 @@ public sealed class DraftSlot : IDisposable
     public static IReadOnlyList<DraftSlot> BrokenOff(string folder)
     {
         var slots = new List<DraftSlot>();
-        foreach (string id in Directory.EnumerateFiles(folder, Prefix + "*").Select(IdOf).OfType<string>().Distinct().ToArray())
+        foreach (
+            string id in Directory
+                .EnumerateFiles(folder, Prefix + "*")
+                .Select(IdOf)
+                .OfType<string>()
+                .Distinct()
+                .ToArray()
+        )
         {
             var slot = new DraftSlot(folder, id);
             slot._lock = WindowLock.TryHold(slot.LockPath);

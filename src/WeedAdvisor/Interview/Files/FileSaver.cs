@@ -4,8 +4,9 @@ namespace WeedAdvisor.Interview.Files;
 
 /// <summary>
 /// Writes files of the grower. What a file held before the program first wrote to it is kept beside it as
-/// <c>NAME.bak</c>, or as <c>NAME.1.bak</c> and so on where that name is taken by a file that is not the program's own copy. Later
-/// writes make no further copy, so that the first one is not lost, unless another program has written in between.
+/// <c>NAME.bak</c>, or as <c>NAME.1.bak</c> and so on where that name is taken by a file that is not the program's own
+/// copy. Later writes make no further copy, so that the first one is not lost, unless another program has written in
+/// between.
 /// </summary>
 /// <param name="ledger">Which copies are the program's own.</param>
 public sealed class FileSaver(BackupLedger ledger)

@@ -39,7 +39,9 @@ public sealed class LabelDesk : IFormDesk
     /// <summary>Whether something is typed that the book does not hold.</summary>
     public bool IsChanged => !_draft.Typed.SequenceEqual(_kept.Typed);
 
-    /// <summary>What is wrong, in the order of the fields; empty when it can be kept. Blank needed fields count.</summary>
+    /// <summary>
+    /// What is wrong, in the order of the fields; empty when it can be kept. Blank needed fields count.
+    /// </summary>
     public ImmutableArray<(LabelField Field, string Text)> Problems => _read.Problems;
 
     /// <inheritdoc/>
@@ -86,33 +88,46 @@ public sealed class LabelDesk : IFormDesk
     /// <returns>Why it could not be written, or null when it was.</returns>
     public string? Keep()
     {
-        string? trouble = Problems is [(var field, var text), ..] ? Sentence($"{field.Label}: {text}") : _shelf.Put(_draft);
+        string? trouble = Problems is [(var field, var text), ..]
+            ? Sentence($"{field.Label}: {text}")
+            : _shelf.Put(_draft);
         if (trouble is null)
             _kept = _draft;
         return trouble;
     }
 
-    /// <summary>What the label says otherwise than the record, in one line; null when it cannot be kept as it is.</summary>
+    /// <summary>
+    /// What the label says otherwise than the record, in one line; null when it cannot be kept as it is.
+    /// </summary>
     public string? Difference => _read.Label is { } label ? Says(label) : null;
 
     /// <summary>A problem as a sentence.</summary>
     public static string Sentence(string problem) => problem.EndsWith('?') ? problem : problem + ".";
 
     private string Says(ProductLabel label) =>
-        LabelOverlay.Of(_shelf.Records, new LabelBook([label], "")).Treatments[label.Treatment].Label!.Line(_shelf.Visit);
+        LabelOverlay
+            .Of(_shelf.Records, new LabelBook([label], ""))
+            .Treatments[label.Treatment]
+            .Label!.Line(_shelf.Visit);
 
     private IEnumerable<AdviceLine> Told()
     {
         (ProductLabel? label, ImmutableArray<(LabelField Field, string Text)> problems) = _read;
         foreach ((LabelField field, string text) in problems.Where(problem => _draft[problem.Field].Length > 0))
             yield return new AdviceLine(Sentence($"{field.Label}: {text}"), LineTone.Warning);
-        string[] missing = [.. problems.Where(problem => _draft[problem.Field].Length == 0).Select(problem => problem.Field.Label)];
+        string[] missing =
+        [
+            .. problems.Where(problem => _draft[problem.Field].Length == 0).Select(problem => problem.Field.Label),
+        ];
         if (missing.Length > 0)
             yield return new AdviceLine($"Still to enter: {string.Join("; ", missing)}.", LineTone.Quiet);
         if (label is null)
             yield break;
         yield return new AdviceLine(Says(label));
-        yield return new AdviceLine($"Keep writes it to {_shelf.FilePath}; it is read with every visit in that folder.", LineTone.Quiet);
+        yield return new AdviceLine(
+            $"Keep writes it to {_shelf.FilePath}; it is read with every visit in that folder.",
+            LineTone.Quiet
+        );
     }
 
     // The draft as a book of one label, each field on a line of its own, so that a problem's line tells the field.

@@ -33,8 +33,8 @@ public sealed record LabelDraft(string Treatment, ImmutableSortedDictionary<stri
     public string this[LabelField field] => Typed.GetValueOrDefault(field.Key, "");
 
     /// <summary>
-    /// The value of a field as the label book writes it; null when it was not read. What can't be read is quoted, so that the
-    /// reader of the book refuses it in its own words.
+    /// The value of a field as the label book writes it; null when it was not read. What can't be read is quoted, so
+    /// that the reader of the book refuses it in its own words.
     /// </summary>
     /// <param name="field">The field.</param>
     /// <param name="today">The day that <c>today</c> means.</param>
@@ -46,7 +46,9 @@ public sealed record LabelDraft(string Treatment, ImmutableSortedDictionary<stri
         return field.Kind switch
         {
             LabelFieldKind.Day => TypedAnswer.ReadDay(text, today) is { } day ? Day(day) : ScalarText.Quoted(text),
-            LabelFieldKind.Number => TypedAnswer.ReadFigure(text) is { } figure ? Figure(figure) : ScalarText.Quoted(text),
+            LabelFieldKind.Number => TypedAnswer.ReadFigure(text) is { } figure
+                ? Figure(figure)
+                : ScalarText.Quoted(text),
             LabelFieldKind.Word => Word(text),
             LabelFieldKind.Words => $"[{string.Join(", ", Parts(text).Select(Word))}]",
             LabelFieldKind.Rates => RateWords.Yaml(text) ?? ScalarText.Quoted(text),
@@ -84,7 +86,8 @@ public sealed record LabelDraft(string Treatment, ImmutableSortedDictionary<stri
     private static string[] Parts(string text) =>
         text.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
-    private static string Word(string text) => NearWords.Fold(text) is { Length: > 0 } word ? word : ScalarText.Quoted(text);
+    private static string Word(string text) =>
+        NearWords.Fold(text) is { Length: > 0 } word ? word : ScalarText.Quoted(text);
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

@@ -12,14 +12,26 @@ public sealed record LabelEntry(string Treatment, string Mark, string Text)
 {
     /// <summary>What a label book is for.</summary>
     public const string Purpose =
-        "What your own label says takes the place of the record; a record is not a label, and where it is silent a treatment waits.";
+        "What your own label says takes the place of the record; a record is not a label, and where it is silent a "
+            + "treatment waits.";
 
-    /// <summary>Those of the book first, then those that wait here for what only a label can tell, then what is advised here, then all others by name.</summary>
+    /// <summary>
+    /// Those of the book first, then those that wait here for what only a label can tell, then what is advised here,
+    /// then all others by name.
+    /// </summary>
     public static ImmutableArray<LabelEntry> Of(LabelShelf shelf)
     {
-        var yours = shelf.Book.Labels.Select(label => new LabelEntry(label.Treatment, Padded("yours"), Yours(shelf, label)));
-        var waits = shelf.Wanted().Select(treatment => new LabelEntry(treatment.Id, Padded("waits"), Begun(shelf, treatment)));
-        var advised = shelf.Advised().Select(treatment => new LabelEntry(treatment.Id, Padded(""), Begun(shelf, treatment)));
+        var yours = shelf.Book.Labels.Select(label => new LabelEntry(
+            label.Treatment,
+            Padded("yours"),
+            Yours(shelf, label)
+        ));
+        var waits = shelf
+            .Wanted()
+            .Select(treatment => new LabelEntry(treatment.Id, Padded("waits"), Begun(shelf, treatment)));
+        var advised = shelf
+            .Advised()
+            .Select(treatment => new LabelEntry(treatment.Id, Padded(""), Begun(shelf, treatment)));
         var others = shelf.Records.Treatments.Values
             .OrderBy(treatment => treatment.Name, StringComparer.Ordinal)
             .Select(treatment => new LabelEntry(treatment.Id, Padded(""), Begun(shelf, treatment)));

@@ -9,8 +9,8 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Interview.Labels;
 
 /// <summary>
-/// The label book of an interview: which file it is, what it says, and how a label gets into it. Whatever changes it changes
-/// the advice at once.
+/// The label book of an interview: which file it is, what it says, and how a label gets into it. Whatever changes it
+/// changes the advice at once.
 /// </summary>
 public sealed class LabelShelf
 {
@@ -93,7 +93,9 @@ public sealed class LabelShelf
     /// <summary>Whether something is typed for a treatment that is not kept yet.</summary>
     public bool IsBegun(string treatment) => _begun.TryGetValue(treatment, out LabelDesk? desk) && desk.IsChanged;
 
-    /// <summary>The treatments of the interview's area that wait for what only a label can tell, in the order of the advice.</summary>
+    /// <summary>
+    /// The treatments of the interview's area that wait for what only a label can tell, in the order of the advice.
+    /// </summary>
     public IEnumerable<Treatment> Wanted() => _session.Advice.Waiting
         .Where(wait => wait.Needs.Any(need => need.Kind == Knowledge.Readings.NeedKind.Record))
         .Select(wait => Records.Treatments.GetValueOrDefault(wait.Action))
@@ -149,7 +151,9 @@ public sealed class LabelShelf
 
     private static string FreeId(LabelBook book, LabelDraft draft)
     {
-        string wanted = NearWords.Fold(draft[LabelField.Name]) is { Length: > 0 } name && name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-')
+        string wanted =
+            NearWords.Fold(draft[LabelField.Name]) is { Length: > 0 } name
+            && name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-')
             ? name
             : draft.Treatment;
         return Enumerable.Range(1, book.Labels.Length + 1)

@@ -7,7 +7,9 @@ namespace WeedAdvisor.Interview.Labels;
 /// <summary>Rates as people write them, <c>100 to 200 lb/acre</c>, and as the label book holds them.</summary>
 internal static partial class RateWords
 {
-    /// <summary>The rates as they would be typed. A rate that gives only the active has no such form and is left out.</summary>
+    /// <summary>
+    /// The rates as they would be typed. A rate that gives only the active has no such form and is left out.
+    /// </summary>
     public static string Of(IEnumerable<Rate> rates) => string.Join(
         "; ", rates.Where(rate => rate.Product is not null).Select(Typed));
 
@@ -15,14 +17,19 @@ internal static partial class RateWords
     public static string? Yaml(string typed)
     {
         var rates = new List<string>();
-        foreach (string part in typed.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        foreach (
+            string part in typed.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+        )
         {
             if (Form().Match(part) is not { Success: true } form)
                 return null;
             string active = form.Groups["low"].Success
                 ? $", ai-lb-per-acre: {Range(form.Groups["low"].Value, form.Groups["high"].Value)}"
                 : "";
-            rates.Add($"{{ product-per-area: {Range(form.Groups["from"].Value, form.Groups["to"].Value)}, unit: {form.Groups["unit"].Value}{active} }}");
+            rates.Add(
+                $"{{ product-per-area: {Range(form.Groups["from"].Value, form.Groups["to"].Value)}, unit: "
+                    + $"{form.Groups["unit"].Value}{active} }}"
+            );
         }
 
         return $"[{string.Join(", ", rates)}]";

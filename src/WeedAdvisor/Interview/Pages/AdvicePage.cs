@@ -15,7 +15,8 @@ public static class AdvicePage
     /// <param name="knowledge">The knowledge, for the names of things.</param>
     /// <param name="advice">The advice.</param>
     /// <param name="next">The question that is put next, or null.</param>
-    /// <param name="full">Whether to name every action that merely does not suit the place, and every caution that only may apply.</param>
+    /// <param name="full">Whether to name every action that merely does not suit the place, and every caution that only
+    /// may apply.</param>
     /// <param name="current">The question on screen, which need not be told again; null when there is none.</param>
     public static IEnumerable<Block> Of(
         KnowledgeBase knowledge, AreaAdvice advice, Question? next, bool full, Question? current = null)
@@ -96,7 +97,9 @@ public static class AdvicePage
             [
                 .. Head("What was found"),
                 .. certain.Select(finding => In(2, $"{finding.Text} ({AdviceWords.Share(finding.Certainty)})")),
-                .. possible > 0 ? [In(2, $"{possible} more may hold; they wait for answers.", Tone.Muted)] : (Block[])[],
+                .. possible > 0
+                    ? [In(2, $"{possible} more may hold; they wait for answers.", Tone.Muted)]
+                    : (Block[])[],
             ];
     }
 

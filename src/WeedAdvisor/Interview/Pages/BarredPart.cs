@@ -6,7 +6,9 @@ using static WeedAdvisor.Interview.Pages.PageLines;
 
 namespace WeedAdvisor.Interview.Pages;
 
-/// <summary>What is barred in an area, by rule: what is prohibited by name, what merely does not suit by number.</summary>
+/// <summary>
+/// What is barred in an area, by rule: what is prohibited by name, what merely does not suit by number.
+/// </summary>
 internal static class BarredPart
 {
     public static IEnumerable<Block> Of(AdviceWords words, AreaAdvice advice, bool full)

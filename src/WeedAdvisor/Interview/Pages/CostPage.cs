@@ -52,7 +52,12 @@ internal static class CostPage
         Line applied = money.TodayControl is { } share
             ? Line.Of($"What you apply stops {Amounts.Percent(share)}.")
             : "What was applied counts until it runs out.";
-        yield return new Paragraph(Line.Of($"{WeedingWords.CheapestAt(compared)} {applied}") with { Tone = Tone.Muted });
+        yield return new Paragraph(
+            Line.Of($"{WeedingWords.CheapestAt(compared)} {applied}") with
+            {
+                Tone = Tone.Muted,
+            }
+        );
     }
 
     private static Row RowOf(WeedingSeason season, IntervalComparison compared, MoneyCase money)
@@ -89,7 +94,9 @@ internal static class CostPage
             RowHead = "Ways, cheapest first",
         },
         In(0, "* today's way. Of all pots, plants that cannot be sold counted in.", Tone.Muted),
-        .. MoneyNotes.Left(compared).Select(why => new Paragraph(Line.Of($"Not compared. {why}") with { Tone = Tone.Muted })),
+            .. MoneyNotes
+                .Left(compared)
+                .Select(why => new Paragraph(Line.Of($"Not compared. {why}") with { Tone = Tone.Muted })),
         .. compared.Case.LeftOut.Select(why => In(0, $"Not counted: {why}", Tone.Muted)),
     ];
 

@@ -104,7 +104,9 @@ public static class ReasonPage
         [
             .. Head("Sources"),
             .. keys.Select(key => new Hanging(
-                Line.FromString(words.Knowledge.Sources.TryGetValue(key, out Source? source) ? source.Citation : key) with
+                        Line.FromString(
+                            words.Knowledge.Sources.TryGetValue(key, out Source? source) ? source.Citation : key
+                        ) with
                 {
                     Tone = Tone.Muted,
                 }).At(2)),

@@ -6,7 +6,9 @@ using static WeedAdvisor.Interview.Pages.PageLines;
 
 namespace WeedAdvisor.Interview.Pages;
 
-/// <summary>What a planned year is in full: all work by day, all that gets through, when nothing may go on, what was assumed.</summary>
+/// <summary>
+/// What a planned year is in full: all work by day, all that gets through, when nothing may go on, what was assumed.
+/// </summary>
 internal static class YearPage
 {
     /// <summary>The page.</summary>
@@ -16,7 +18,8 @@ internal static class YearPage
         .. plan.Work.Select(work => Marked($"{SeasonWords.Days(work.Day, work.LastDay)}  ", What(work))),
         Title("What gets through"),
         .. plan.Escapes.OrderByDescending(span => span.Usd).Select(span => new Hanging(Line.Of(
-            $"{new Named(knowledge.Weeds[span.Weed].Name)}, {SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: "
+                        $"{new Named(knowledge.Weeds[span.Weed].Name)}, "
+                            + $"{SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: "
             + $"about {new Amount((decimal)span.Seedlings, "seedlings", "0")}, {Amounts.Dollars(span.Usd)}"))),
         .. plan.Closed.IsEmpty ? [] : (Block[])[Title("When nothing may go on")],
         .. plan.Closed.Select(span => new Hanging(

@@ -3,8 +3,8 @@ using WeedAdvisor.Planning.Money;
 namespace WeedAdvisor.Planning.Tests.Money.Trade;
 
 /// <summary>
-/// Porter and Parish 1993, J. Environ. Hort. 11(3):143-146 (porter-parish-1993; authors from memory): granules that missed
-/// the pots.
+/// Porter and Parish 1993, J. Environ. Hort. 11(3):143-146 (porter-parish-1993; authors from memory): granules that
+/// missed the pots.
 /// </summary>
 public class BroadcastLossTradeTests
 {

@@ -31,15 +31,20 @@ public class CapitalRecoveryTradeTests
 
     // Example A with the factor unrounded, worked out by hand from the formula: 7,835.54.
     [Fact]
-    public void Example_A_with_the_whole_factor() => Assert.Equal(7_835.54m, Math.Round(Yearly(93_500, 25_300, 0.05m, 15), 2));
+    public void Example_A_with_the_whole_factor() =>
+        Assert.Equal(7_835.54m, Math.Round(Yearly(93_500, 25_300, 0.05m, 15), 2));
 
-    // Example B of isu-a3-29: list 150,000, bought for 130,000, 8 %, 15 years; factor .117; the yearly 13,934 is from memory.
+    // Example B of isu-a3-29: list 150,000, bought for 130,000, 8 %, 15 years; factor .117; the yearly 13,934 is from
+    // memory.
     [Fact]
     public void Example_B_with_the_printed_factor()
     {
         decimal salvage = 0.23m * 150_000;
         Assert.Equal(0.117m, Math.Round(CapitalRecovery.Factor(0.08m, 15), 3));
-        Assert.Equal(13_934m, Math.Round(((130_000 - salvage) * 0.117m) + (salvage * 0.08m), MidpointRounding.AwayFromZero));
+        Assert.Equal(
+            13_934m,
+            Math.Round(((130_000 - salvage) * 0.117m) + (salvage * 0.08m), MidpointRounding.AwayFromZero)
+        );
         Assert.InRange(Yearly(130_000, salvage, 0.08m, 15), 13_934 - 47.8m, 13_934 + 47.8m);
     }
 

@@ -6,8 +6,8 @@ using WeedAdvisor.Planning.Tests.Weeding;
 namespace WeedAdvisor.Planning.Tests.Money.Trade;
 
 /// <summary>
-/// What the trade holds of the ways. The shipped prices and working hours are invented: where a figure only comes out with
-/// them, the check says so.
+/// What the trade holds of the ways. The shipped prices and working hours are invented: where a figure only comes out
+/// with them, the check says so.
 /// </summary>
 public class WaysTradeTests
 {
@@ -33,7 +33,8 @@ public class WaysTradeTests
     // Common practice: one person with a boom does what takes five or six with hand spreaders. Invented hours.
     [Fact]
     public void One_person_with_a_boom_does_the_work_of_five_or_six() => Assert.InRange(
-        Yards.Knowledge.Treatments["prodiamine-granule"].Cost!.LabourHours.Middle / Yards.Knowledge.Prices["boom-sprayer-labour"].Value,
+            Yards.Knowledge.Treatments["prodiamine-granule"].Cost!.LabourHours.Middle
+                / Yards.Knowledge.Prices["boom-sprayer-labour"].Value,
         5m,
         6m);
 
@@ -56,22 +57,27 @@ public class WaysTradeTests
         Assert.True(mulch.Usd < granule.Usd);
     }
 
-    // nm-fluid-2011: sprays instead of granules saved 400 dollars an acre. With the shipped, invented, prices the chemical
-    // of two or three uses on pots a foot apart (gilliam-1990: three were usual) saves 348 to 523.
+    // nm-fluid-2011: sprays instead of granules saved 400 dollars an acre. With the shipped, invented, prices the
+    // chemical of two or three uses on pots a foot apart (gilliam-1990: three were usual) saves 348 to 523.
     [Fact]
     public void Sprays_save_about_four_hundred_dollars_an_acre_in_chemical()
     {
-        decimal eachUse = (Materials("prodiamine-granule") - Materials("prodiamine-spray")) * PotsOnAnAcreAFootApart / 1000;
+        decimal eachUse =
+            (Materials("prodiamine-granule") - Materials("prodiamine-spray")) * PotsOnAnAcreAFootApart / 1000;
         Assert.InRange(400m, 2 * eachUse, 3 * eachUse);
     }
 
     // neal-cost-trial, second-hand: by hand alone 42 cents a pot. Here, labour and bags at the shipped, invented, wage.
     [Fact]
     public void Hands_alone_cost_about_what_a_field_trial_found() =>
-        Assert.InRange(100 * (s_compared.Today.Usd - s_compared.Today.Of(CostKind.LostReturn)) / 1000, 42m * 0.75m, 42m * 1.25m);
+        Assert.InRange(
+            100 * (s_compared.Today.Usd - s_compared.Today.Of(CostKind.LostReturn)) / 1000,
+            42m * 0.75m,
+            42m * 1.25m
+        );
 
-    // The same trial: with a herbicide as well 17 cents. One active alone does not reach that in the model; every one that
-    // is rated good on most of the weeds lies between the two figures.
+    // The same trial: with a herbicide as well 17 cents. One active alone does not reach that in the model; every one
+    // that is rated good on most of the weeds lies between the two figures.
     [Fact]
     public void A_herbicide_and_hands_lie_between_the_two_figures_of_the_trial()
     {
@@ -79,8 +85,8 @@ public class WaysTradeTests
         Assert.InRange(100 * (best.Usd - best.Of(CostKind.LostReturn)) / 1000, 17m, 42m);
     }
 
-    // walker-williams-1989: the loss did not depend on the number of weeds in a pot; one was enough. So six weeds in every
-    // pot hurt hardly more pots than three, and the yearly loss has an upper end.
+    // walker-williams-1989: the loss did not depend on the number of weeds in a pot; one was enough. So six weeds in
+    // every pot hurt hardly more pots than three, and the yearly loss has an upper end.
     [Fact]
     public void More_weeds_in_the_same_pots_take_no_more()
     {

@@ -2,10 +2,14 @@ using WeedAdvisor.Planning.Rates.Answers;
 
 namespace WeedAdvisor.Planning.Tests.Rates.Trade;
 
-/// <summary>Product and active ingredient against worked examples and tables that were published, within their rounding.</summary>
+/// <summary>
+/// Product and active ingredient against worked examples and tables that were published, within their rounding.
+/// </summary>
 public sealed class ActiveIngredientTests
 {
-    /// <summary>Rate, strength, density or blank, product as published, how far its rounding may be off, source.</summary>
+    /// <summary>
+    /// Rate, strength, density or blank, product as published, how far its rounding may be off, source.
+    /// </summary>
     public static TheoryData<string, string, string, decimal, string, decimal, string> Products => new()
     {
         { "2 lb/acre", "80 %", "", 2.5m, "lb/acre", 0, "handbook-safety" },
@@ -47,7 +51,9 @@ public sealed class ActiveIngredientTests
         { "0.28 lb/acre", "1.5 lb/gal", "", 1.5m, "pt/acre", 0.25m, "pnw-cucurbit-post" },
     };
 
-    /// <summary>Pints an acre by strength and rate (pnw-units, cowlitz). The cell of 7 lb/gal at 0.75 lb is left out: it is off.</summary>
+    /// <summary>
+    /// Pints an acre by strength and rate (pnw-units, cowlitz). The cell of 7 lb/gal at 0.75 lb is left out: it is off.
+    /// </summary>
     public static TheoryData<decimal, decimal[]> Pints => new()
     {
         { 1.00m, [2, 4, 6, 8, 12, 16] },
@@ -66,16 +72,27 @@ public sealed class ActiveIngredientTests
     /// <summary>Strength and product for 1 lb of active an acre, on 1000 square feet (pnw-units).</summary>
     public static TheoryData<string, string, decimal> PerThousand => new()
     {
-        { "0.67 lb/gal", "mL", 130 }, { "1.00 lb/gal", "mL", 87 }, { "1.50 lb/gal", "mL", 58 }, { "2.00 lb/gal", "mL", 43 },
-        { "2.50 lb/gal", "mL", 35 }, { "3.00 lb/gal", "mL", 29 }, { "3.34 lb/gal", "mL", 26 }, { "4.00 lb/gal", "mL", 22 },
+            { "0.67 lb/gal", "mL", 130 },
+            { "1.00 lb/gal", "mL", 87 },
+            { "1.50 lb/gal", "mL", 58 },
+            { "2.00 lb/gal", "mL", 43 },
+            { "2.50 lb/gal", "mL", 35 },
+            { "3.00 lb/gal", "mL", 29 },
+            { "3.34 lb/gal", "mL", 26 },
+            { "4.00 lb/gal", "mL", 22 },
         { "6.00 lb/gal", "mL", 14 }, { "7.00 lb/gal", "mL", 12 },
-        { "100 %", "g", 10 }, { "90 %", "g", 12 }, { "80 %", "g", 13 }, { "75 %", "g", 14 }, { "70 %", "g", 15 }, { "65 %", "g", 16 },
+            { "100 %", "g", 10 },
+            { "90 %", "g", 12 },
+            { "80 %", "g", 13 },
+            { "75 %", "g", 14 },
+            { "70 %", "g", 15 },
+            { "65 %", "g", 16 },
         { "60 %", "g", 17 }, { "50 %", "g", 21 }, { "40 %", "g", 26 }, { "30 %", "g", 35 }, { "20 %", "g", 52 },
     };
 
     /// <summary>
-    /// Product in 100 gallons for 0.5, 1, 3 and 5 lb of active (neveg). Two cells of 6 lb/gal are left out: the source prints
-    /// those of 8 lb/gal.
+    /// Product in 100 gallons for 0.5, 1, 3 and 5 lb of active (neveg). Two cells of 6 lb/gal are left out: the source
+    /// prints those of 8 lb/gal.
     /// </summary>
     public static TheoryData<string, string, decimal[]> PerHundredGallons => new()
     {
@@ -104,7 +121,10 @@ public sealed class ActiveIngredientTests
     [Theory]
     [InlineData("0.093 lb/acre", 0.25)]
     [InlineData("0.188 lb/acre", 0.5)]
-    public void A_rate_of_acid_equivalent_against_a_strength_of_acid_equivalent_gives_the_published_pints(string acid, double pints)
+    public void A_rate_of_acid_equivalent_against_a_strength_of_acid_equivalent_gives_the_published_pints(
+        string acid,
+        double pints
+    )
     {
         RateAnswer answer = Sums.Answer(
             "product", "from-active", ("active", acid), ("strength", "3 lb/gal"), ("basis", "acid"));
@@ -119,14 +139,20 @@ public sealed class ActiveIngredientTests
         foreach ((decimal rate, decimal published) in rates.Zip(pints).Where(cell => cell.Second > 0))
         {
             RateAnswer answer = Sums.Answer("product", "from-active",
-                ("active", FormattableString.Invariant($"{rate} lb/acre")), ("strength", FormattableString.Invariant($"{strength} lb/gal")));
+                ("active", FormattableString.Invariant($"{rate} lb/acre")),
+                ("strength", FormattableString.Invariant($"{strength} lb/gal"))
+            );
             Near(published, answer["product-per-area"].Value.In("pt/acre"), 0.07m, "pnw-units");
         }
     }
 
     [Theory]
     [MemberData(nameof(PerThousand))]
-    public void Product_on_a_thousand_square_feet_is_as_tabulated_to_the_whole_gram_or_millilitre(string strength, string unit, decimal published)
+    public void Product_on_a_thousand_square_feet_is_as_tabulated_to_the_whole_gram_or_millilitre(
+        string strength,
+        string unit,
+        decimal published
+    )
     {
         RateAnswer answer = Sums.Answer(
             "product", "from-active", ("active", "1 lb/acre"), ("strength", strength), ("area", "1000 ft2"));
@@ -141,7 +167,9 @@ public sealed class ActiveIngredientTests
         foreach ((decimal active, decimal product) in actives.Zip(published))
         {
             RateAnswer answer = Sums.Answer("product", "solution",
-                ("wanted", FormattableString.Invariant($"{active} lb/100gal")), ("counts", "active"), ("percent", "weight"),
+                ("wanted", FormattableString.Invariant($"{active} lb/100gal")),
+                ("counts", "active"),
+                ("percent", "weight"),
                 ("strength", strength), ("spray", "100 gal"));
             Near(product, answer["product"].Value.In(unit), 0.001m, "neveg");
         }
@@ -170,7 +198,13 @@ public sealed class ActiveIngredientTests
     [InlineData("1 ppm", "1 gal", "g", 0.0038, 0.00005)]
     [InlineData("1 ppm", "1 ft3", "g", 0.0283, 0.00005)]
     [InlineData("1 ppm", "20000 gal", "lb", 0.1657, 0.002)] // 2.7 lb in an acre-foot of 325 851 gal
-    public void Percent_and_ppm_weigh_what_was_published(string wanted, string spray, string unit, double published, double within)
+    public void Percent_and_ppm_weigh_what_was_published(
+        string wanted,
+        string spray,
+        string unit,
+        double published,
+        double within
+    )
     {
         RateAnswer answer = Sums.Answer(
             "product", "solution", ("wanted", wanted), ("percent", "weight"), ("spray", spray));
@@ -197,5 +231,7 @@ public sealed class ActiveIngredientTests
 
     // Decimals carry 28 digits; the last of them are lost in conversions.
     private static void Near(decimal published, decimal found, decimal within, string source) => Assert.True(
-        Math.Abs(published - found) <= within + 0.0000000001m, FormattableString.Invariant($"{found}, but {published} in {source}"));
+            Math.Abs(published - found) <= within + 0.0000000001m,
+            FormattableString.Invariant($"{found}, but {published} in {source}")
+        );
 }

@@ -5,7 +5,9 @@ namespace WeedAdvisor.Planning.Tests.Rates.Trade;
 /// <summary>Areas, pots and mulch against published figures and sums done apart, within their rounding.</summary>
 public sealed class PotsAndMulchTests
 {
-    /// <summary>Width of pots in inches and cubic yards on 1000 pots for 0.25, 0.5, 1, 2 and 3 inches; sums done apart.</summary>
+    /// <summary>
+    /// Width of pots in inches and cubic yards on 1000 pots for 0.25, 0.5, 1, 2 and 3 inches; sums done apart.
+    /// </summary>
     public static TheoryData<decimal, decimal[]> Yards => new()
     {
         { 4.5m, [0.09m, 0.17m, 0.34m, 0.68m, 1.02m] },
@@ -34,7 +36,8 @@ public sealed class PotsAndMulchTests
     }
 
     [Theory]
-    [InlineData("150 lb/acre", "15.7 in", 2.1, 0.05)] // ncsu-individual; the source names a number 10 pot, its dose implies 15.7 in
+    // ncsu-individual; the source names a number 10 pot, its dose implies 15.7 in.
+    [InlineData("150 lb/acre", "15.7 in", 2.1, 0.05)]
     [InlineData("150 lb/acre", "16 in", 2.1, 0.1)] // ncsu-individual; 16 in for a number 10 pot is from memory
     [InlineData("150 lb/acre", "10 in", 0.85192, 0.000005)] // a sum done apart
     [InlineData("200 lb/acre", "6.5 in", 0.47991, 0.000005)] // a sum done apart
@@ -93,9 +96,20 @@ public sealed class PotsAndMulchTests
     [InlineData("square", "6 in", "6 in", 21.5)]
     [InlineData("offset", "6 in", "6 in", 9.3)]
     [InlineData("square", "6 in", "12 in", 80.4)]
-    public void The_share_between_pots_is_what_geometry_gives(string pattern, string width, string spacing, double percent)
+    public void The_share_between_pots_is_what_geometry_gives(
+        string pattern,
+        string width,
+        string spacing,
+        double percent
+    )
     {
-        RateAnswer answer = Sums.Answer("area", "missed", ("pattern", pattern), ("pot-width", width), ("spacing", spacing));
+        RateAnswer answer = Sums.Answer(
+            "area",
+            "missed",
+            ("pattern", pattern),
+            ("pot-width", width),
+            ("spacing", spacing)
+        );
         Near((decimal)percent, answer["missed"].Value.In("%"), 0.05m);
     }
 
@@ -105,8 +119,15 @@ public sealed class PotsAndMulchTests
     [InlineData("square", 31)] // liriope
     public void Losses_measured_with_pots_pushed_together_lie_above_the_geometry(string pattern, double measured)
     {
-        // porter-parish-1993. Azalea in square rows lost 15.1 %, less than geometry: its leaves caught granules over the gaps.
-        RateAnswer answer = Sums.Answer("area", "missed", ("pattern", pattern), ("pot-width", "6 in"), ("spacing", "6 in"));
+        // porter-parish-1993. Azalea in square rows lost 15.1 %, less than geometry: its leaves caught granules over
+        // the gaps.
+        RateAnswer answer = Sums.Answer(
+            "area",
+            "missed",
+            ("pattern", pattern),
+            ("pot-width", "6 in"),
+            ("spacing", "6 in")
+        );
         Assert.InRange(answer["missed"].Value.In("%"), 0, (decimal)measured);
     }
 
@@ -135,7 +156,9 @@ public sealed class PotsAndMulchTests
         foreach ((decimal depth, decimal volume) in depths.Zip(yards))
         {
             RateAnswer answer = Sums.Answer("mulch", "volume",
-                ("depth", FormattableString.Invariant($"{depth} in")), ("pot-width", FormattableString.Invariant($"{width} in")));
+                ("depth", FormattableString.Invariant($"{depth} in")),
+                ("pot-width", FormattableString.Invariant($"{width} in"))
+            );
             Near(volume, answer["volume"].Value.In("yd3"), 0.005m);
         }
     }
@@ -154,5 +177,7 @@ public sealed class PotsAndMulchTests
 
     // Decimals carry 28 digits; the last of them are lost in conversions.
     private static void Near(decimal published, decimal found, decimal within) => Assert.True(
-        Math.Abs(published - found) <= within + 0.0000000001m, FormattableString.Invariant($"{found}, not {published}"));
+            Math.Abs(published - found) <= within + 0.0000000001m,
+            FormattableString.Invariant($"{found}, not {published}")
+        );
 }

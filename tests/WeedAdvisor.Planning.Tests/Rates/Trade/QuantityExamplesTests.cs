@@ -9,9 +9,12 @@ public sealed class QuantityExamplesTests
     public static TheoryData<string, string, string, char, string, string, decimal, decimal> Examples => new()
     {
         { "s04", "handgun-128-slides", "1 qt/acre", '/', "40 gal/acre", "fl-oz/gal", 0.8m, 0m },
-        { "s05", "handgun-128-slides", "0.8 fl-oz/gal", '*', "1 gal", "mL", 24m, 0.35m }, // the source takes 30 mL for a fluid ounce
-        { "s06", "handgun-128-slides", "0.8 fl-oz/gal", '*', "1 gal", "tbsp", 2m, 0.4m }, // 1.6, rounded up to whole spoons
-        { "s11", "ncsu-backpack", "8 fl-oz/acre", '/', "7.5 gal/acre", "fl-oz/gal", 1.06m, 0.01m }, // cut off from 1.0667
+            // The source takes 30 mL for a fluid ounce.
+            { "s05", "handgun-128-slides", "0.8 fl-oz/gal", '*', "1 gal", "mL", 24m, 0.35m },
+            // 1.6, rounded up to whole spoons.
+            { "s06", "handgun-128-slides", "0.8 fl-oz/gal", '*', "1 gal", "tbsp", 2m, 0.4m },
+            // Cut off from 1.0667.
+            { "s11", "ncsu-backpack", "8 fl-oz/acre", '/', "7.5 gal/acre", "fl-oz/gal", 1.06m, 0.01m },
         { "s12", "ncsu-backpack", "1.06 fl-oz/gal", '*', "3 gal", "fl-oz", 3.2m, 0.05m },
         { "s13", "ncsu-backpack", "3.2 fl-oz/gal", '*', "1 gal", "mL", 96m, 1.4m }, // 30 mL for a fluid ounce
         { "s14", "mesa-handgun", "25 gal", '/', "150 gal/acre", "acre", 0.1666667m, 0.0000001m },
@@ -35,12 +38,23 @@ public sealed class QuantityExamplesTests
     [Theory]
     [MemberData(nameof(Examples))]
     public void A_printed_example_comes_out_as_printed(
-        string id, string source, string first, char operation, string second, string unit, decimal printed, decimal tolerance)
+        string id,
+        string source,
+        string first,
+        char operation,
+        string second,
+        string unit,
+        decimal printed,
+        decimal tolerance
+    )
     {
         Quantity left = Read(first), right = Read(second);
         Quantity sum = operation == '*' ? left * right : left / right;
         decimal found = unit.Length == 0 ? sum.Value : sum.In(unit);
-        Assert.True(Math.Abs(found - printed) <= tolerance + Sums.Dust, $"{id} of {source}: {found} {unit}, printed {printed}");
+        Assert.True(
+            Math.Abs(found - printed) <= tolerance + Sums.Dust,
+            $"{id} of {source}: {found} {unit}, printed {printed}"
+        );
     }
 
     private static Quantity Read(string text)

@@ -11,25 +11,83 @@ public sealed class SprayerExamplesTests
     // Id, source, form, what is typed, figure, unit, printed, tolerance.
     public static TheoryData<string, string, string, string, string, string, decimal, decimal> Examples => new()
     {
-        { "s01", "lsu-128", "test-strip", "caught=14 fl-oz|course=102 ft|width=40 in|times=17 s", "volume-per-area", "gal/acre", 14m, 0.02m },
-        { "s02", "osu-b817", "test-strip", "caught=80 fl-oz|course=340.3125 ft|width=12 in", "volume-per-area", "gal/acre", 80m, 0m },
+            {
+                "s01",
+                "lsu-128",
+                "test-strip",
+                "caught=14 fl-oz|course=102 ft|width=40 in|times=17 s",
+                "volume-per-area",
+                "gal/acre",
+                14m,
+                0.02m
+            },
+            {
+                "s02",
+                "osu-b817",
+                "test-strip",
+                "caught=80 fl-oz|course=340.3125 ft|width=12 in",
+                "volume-per-area",
+                "gal/acre",
+                80m,
+                0m
+            },
         {
-            "s03", "handgun-128-slides", "test-strip", "caught=40 fl-oz|course=18.5 ft|width=18.5 ft|times=51 s|sprayer=handgun",
+                "s03",
+                "handgun-128-slides",
+                "test-strip",
+                "caught=40 fl-oz|course=18.5 ft|width=18.5 ft|times=51 s|sprayer=handgun",
             "volume-per-area", "gal/acre", 40m, 0.25m
         },
         { "s07", "ncsu-backpack", "test-course", "width=6 ft", "course", "ft", 57m, 0.5m },
         { "s08", "ncsu-backpack", "test-course", "width=6 ft|plant-spacing=5 ft", "plants", "", 11m, 0m },
         { "s09", "ncsu-backpack", "speed", "course=57 ft|times=16, 18 s", "mean-time", "s", 17m, 0m },
-        { "s10", "ncsu-backpack", "test-strip", "caught=7.5 fl-oz|course=340 ft|width=12 in", "volume-per-area", "gal/acre", 7.5m, 0.01m },
+            {
+                "s10",
+                "ncsu-backpack",
+                "test-strip",
+                "caught=7.5 fl-oz|course=340 ft|width=12 in",
+                "volume-per-area",
+                "gal/acre",
+                7.5m,
+                0.01m
+            },
         {
-            "s14", "mesa-handgun", "test-strip", "caught=150 fl-oz|course=18.5 ft|width=18.5 ft|times=75 s|sprayer=handgun",
+                "s14",
+                "mesa-handgun",
+                "test-strip",
+                "caught=150 fl-oz|course=18.5 ft|width=18.5 ft|times=75 s|sprayer=handgun",
             "volume-per-area", "gal/acre", 150m, 1m
         },
-        { "s15", "list-handheld", "spray-on-area", "spray=1.5 gal|area=1000 ft2", "volume-per-area", "gal/acre", 65.34m, 0m },
-        { "s19", "ncsu-turf-cal", "change-of-speed", "volume=20 gal/acre|speed=3 mph|new-speed=6 mph", "volume-per-area", "gal/acre", 10m, 0m },
+            {
+                "s15",
+                "list-handheld",
+                "spray-on-area",
+                "spray=1.5 gal|area=1000 ft2",
+                "volume-per-area",
+                "gal/acre",
+                65.34m,
+                0m
+            },
+            {
+                "s19",
+                "ncsu-turf-cal",
+                "change-of-speed",
+                "volume=20 gal/acre|speed=3 mph|new-speed=6 mph",
+                "volume-per-area",
+                "gal/acre",
+                10m,
+                0m
+            },
         {
             // 25 m² at 200 L/ha in 50 s is 0.6 L/min: derived from the printed course, pace and volume.
-            "s29", "knapsack-training", "flow-needed", "volume=200 L/ha|speed=2.4 km/h|width=0.75 m", "flow", "L/min", 0.6m, 0m
+                "s29",
+                "knapsack-training",
+                "flow-needed",
+                "volume=200 L/ha|speed=2.4 km/h|width=0.75 m",
+                "flow",
+                "L/min",
+                0.6m,
+                0m
         },
     };
 
@@ -46,23 +104,45 @@ public sealed class SprayerExamplesTests
     [Theory]
     [MemberData(nameof(Examples))]
     public void A_printed_example_comes_out_of_the_form_as_printed(
-        string id, string source, string form, string typed, string figure, string unit, decimal printed, decimal tolerance)
+        string id,
+        string source,
+        string form,
+        string typed,
+        string figure,
+        string unit,
+        decimal printed,
+        decimal tolerance
+    )
     {
         RateAnswer answer = Sums.Answer("sprayer", form, Sums.Typed(typed));
         decimal found = unit.Length == 0 ? answer[figure].Value.Value : answer[figure].Value.In(unit);
-        Assert.True(Math.Abs(found - printed) <= tolerance + Sums.Dust, $"{id} of {source}: {found} {unit}, printed {printed}");
+        Assert.True(
+            Math.Abs(found - printed) <= tolerance + Sums.Dust,
+            $"{id} of {source}: {found} {unit}, printed {printed}"
+        );
     }
 
     [Theory]
     [MemberData(nameof(Courses))]
-    public void The_printed_table_of_courses_comes_out_when_rounded_as_its_source_rounds(decimal width, decimal feet, string source)
+    public void The_printed_table_of_courses_comes_out_when_rounded_as_its_source_rounds(
+        decimal width,
+        decimal feet,
+        string source
+    )
     {
-        RateAnswer answer = Sums.Answer("sprayer", "test-course", ("width", FormattableString.Invariant($"{width} in")));
+        RateAnswer answer = Sums.Answer(
+            "sprayer",
+            "test-course",
+            ("width", FormattableString.Invariant($"{width} in"))
+        );
         decimal exact = answer["course"].Value.In("ft");
         Assert.Equal(4083.75m / width, exact, 15);
         // The sources take 340 ft² and round, or cut off, to whole feet.
         decimal theirs = exact * 340 / 340.3125m;
-        Assert.True(feet == Math.Round(theirs, MidpointRounding.AwayFromZero) || feet == Math.Floor(theirs), $"{source}: {theirs}");
+        Assert.True(
+            feet == Math.Round(theirs, MidpointRounding.AwayFromZero) || feet == Math.Floor(theirs),
+            $"{source}: {theirs}"
+        );
     }
 
     [Theory]
@@ -92,7 +172,13 @@ public sealed class SprayerExamplesTests
     public void The_printed_plots_are_within_three_quarters_of_a_per_cent_of_1_128_acre_or_as_they_are(
         string length, string width, decimal feet)
     {
-        RateAnswer answer = Sums.Answer("sprayer", "test-strip", ("caught", "1 fl-oz"), ("course", length), ("width", width));
+        RateAnswer answer = Sums.Answer(
+            "sprayer",
+            "test-strip",
+            ("caught", "1 fl-oz"),
+            ("course", length),
+            ("width", width)
+        );
         Assert.Equal(43560m / 128 / feet, answer["volume-per-area"].Value.In("gal/acre"), 4);
     }
 }

@@ -12,7 +12,15 @@ public sealed class SpreaderExamplesTests
         { "g04", "consumer-drop", "tarp", "caught=0.5 lb|length=25 ft|width=2 ft", "rate", "lb/100ft2", 1m },
         { "g04", "consumer-drop", "tarp", "caught=0.5 lb|length=25 ft|width=2 ft", "rate", "lb/1000ft2", 10m },
         { "g05", "lsu-rotary", "course", "swath=10 ft", "course", "ft", 100m },
-        { "tarp of 10 ft x 10 ft", "ncsu-onslow", "tarp", "caught=0.35 lb|length=10 ft|width=10 ft", "rate", "lb/1000ft2", 3.5m },
+            {
+                "tarp of 10 ft x 10 ft",
+                "ncsu-onslow",
+                "tarp",
+                "caught=0.35 lb|length=10 ft|width=10 ft",
+                "rate",
+                "lb/1000ft2",
+                3.5m
+            },
     };
 
     [Theory]
@@ -25,7 +33,8 @@ public sealed class SpreaderExamplesTests
     }
 
     [Fact]
-    public void The_overlap_advised_for_hand_cranked_spreaders_gives_its_swath() // ncsu-handcrank: 30 to 35 % on each side, 60 to 70 % in all
+    // ncsu-handcrank: 30 to 35 % on each side, 60 to 70 % in all.
+    public void The_overlap_advised_for_hand_cranked_spreaders_gives_its_swath()
     {
         RateAnswer answer = Sums.Answer("spreader", "swath", ("throw", "10 ft"));
         Assert.Equal(7m, answer["swath-at-30"].Value.In("ft"));

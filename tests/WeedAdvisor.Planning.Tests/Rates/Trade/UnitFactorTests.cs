@@ -3,8 +3,8 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Tests.Rates.Trade;
 
 /// <summary>
-/// Every unit against its definition, typed here from NIST Handbook 44 Appendix C (US measures) and NIST SP 811 (factors,
-/// SI prefixes), not taken from the table under test.
+/// Every unit against its definition, typed here from NIST Handbook 44 Appendix C (US measures) and NIST SP 811
+/// (factors, SI prefixes), not taken from the table under test.
 /// </summary>
 public sealed class UnitFactorTests
 {
@@ -15,13 +15,20 @@ public sealed class UnitFactorTests
         { "in", 0.0254m, "HB 44: 25.4 mm" }, { "ft", 0.3048m, "HB 44" }, { "yd", 0.9144m, "HB 44" },
         { "mi", 1609.344m, "HB 44: 5280 ft" },
         { "cm2", 0.0001m, "SI" }, { "m2", 1m, "SI" }, { "ha", 10000m, "SP 811" },
-        { "in2", 0.00064516m, "SP 811: 6.4516 cm²" }, { "ft2", 0.09290304m, "SP 811" }, { "yd2", 0.83612736m, "SP 811" },
-        { "sq-rod", 25.29285264m, "HB 44: 272.25 ft²" }, { "acre", 4046.8564224m, "HB 44: 43 560 ft², international foot" },
+            { "in2", 0.00064516m, "SP 811: 6.4516 cm²" },
+            { "ft2", 0.09290304m, "SP 811" },
+            { "yd2", 0.83612736m, "SP 811" },
+            { "sq-rod", 25.29285264m, "HB 44: 272.25 ft²" },
+            { "acre", 4046.8564224m, "HB 44: 43 560 ft², international foot" },
         { "mL", 0.000001m, "SI" }, { "L", 0.001m, "SI" }, { "m3", 1m, "SI" },
         { "tsp", 0.00000492892159375m, "HB 44: 1/6 fl oz" }, { "tbsp", 0.00001478676478125m, "HB 44: 1/2 fl oz" },
         { "fl-oz", 0.0000295735295625m, "HB 44: 1/128 gal" }, { "cup", 0.0002365882365m, "HB 44: 8 fl oz" },
-        { "pt", 0.000473176473m, "HB 44" }, { "qt", 0.000946352946m, "HB 44" }, { "gal", 0.003785411784m, "HB 44: 231 in³" },
-        { "in3", 0.000016387064m, "SP 811" }, { "ft3", 0.028316846592m, "SP 811" }, { "yd3", 0.764554857984m, "SP 811: 27 ft³" },
+            { "pt", 0.000473176473m, "HB 44" },
+            { "qt", 0.000946352946m, "HB 44" },
+            { "gal", 0.003785411784m, "HB 44: 231 in³" },
+            { "in3", 0.000016387064m, "SP 811" },
+            { "ft3", 0.028316846592m, "SP 811" },
+            { "yd3", 0.764554857984m, "SP 811: 27 ft³" },
         { "acre-ft", 1233.48183754752m, "HB 44: 43 560 ft³" },
         { "mg", 0.000001m, "SI" }, { "g", 0.001m, "SI" }, { "kg", 1m, "SI" },
         { "lb", 0.45359237m, "HB 44; all digits from memory" }, { "oz", 0.028349523125m, "HB 44: 1/16 lb" },
@@ -77,7 +84,10 @@ public sealed class UnitFactorTests
     [MemberData(nameof(Exact))]
     public void A_unit_is_exactly_its_definition(string symbol, decimal factor, string definition)
     {
-        Assert.True(UnitTable.Of(symbol).Factor == factor, $"{symbol} is {UnitTable.Of(symbol).Factor}, by definition {factor} ({definition})");
+        Assert.True(
+            UnitTable.Of(symbol).Factor == factor,
+            $"{symbol} is {UnitTable.Of(symbol).Factor}, by definition {factor} ({definition})"
+        );
     }
 
     [Fact]
@@ -89,8 +99,12 @@ public sealed class UnitFactorTests
 
     [Theory]
     [MemberData(nameof(Rounded))]
-    public void One_unit_in_another_is_the_published_factor(string from, string to, decimal factor, decimal tolerance) =>
-        Assert.InRange(Quantity.Of(1, from).In(to), factor - tolerance - Sums.Dust, factor + tolerance + Sums.Dust);
+    public void One_unit_in_another_is_the_published_factor(
+        string from,
+        string to,
+        decimal factor,
+        decimal tolerance
+    ) => Assert.InRange(Quantity.Of(1, from).In(to), factor - tolerance - Sums.Dust, factor + tolerance + Sums.Dust);
 
     [Theory]
     [MemberData(nameof(Granules))]

@@ -29,7 +29,10 @@ public sealed class AllowedDaysTests
                     Assert.InRange(first, season.Year.DayOf(plan.Plan.Applications[i].Week), last);
                     Assert.InRange(last, first, season.Year.DayOf(plan.Plan.Applications[i].Week).AddDays(6));
                     for (DateOnly day = first; day <= last; day = day.AddDays(1))
-                        Assert.True(IsClear(plan, day, plan.Uses[i].Treatment, Done(plan.Uses[..i], picks)), $"{plan.Uses[i]} on {day:o}");
+                        Assert.True(
+                            IsClear(plan, day, plan.Uses[i].Treatment, Done(plan.Uses[..i], picks)),
+                            $"{plan.Uses[i]} on {day:o}"
+                        );
                 }
             },
             iter: Sizes.Of(4, 200),
@@ -48,7 +51,10 @@ public sealed class AllowedDaysTests
                     {
                         // What goes on on that day itself goes on when the hands are through.
                         AreaCase on = On(plan, day, [.. done.Where(one => one.Date < day)]);
-                        Assert.True(Closures.Of(on, Years.Knowledge).All(one => one.Runs == Truth.No), $"{work} on {day:o}");
+                        Assert.True(
+                            Closures.Of(on, Years.Knowledge).All(one => one.Runs == Truth.No),
+                            $"{work} on {day:o}"
+                        );
                     }
                 }
             },
@@ -61,8 +67,15 @@ public sealed class AllowedDaysTests
             season =>
             {
                 YearPlan plan = Years.Quick(season);
-                foreach (PlannedWork work in plan.Work.Where(work => work.Kind is PlannedWorkKind.Apply or PlannedWorkKind.WaterIn))
-                    Assert.True(season.Through.CoveringAfter(work.Day) is not { } film || work.LastDay < film, $"{work}");
+                foreach (
+                    PlannedWork work in plan.Work.Where(work =>
+                        work.Kind is PlannedWorkKind.Apply or PlannedWorkKind.WaterIn
+                    )
+                )
+                    Assert.True(
+                        season.Through.CoveringAfter(work.Day) is not { } film || work.LastDay < film,
+                        $"{work}"
+                    );
             },
             iter: Sizes.Of(4, 200),
             threads: 1);
@@ -93,7 +106,11 @@ public sealed class AllowedDaysTests
         VisitArea yard = Years.DemoYard with
         {
             Answers = Years.DemoYard.Answers.SetItem("covering-date", new Answer.Date(film)),
-            Weeds = [new WeedSeen("bittercress-flexuous", "expected", null), new WeedSeen("groundsel-common", "expected", null)],
+            Weeds =
+            [
+                new WeedSeen("bittercress-flexuous", "expected", null),
+                new WeedSeen("groundsel-common", "expected", null),
+            ],
         };
         SeasonCase season = Years.Of(yard, Years.DemoDay, new SeasonRequest());
         Assert.Equal(new DateOnly(2026, 10, 6), season.Year.DayOf(25));
@@ -108,9 +125,15 @@ public sealed class AllowedDaysTests
     public void What_is_said_of_a_closed_span_counts_from_its_first_day()
     {
         YearPlan plan = Years.Quick(Years.DemoCase);
-        ClosedSpan film = plan.Closed.First(span => span.Because.Contains("The film goes on in", StringComparison.Ordinal));
+        ClosedSpan film = plan.Closed.First(span =>
+            span.Because.Contains("The film goes on in", StringComparison.Ordinal)
+        );
         int days = s_film.DayNumber - plan.Case.Year.DayOf(film.FromWeek).DayNumber;
-        Assert.Contains(FormattableString.Invariant($"The film goes on in {days} days"), film.Because, StringComparison.Ordinal);
+        Assert.Contains(
+            FormattableString.Invariant($"The film goes on in {days} days"),
+            film.Because,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

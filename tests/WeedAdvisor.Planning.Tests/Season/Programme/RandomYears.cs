@@ -6,7 +6,9 @@ using WeedAdvisor.Planning.Season.Programme;
 
 namespace WeedAdvisor.Planning.Tests.Season.Programme;
 
-/// <summary>Plans that bite: worked areas on other days of the year, with other films, pottings and earlier uses.</summary>
+/// <summary>
+/// Plans that bite: worked areas on other days of the year, with other films, pottings and earlier uses.
+/// </summary>
 internal static class RandomYears
 {
     /// <summary>Random years that can be planned; the rest of what is drawn is thrown away.</summary>
@@ -26,7 +28,11 @@ internal static class RandomYears
         VisitArea area = Years.All[index].Area;
         DateOnly day = Years.DemoDay.AddDays(days);
         ImmutableSortedDictionary<string, Answer> answers = area.Answers;
-        if (film is { } until && answers.GetValueOrDefault("cover") is Answer.Words cover && cover.Value.Contains("open-sky"))
+        if (
+            film is { } until
+            && answers.GetValueOrDefault("cover") is Answer.Words cover
+            && cover.Value.Contains("open-sky")
+        )
         {
             answers = answers.SetItem("covering-planned", new Answer.Words(WordSet.Of(["yes"])))
                 .SetItem("covering-date", new Answer.Date(day.AddDays(until)));
@@ -38,7 +44,10 @@ internal static class RandomYears
                 .SetItem("potted-on", new Answer.Date(day.AddDays(-since)));
         }
 
-        string[] preventives = [.. Years.Knowledge.Treatments.Values.Where(one => one.Role == "preemergence").Select(one => one.Id)];
+        string[] preventives =
+        [
+            .. Years.Knowledge.Treatments.Values.Where(one => one.Role == "preemergence").Select(one => one.Id),
+        ];
         area = area with
         {
             Answers = answers,
@@ -48,6 +57,8 @@ internal static class RandomYears
                     preventives[past.What % preventives.Length], day.AddDays(-past.Ago), "clean", WordSet.Empty)),
             ],
         };
-        return SeasonCase.Of(Years.Advisor, Inference.AreaCase.Alone(day, area), new SeasonRequest { RunOfSite = run }).Value;
+        return SeasonCase
+            .Of(Years.Advisor, Inference.AreaCase.Alone(day, area), new SeasonRequest { RunOfSite = run })
+            .Value;
     }
 }

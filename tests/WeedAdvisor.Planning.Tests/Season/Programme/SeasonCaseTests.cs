@@ -44,7 +44,11 @@ public sealed class SeasonCaseTests
                 continue;
             DateOnly last = new DateOnly(2026, 11, 20).AddDays(-(int)days);
             Assert.All(
-                Enumerable.Range(0, SeasonYear.Weeks).Where(week => season.Year.DayOf(week) > last && season.Year.DayOf(week) < new DateOnly(2026, 11, 20)),
+                Enumerable
+                    .Range(0, SeasonYear.Weeks)
+                    .Where(week =>
+                        season.Year.DayOf(week) > last && season.Year.DayOf(week) < new DateOnly(2026, 11, 20)
+                    ),
                 week => Assert.Null(candidate.Cost[week]));
         }
     }
@@ -66,7 +70,13 @@ public sealed class SeasonCaseTests
         SeasonCase bare = Years.DemoCase;
         VisitArea yard = Years.DemoYard.With("mulch", "rice-hulls");
         SeasonCase mulched = Years.Of(
-            yard with { Answers = yard.Answers.SetItem("mulch-depth", new Answer.Number(2.5m)) }, Years.DemoDay, new SeasonRequest());
+            yard with
+            {
+                Answers = yard.Answers.SetItem("mulch-depth", new Answer.Number(2.5m)),
+            },
+            Years.DemoDay,
+            new SeasonRequest()
+        );
         Assert.True(Escapes(mulched) < Escapes(bare) * 0.7m);
 
         static decimal Escapes(SeasonCase season) => season.Weeds
@@ -81,11 +91,15 @@ public sealed class SeasonCaseTests
             Past = [new PastApplication("prodiamine-granule", new DateOnly(2026, 1, 5), "clean", WordSet.Empty)],
         };
         SeasonCase season = Years.Of(yard, Years.DemoDay, new SeasonRequest());
-        WeedAdvisor.Planning.Season.Search.ActiveLimit prodiamine = season.Problem.Limits.Yearly.Single(limit => limit.Active == "prodiamine");
+        WeedAdvisor.Planning.Season.Search.ActiveLimit prodiamine = season.Problem.Limits.Yearly.Single(limit =>
+            limit.Active == "prodiamine"
+        );
         // 1.5 lb/acre, the highest published rate, is all that a year may see.
         Assert.Equal(1.681m, Math.Round(prodiamine.KgUsedBefore, 3));
         SeasonPlan plan = Years.Best(season);
-        Assert.DoesNotContain(plan.Applications, one => Years.Knowledge.Treatments[one.Name].Actives.Any(active => active.Name == "prodiamine"));
+        Assert.DoesNotContain(plan.Applications, one =>
+            Years.Knowledge.Treatments[one.Name].Actives.Any(active => active.Name == "prodiamine")
+        );
     }
 
     [Theory]
@@ -95,21 +109,41 @@ public sealed class SeasonCaseTests
     {
         if (said is null)
             Assert.True(SeasonCase.Of(
-                Years.Advisor, AreaCase.Alone(Years.DemoDay, Years.DemoYard.Without(question)), new SeasonRequest()).IsGood);
+                        Years.Advisor,
+                        AreaCase.Alone(Years.DemoDay, Years.DemoYard.Without(question)),
+                        new SeasonRequest()
+                    )
+                    .IsGood
+            );
         else
-            Assert.Contains(said, Years.Refusal(Years.DemoYard.Without(question), new SeasonRequest()), StringComparison.Ordinal);
+            Assert.Contains(
+                said,
+                Years.Refusal(Years.DemoYard.Without(question), new SeasonRequest()),
+                StringComparison.Ordinal
+            );
     }
 
     [Fact]
     public void An_area_without_weeds_named_or_without_its_past_is_refused()
     {
-        Assert.Contains("no weed is named", Years.Refusal(Years.DemoYard with { Weeds = [] }, new SeasonRequest()), StringComparison.Ordinal);
-        Assert.Contains("nothing is said of earlier applications", Years.Refusal(Years.DemoYard with { Past = null }, new SeasonRequest()), StringComparison.Ordinal);
+        Assert.Contains(
+            "no weed is named",
+            Years.Refusal(Years.DemoYard with { Weeds = [] }, new SeasonRequest()),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "nothing is said of earlier applications",
+            Years.Refusal(Years.DemoYard with { Past = null }, new SeasonRequest()),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void An_area_without_pots_is_refused() => Assert.Contains(
-        "No pots stand here", Years.Refusal(Years.DemoYard.With("place", "house-floor"), new SeasonRequest()), StringComparison.Ordinal);
+            "No pots stand here",
+            Years.Refusal(Years.DemoYard.With("place", "house-floor"), new SeasonRequest()),
+            StringComparison.Ordinal
+        );
 
     public static TheoryData<string, SeasonRequest> Bad => new()
     {
@@ -119,7 +153,10 @@ public sealed class SeasonCaseTests
         { "A budget is 0 or more", new SeasonRequest { BudgetUsd = -5 } },
         { "At least 4 and at most 2 applications cannot both be", new SeasonRequest { AtLeast = 4, AtMost = 2 } },
         { "Did you mean 'oryzalin-spray'?", new SeasonRequest { Dropped = ["oryzalin-sprey"] } },
-        { "The plan begins on the day of the visit, 2026-04-14, or later", new SeasonRequest { From = new DateOnly(2026, 4, 13) } },
+            {
+                "The plan begins on the day of the visit, 2026-04-14, or later",
+                new SeasonRequest { From = new DateOnly(2026, 4, 13) }
+            },
         { "clear here in no week", new SeasonRequest { MustUse = ["glyphosate-empty-house"] } },
     };
 

@@ -73,7 +73,16 @@ public sealed class SeasonPlannerTests
         SeasonPlan after = Years.Best(next);
         Assert.NotEmpty(after.Applications);
         Assert.Empty(Groups(plan.Applications[^1]).Intersect(Groups(after.Applications[0])));
-        AssertIntervals(plan with { Applications = [.. plan.Applications, .. after.Applications.Select(one => one with { Week = one.Week + 52 })] });
+        AssertIntervals(
+            plan with
+            {
+                Applications =
+                [
+                    .. plan.Applications,
+                    .. after.Applications.Select(one => one with { Week = one.Week + 52 }),
+                ],
+            }
+        );
 
         static string[] Groups(SeasonApplication one) =>
             [.. Years.Knowledge.Treatments[one.Name].Actives.Select(active => active.Group ?? active.Name)];
@@ -107,7 +116,9 @@ public sealed class SeasonPlannerTests
         string first = Years.Best(Years.DemoCase).Applications[0].Name;
         SeasonPlan without = Plan(new SeasonRequest { Dropped = [first] });
         Assert.DoesNotContain(without.Applications, one => one.Name == first);
-        Assert.Contains(Plan(new SeasonRequest { MustUse = ["trifluralin-granule"] }).Applications, one => one.Name == "trifluralin-granule");
+        Assert.Contains(Plan(new SeasonRequest { MustUse = ["trifluralin-granule"] }).Applications, one =>
+            one.Name == "trifluralin-granule"
+        );
 
         static SeasonPlan Plan(SeasonRequest request) =>
             Years.Best(Years.DemoCase.With(request, Years.Knowledge));
@@ -121,7 +132,9 @@ public sealed class SeasonPlannerTests
         foreach (PlannedUse use in year.Uses)
         {
             Assert.Contains(year.Work, work => work.Kind == PlannedWorkKind.CleanUp && work.LastDay == use.Days.First);
-            Assert.Contains(year.Work, work => work.Kind == PlannedWorkKind.LookAgain && work.Action == use.Treatment && work.Day > use.Days.Last);
+            Assert.Contains(year.Work, work =>
+                work.Kind == PlannedWorkKind.LookAgain && work.Action == use.Treatment && work.Day > use.Days.Last
+            );
         }
 
         Assert.Equal(year.Work.OrderBy(work => work.Day).Select(work => work.Day), year.Work.Select(work => work.Day));
@@ -135,7 +148,9 @@ public sealed class SeasonPlannerTests
         YearPlan year = Years.Quick(Years.DemoCase);
         Assert.Contains(year.Escapes, span => span.Weed == "eclipta");
         Assert.All(year.Escapes, span => Assert.True(span.FromWeek <= span.ToWeek && span.Seedlings > 0));
-        Assert.Contains(year.Closed, span => year.Case.Year.DayOf(span.ToWeek) > new DateOnly(2027, 1, 1) && span.Because.Length > 10);
+        Assert.Contains(year.Closed, span =>
+            year.Case.Year.DayOf(span.ToWeek) > new DateOnly(2027, 1, 1) && span.Because.Length > 10
+        );
     }
 
     [Fact]
@@ -160,8 +175,14 @@ public sealed class SeasonPlannerTests
         {
             foreach (SeasonApplication late in plan.Applications.Skip(i + 1))
             {
-                Treatment first = Years.Knowledge.Treatments[early.Name], second = Years.Knowledge.Treatments[late.Name];
-                string[] shared = [.. first.Actives.Select(active => active.Name).Intersect(second.Actives.Select(active => active.Name))];
+                Treatment first = Years.Knowledge.Treatments[early.Name],
+                    second = Years.Knowledge.Treatments[late.Name];
+                string[] shared =
+                [
+                    .. first
+                        .Actives.Select(active => active.Name)
+                        .Intersect(second.Actives.Select(active => active.Name)),
+                ];
                 if (shared.Length == 0)
                     continue;
                 decimal ofActives = Years.Knowledge.ActiveLimits.Values
@@ -182,10 +203,17 @@ public sealed class SeasonPlannerTests
 
         foreach (Knowledge.Records.ActiveLimit limit in Years.Knowledge.ActiveLimits.Values)
         {
-            Treatment[] holding = [.. plan.Applications.Select(one => Years.Knowledge.Treatments[one.Name]).Where(treatment => treatment.Actives.Any(active => active.Name == limit.Active))];
+            Treatment[] holding =
+            [
+                .. plan
+                    .Applications.Select(one => Years.Knowledge.Treatments[one.Name])
+                    .Where(treatment => treatment.Actives.Any(active => active.Name == limit.Active)),
+            ];
             Assert.True(limit.UsesPerYear is not { } uses || holding.Length <= uses, season.Area.Id);
             Assert.True(limit.KgAiHaPerYear is not { } kg || holding
-                .Where(treatment => limit.Form is null || limit.Form == (treatment.Formulation == "GR" ? "granule" : "spray"))
+                        .Where(treatment =>
+                            limit.Form is null || limit.Form == (treatment.Formulation == "GR" ? "granule" : "spray")
+                        )
                 .Sum(treatment => LeastKg(treatment, limit.Active)) <= kg + 0.005m, season.Area.Id);
         }
     }

@@ -21,7 +21,9 @@ internal static class Years
 
     private static Visit Demo => Knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "demo-spring").Visit;
 
-    /// <summary>The container yard of the demo visit: spurge, eclipta and crabgrass, film in November, two uses last year.</summary>
+    /// <summary>
+    /// The container yard of the demo visit: spurge, eclipta and crabgrass, film in November, two uses last year.
+    /// </summary>
     public static VisitArea DemoYard => Demo.Areas.Single(area => area.Id == "container-yard");
 
     /// <summary>The yard's year with no more asked of it than usual.</summary>
@@ -52,12 +54,21 @@ internal static class Years
         ?? throw new InvalidOperationException("there is no plan");
 
     public static YearPlan Quick(SeasonCase season) =>
-        SeasonPlanner.Quick(season, Knowledge, SeasonSearch.Prepare(season.Problem), TestContext.Current.CancellationToken);
+        SeasonPlanner.Quick(
+            season,
+            Knowledge,
+            SeasonSearch.Prepare(season.Problem),
+            TestContext.Current.CancellationToken
+        );
 
     public static YearPlan Full(SeasonCase season) =>
         SeasonPlanner.Full(season, Knowledge, TestContext.Current.CancellationToken);
 
-    public static VisitArea Without(this VisitArea area, string question) => area with { Answers = area.Answers.Remove(question) };
+    public static VisitArea Without(this VisitArea area, string question) =>
+        area with
+        {
+            Answers = area.Answers.Remove(question),
+        };
 
     public static VisitArea With(this VisitArea area, string question, string word) =>
         area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of([word]))) };

@@ -91,8 +91,10 @@ internal sealed class CpSatSeason
         {
             for (int other = 0; other < _goes.Length; other++)
             {
-                int between = _problem.Gaps
-                    .Where(gap => gap.Before == _problem.Candidates[one].Name && gap.After == _problem.Candidates[other].Name)
+                int between = _problem
+                    .Gaps.Where(gap =>
+                        gap.Before == _problem.Candidates[one].Name && gap.After == _problem.Candidates[other].Name
+                    )
                     .Select(gap => gap.Weeks)
                     .Append(Between(_problem.Candidates[one], _problem.Candidates[other]))
                     .Max();
@@ -119,7 +121,10 @@ internal sealed class CpSatSeason
                 (long)Math.Max(0, Math.Floor(1000 * (limit.KgPerHa - limit.KgUsedBefore))));
         }
         foreach (SeasonCandidate limited in _problem.Candidates.Where(one => one.MaxUsesPerYear is not null))
-            AddSum(one => one.Name == limited.Name ? 1 : 0, Math.Max(0, limited.MaxUsesPerYear!.Value - limited.UsesBefore));
+            AddSum(
+                one => one.Name == limited.Name ? 1 : 0,
+                Math.Max(0, limited.MaxUsesPerYear!.Value - limited.UsesBefore)
+            );
         if (_problem.Wishes.AtMost is { } most)
             AddSum(_ => 1, most);
         if (_problem.Wishes.AtLeast is { } least)
@@ -172,7 +177,8 @@ internal sealed class CpSatSeason
         }
     }
 
-    // For each cell a chain of steps: a step of saving is reached by an application of just that step, or of a higher one.
+    // For each cell a chain of steps: a step of saving is reached by an application of just that step, or of a higher
+    // one.
     private void AddEscapes()
     {
         for (int weed = 0; weed < _problem.Weeds.Length; weed++)

@@ -1,6 +1,8 @@
 namespace WeedAdvisor.Planning.Tests.Season.Support;
 
-/// <summary>Numbers that look random and are the same for the same seed everywhere (the SplitMix64 generator).</summary>
+/// <summary>
+/// Numbers that look random and are the same for the same seed everywhere (the SplitMix64 generator).
+/// </summary>
 internal sealed class Draw(ulong seed)
 {
     private ulong _state = seed;

@@ -5,7 +5,9 @@ namespace WeedAdvisor.Planning.Tests.Season.Support;
 /// <summary>Looks at every plan that keeps the rules. For small problems only.</summary>
 internal static class ExhaustiveSearch
 {
-    /// <summary>The lowest cost of each sequence of candidates, cheapest first; empty when no plan keeps all rules.</summary>
+    /// <summary>
+    /// The lowest cost of each sequence of candidates, cheapest first; empty when no plan keeps all rules.
+    /// </summary>
     public static List<(string Sequence, decimal Cost)> BestOfEachSequence(SeasonProblem problem)
     {
         var best = new Dictionary<string, decimal>();

@@ -26,7 +26,10 @@ internal static class RandomSeasons
         };
 
         ImmutableArray<SeasonCandidate> all = [.. Enumerable.Range(0, candidates).Select(i => Candidate($"c{i}"))];
-        int[] pastWeeks = [.. Enumerable.Range(0, draw.Between(0, 2)).Select(_ => -draw.Between(1, 5)).Distinct().Order()];
+        int[] pastWeeks =
+        [
+            .. Enumerable.Range(0, draw.Between(0, 2)).Select(_ => -draw.Between(1, 5)).Distinct().Order(),
+        ];
         return new SeasonProblem(
             [
                 .. Enumerable.Range(0, weeds).Select(weed => new SeasonWeed(
@@ -35,7 +38,11 @@ internal static class RandomSeasons
             all,
             new SeasonLimits
             {
-                Yearly = [.. Some(draw, ["a", "b"]).Select(active => new ActiveLimit(active, draw.Between(2, 9), draw.Between(0, 2)))],
+                Yearly =
+                [
+                    .. Some(draw, ["a", "b"])
+                        .Select(active => new ActiveLimit(active, draw.Between(2, 9), draw.Between(0, 2))),
+                ],
                 MaxRunOfSite = draw.Chance(60) ? draw.Between(1, 2) : null,
                 MaxShareOfSite = draw.Chance(30) ? draw.Of(0.25m, 0.5m, 0.7m) : null,
                 MinWeeksBetweenAny = draw.Between(1, 2),
@@ -43,12 +50,17 @@ internal static class RandomSeasons
             RandomWishes(draw, all, weeks, weeds))
         {
             Weeks = weeks,
-            History = [.. pastWeeks.Select(week => new PastUse(week, draw.Chance(70) ? draw.Of([.. all]) : Candidate("old")))],
+            History =
+            [
+                .. pastWeeks.Select(week => new PastUse(week, draw.Chance(70) ? draw.Of([.. all]) : Candidate("old"))),
+            ],
             Gaps = [.. RandomGaps(draw, all, 4)],
         };
     }
 
-    /// <summary>A year of 52 weeks as a nursery might see it; costs, intervals and residual lives in the usual ranges.</summary>
+    /// <summary>
+    /// A year of 52 weeks as a nursery might see it; costs, intervals and residual lives in the usual ranges.
+    /// </summary>
     /// <param name="seed">Says which.</param>
     /// <param name="candidates">How many candidates.</param>
     /// <param name="weeds">How many weeds.</param>
@@ -69,7 +81,10 @@ internal static class RandomSeasons
                 Yearly =
                 [
                     .. all.SelectMany(one => one.Actives).GroupBy(one => one.Active)
-                        .Select(group => new ActiveLimit(group.Key, group.Max(one => one.KgPerHa) * draw.Of(2m, 2.5m, 3m))),
+                        .Select(group => new ActiveLimit(
+                            group.Key,
+                            group.Max(one => one.KgPerHa) * draw.Of(2m, 2.5m, 3m)
+                        )),
                 ],
                 MaxRunOfSite = draw.Of(1, 2),
                 MinWeeksBetweenAny = draw.Between(1, 3),
@@ -91,12 +106,18 @@ internal static class RandomSeasons
         Draw draw, int number, int weeks, int weeds, string[] siteOf, int openPercent)
     {
         int cost = draw.Between(50, 400), residual = draw.Between(6, 16), risky = draw.Between(0, 51);
-        int[] actives = [.. Enumerable.Range(0, draw.Chance(30) ? 2 : 1).Select(_ => draw.Between(0, siteOf.Length - 1)).Distinct()];
+        int[] actives =
+        [
+            .. Enumerable.Range(0, draw.Chance(30) ? 2 : 1).Select(_ => draw.Between(0, siteOf.Length - 1)).Distinct(),
+        ];
         return new SeasonCandidate(
             $"treatment {number}",
             [
                 .. Enumerable.Range(0, weeks).Select(week =>
-                    draw.Chance(100 - openPercent) ? (decimal?)null : cost + (Math.Abs(week - risky) < 4 ? draw.Between(20, 90) : 0)),
+                        draw.Chance(100 - openPercent)
+                            ? (decimal?)null
+                            : cost + (Math.Abs(week - risky) < 4 ? draw.Between(20, 90) : 0)
+                    ),
             ],
             [.. Enumerable.Range(0, weeds).Select(_ => Fading(draw.Of(s_ratings), residual))],
             [.. actives.Select(active => new ActiveDose($"active {active}", draw.Between(5, 40) / 10m))],
@@ -145,14 +166,24 @@ internal static class RandomSeasons
             MustUse = draw.Chance(12) ? [draw.Of([.. all]).Name] : [],
             Dropped = draw.Chance(12) ? [draw.Of([.. all]).Name] : [],
             MustCover = draw.Chance(20)
-                ? [new CoverWish($"w{draw.Between(0, weeds - 1)}", from, draw.Between(from, weeks - 1), draw.Of(0.3, 0.5, 0.85))]
+                ?
+                [
+                    new CoverWish(
+                        $"w{draw.Between(0, weeds - 1)}",
+                        from,
+                        draw.Between(from, weeks - 1),
+                        draw.Of(0.3, 0.5, 0.85)
+                    ),
+                ]
                 : [],
         };
     }
 
     private static IEnumerable<SeasonGap> RandomGaps(Draw draw, ImmutableArray<SeasonCandidate> all, int longest) =>
         draw.Chance(40)
-            ? Enumerable.Range(0, draw.Between(1, 3)).Select(_ => new SeasonGap(draw.Of([.. all]).Name, draw.Of([.. all]).Name, draw.Between(1, longest)))
+            ? Enumerable
+                .Range(0, draw.Between(1, 3))
+                .Select(_ => new SeasonGap(draw.Of([.. all]).Name, draw.Of([.. all]).Name, draw.Between(1, longest)))
             : [];
 
     private static IEnumerable<string> Some(Draw draw, string[] names)

@@ -2,7 +2,9 @@ using WeedAdvisor.Planning.Season.Search;
 
 namespace WeedAdvisor.Planning.Tests.Season.Support;
 
-/// <summary>The rules of a season and the cost of a plan, written straight from their wording, without the kernel.</summary>
+/// <summary>
+/// The rules of a season and the cost of a plan, written straight from their wording, without the kernel.
+/// </summary>
 internal static class SeasonRules
 {
     /// <summary>The rules that applications break, whatever may come after them.</summary>
@@ -12,7 +14,12 @@ internal static class SeasonRules
         for (int later = problem.History.Length; later < all.Count; later++)
         {
             (int week, SeasonCandidate used) = all[later];
-            if (week < 0 || week >= problem.Weeks || used.Cost[week] is null || problem.Wishes.ClosedWeeks.Contains(week))
+            if (
+                week < 0
+                || week >= problem.Weeks
+                || used.Cost[week] is null
+                || problem.Wishes.ClosedWeeks.Contains(week)
+            )
                 yield return $"closed week {week}";
             if (problem.Wishes.Dropped.Contains(used.Name))
                 yield return $"dropped {used.Name}";
@@ -27,7 +34,11 @@ internal static class SeasonRules
             }
             foreach ((int before, SeasonCandidate earlier) in all.Take(later).Skip(problem.History.Length))
             {
-                if (problem.Gaps.Any(gap => gap.Before == earlier.Name && gap.After == used.Name && week - before < gap.Weeks))
+                if (
+                    problem.Gaps.Any(gap =>
+                        gap.Before == earlier.Name && gap.After == used.Name && week - before < gap.Weeks
+                    )
+                )
                     yield return $"gap before {used.Name}: {week}";
             }
         }
@@ -37,7 +48,10 @@ internal static class SeasonRules
             {
                 for (int last = problem.History.Length; last < all.Count; last++)
                 {
-                    if (last >= most && Enumerable.Range(last - most, most + 1).All(at => all[at].Used.Sites.Contains(site)))
+                    if (
+                        last >= most
+                        && Enumerable.Range(last - most, most + 1).All(at => all[at].Used.Sites.Contains(site))
+                    )
                         yield return $"run of {site}";
                 }
             }
@@ -99,7 +113,12 @@ internal static class SeasonRules
         (decimal)Math.Round((double)(escape * 10_000m) * control) / 10_000m;
 
     /// <summary>The greatest control of whatever acts.</summary>
-    public static double Control(SeasonProblem problem, IReadOnlyList<(int Week, int Candidate)> plan, int weed, int week)
+    public static double Control(
+        SeasonProblem problem,
+        IReadOnlyList<(int Week, int Candidate)> plan,
+        int weed,
+        int week
+    )
     {
         double best = 0;
         foreach ((int applied, SeasonCandidate used) in AllUses(problem, plan))

@@ -74,14 +74,22 @@ public sealed class AreaThroughYearTests
     public void The_day_the_film_comes_off_may_be_stated()
     {
         VisitArea house = Area(("place", "overwintering-house"), ("cover", "film-on"));
-        var through = new AreaThroughYear(AreaCase.Alone(s_visit, house), Read(house), s_assumed, new DateOnly(2026, 5, 1));
+        var through = new AreaThroughYear(
+            AreaCase.Alone(s_visit, house),
+            Read(house),
+            s_assumed,
+            new DateOnly(2026, 5, 1)
+        );
         Assert.Equal("film-on", Word(through.On(new DateOnly(2026, 4, 30)).Area, "cover"));
         Assert.Equal("open-sky", Word(through.On(new DateOnly(2026, 5, 1)).Area, "cover"));
     }
 
     [Fact]
     public void A_growing_house_keeps_its_film_all_year() =>
-        Assert.Equal("film-on", Word(On(Area(("place", "growing-house"), ("cover", "film-on")), "2026-08-01"), "cover"));
+        Assert.Equal(
+            "film-on",
+            Word(On(Area(("place", "growing-house"), ("cover", "film-on")), "2026-08-01"), "cover")
+        );
 
     [Theory]
     [InlineData("2026-04-20", "hardened")]
@@ -97,7 +105,14 @@ public sealed class AreaThroughYearTests
     {
         Region frostless = s_region with { LastFrost = null, FirstFrost = null };
         VisitArea area = Area(("growth-state", "hardened"));
-        var through = new AreaThroughYear(AreaCase.Alone(s_visit, area), Read(area) with { Region = frostless }, s_assumed);
+        var through = new AreaThroughYear(
+            AreaCase.Alone(s_visit, area),
+            Read(area) with
+            {
+                Region = frostless,
+            },
+            s_assumed
+        );
         Assert.Null(Word(through.On(new DateOnly(2026, 8, 1)).Area, "growth-state"));
     }
 
@@ -106,7 +121,9 @@ public sealed class AreaThroughYearTests
     {
         VisitArea open = Area();
         for (int week = 0; week < SeasonYear.Weeks; week++)
-            Assert.DoesNotContain(On(open, s_visit.AddDays(7 * week)).Answers.Keys, question => question != "put-on-lately");
+            Assert.DoesNotContain(On(open, s_visit.AddDays(7 * week)).Answers.Keys, question =>
+                question != "put-on-lately"
+            );
     }
 
     [Fact]
@@ -139,7 +156,11 @@ public sealed class AreaThroughYearTests
     private static VisitArea On(VisitArea area, DateOnly day) =>
         new AreaThroughYear(AreaCase.Alone(s_visit, area), Read(area), s_assumed).On(day).Area;
 
-    private static AreaReading Read(VisitArea area) => AreaReading.Of(area, s_visit, Tests.Weeding.Yard.Knowledge) with { Region = s_region };
+    private static AreaReading Read(VisitArea area) =>
+        AreaReading.Of(area, s_visit, Tests.Weeding.Yard.Knowledge) with
+        {
+            Region = s_region,
+        };
 
     private static VisitArea Area(params (string Question, string Word)[] answers) => VisitArea.Blank("a", "A") with
     {

@@ -32,5 +32,8 @@ public sealed class SeasonYearTests
     [InlineData("02-29", "2026-04-14", "2027-02-28")]
     [InlineData("02-29", "2027-04-14", "2028-02-29")]
     public void A_day_of_the_calendar_comes_round_once_a_year(string monthAndDay, string from, string next) =>
-        Assert.Equal(DateOnly.ParseExact(next, "yyyy-MM-dd"), SeasonYear.Next(monthAndDay, DateOnly.ParseExact(from, "yyyy-MM-dd")));
+        Assert.Equal(
+            DateOnly.ParseExact(next, "yyyy-MM-dd"),
+            SeasonYear.Next(monthAndDay, DateOnly.ParseExact(from, "yyyy-MM-dd"))
+        );
 }

@@ -39,7 +39,14 @@ public sealed class WeeklyAdviceTests
     }
 
     private static AreaThroughYear Through(VisitArea area, Region region) =>
-        new(AreaCase.Alone(RandomVisits.Day, area), AreaReading.Of(area, RandomVisits.Day, Years.Knowledge) with { Region = region }, s_assumed);
+        new(
+            AreaCase.Alone(RandomVisits.Day, area),
+            AreaReading.Of(area, RandomVisits.Day, Years.Knowledge) with
+            {
+                Region = region,
+            },
+            s_assumed
+        );
 
     // Told straight from the lists, action by action.
     private static string[] Standing(AreaAdvice advice) =>

@@ -4,7 +4,8 @@ namespace WeedAdvisor.Planning.Tests.Weeding.Trade;
 
 /// <summary>
 /// The model beside figures of the trade. Six common weeds in a year in the south-east; a usual herbicide programme is
-/// taken to stop 70 % of the seedlings on average, from nine in ten after an application to half of them before the next.
+/// taken to stop 70 % of the seedlings on average, from nine in ten after an application to half of them before the
+/// next.
 /// </summary>
 public sealed class LabourFiguresTests
 {
@@ -34,12 +35,15 @@ public sealed class LabourFiguresTests
         foreach (WeedingSetup setup in (WeedingSetup[])[Six, SixUnderHerbicide])
         {
             WeedingPlan plan = setup.Plan(Yard.Numbers, 1).Value!;
-            IntervalComparison compared = IntervalComparison.Of(plan, IntervalComparison.UsualIntervals, Yard.Wage).Value!;
+            IntervalComparison compared = IntervalComparison
+                .Of(plan, IntervalComparison.UsualIntervals, Yard.Wage)
+                .Value!;
             Assert.InRange(compared.Cheapest.IntervalWeeks, 2, 3);
         }
     }
 
-    // Common practice: mulches save 30 to 50 % of the cost of hand weeding. At rounds of two weeks, material not counted.
+    // Common practice: mulches save 30 to 50 % of the cost of hand weeding. At rounds of two weeks, material not
+    // counted.
     [Theory]
     [InlineData("rice-hulls", 2)]
     [InlineData("bark", 5)]

@@ -22,7 +22,8 @@ internal sealed record PublishedRate(
     string? Note)
 {
     /// <summary>Whether the rate counts product in so much water, not on an area.</summary>
-    public bool IsInWater => High is { } high && (high.Dimension == Dimension.None || high.Dimension == Dimension.Strength);
+    public bool IsInWater =>
+        High is { } high && (high.Dimension == Dimension.None || high.Dimension == Dimension.Strength);
 
     /// <summary>Whether the product is weighed, not poured.</summary>
     public bool IsWeighed => High is { } high
@@ -30,8 +31,8 @@ internal sealed record PublishedRate(
         : Treatment.Formulation is "GR" or "WG" or "WP" or "SG" or "SP";
 
     /// <summary>
-    /// Active ingredient in the product, percent or weight in a volume: the larger of what the record's strength and the pair
-    /// of published figures say, so that active is never counted too low. Null when neither says.
+    /// Active ingredient in the product, percent or weight in a volume: the larger of what the record's strength and
+    /// the pair of published figures say, so that active is never counted too low. Null when neither says.
     /// </summary>
     public Quantity? ActiveInProduct
     {

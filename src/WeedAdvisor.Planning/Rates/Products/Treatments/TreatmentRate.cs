@@ -9,8 +9,8 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Rates.Products.Treatments;
 
 /// <summary>
-/// Product of a treatment for an area, within its published rate, and what the use leaves of the yearly limits. Whether the
-/// treatment may be used in the area at all is decided elsewhere.
+/// Product of a treatment for an area, within its published rate, and what the use leaves of the yearly limits. Whether
+/// the treatment may be used in the area at all is decided elsewhere.
 /// </summary>
 internal static class TreatmentRate
 {
@@ -21,7 +21,8 @@ internal static class TreatmentRate
         "product",
         "treatment",
         "Treatment at its published rate",
-        "Product of a known treatment for an area. The published rate is kept at both ends, and this year's uses of each active are"
+            "Product of a known treatment for an area. The published rate is kept at both ends, and this year's uses "
+                + "of each active are"
         + " counted. It is not a label and not a permission: ask for advice first.",
         [
             new("treatment", "Treatment", new RateFieldKind.TreatmentId(), "Its id, as advice names it."),
@@ -30,10 +31,24 @@ internal static class TreatmentRate
                 "Its number, when there are several; leave it blank to see them.") { IsOptional = true },
             new("end", "End of the range", Field.Choice(("low", "the low end"), ("high", "the high end")),
                 "In place of a rate; the low end is taken when nothing is entered.") { IsOptional = true },
-            new("rate", "Rate of product", Field.Measure("lb/acre", "pt/acre", "fl-oz/acre", "kg/ha", "L/ha", "fl-oz/gal", "%"),
+                new(
+                    "rate",
+                    "Rate of product",
+                    Field.Measure("lb/acre", "pt/acre", "fl-oz/acre", "kg/ha", "L/ha", "fl-oz/gal", "%"),
                 "The label's rate for this use.") { IsOptional = true },
-            new("active", "Rate of active ingredient", ProductField.ActiveRate(), "In place of the rate of product.") { IsOptional = true },
-            new("spray", "Finished spray", Field.Liquid(), "For the whole area, when the rate is given in water.") { IsOptional = true },
+                new(
+                    "active",
+                    "Rate of active ingredient",
+                    ProductField.ActiveRate(),
+                    "In place of the rate of product."
+                )
+                {
+                    IsOptional = true,
+                },
+                new("spray", "Finished spray", Field.Liquid(), "For the whole area, when the rate is given in water.")
+                {
+                    IsOptional = true,
+                },
         ],
         Work)
     {
@@ -89,7 +104,8 @@ internal static class TreatmentRate
     {
         if (treatment.Status != "current")
         {
-            string status = inputs.Site.Knowledge.Vocabulary.GetValueOrDefault("status")?.TextOf(treatment.Status) ?? treatment.Status;
+            string status = inputs.Site.Knowledge.Vocabulary.GetValueOrDefault("status")?.TextOf(treatment.Status)
+                ?? treatment.Status;
             return (null, new("treatment", $"{treatment.Name}: {status}; no rate is worked out for it"));
         }
 
@@ -129,7 +145,9 @@ internal static class TreatmentRate
 
     private static RateResult Active(Treatment treatment, Quantity all)
     {
-        string label = treatment.Actives is [var only] ? $"Active ingredient, {only.Name}" : "Active ingredients together";
+        string label = treatment.Actives is [var only]
+            ? $"Active ingredient, {only.Name}"
+            : "Active ingredients together";
         return new("active", label, all, [UnitTable.Of("lb/acre"), UnitTable.Of("g/ha")]);
     }
 
@@ -138,9 +156,14 @@ internal static class TreatmentRate
         if (treatment.Label is { } label)
             yield return label.Line(site.Date ?? label.Read);
         yield return "Ask for advice on the area first: whether this may be used there is not decided here.";
-        yield return "The rate here is a published one and not a label. Read the label for this site and crop before you measure anything.";
+        yield return "The rate here is a published one and not a label. Read the label for this site and crop before "
+            + "you measure anything.";
         string[] recalled =
-            [.. treatment.Memory.Where(field => field is "rates" or "strength" or "yearly-limit-kg-ai-ha" or "uses-per-year" or "repeat-after-days")];
+        [
+            .. treatment.Memory.Where(field =>
+                field is "rates" or "strength" or "yearly-limit-kg-ai-ha" or "uses-per-year" or "repeat-after-days"
+            ),
+        ];
         if (recalled.Length > 0)
             yield return $"From memory and not confirmed: {string.Join(", ", recalled)}.";
         if (active is null)

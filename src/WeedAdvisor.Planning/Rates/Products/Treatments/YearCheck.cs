@@ -9,13 +9,14 @@ using WeedAdvisor.Planning.Rates.Units;
 namespace WeedAdvisor.Planning.Rates.Products.Treatments;
 
 /// <summary>
-/// Holds one more use, at the rate chosen, against the limits of its actives and its own. What may be too much is refused
-/// too: the product is about to be measured out.
+/// Holds one more use, at the rate chosen, against the limits of its actives and its own. What may be too much is
+/// refused too: the product is about to be measured out.
 /// </summary>
 /// <param name="sheet">The working.</param>
 /// <param name="site">The knowledge and the area.</param>
 /// <param name="treatment">The treatment.</param>
-/// <param name="active">Active ingredient of this use on an area, all actives together; null when it cannot be counted.</param>
+/// <param name="active">Active ingredient of this use on an area, all actives together; null when it cannot be
+/// counted.</param>
 internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment treatment, Quantity? active)
 {
     private const string Kilograms = "kg/ha";
@@ -40,20 +41,33 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
     {
         if (!IsPastTold)
         {
-            _cautions.Add("What was used here before is not known. Only this one use was held against the limits of a year; "
+            _cautions.Add(
+                "What was used here before is not known. Only this one use was held against the limits of a year; "
                 + "every earlier use of the same active counts as well.");
         }
 
         foreach (Active one in treatment.Actives.Length > 1 ? treatment.Actives : [])
         {
             if (Brought(one.Name) is { } brought)
-                _results.Add(new($"active-{Word(one.Name)}", $"Active ingredient, {one.Name}", brought, [UnitTable.Of("lb/acre")]));
+                _results.Add(
+                    new(
+                        $"active-{Word(one.Name)}",
+                        $"Active ingredient, {one.Name}",
+                        brought,
+                        [UnitTable.Of("lb/acre")]
+                    )
+                );
         }
 
         LimitVerdict[] verdicts =
         [
             .. LimitCheck.All(
-                treatment, site.Date ?? DateOnly.MinValue, IsPastTold ? site.Area!.Past : null, site.Knowledge, active?.In(Kilograms)),
+                treatment,
+                site.Date ?? DateOnly.MinValue,
+                IsPastTold ? site.Area!.Past : null,
+                site.Knowledge,
+                active?.In(Kilograms)
+            ),
         ];
         if (verdicts.FirstOrDefault(IsRefused) is { } refused)
             return Refusal(refused);
@@ -77,18 +91,31 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
     {
         if (Brought(name) is not { } brought || used.Most is not { } before)
         {
-            _cautions.Add($"{name} may come to {Quantity.Of(limit.Most, Kilograms)} a year, but this use could not be counted. Count it by its label first.");
+            _cautions.Add(
+                $"{name} may come to {Quantity.Of(limit.Most, Kilograms)} a year, but this use could not be counted. "
+                    + $"Count it by its label first."
+            );
             return;
         }
 
         var most = Quantity.Of(limit.Most, Kilograms);
         var earlier = Quantity.Of(before, Kilograms);
         if (before > 0)
-            sheet.Line($"{name} used in twelve months at most", "by the rates told, or the highest published", earlier, Kilograms);
+            sheet.Line(
+                $"{name} used in twelve months at most",
+                "by the rates told, or the highest published",
+                earlier,
+                Kilograms
+            );
         Quantity rest = most - earlier - brought;
         Quantity left = rest.Value >= 0
             ? sheet.Line($"{name} left after this use", $"{most} - {earlier} - {brought}", rest, Kilograms)
-            : sheet.Line($"{name} left after this use", $"{most} - {earlier} - {brought}, the limit being rounded", rest * 0, Kilograms);
+                : sheet.Line(
+                    $"{name} left after this use",
+                    $"{most} - {earlier} - {brought}, the limit being rounded",
+                    rest * 0,
+                    Kilograms
+                );
         RateResult result = new($"left-{Word(name)}", $"{name} left this year", left, [UnitTable.Of("lb/acre")]);
         if (_results.FirstOrDefault(one => one.Id == result.Id) is { } other)
         {

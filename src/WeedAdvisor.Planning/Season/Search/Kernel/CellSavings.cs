@@ -29,7 +29,11 @@ internal sealed class CellSavings
         ];
         long dearest = feasibilityOnly
             ? 0
-            : problem.Candidates.SelectMany(one => one.Cost).Select(cost => Units.OfMoney(cost ?? 0)).DefaultIfEmpty().Max();
+            : problem
+                .Candidates.SelectMany(one => one.Cost)
+                .Select(cost => Units.OfMoney(cost ?? 0))
+                .DefaultIfEmpty()
+                .Max();
         Ceiling = _escape.Sum(weed => weed.Sum()) + (dearest * problem.Weeks) + 1;
         Rows = problem.Weeds.Length + _covers.Length;
         Reach = Math.Clamp(
@@ -53,7 +57,9 @@ internal sealed class CellSavings
     public long EscapeOfAll =>
         _escape.Sum(weed => weed.Sum()) + (Ceiling * _covers.Sum(cover => cover.Wish.To - cover.Wish.From + 1));
 
-    /// <summary>What a candidate saves from its week on, week by week, without weeks at the end that save nothing.</summary>
+    /// <summary>
+    /// What a candidate saves from its week on, week by week, without weeks at the end that save nothing.
+    /// </summary>
     public long[] From(SeasonCandidate candidate, int week, int weeks)
     {
         var cells = new long[Math.Min(weeks, AgesOf(candidate)) * Rows];

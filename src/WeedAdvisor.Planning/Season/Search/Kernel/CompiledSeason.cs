@@ -48,7 +48,9 @@ internal sealed class CompiledSeason
     /// <summary>Weeks from one candidate to another (from x candidates + to) that the intervals ask for.</summary>
     public required int[] Delay { get; init; }
 
-    /// <summary>The same when the other is the very next one, where rotation may forbid it: then <see cref="Never"/>.</summary>
+    /// <summary>
+    /// The same when the other is the very next one, where rotation may forbid it: then <see cref="Never"/>.
+    /// </summary>
     public required int[] NextDelay { get; init; }
 
     /// <summary>The first week that past applications leave open to each candidate.</summary>

@@ -1,8 +1,8 @@
 namespace WeedAdvisor.Planning.Season.Search.Kernel;
 
 /// <summary>
-/// Drops a partial plan when another can do whatever it can do, at no more cost. docs/season-search.md says why the test
-/// is safe.
+/// Drops a partial plan when another can do whatever it can do, at no more cost. docs/season-search.md says why the
+/// test is safe.
 /// </summary>
 internal sealed class Dominance
 {
@@ -80,8 +80,12 @@ internal sealed class Dominance
         ReadOnlySpan<byte> ready = _labels.Ready(label);
         for (int candidate = 0; candidate < canonical.Length; candidate++)
         {
-            ReadOnlySpan<byte> next = _nextLive.AsSpan(candidate * (CompiledSeason.Never + 1), CompiledSeason.Never + 1);
-            canonical[candidate] = next[week] == CompiledSeason.Never ? (byte)0 : next[Math.Max(week, (int)ready[candidate])];
+            ReadOnlySpan<byte> next = _nextLive.AsSpan(
+                candidate * (CompiledSeason.Never + 1),
+                CompiledSeason.Never + 1
+            );
+            canonical[candidate] =
+                next[week] == CompiledSeason.Never ? (byte)0 : next[Math.Max(week, (int)ready[candidate])];
         }
     }
 

@@ -1,8 +1,8 @@
 namespace WeedAdvisor.Planning.Season.Search.Kernel;
 
 /// <summary>
-/// Partial plans ("labels") in flat arrays, so that making and dropping one costs no allocation. A label is the number of
-/// its slot.
+/// Partial plans ("labels") in flat arrays, so that making and dropping one costs no allocation. A label is the number
+/// of its slot.
 /// </summary>
 internal sealed class LabelStore(CompiledSeason season)
 {
@@ -26,7 +26,9 @@ internal sealed class LabelStore(CompiledSeason season)
     /// <summary>No completion of the plan costs less.</summary>
     public long[] Bound { get; private set; } = [];
 
-    /// <summary>What each plan has spent so far: its cost with nothing saved from now on. Filled in when labels are compared.</summary>
+    /// <summary>
+    /// What each plan has spent so far: its cost with nothing saved from now on. Filled in when labels are compared.
+    /// </summary>
     public long[] Spent { get; private set; } = [];
 
     /// <summary>The week of the last application, from which its savings are kept.</summary>
@@ -124,7 +126,9 @@ internal sealed class LabelStore(CompiledSeason season)
         return true;
     }
 
-    /// <summary>The plan with one more application; its bound, step and forbidden sequences are left to the caller.</summary>
+    /// <summary>
+    /// The plan with one more application; its bound, step and forbidden sequences are left to the caller.
+    /// </summary>
     public int TakeNext(int label, int candidate, int week)
     {
         int next = Take(), spot = (candidate * season.Weeks) + week;

@@ -3,7 +3,9 @@ using System.Runtime.CompilerServices;
 
 namespace WeedAdvisor.Planning.Season.Search.Kernel;
 
-/// <summary>The three sums over cells (a weed in a week) that the search spends its time in, several cells at a time.</summary>
+/// <summary>
+/// The three sums over cells (a weed in a week) that the search spends its time in, several cells at a time.
+/// </summary>
 internal static class Lanes
 {
     /// <summary>Raises each cell to the other's where that is greater; returns the sum of the rises.</summary>

@@ -140,10 +140,15 @@ internal sealed class Prices
                     if (from >= 0)
                         before = Math.Max(before, until[((from + 1) * candidates) + earlier]);
                 }
-                if (Live[spot] && (week < _season.Ready[candidate] || start - before - Gain[spot] - After[spot] >= below))
+                if (
+                    Live[spot]
+                    && (week < _season.Ready[candidate] || start - before - Gain[spot] - After[spot] >= below)
+                )
                     Live[spot] = false;
                 long sofar = until[(week * candidates) + candidate];
-                until[((week + 1) * candidates) + candidate] = Live[spot] ? Math.Max(sofar, before + Gain[spot]) : sofar;
+                until[((week + 1) * candidates) + candidate] = Live[spot]
+                    ? Math.Max(sofar, before + Gain[spot])
+                    : sofar;
             }
         }
     }

@@ -1,8 +1,8 @@
 namespace WeedAdvisor.Planning.Season.Search.Kernel;
 
 /// <summary>
-/// A good plan in little time: the best application is added again and again, then each is taken out once to see whether
-/// others serve better. Nothing is proven about it.
+/// A good plan in little time: the best application is added again and again, then each is taken out once to see
+/// whether others serve better. Nothing is proven about it.
 /// </summary>
 internal sealed class QuickPlan
 {

@@ -4,8 +4,8 @@ using System.Runtime.CompilerServices;
 namespace WeedAdvisor.Planning.Season.Search.Kernel;
 
 /// <summary>
-/// The relaxed problem at given prices: the best chain of spots in which neighbours keep their intervals, and which cells
-/// and resources it takes.
+/// The relaxed problem at given prices: the best chain of spots in which neighbours keep their intervals, and which
+/// cells and resources it takes.
 /// </summary>
 internal sealed class RelaxedChain
 {

@@ -29,17 +29,23 @@ internal static class ResourceRows
             yield return AtLeast(problem, 1, one => one.Name == name);
     }
 
-    // Half a dose is no dose: the room is cut down to the greatest sum of doses that fits, and for each dose it is said how
-    // often that much or more can go on.
+    // Half a dose is no dose: the room is cut down to the greatest sum of doses that fits, and for each dose it is said
+    // how often that much or more can go on.
     private static IEnumerable<ResourceRow> OfActive(SeasonProblem problem, ActiveLimit limit)
     {
         long room = Math.Max(0, Units.OfDose(limit.KgPerHa) - Units.OfDose(limit.KgUsedBefore));
-        long[] doses = [.. problem.Candidates.Select(one => DoseOf(one, limit)).Where(dose => dose > 0).Distinct().Order()];
+        long[] doses =
+        [
+            .. problem.Candidates.Select(one => DoseOf(one, limit)).Where(dose => dose > 0).Distinct().Order(),
+        ];
         if (doses.Length == 0)
             yield break;
         yield return AtMost(problem, GreatestSum(doses, room), one => DoseOf(one, limit));
         foreach (long dose in doses.Skip(1))
-            yield return AtMost(problem, room / dose, one => DoseOf(one, limit) >= dose ? 1 : 0) with { IsImplied = true };
+            yield return AtMost(problem, room / dose, one => DoseOf(one, limit) >= dose ? 1 : 0) with
+            {
+                IsImplied = true,
+            };
         yield return AtMost(problem, room / doses[0], one => DoseOf(one, limit) > 0 ? 1 : 0) with { IsImplied = true };
     }
 

@@ -24,7 +24,9 @@ internal static class SeasonCompiler
             {
                 int spot = (candidate * weeks) + week;
                 if (open[spot])
-                    saving.AddRange(cells.From(problem.Candidates[candidate], week, Math.Min(cells.Reach, weeks - week)));
+                    saving.AddRange(
+                        cells.From(problem.Candidates[candidate], week, Math.Min(cells.Reach, weeks - week))
+                    );
                 starts[spot + 1] = saving.Count;
             }
         }

@@ -49,7 +49,10 @@ internal sealed class SeasonSolver
         {
             // Without a plan to aim at, prices from an earlier search are better than more steps.
             if (!stop.IsCancellationRequested && (best is not null || !_tuner.IsTuned))
-                _tuner.Tune(_isNear ? steps / FewerWhenNear : steps, best is null ? null : Season.CostOfNothing - below);
+                _tuner.Tune(
+                    _isNear ? steps / FewerWhenNear : steps,
+                    best is null ? null : Season.CostOfNothing - below
+                );
             var prices = new Prices(Season, _tuner.BestCells, _tuner.BestRows, below);
             var sweep = new WeekSweep(Season, prices, below, forbidden, stop);
             sweep.Run(most);

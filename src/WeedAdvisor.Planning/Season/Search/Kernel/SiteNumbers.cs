@@ -8,7 +8,10 @@ internal sealed class SiteNumbers
     {
         string[] names =
         [
-            .. problem.Candidates.SelectMany(one => one.Sites).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+            .. problem
+                .Candidates.SelectMany(one => one.Sites)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
         ];
         Of = [.. problem.Candidates.Select(one => NumbersOf(one, names))];
         RunsBefore = new byte[names.Length];

@@ -1,6 +1,8 @@
 namespace WeedAdvisor.Planning.Season.Search.Kernel;
 
-/// <summary>Money as whole hundredths of a cent and doses as whole milligrams, so that sums and comparisons are exact.</summary>
+/// <summary>
+/// Money as whole hundredths of a cent and doses as whole milligrams, so that sums and comparisons are exact.
+/// </summary>
 internal static class Units
 {
     private const decimal PerMoney = 10_000m;

@@ -2,8 +2,8 @@ namespace WeedAdvisor.Planning.Season.Search.Kernel;
 
 /// <summary>
 /// One pass through the weeks. Every partial plan is carried on without an application and with each candidate that may
-/// go on; what cannot beat the best plan known is dropped, what another partial plan dominates is dropped, and when there
-/// are still too many, the least promising ones, which is remembered.
+/// go on; what cannot beat the best plan known is dropped, what another partial plan dominates is dropped, and when
+/// there are still too many, the least promising ones, which is remembered.
 /// </summary>
 internal sealed class WeekSweep
 {

@@ -25,14 +25,17 @@ public sealed class PublishedProgrammesTests
         Assert.InRange(Years.Best(Case(visit, area)).Applications.Length, 3, 6);
 
     /// <summary>
-    /// Altland 2019: repeat often every eight to ten weeks. A plan goes out after six where two products take turns and the
-    /// second takes what the first misses; the same active comes again after eight weeks or more.
+    /// Altland 2019: repeat often every eight to ten weeks. A plan goes out after six where two products take turns and
+    /// the second takes what the first misses; the same active comes again after eight weeks or more.
     /// </summary>
     [Fact]
-    public void While_weeds_press_the_same_active_comes_again_after_eight_weeks_or_more_and_something_after_twelve_at_most()
+    public void While_weeds_press_the_same_active_returns_after_eight_weeks_or_more_and_something_after_twelve_at_most()
     {
         SeasonCase season = Years.DemoCase;
-        SeasonApplication[] uses = [.. Years.Best(season).Applications.Where(one => season.Year.DayOf(one.Week) < new DateOnly(2026, 10, 1))];
+        SeasonApplication[] uses =
+        [
+            .. Years.Best(season).Applications.Where(one => season.Year.DayOf(one.Week) < new DateOnly(2026, 10, 1)),
+        ];
         Assert.True(uses.Length >= 3);
         Assert.All(uses.Zip(uses.Skip(1)), pair => Assert.InRange(pair.Second.Week - pair.First.Week, 6, 12));
         Assert.All(
@@ -41,8 +44,8 @@ public sealed class PublishedProgrammesTests
     }
 
     /// <summary>
-    /// Neal 2011 and the Oregon State bittercress page: two to three weeks in the open before film goes on; seven days are
-    /// published for prodiamine.
+    /// Neal 2011 and the Oregon State bittercress page: two to three weeks in the open before film goes on; seven days
+    /// are published for prodiamine.
     /// </summary>
     [Fact]
     public void Nothing_goes_on_in_the_two_weeks_before_film_but_what_may()
@@ -61,12 +64,13 @@ public sealed class PublishedProgrammesTests
     }
 
     /// <summary>
-    /// What a year may see of an active: prodiamine 1.5, oxadiazon 8 and S-metolachlor 4 lb ai/acre (NC State factsheets),
-    /// flumioxazin 0.75 (NC State factsheet of the granule), isoxaben 4 lb of product of 75 % (NC State factsheet), simazine
-    /// 4 (Colorado State), oxyfluorfen sprays 2 (PNW handbook, field-grown stock), bentazon 2 and clethodim 68 fl oz of 0.97
-    /// lb/gal (PNW handbook, landscapes), glyphosate 10.6 as salt (PNW handbook, greenhouse floors), halosulfuron 2 oz of 75 %
-    /// (PNW handbook, cucurbits). From memory: dimethenamid-P 3, dithiopyr 1.5, trifluralin 12, glufosinate 4.5, indaziflam
-    /// two uses of 0.045; oryzalin and benfluralin 4 (400 lb of the granule a year, Colorado State; 1 % of each from memory).
+    /// What a year may see of an active: prodiamine 1.5, oxadiazon 8 and S-metolachlor 4 lb ai/acre (NC State
+    /// factsheets), flumioxazin 0.75 (NC State factsheet of the granule), isoxaben 4 lb of product of 75 % (NC State
+    /// factsheet), simazine 4 (Colorado State), oxyfluorfen sprays 2 (PNW handbook, field-grown stock), bentazon 2 and
+    /// clethodim 68 fl oz of 0.97 lb/gal (PNW handbook, landscapes), glyphosate 10.6 as salt (PNW handbook, greenhouse
+    /// floors), halosulfuron 2 oz of 75 % (PNW handbook, cucurbits). From memory: dimethenamid-P 3, dithiopyr 1.5,
+    /// trifluralin 12, glufosinate 4.5, indaziflam two uses of 0.045; oryzalin and benfluralin 4 (400 lb of the granule
+    /// a year, Colorado State; 1 % of each from memory).
     /// </summary>
     [Theory]
     [InlineData("prodiamine", 1.5, false)]
@@ -96,9 +100,9 @@ public sealed class PublishedProgrammesTests
     }
 
     /// <summary>
-    /// Uses: oxyfluorfen three (Neal 2005), simazine one (Colorado State), flumioxazin two (NC State), clethodim four (PNW
-    /// handbook, cucurbits). Days between two: isoxaben 60, oryzalin 90 (NC State), prodiamine 60 (US label of prodiamine on
-    /// fertiliser), bentazon 7 (PNW handbook), dimethenamid-P 35 (memory).
+    /// Uses: oxyfluorfen three (Neal 2005), simazine one (Colorado State), flumioxazin two (NC State), clethodim four
+    /// (PNW handbook, cucurbits). Days between two: isoxaben 60, oryzalin 90 (NC State), prodiamine 60 (US label of
+    /// prodiamine on fertiliser), bentazon 7 (PNW handbook), dimethenamid-P 35 (memory).
     /// </summary>
     [Fact]
     public void Uses_and_intervals_of_actives_are_the_published_ones()
@@ -120,8 +124,8 @@ public sealed class PublishedProgrammesTests
     }
 
     /// <summary>
-    /// NC State factsheet of flumioxazin granules: 150 lb of product (0.375 lb ai) at once, 300 lb (0.75 lb ai) a year: two
-    /// uses, not one, although 0.75 lb/acre is a little more than the 0.84 kg/ha of the record.
+    /// NC State factsheet of flumioxazin granules: 150 lb of product (0.375 lb ai) at once, 300 lb (0.75 lb ai) a year:
+    /// two uses, not one, although 0.75 lb/acre is a little more than the 0.84 kg/ha of the record.
     /// </summary>
     [Fact]
     public void Two_uses_of_flumioxazin_granules_fit_in_a_year()
@@ -129,7 +133,12 @@ public sealed class PublishedProgrammesTests
         SeasonCase season = Years.DemoCase.With(
             new SeasonRequest
             {
-                Dropped = [.. Years.DemoCase.Treatments.Select(treatment => treatment.Id).Where(id => id != "flumioxazin-granule")],
+                Dropped =
+                [
+                    .. Years
+                        .DemoCase.Treatments.Select(treatment => treatment.Id)
+                        .Where(id => id != "flumioxazin-granule"),
+                ],
                 RunOfSite = null,
             },
             Years.Knowledge);
@@ -142,7 +151,10 @@ public sealed class PublishedProgrammesTests
     {
         Assert.Equal(3, Years.Knowledge.ActiveLimits["oxyfluorfen-uses"].UsesPerYear);
         foreach (SeasonCase season in Years.All)
-            Assert.True(Years.Best(season).Applications.Count(one => Holds(one.Name, "oxyfluorfen")) <= 3, season.Area.Id);
+            Assert.True(
+                Years.Best(season).Applications.Count(one => Holds(one.Name, "oxyfluorfen")) <= 3,
+                season.Area.Id
+            );
     }
 
     /// <summary>NC State factsheet: oryzalin does not go on again within 90 days.</summary>
@@ -151,7 +163,10 @@ public sealed class PublishedProgrammesTests
     {
         foreach (SeasonCase season in Years.All)
         {
-            int[] weeks = [.. Years.Best(season).Applications.Where(one => Holds(one.Name, "oryzalin")).Select(one => one.Week)];
+            int[] weeks =
+            [
+                .. Years.Best(season).Applications.Where(one => Holds(one.Name, "oryzalin")).Select(one => one.Week),
+            ];
             foreach ((int first, int second) in weeks.Zip(weeks.Skip(1)))
                 Assert.True((second - first) * 7 >= 90, season.Area.Id);
         }
@@ -160,9 +175,9 @@ public sealed class PublishedProgrammesTests
         Treatment spray = Years.Knowledge.Treatments["oryzalin-spray"];
         Assert.Equal(90, LimitCheck.IntervalDays(spray, Years.Knowledge));
         var past = ImmutableArray.Create(new PastApplication("oryzalin-spray", Years.DemoDay, "clean", WordSet.Empty));
-        Assert.Contains(
-            LimitCheck.Of(spray, Years.DemoDay.AddDays(89), past, Years.Knowledge),
-            limit => limit is { Kind: LimitKind.Interval, Holds: Truth.Yes } && limit.Until == Years.DemoDay.AddDays(90));
+        Assert.Contains(LimitCheck.Of(spray, Years.DemoDay.AddDays(89), past, Years.Knowledge), limit =>
+            limit is { Kind: LimitKind.Interval, Holds: Truth.Yes } && limit.Until == Years.DemoDay.AddDays(90)
+        );
     }
 
     /// <summary>Clemson and NC State on flumioxazin granules: 0.75 to 1 inch of water; 1 inch is 25.4 mm.</summary>
@@ -171,9 +186,11 @@ public sealed class PublishedProgrammesTests
     {
         Treatment granule = Years.Knowledge.Treatments["flumioxazin-granule"];
         Assert.InRange(granule.WaterInMm!.Value.Low, 0.75m * 25.4m - 0.1m, 25.4m);
-        Assert.Contains(
-            Years.Quick(Years.DemoCase).Work,
-            work => work.Kind == PlannedWorkKind.WaterIn && work.Action == granule.Id && work.Text.StartsWith("Water in with 19", StringComparison.Ordinal));
+        Assert.Contains(Years.Quick(Years.DemoCase).Work, work =>
+            work.Kind == PlannedWorkKind.WaterIn
+            && work.Action == granule.Id
+            && work.Text.StartsWith("Water in with 19", StringComparison.Ordinal)
+        );
     }
 
     /// <summary>Common practice, no source: a programme leads with another site of action after each use.</summary>
