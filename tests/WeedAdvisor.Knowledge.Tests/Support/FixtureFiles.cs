@@ -121,7 +121,7 @@ internal static class FixtureFiles
 
             """,
         ["prices.yaml"] = """
-                - { id: labour, name: An hour of labour, value: 18.50, unit: usd-per-hour, source: [invented], checked: 2026-11-25 }
+            - { id: labour, name: An hour of labour, value: 18.50, unit: usd-per-hour, source: [invented], checked: 2026-11-25 }
 
             """,
         ["regions.yaml"] = """
@@ -137,7 +137,7 @@ internal static class FixtureFiles
         ["crops.yaml"] = """
             - { id: shrubs, name: Shrubs, is-a: [], traits: [woody], source: [common-practice] }
             - { id: hollies, name: Hollies, is-a: [shrubs], traits: [woody], source: [common-practice] }
-                - { id: dwarf-hollies, name: Dwarf hollies, is-a: [hollies], traits: [], notes: [Slow.], source: [common-practice] }
+            - { id: dwarf-hollies, name: Dwarf hollies, is-a: [hollies], traits: [], notes: [Slow.], source: [common-practice] }
 
             """,
         ["judgements/moisture.yaml"] = """
@@ -178,7 +178,7 @@ internal static class FixtureFiles
             areas:
               - id: bench
                 name: The bench
-                    answers: { place: house, cover: film-on, equipment: [spreader], crops: [], potted-on: 2026-04-01, mulch-depth: 2.5, sides: not-known }
+                answers: { place: house, cover: film-on, equipment: [spreader], crops: [], potted-on: 2026-04-01, mulch-depth: 2.5, sides: not-known }
                 weeds: [{ weed: liverwort, stage: mature, cover-percent: 20 }]
                 past: [{ treatment: oxadine-granules, date: 2026-03-01, result: escapes, escaped: [liverwort] }]
               - { id: yard, name: The yard, weeds: not-known, past: [] }
