@@ -71,16 +71,8 @@ public sealed record KnowledgeBase
     public ImmutableSortedDictionary<string, WeedingParameter> Weeding { get; init; } =
         ImmutableSortedDictionary.Create<string, WeedingParameter>(StringComparer.Ordinal);
 
-    /// <summary>
-    /// What is taken for usual where neither the visit nor a record says it, by id; empty when the folder has no
-    /// <c>usual.yaml</c>.
-    /// </summary>
-    public ImmutableSortedDictionary<string, UsualNumber> Usual { get; init; } =
-        ImmutableSortedDictionary.Create<string, UsualNumber>(StringComparer.Ordinal);
-
-    /// <summary>A value that is taken for usual; null when the knowledge has none.</summary>
-    /// <param name="id">One of <see cref="UsualIds"/>.</param>
-    public decimal? UsualOf(string id) => Usual.GetValueOrDefault(id)?.Value;
+    /// <summary>What is taken for usual where neither the visit nor a record says it.</summary>
+    public required UsualNumbers Usual { get; init; }
 
     /// <summary>The practice or treatment with this id, or null.</summary>
     public CatalogueAction? ActionOf(string id) =>

@@ -34,7 +34,7 @@ public static class KnowledgeFolder
             : Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(problems));
     }
 
-    private static ParsedFile Parse(FolderFile file)
+    internal static ParsedFile Parse(FolderFile file)
     {
         if (file.Bytes is null)
             return new ParsedFile(file.Path, null, []);

@@ -112,6 +112,7 @@ public sealed class BadFolderTests
                 "regions.yaml",
                 "scales.yaml",
                 "sources.yaml",
+                "usual.yaml",
             ],
             KnowledgeFolder.Load(folder.Path).Refusals.Select(problem => problem.Where.File));
     }

@@ -69,10 +69,8 @@ public sealed record AreaReading
     /// <summary>Weeks between two rounds as answered; 0 says that nobody weeds.</summary>
     public required decimal? RoundsAnswered { get; init; }
 
-    /// <summary>
-    /// Whole weeks between two rounds where nobody says it; null when the knowledge has no usual interval.
-    /// </summary>
-    public required int? UsualRoundsWeeks { get; init; }
+    /// <summary>Whole weeks between two rounds where nobody says it.</summary>
+    public required int UsualRoundsWeeks { get; init; }
 
     /// <summary>Cost of an hour as answered, US dollars.</summary>
     public required decimal? WageAnswered { get; init; }
@@ -103,14 +101,13 @@ public sealed record AreaReading
         : null;
 
     /// <summary>
-    /// Whole weeks between two rounds: as set, else as answered, else the usual ones; null when the knowledge has none.
-    /// That nobody weeds now is no interval to reckon with, so then the usual one counts too.
+    /// Whole weeks between two rounds: as set, else as answered, else the usual ones. That nobody weeds now is no
+    /// interval to reckon with, so then the usual one counts too.
     /// </summary>
     /// <param name="set">Weeks set for this reckoning; null for none.</param>
-    public Told<int>? Rounds(int? set) => set is { } weeks ? new Told<int>(weeks, Origin.Set)
+    public Told<int> Rounds(int? set) => set is { } weeks ? new Told<int>(weeks, Origin.Set)
         : RoundsWeeks is { } told ? new Told<int>(told, Origin.Answer)
-        : UsualRoundsWeeks is { } usual ? new Told<int>(usual, Origin.Assumed)
-        : null;
+        : new Told<int>(UsualRoundsWeeks, Origin.Assumed);
 
     /// <summary>
     /// What an hour of labour costs: as set, else as answered, else as the price list has it; null when none does.
@@ -129,7 +126,8 @@ public sealed record AreaReading
     /// <param name="knowledge">The knowledge.</param>
     public static AreaReading Of(VisitArea area, DateOnly day, KnowledgeBase knowledge)
     {
-        var site = new SiteValues(SiteReadings.Of(knowledge, AreaCase.Alone(day, area)), day);
+        Dictionary<string, Reading> readings = SiteReadings.Of(knowledge, AreaCase.Alone(day, area));
+        var site = new SiteValues(readings, day);
         Region? region = site.Word(QuestionIds.Region) is { } id ? knowledge.Regions.GetValueOrDefault(id) : null;
         string? mulch = site.Word(QuestionIds.Mulch);
         return new AreaReading
@@ -141,7 +139,7 @@ public sealed record AreaReading
             Growth = site.Word(QuestionIds.Growth),
             ShipsSoon = site.Word(QuestionIds.Shipping) is { } soon ? soon == Yes : null,
             Region = region,
-            EmergenceZone = site.Word(QuestionIds.Heated) == Yes ? WeedFacts.HeatedZone : region?.EmergenceZone,
+            EmergenceZone = Areas.EmergenceZone.Of(readings, knowledge).Taken,
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
             Mulch = mulch == NoMulch ? null : mulch,
@@ -149,7 +147,7 @@ public sealed record AreaReading
             IsTight = site.Word(QuestionIds.Spacing) == PotTight,
             Equipment = site.Words(QuestionIds.Equipment) ?? WordSet.Empty,
             RoundsAnswered = site.Number(QuestionIds.Rounds),
-            UsualRoundsWeeks = knowledge.UsualOf(UsualIds.Rounds) is { } usual ? (int)decimal.Ceiling(usual) : null,
+            UsualRoundsWeeks = knowledge.Usual.Whole(UsualIds.Rounds),
             WageAnswered = site.Number(QuestionIds.Wage),
             PottedOn = site.Day(QuestionIds.PottedOn),
             CoveringOn = site.Day(QuestionIds.CoveringDate),

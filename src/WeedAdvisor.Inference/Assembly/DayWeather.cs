@@ -18,9 +18,6 @@ namespace WeedAdvisor.Inference.Assembly;
 /// told.</param>
 internal sealed record DayWeather(ImmutableArray<string> NotToday, ImmutableArray<string> Conditions)
 {
-    // What the answer 'hot' stands for, degrees Celsius.
-    private const decimal Hot = 29;
-
     private static readonly WordSet s_sprays = WordSet.Of(["spray-over-top", "directed-spray", "floor-spray"]);
     private static readonly WordSet s_broadcast = WordSet.Of(["granule-over-top", "granule-on-ground"]);
     private static readonly DayWeather s_nothing = new([], []);
@@ -32,11 +29,12 @@ internal sealed record DayWeather(ImmutableArray<string> NotToday, ImmutableArra
             return s_nothing;
         bool isOpen = Roof.IsOpen(area.Area, knowledge);
         return area.Weather is { } told
-            ? new DayWeather([.. Against(treatment, told, isOpen)], [])
+            ? new DayWeather([.. Against(treatment, told, isOpen, knowledge.Usual[UsualIds.HotDay])], [])
             : new DayWeather([], [.. ConditionsOf(treatment, isOpen)]);
     }
 
-    private static IEnumerable<string> Against(Treatment treatment, WordSet weather, bool isOpen)
+    private static IEnumerable<string> Against(
+        Treatment treatment, WordSet weather, bool isOpen, decimal hotFrom)
     {
         bool isSprayed = treatment.Applied.Overlaps(s_sprays);
         if (isOpen && weather.Contains("windy") && (isSprayed || treatment.Applied.Overlaps(s_broadcast)))
@@ -45,7 +43,7 @@ internal sealed record DayWeather(ImmutableArray<string> NotToday, ImmutableArra
             yield return "rain soon";
         if (isOpen && weather.Contains("frost") && isSprayed)
             yield return "frost";
-        if (weather.Contains("hot") && treatment.NotAboveC <= Hot)
+        if (weather.Contains("hot") && treatment.NotAboveC <= hotFrom)
             yield return "heat";
         if (weather.Contains("leaves-wet") && treatment.DryLeaves)
             yield return "wet leaves";

@@ -70,7 +70,9 @@ public static class Closures
 
             DateTime end = EntryClock.EndOf(day, use.Hour);
             DateTime over = clock.After(end, interval.Hours);
-            DateTime aired = interval.AskedToAir && !isOpen ? clock.After(end, EntryInterval.HoursUnaired) : over;
+            DateTime aired = interval.AskedToAir && !isOpen
+                ? clock.After(end, knowledge.Usual[UsualIds.HoursUnaired])
+                : over;
             decimal left = HoursFrom(area.Date, over > aired ? over : aired);
             decimal most = HoursFrom(area.Date, clock.After(end, interval.MostHours));
             if (left > 0)

@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Entry;
@@ -15,29 +16,14 @@ namespace WeedAdvisor.Inference.Entry;
 /// <param name="AskedToAir">Whether a house has to be aired before anybody goes in, and has not been.</param>
 internal readonly record struct EntryInterval(decimal Hours, decimal MostHours, bool ClosesHouse, bool AskedToAir)
 {
-    /// <summary>
-    /// Hours when neither record nor label tells the interval of a weed killer: the longest of 40 CFR 156.208(c)(2)
-    /// that any active asks for in general.
-    /// </summary>
-    public const decimal WhenNotKnown = 48;
-
-    /// <summary>
-    /// Hours when the product is not even known to be a weed killer: 40 CFR 156.208(c)(2)(i), the longest of all.
-    /// </summary>
-    public const decimal WhenNoWeedKiller = 72;
-
-    /// <summary>
-    /// Hours after which a closed house counts as aired in any case: 40 CFR 170.405(b)(3), 24 hours closed.
-    /// </summary>
-    public const decimal HoursUnaired = 24;
-
     private const string Granule = "GR";
 
     /// <summary>The interval of one application.</summary>
     public static EntryInterval Of(PastApplication use, KnowledgeBase knowledge)
     {
         PastProduct product = PastProduct.Of(use, knowledge);
-        decimal hours = product.Record?.ReiHours?.High ?? (product.IsWeedKiller ? WhenNotKnown : WhenNoWeedKiller);
+        decimal hours = product.Record?.ReiHours?.High
+            ?? knowledge.Usual[product.IsWeedKiller ? UsualIds.EntryHours : UsualIds.EntryHoursOfAnything];
         bool staysLow = use.Method is "granules" or "low-coarse-spray"
             || (use.Method is null && product.Record is { Formulation: Granule });
         decimal most = product.Record is null ? Math.Max(hours, LongestOf(product, knowledge)) : hours;

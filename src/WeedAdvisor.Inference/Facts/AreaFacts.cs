@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -43,7 +44,8 @@ internal static class AreaFacts
                 "a weed (not listed yet)",
                 all
             ));
-        return seen.Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, site, knowledge));
+        EmergenceZone zone = EmergenceZone.Of(site, knowledge);
+        return seen.Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, zone));
     }
 
     private static IEnumerable<Fact> Crops(KnowledgeBase knowledge, Dictionary<string, Reading> site) =>

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -9,12 +9,8 @@ namespace WeedAdvisor.Inference.Facts;
 /// <summary>A weed seen, joined with what its record says.</summary>
 internal static class WeedFacts
 {
-    /// <summary>The zone of a heated house, whose weeds come up in months of their own.</summary>
-    public const string HeatedZone = "heated-house";
-
     /// <summary>The fact of one weed.</summary>
-    public static WeedFact Of(
-        Weed weed, WeedSeen seen, DateOnly date, Dictionary<string, Reading> site, KnowledgeBase knowledge) =>
+    public static WeedFact Of(Weed weed, WeedSeen seen, DateOnly date, EmergenceZone zone) =>
         new(weed.Id, weed.Name, new Dictionary<string, Reading>
         {
             ["id"] = Reading.Of(weed.Id),
@@ -23,7 +19,7 @@ internal static class WeedFacts
             ["stage"] = seen.Stage is { } stage ? Reading.Of(stage) : NotSeenClosely(),
             ["up"] = seen.Stage is { } up ? Reading.Of(up != "expected") : NotSeenClosely(),
             ["cover-percent"] = seen.CoverPercent is { } cover ? Reading.Of(cover) : NotSeenClosely(),
-            ["emerging-now"] = EmergingNow(weed, date, site, knowledge),
+            ["emerging-now"] = EmergingNow(weed, date, zone),
             ["spreads-by"] = Reading.Of(weed.SpreadsBy),
             ["favoured-by"] = Reading.Of(weed.FavouredBy),
             ["underground"] = Reading.Of(weed.Underground),
@@ -35,27 +31,15 @@ internal static class WeedFacts
 
     private static Reading NotSeenClosely() => Reading.NotKnown(Need.Question(QuestionIds.Weeds));
 
-    // A heated house has its own calendar; outdoors the region decides.
-    private static Reading EmergingNow(
-        Weed weed,
-        DateOnly date,
-        Dictionary<string, Reading> site,
-        KnowledgeBase knowledge
-    )
+    private static Reading EmergingNow(Weed weed, DateOnly date, EmergenceZone zone)
     {
-        Reading heated = site.GetValueOrDefault(QuestionIds.Heated, Reading.Absent);
-        Truth isHeated = heated.IsAnyOf(WordSet.Of(["yes"]));
-        Reading inHouse = In(weed, HeatedZone, date);
-        if (isHeated == Truth.Yes)
+        Reading inHouse = In(weed, EmergenceZone.Heated, date);
+        if (zone.IsHeated == Truth.Yes)
             return inHouse;
-        Reading region = site.GetValueOrDefault(QuestionIds.Region, Reading.Absent);
-        Reading outdoors =
-            region is Reading.Words words && knowledge.Regions.TryGetValue(words.Value.First(), out Region? known)
-            ? In(weed, known.EmergenceZone, date)
-            : new Reading.Open(region.Needs.IsEmpty ? [Need.Question(QuestionIds.Region)] : region.Needs, null);
-        if (isHeated == Truth.No || outdoors == inHouse)
+        Reading outdoors = zone.Outdoors is { } known ? In(weed, known, date) : new Reading.Open(zone.RegionNeeds, null);
+        if (zone.IsHeated == Truth.No || outdoors == inHouse)
             return outdoors;
-        ImmutableArray<Need> needs = [.. heated.Needs.Concat(outdoors.Needs).Distinct().Order()];
+        ImmutableArray<Need> needs = [.. zone.HeatedNeeds.Concat(outdoors.Needs).Distinct().Order()];
         return new Reading.Open(needs, WordSet.Of(["true", "false"]));
     }
 

@@ -13,16 +13,14 @@ public sealed class LimitTable
 {
     private static readonly ConditionalWeakTable<KnowledgeBase, LimitTable> s_tables = [];
 
-    private const int DaysInWeek = 7, DaysInYear = 365;
+    private const int DaysInWeek = 7;
 
     private readonly ImmutableDictionary<string, ImmutableArray<ActiveLimit>> _limits;
     private readonly ImmutableDictionary<string, decimal> _fullUses;
 
     private LimitTable(KnowledgeBase knowledge)
     {
-        DaysOfUnknownInterval = knowledge.UsualOf(UsualIds.UnknownInterval) is { } weeks
-            ? (int)decimal.Ceiling(weeks * DaysInWeek)
-            : DaysInYear;
+        DaysOfUnknownInterval = (int)decimal.Ceiling(knowledge.Usual[UsualIds.UnknownInterval] * DaysInWeek);
         _limits = knowledge.ActiveLimits.Values
             .GroupBy(limit => limit.Active, StringComparer.Ordinal)
             .ToImmutableDictionary(group => group.Key, group => group.ToImmutableArray(), StringComparer.Ordinal);
@@ -37,8 +35,7 @@ public sealed class LimitTable
     public static LimitTable Of(KnowledgeBase knowledge) => s_tables.GetValue(knowledge, one => new LimitTable(one));
 
     /// <summary>
-    /// Days for which an interval that nobody knows still holds a second use back, because only the label can tell: the
-    /// usual ones, or a year where the knowledge has none.
+    /// Days for which an interval that nobody knows still holds a second use back, because only the label can tell.
     /// </summary>
     public int DaysOfUnknownInterval { get; }
 

@@ -44,7 +44,7 @@ internal sealed class ContentReader(Lexicon lexicon)
         FileRole.Regions => Records(file, "a region", SmallReaders.Region),
         FileRole.Scales => Records(file, "a step of the scale", SmallReaders.ScaleStep),
         FileRole.Prices => Records(file, "a price", SmallReaders.Price),
-        FileRole.Usual => Records(file, "a usual value", SmallReaders.UsualNumber),
+        FileRole.Usual => Records(file, "a usual value", UsualNumberReader.Read),
         FileRole.Limits => Records(file, "a limit", SmallReaders.ActiveLimit),
         FileRole.Resistance => Records(file, "a resistance on record", SmallReaders.KnownResistance),
         FileRole.Coverage => Records(file, "an exception", SmallReaders.NotShown),

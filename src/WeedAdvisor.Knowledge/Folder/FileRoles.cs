@@ -13,13 +13,18 @@ internal static class FileRoles
     public static ImmutableArray<string> RequiredFiles { get; } =
     [
         "crops.yaml", "findings.yaml", "knowledge.yaml", "prices.yaml", "questions.yaml", "regions.yaml", "scales.yaml",
-        "sources.yaml",
+        Sources, Usual,
     ];
+
+    /// <summary>The file of what is cited.</summary>
+    public const string Sources = "sources.yaml";
+
+    /// <summary>The file of what is taken for usual.</summary>
+    public const string Usual = "usual.yaml";
 
     private const string CoverageFile = "coverage.yaml";
     private const string LimitsFile = "limits.yaml";
     private const string ResistanceFile = "resistance.yaml";
-    private const string UsualFile = "usual.yaml";
     private const string WeedingFile = "weeding.yaml";
 
     private static readonly ImmutableArray<string> s_optional =
@@ -27,7 +32,6 @@ internal static class FileRoles
         CoverageFile,
         LimitsFile,
         ResistanceFile,
-        UsualFile,
         WeedingFile,
     ];
 
@@ -62,7 +66,8 @@ internal static class FileRoles
     {
         "knowledge.yaml" => FileRole.Version,
         "questions.yaml" => FileRole.Questions,
-        "sources.yaml" => FileRole.Sources,
+        Sources => FileRole.Sources,
+        Usual => FileRole.Usual,
         "findings.yaml" => FileRole.Findings,
         "crops.yaml" => FileRole.Crops,
         "regions.yaml" => FileRole.Regions,
@@ -71,7 +76,6 @@ internal static class FileRoles
         CoverageFile => FileRole.Coverage,
         LimitsFile => FileRole.Limits,
         ResistanceFile => FileRole.Resistance,
-        UsualFile => FileRole.Usual,
         WeedingFile => FileRole.Weeding,
         _ => null,
     };

@@ -32,6 +32,7 @@ internal sealed class WholeFolder
         _problems.AddRange(QuestionKinds.Wrong(All<Question>()));
         CatalogueAction[] actions = [.. All<CatalogueAction>()];
         ReportRepeats(actions);
+        _problems.AddRange(UsualNumberReader.MissingFrom(FileRoles.Usual, All<UsualNumber>()));
         _problems.AddRange(WeedingParameterReader.MissingFrom(All<WeedingParameter>()));
         Judgement[] judgements = [.. All<Judgement>().OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
         ReportRepeats(judgements.Select(judgement => new Declaration(judgement.Id, judgement.Where)));
@@ -49,13 +50,13 @@ internal sealed class WholeFolder
             Findings = Catalogue<FindingText>(),
             Scale = Catalogue<ScaleStep>(),
             Prices = Catalogue<Price>(),
-            Sources = ById(All<Source>().Concat(SourceReader.Always), source => source.Key),
+            Sources = SourceFile.ByKey(All<Source>()),
             Judgements = [.. judgements],
             WorkedVisits = All<WorkedVisit>(),
             NotShown = All<NotShown>(),
             ActiveLimits = Catalogue<ActiveLimit>(),
             Resistance = Catalogue<KnownResistance>(),
-            Usual = Catalogue<UsualNumber>(),
+            Usual = new UsualNumbers(Catalogue<UsualNumber>()),
             Weeding = Catalogue<WeedingParameter>(),
         };
     }

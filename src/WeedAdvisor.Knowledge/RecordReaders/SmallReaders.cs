@@ -56,17 +56,6 @@ internal static class SmallReaders
         Memory = map.FinishWithMemory(),
     };
 
-    /// <summary>A number that is taken for usual where nobody says it.</summary>
-    public static UsualNumber UsualNumber(MappingReader map) => new()
-    {
-        Id = map.Id(),
-        Name = map.Text("name"),
-        Value = map.Number("value", 0, 10_000),
-        Sources = map.Sources(),
-        Where = map.Where,
-        Memory = map.FinishWithMemory(),
-    };
-
     /// <summary>A yearly limit of an active: an amount, a number of uses, or both.</summary>
     public static ActiveLimit ActiveLimit(MappingReader map)
     {

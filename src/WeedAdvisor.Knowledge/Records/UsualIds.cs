@@ -68,7 +68,25 @@ public static class UsualIds
     /// <summary>Uses a year of what gives neither a number nor an interval.</summary>
     public const string UnknownUses = "uses-a-year-when-unknown";
 
-    /// <summary>All of them: a plan or a sum of money needs every one.</summary>
+    /// <summary>Hours that people stay out when neither record nor label of a weed killer says how long.</summary>
+    public const string EntryHours = "entry-hours-when-unknown";
+
+    /// <summary>Hours that people stay out when not even the kind of the product is known.</summary>
+    public const string EntryHoursOfAnything = "entry-hours-when-the-kind-is-unknown";
+
+    /// <summary>Hours after which a closed house counts as aired.</summary>
+    public const string HoursUnaired = "hours-after-which-a-closed-house-is-aired";
+
+    /// <summary>Degrees from which a day is called hot.</summary>
+    public const string HotDay = "hot-day-from-c";
+
+    /// <summary>Variation of what pans catch up to which a spread is even.</summary>
+    public const string EvenSpread = "even-spread-percent-at-most";
+
+    /// <summary>Variation of what pans catch above which a spread is uneven.</summary>
+    public const string UnevenSpread = "uneven-spread-percent-above";
+
+    /// <summary>All of them: a knowledge folder has every one.</summary>
     public static ImmutableArray<string> All { get; } =
     [
         StatedHolds,
@@ -92,5 +110,11 @@ public static class UsualIds
         PotWidth,
         SpacedPots,
         UnknownUses,
+        EntryHours,
+        EntryHoursOfAnything,
+        HoursUnaired,
+        HotDay,
+        EvenSpread,
+        UnevenSpread,
     ];
 }

@@ -35,9 +35,6 @@ public sealed record MoneyCase
     /// <summary>The most pots.</summary>
     public const int MostPots = 100_000_000;
 
-    /// <summary>The highest wage, US dollars an hour.</summary>
-    public const decimal HighestWage = 10_000;
-
     private const int DaysInYear = 365;
 
     /// <summary>The advice on the area.</summary>
@@ -125,8 +122,6 @@ public sealed record MoneyCase
     {
         VisitArea area = advice.Area;
         AreaReading reading = advice.Reading;
-        if (terms.WageUsd is < 0 or > HighestWage)
-            return Refused($"A wage is 0 to {HighestWage} US dollars an hour, not {terms.WageUsd}.");
         if (terms.Pots is < 1 or > MostPots)
             return Refused($"An area has 1 to {MostPots} pots, not {terms.Pots}.");
         if (terms.IntervalWeeks is < 1 or > WeedingPlan.LongestInterval)
@@ -144,9 +139,6 @@ public sealed record MoneyCase
             return Refused(
                 $"{area.Name}: no weed is named, so there is no weeding to reckon. Add the weeds seen or expected."
             );
-        (UsualNumbers? usual, ImmutableArray<string> missing) = UsualNumbers.Of(knowledge);
-        if (usual is null)
-            return Refused(UsualNumbers.Lacking(missing));
         Outcome<WeedingNumbers, string> numbers = WeedingNumbers.Of(knowledge);
         if (!numbers.IsGood)
             return Outcome<MoneyCase, string>.Bad(numbers.Refusals);
@@ -158,9 +150,9 @@ public sealed record MoneyCase
                 $"{area.Name}: the region is not known, so nobody can say when weeds come up. Answer 'region'."
             );
         var site = new WeedSite(zone, reading.Moisture, reading.Surroundings);
-        decimal? wage = reading.Wage(terms.WageUsd, prices.Find)?.Value;
-        if (wage is null)
-            return Refused($"{area.Name}: the price 'labour-rate' is missing. Give it in a price file, or use --wage.");
+        Outcome<Told<decimal>, string> wage = Wage.Of(reading, prices.Find, terms.WageUsd);
+        if (!wage.IsGood)
+            return Outcome<MoneyCase, string>.Bad(wage.Refusals.Select(why => $"{area.Name}: {why}"));
         var traits = seen
             .DistinctBy(weed => weed.Weed, StringComparer.Ordinal)
             .Select(weed => (Seen: weed, Traits: WeedTraits.Of(knowledge.Weeds[weed.Weed], site, used)))
@@ -172,7 +164,7 @@ public sealed record MoneyCase
                 $"{area.Name}: none of its weeds can be reckoned with.",
                 .. leftOut,
             ]);
-        Told<int> interval = reading.Rounds(terms.IntervalWeeks)!;
+        Told<int> interval = reading.Rounds(terms.IntervalWeeks);
         return Outcome<MoneyCase, string>.Good(new MoneyCase
         {
             Advice = advice,
@@ -180,9 +172,9 @@ public sealed record MoneyCase
             Knowledge = knowledge,
             Prices = prices,
             Numbers = used,
-            Usual = usual,
-            WageUsd = wage.Value,
-            Pots = terms.Pots ?? usual.Whole(UsualIds.Pots),
+            Usual = knowledge.Usual,
+            WageUsd = wage.Value.Value,
+            Pots = terms.Pots ?? knowledge.Usual.Whole(UsualIds.Pots),
             IsPotsGiven = terms.Pots is not null,
             IntervalWeeks = interval.Value,
             IsIntervalGiven = interval.From != Origin.Assumed,

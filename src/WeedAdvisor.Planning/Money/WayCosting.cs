@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;

@@ -12,7 +12,7 @@ namespace WeedAdvisor.Planning.Weeding;
 public sealed record WeedingWishes
 {
     /// <summary>Cost of an hour, US dollars; null for the visit's answer, else the price list.</summary>
-    public double? WageUsdPerHour { get; init; }
+    public decimal? WageUsdPerHour { get; init; }
 
     /// <summary>Share that a round passes over, 0 to 1; null for the usual one.</summary>
     public double? Missed { get; init; }
@@ -69,7 +69,8 @@ public sealed record AreaWeeding(
                 : "Only films are noted here, and they cannot be pulled. Name weeds with --weeds.");
         if (reading.EmergenceZone is not { } zone)
             return Refused("The region is not known, so neither is when weeds come up. Answer the question 'region'.");
-        Outcome<Wage, string> wage = Wage.Of(reading, knowledge, wishes.WageUsdPerHour);
+        Func<string, Price?> prices = id => knowledge.Prices.GetValueOrDefault(id);
+        Outcome<Told<decimal>, string> wage = Wage.Of(reading, prices, wishes.WageUsdPerHour);
         if (!wage.IsGood)
             return Outcome<AreaWeeding, string>.Bad(wage.Refusals);
         var setup = new WeedingSetup
@@ -82,14 +83,15 @@ public sealed record AreaWeeding(
             Weeks = wishes.Weeks,
             Missed = wishes.Missed,
         };
+        string hour = FormattableString.Invariant($"${wage.Value.Value:0.##} ({Wage.Says(wage.Value.From, prices)})");
         int? present = reading.RoundsWeeks;
         Outcome<WeedingPlan, string> plan = setup.Plan(numbers.Value, present ?? 1);
         return plan.IsGood
             ? Outcome<AreaWeeding, string>.Good(new(
                 setup,
-                wage.Value.UsdPerHour,
+                (double)wage.Value.Value,
                 present,
-                [.. WeedingAssumptions.Of(setup, plan.Value, wage.Value, named, reading.RoundsAnswered, acting)]))
+                [.. WeedingAssumptions.Of(setup, plan.Value, hour, named, reading.RoundsAnswered, acting)]))
             : Outcome<AreaWeeding, string>.Bad(plan.Refusals);
     }
 

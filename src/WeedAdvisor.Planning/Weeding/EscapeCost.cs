@@ -36,8 +36,8 @@ public sealed record EscapeCost(double Hours, double Usd, double Descendants)
         double control = 0,
         int horizonWeeks = UsualHorizon)
     {
-        if (wageUsdPerHour is not (>= 0 and <= 10_000))
-            return Outcome<EscapeCost, string>.Bad("An hour of weeding costs 0 to 10000 US dollars.");
+        if (!Wage.IsInRange(wageUsdPerHour))
+            return Outcome<EscapeCost, string>.Bad(Wage.OutOfRange(wageUsdPerHour));
         // One plant in 1000 pots, and nothing that arrives by itself.
         var alone = new PlannedWeed(
             traits with { SeedlingsPerYear = 0 }, [.. Enumerable.Repeat(control, Math.Max(0, horizonWeeks))], [1]);

@@ -33,8 +33,8 @@ public sealed record IntervalComparison(
         int[] weeks = [.. intervals.Distinct().Order()];
         if (weeks.Length == 0)
             return Outcome<IntervalComparison, string>.Bad("There is no interval to compare. Name one in whole weeks.");
-        if (wageUsdPerHour is not (>= 0 and <= 10_000))
-            return Outcome<IntervalComparison, string>.Bad("An hour of weeding costs 0 to 10000 US dollars.");
+        if (!Wage.IsInRange(wageUsdPerHour))
+            return Outcome<IntervalComparison, string>.Bad(Wage.OutOfRange(wageUsdPerHour));
         Outcome<WeedingSeason, string>[] runs =
             [.. weeks.Select(interval => WeedingRun.Of(plan with { IntervalWeeks = interval, FirstRound = 0 }))];
         if (runs.FirstOrDefault(run => !run.IsGood) is { } bad)

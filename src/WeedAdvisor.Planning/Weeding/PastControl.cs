@@ -48,8 +48,7 @@ internal static class PastControl
     {
         if (acting.IsEmpty || weeks < 1)
             return [];
-        // A knowledge folder that doesn't say how control ends is taken to lose it all at the end.
-        double left = (double)(knowledge.UsualOf(UsualIds.ControlLeft) ?? 0) / 100;
+        double left = (double)knowledge.Usual[UsualIds.ControlLeft] / 100;
         double[] control = new double[weeks];
         foreach ((Treatment treatment, int weeksAgo) in acting)
         {

@@ -1,43 +1,44 @@
 using WeedAdvisor.Inference.Areas;
-using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Weeding;
 
-/// <summary>What an hour of weeding costs, and who says so.</summary>
-/// <param name="UsdPerHour">US dollars an hour.</param>
-/// <param name="From">Where it comes from, for the grower.</param>
-internal sealed record Wage(double UsdPerHour, string From)
+/// <summary>What an hour of labour may cost, and what is said when it is not known. All sums ask here.</summary>
+public static class Wage
 {
-    private const string OutOfRange = "An hour of weeding costs 0 to 10000 US dollars.";
+    /// <summary>The highest, US dollars an hour.</summary>
+    public const int Highest = 10_000;
 
-    /// <summary>
-    /// The wage set, else the visit's answer, else the price list; refused when it is negative or missing.
-    /// </summary>
-    public static Outcome<Wage, string> Of(AreaReading area, KnowledgeBase knowledge, double? set)
-    {
-        const double Most = 10_000;
-        if (set is { } given && given is not (>= 0 and <= Most))
-            return Outcome<Wage, string>.Bad(OutOfRange);
-        return area.Wage((decimal?)set, id => knowledge.Prices.GetValueOrDefault(id)) switch
+    /// <summary>The wage set, else the visit's answer, else the price list; refused when out of range or missing.</summary>
+    /// <param name="area">The area.</param>
+    /// <param name="prices">Finds a price by its id.</param>
+    /// <param name="set">US dollars an hour set for this reckoning; null for none.</param>
+    public static Outcome<Told<decimal>, string> Of(AreaReading area, Func<string, Price?> prices, decimal? set) =>
+        area.Wage(set, prices) switch
         {
-            null => Outcome<Wage, string>.Bad(
-                "What an hour of weeding costs is not known. Answer the question 'labour-rate', or set it with --wage."
-            ),
-            { Value: >= 0 and <= (decimal)Most } wage => Outcome<Wage, string>.Good(
-                new Wage((double)wage.Value, Says(wage.From, knowledge))
-            ),
-            _ => Outcome<Wage, string>.Bad(OutOfRange),
+            null =>
+                "What an hour of labour costs is not known. Answer the question 'labour-rate', put it in a price file, "
+                    + "or set it with --wage.",
+            { Value: >= 0 and <= Highest } wage => wage,
+            { Value: var wage } => OutOfRange((double)wage),
         };
-    }
 
-    private static string Says(Origin from, KnowledgeBase knowledge) => from switch
+    /// <summary>Who says it, for the grower.</summary>
+    internal static string Says(Origin from, Func<string, Price?> prices) => from switch
     {
         Origin.Set => "as you set it",
         Origin.Answer => "your answer",
-        _ => knowledge.Prices[QuestionIds.Wage].Sources.Contains("invented")
+        _ => prices(QuestionIds.Wage) is { } price && price.Sources.Contains("invented")
             ? "the price list, invented"
             : "the price list",
     };
+
+    /// <summary>Whether it may be the cost of an hour, US dollars.</summary>
+    internal static bool IsInRange(double usdPerHour) => usdPerHour is >= 0 and <= Highest;
+
+    /// <summary>What is said of a wage that is not in range.</summary>
+    internal static string OutOfRange(double usdPerHour) => FormattableString.Invariant(
+        $"An hour of labour costs 0 to {Highest} US dollars, not {usdPerHour:0.##}."
+    );
 }

@@ -10,7 +10,7 @@ internal static class WeedingAssumptions
     public static IEnumerable<string> Of(
         WeedingSetup setup,
         WeedingPlan plan,
-        Wage wage,
+        string hour,
         ImmutableArray<SetupWeed> named,
         decimal? interval,
         ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting)
@@ -51,7 +51,7 @@ internal static class WeedingAssumptions
             + $"{Number(plan.SmallestPulledCm)} cm and more; smaller ones are left.";
         yield return $"The first round is on {setup.Start.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, and "
             + $"{plan.Weeks} weeks are looked at. At the end all that stands is cleared, and that is counted.";
-        yield return $"An hour costs ${Number(wage.UsdPerHour)} ({wage.From}), the materials of a round for 1000 pots "
+        yield return $"An hour costs {hour}, the materials of a round for 1000 pots "
             + $"${Number(plan.Numbers.MaterialsUsd)}.";
         if (interval is { } weeks && weeks > 0 && weeks != decimal.Truncate(weeks))
             yield return $"Your interval of {Number((double)weeks)} weeks is counted in whole weeks.";

@@ -27,7 +27,7 @@ internal sealed record CitedRecord(
         .. Of("steps of the scale", knowledge.Scale.Values),
         .. Of("prices", knowledge.Prices.Values),
         .. Of("limits of actives", knowledge.ActiveLimits.Values),
-        .. Of("assumptions of the season plan", knowledge.Usual.Values),
+        .. Of("assumptions of the season plan", knowledge.Usual.Records.Values),
         .. Of("weeding parameters", knowledge.Weeding.Values),
     ];
 

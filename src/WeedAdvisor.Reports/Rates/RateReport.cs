@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 
@@ -9,9 +9,12 @@ namespace WeedAdvisor.Reports.Rates;
 /// <param name="Form">The form.</param>
 /// <param name="Entries">What was entered.</param>
 /// <param name="Answer">The answer.</param>
-/// <param name="Knowledge">The knowledge, for its sources; null when it was not read.</param>
+/// <param name="Sources">The sources by key; empty when they could not be read, so that a sum is told without.</param>
 public sealed record RateReport(
-    RateForm Form, ImmutableArray<RateEntry> Entries, RateAnswer Answer, KnowledgeBase? Knowledge)
+    RateForm Form,
+    ImmutableArray<RateEntry> Entries,
+    RateAnswer Answer,
+    ImmutableSortedDictionary<string, Source> Sources)
 {
     /// <summary>What was assumed: the usual values taken for what was not entered, then what the form says.</summary>
     public IEnumerable<string> Assumed => Entries
@@ -21,6 +24,5 @@ public sealed record RateReport(
 
     /// <summary>A source in full; null when it is not in the list.</summary>
     public string? CitationOf(string key) =>
-        RateCitations.Find(key)?.Citation
-        ?? (Knowledge is { } knowledge && knowledge.Sources.TryGetValue(key, out var source) ? source.Citation : null);
+        Sources.GetValueOrDefault(key)?.Citation;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Reports.Documents;
@@ -10,9 +11,11 @@ namespace WeedAdvisor.Asking;
 /// <summary>Asks line by line for the entries of a rate sum, then does it.</summary>
 /// <param name="form">The form.</param>
 /// <param name="site">The knowledge and the area; null for forms that need none.</param>
+/// <param name="sources">What the sums cite, by key.</param>
 /// <param name="lines">The two ends of the line.</param>
 /// <param name="width">Columns of the answer.</param>
-public sealed class RateDialogue(RateForm form, RateSite? site, Lines lines, int width)
+public sealed class RateDialogue(
+    RateForm form, RateSite? site, ImmutableSortedDictionary<string, Source> sources, Lines lines, int width)
 {
     private readonly Dictionary<string, string> _typed = new(StringComparer.Ordinal);
 
@@ -92,7 +95,7 @@ public sealed class RateDialogue(RateForm form, RateSite? site, Lines lines, int
     private void Tell(RateAnswer answer)
     {
         ImmutableArray<RateEntry> entries = RateEntry.AllOf(form, _typed, site);
-        string text = DocumentText.Of(RateDocument.Of(new RateReport(form, entries, answer, site?.Knowledge)), width);
+        string text = DocumentText.Of(RateDocument.Of(new RateReport(form, entries, answer, sources)), width);
         foreach (string line in text.TrimEnd('\n').Split('\n'))
             lines.SayAsIs(line);
         lines.Say();

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Commands;
 
@@ -49,6 +51,14 @@ internal static class KnowledgeOption
         Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(full);
         return outcome.IsGood ? outcome.Value : throw Bad(folder, outcome);
     }
+
+    /// <summary>
+    /// The sources of the knowledge, without the rest of it. None when their file cannot be read: what only cites them
+    /// is told all the same, and <c>knowledge check</c> says what is wrong.
+    /// </summary>
+    public static ImmutableSortedDictionary<string, Source> Sources(ParseResult parsed, Surroundings surroundings) =>
+        SourceFile.Load(surroundings.FullPath(FolderOf(parsed, surroundings))).Value
+        ?? ImmutableSortedDictionary<string, Source>.Empty;
 
     private static RefusalException Bad(string folder, Outcome<KnowledgeBase, Problem> outcome)
     {

@@ -6,6 +6,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Money;
 
 namespace WeedAdvisor.Commands;
@@ -29,8 +30,8 @@ internal static class MoneyCommand
             "USD",
             "Cost of an hour, before the area's own answer.",
             0,
-            MoneyCase.HighestWage,
-            FormattableString.Invariant($"0 to {MoneyCase.HighestWage} US dollars an hour"));
+            Wage.Highest,
+            FormattableString.Invariant($"0 to {Wage.Highest} US dollars an hour"));
         Option<string?> prices = PricesOption.Of();
         Option<string> format = FormatOption.Of("How it is written.");
         Option<int> width = LayoutOptions.Width();

@@ -49,7 +49,7 @@ public sealed record CostField(
         "An hour of work, USD",
         "What an hour costs with everything on it.",
         0,
-        MoneyCase.HighestWage,
+        Planning.Weeding.Wage.Highest,
         IsWhole: false,
         Steps(0, 60, 1));
 

@@ -37,7 +37,7 @@ internal sealed record CostSum(IntervalComparison? Intervals, WaysCompared? Ways
     {
         var wishes = new WeedingWishes
         {
-            WageUsdPerHour = (double)money.WageUsd,
+            WageUsdPerHour = money.WageUsd,
             Control = money.TodayControl ?? 0,
             Weeds = [.. money.Weeds.Select(weed => weed.Weed)],
         };

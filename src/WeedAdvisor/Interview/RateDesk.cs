@@ -152,7 +152,7 @@ public sealed class RateDesk : IFormDesk
 
     private ImmutableArray<AdviceLine> AnswerLines(RateAnswer answer, int width)
     {
-        var report = new RateReport(Form, RateEntry.AllOf(Form, _typed, _site), answer, _site.Knowledge);
+        var report = new RateReport(Form, RateEntry.AllOf(Form, _typed, _site), answer, _site.Knowledge.Sources);
         return PageLines.Of(RateDocument.Of(report).Blocks, width);
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Problems;
@@ -17,6 +18,8 @@ internal static class SmallKnowledge
 
     public static KnowledgeBase Of(params IEnumerable<Judgement> judgements) => new()
     {
+        // As where the usual interval is not known: a year.
+        Usual = UsualValues.Of((UsualIds.UnknownInterval, 365m / 7)),
         Stamp = new KnowledgeStamp("0.0.0", new string('0', 64)),
         Vocabulary = ImmutableSortedDictionary<string, WordList>.Empty
             .Add("enclosed-cover", new WordList("enclosed-cover", [new("film", "film")])),

@@ -1,3 +1,5 @@
+using WeedAdvisor.Knowledge.Records;
+
 namespace WeedAdvisor.Knowledge.Tests.Support;
 
 /// <summary>The files of the fixture: one or two records of every kind.</summary>
@@ -5,6 +7,9 @@ internal static class FixtureFiles
 {
     public static IReadOnlyDictionary<string, string> All { get; } =
         Shared.Concat(FixtureCatalogues.All).ToDictionary(StringComparer.Ordinal);
+
+    private static string UsualFile => string.Concat(UsualIds.All.Select(id =>
+        $"- {{ id: {id}, name: A usual value, value: 1, source: [invented] }}\n"));
 
     private static IReadOnlyDictionary<string, string> Shared => new Dictionary<string, string>
     {
@@ -120,6 +125,7 @@ internal static class FixtureFiles
             - { id: none, reduction-percent: 0, source: [book] }
 
             """,
+        ["usual.yaml"] = UsualFile,
         ["prices.yaml"] = """
             - { id: labour, name: An hour of labour, value: 18.50, unit: usd-per-hour, source: [invented], checked: 2026-11-25 }
 

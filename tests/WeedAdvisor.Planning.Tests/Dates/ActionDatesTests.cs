@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
@@ -147,6 +148,7 @@ public class ActionDatesTests
 
     private static KnowledgeBase Knowledge(string kind = "broadleaf") => new()
     {
+        Usual = UsualValues.Of(),
         Stamp = new KnowledgeStamp("0", new string('0', 64)),
         Vocabulary = ImmutableSortedDictionary<string, WordList>.Empty,
         Questions = [],

@@ -32,7 +32,7 @@ public class MoneyCaseTests
     }
 
     [Theory]
-    [InlineData(-1, 1000, "A wage is 0 to 10000 US dollars an hour, not -1.")]
+    [InlineData(-1, 1000, "Container yard, block 4: An hour of labour costs 0 to 10000 US dollars, not -1.")]
     [InlineData(18, 0, "An area has 1 to 100000000 pots, not 0.")]
     public void Impossible_terms_are_refused(int wage, int pots, string why) =>
         Assert.Equal(why, Assert.Single(Yards.Case(s_yard, wage, pots).Refusals));
@@ -93,7 +93,8 @@ public class MoneyCaseTests
     {
         var knowledge = Yards.Knowledge with { Prices = Yards.Knowledge.Prices.Remove("labour-rate") };
         Assert.Equal(
-            "Container yard, block 4: the price 'labour-rate' is missing. Give it in a price file, or use --wage.",
+            "Container yard, block 4: What an hour of labour costs is not known. Answer the question 'labour-rate', "
+                + "put it in a price file, or set it with --wage.",
             Assert.Single(Yards.Case(s_yard.Without("labour-rate"), knowledge: knowledge).Refusals));
     }
 

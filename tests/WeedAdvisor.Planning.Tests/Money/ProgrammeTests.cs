@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Money;
 
@@ -8,7 +9,7 @@ namespace WeedAdvisor.Planning.Tests.Money;
 public class ProgrammeTests
 {
     private static readonly ImmutableArray<bool> s_always = [.. Enumerable.Repeat(true, 52)];
-    private static readonly UsualNumbers s_usual = UsualNumbers.Of(Yards.Knowledge).Numbers!;
+    private static readonly UsualNumbers s_usual = Yards.Knowledge.Usual;
     private static readonly Treatment s_granule = Yards.Knowledge.Treatments["isoxaben-trifluralin-granule"];
 
     private static readonly Gen<ImmutableArray<bool>> s_seasons = Gen

@@ -1,6 +1,7 @@
 using CsCheck;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Planning.Tests.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Money;
@@ -132,7 +133,7 @@ public class WaysComparedTests
         int found = 0;
         foreach (Way way in s_compared.Ways)
         {
-            if (WayAgainst.Of(s_compared, way).Wage is not BreakEven.At { Value: < MoneyCase.HighestWage } at)
+            if (WayAgainst.Of(s_compared, way).Wage is not BreakEven.At { Value: < Wage.Highest } at)
                 continue;
             found++;
             WaysCompared compared = At(at.Value);

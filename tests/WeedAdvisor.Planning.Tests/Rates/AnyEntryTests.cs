@@ -28,7 +28,7 @@ public sealed class AnyEntryTests
         [
             .. RateForms
                 .Groups.SelectMany(group => group.Forms, (group, form) => (form, Ids: (group.Id, form.Id)))
-                .Where(pair => !pair.form.NeedsKnowledge)
+                .Where(pair => !pair.form.MayReadArea)
                 .Select(pair => pair.Ids),
         ];
 
@@ -41,7 +41,7 @@ public sealed class AnyEntryTests
         {
             var typed = form.Fields.Zip(draws, (field, draw) => (field.Id, Text: Typed(field, draw)))
                 .Where(entry => entry.Text is not null).ToDictionary(entry => entry.Id, entry => entry.Text!);
-            Outcome<RateAnswer, RateProblem> outcome = form.Run(typed);
+            Outcome<RateAnswer, RateProblem> outcome = form.Run(typed, Sums.Nowhere);
             if (outcome.Value is { } answer)
                 Assert.All(answer.Results.SelectMany(result => result.Shown), shown =>
                     Assert.NotEqual("", shown.ToString())

@@ -11,11 +11,11 @@ public sealed class RateFormTests
 
     [Theory]
     [MemberData(nameof(Forms))]
-    public void The_example_of_a_form_without_knowledge_gives_an_answer_with_its_working(string group, string id)
+    public void The_example_of_a_form_without_an_area_gives_an_answer_with_its_working(string group, string id)
     {
         RateForm form = Sums.Form(group, id);
         Assert.Equal(group, form.Group);
-        if (form.NeedsKnowledge)
+        if (form.MayReadArea)
             return;
         RateAnswer answer = Sums.Answer(group, id, [.. form.Example.Select(entry => (entry.Key, entry.Value))]);
         Assert.NotEmpty(answer.Results);
@@ -29,7 +29,7 @@ public sealed class RateFormTests
     public void A_form_with_nothing_entered_names_each_field_that_it_needs(string group, string id)
     {
         RateForm form = Sums.Form(group, id);
-        if (form.NeedsKnowledge)
+        if (form.MayReadArea)
             return;
         string[] needed = [.. form.Fields.Where(field => field.IsRequired).Select(field => field.Id)];
         if (needed.Length > 0)

@@ -3,6 +3,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
+using WeedAdvisor.Planning.Tests.Money;
 
 namespace WeedAdvisor.Planning.Tests.Rates;
 
@@ -11,6 +12,9 @@ internal static class Sums
 {
     /// <summary>What the last of a decimal's 28 digits may add up to.</summary>
     public const decimal Dust = 0.000000000000001m;
+
+    /// <summary>The knowledge, and no area.</summary>
+    public static RateSite Nowhere { get; } = new(Yards.Knowledge, null, null);
 
     /// <summary>Entries written as <c>field=text|field=text</c>.</summary>
     public static (string Field, string Typed)[] Typed(string entries) =>
@@ -24,7 +28,7 @@ internal static class Sums
     public static RateAnswer Answer(string group, string form, params (string Field, string Typed)[] typed)
     {
         Outcome<RateAnswer, RateProblem> outcome = Form(group, form)
-            .Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
+            .Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed), Nowhere);
         Assert.True(outcome.Value is not null, string.Join("; ", outcome.Refusals));
         return outcome.Value;
     }
@@ -37,7 +41,7 @@ internal static class Sums
     )
     {
         Outcome<RateAnswer, RateProblem> outcome = Form(group, form)
-            .Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed));
+            .Run(typed.ToDictionary(entry => entry.Field, entry => entry.Typed), Nowhere);
         Assert.Null(outcome.Value);
         return outcome.Refusals;
     }

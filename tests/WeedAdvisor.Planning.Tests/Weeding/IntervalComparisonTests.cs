@@ -32,8 +32,8 @@ public sealed class IntervalComparisonTests
         IntervalComparison.Of(Plan(), [8, 2, 4, 2], Yard.Wage).Value!.Seasons.Select(season => season.IntervalWeeks));
 
     [Theory]
-    [InlineData(-1, 2, "An hour of weeding costs 0 to 10000 US dollars.")]
-    [InlineData(double.NaN, 2, "An hour of weeding costs 0 to 10000 US dollars.")]
+    [InlineData(-1, 2, "An hour of labour costs 0 to 10000 US dollars, not -1.")]
+    [InlineData(double.NaN, 2, "An hour of labour costs 0 to 10000 US dollars, not NaN.")]
     [InlineData(18, 0, "There are 1 to 52 whole weeks between two rounds.")]
     [InlineData(18, 53, "There are 1 to 52 whole weeks between two rounds.")]
     public void Bad_wages_and_intervals_are_refused(double wage, int interval, string refusal) =>

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using WeedAdvisor.Golden;
-using WeedAdvisor.Reports.Rates;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Reports.Tests.Rates;
 
@@ -11,7 +13,9 @@ public sealed partial class RateCitationTests
     {
         string[] keys = [.. Keys().Distinct().Order(StringComparer.Ordinal)];
         Assert.NotEmpty(keys);
-        Assert.DoesNotContain(keys, key => RateCitations.Find(key) is null);
+        ImmutableSortedDictionary<string, Source> sources =
+            SourceFile.Load(Path.Combine(ExpectedText.RepositoryFolder(), "rules")).Value!;
+        Assert.DoesNotContain(keys, key => !sources.ContainsKey(key));
     }
 
     // The code, not the examples: a source may be named only for certain entries.

@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Golden;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -10,6 +13,9 @@ namespace WeedAdvisor.Reports.Tests.Rates;
 
 public sealed class RateReportTests
 {
+    private static readonly ImmutableSortedDictionary<string, Source> s_sources =
+        SourceFile.Load(Path.Combine(ExpectedText.RepositoryFolder(), "rules")).Value!;
+
     // Made up for this test, so that every part of a report is there.
     private static readonly RateForm s_form = new(
         "bench",
@@ -88,7 +94,7 @@ public sealed class RateReportTests
         Dictionary<string, string> typed = entries.ToDictionary(entry => entry.Field, entry => entry.Typed);
         RateAnswer? answer = s_form.Run(typed).Value;
         Assert.NotNull(answer);
-        return new RateReport(s_form, RateEntry.AllOf(s_form, typed), answer, null);
+        return new RateReport(s_form, RateEntry.AllOf(s_form, typed), answer, s_sources);
     }
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)

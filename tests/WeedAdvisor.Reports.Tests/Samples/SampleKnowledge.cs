@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Problems;
@@ -14,6 +15,7 @@ internal static class SampleKnowledge
 
     public static KnowledgeBase Small { get; } = new()
     {
+        Usual = UsualValues.Of(),
         Stamp = new KnowledgeStamp("1.2.3", "0123456789abcdef0123456789abcdef"),
         Vocabulary = Sorted<WordList>(
             (list => list.Id),

@@ -180,7 +180,7 @@ public sealed class CostDeskTests
             new LiveAdviceSource(Inference.Advisor.Of(DemoYard.Knowledge)),
             DemoYard.Visit with { Areas = [s_yard.Area with { Answers = s_yard.Area.Answers.Remove("labour-rate") }] });
         var desk = new CostDesk(Yard());
-        Assert.Contains("the price 'labour-rate' is missing", Text(desk), StringComparison.Ordinal);
+        Assert.Contains("What an hour of labour costs is not known", Text(desk), StringComparison.Ordinal);
         Assert.EndsWith("not known", desk.Beside(CostField.Wage).Text, StringComparison.Ordinal);
         desk.Type(CostField.Wage, "18");
         Assert.NotNull(desk.Ways);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Problems;
@@ -18,6 +19,7 @@ internal static class SmallTrade
 
     private static KnowledgeBase Make() => new()
     {
+        Usual = UsualValues.Of((UsualIds.Rounds, 4), (UsualIds.Pots, 10_000)),
         Stamp = new KnowledgeStamp("0.1.0", new string('0', 64)),
         Vocabulary = ById(
             [

@@ -4,7 +4,7 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Planning;
+using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Tests.Rooms;
@@ -18,7 +18,7 @@ public sealed class ImmutabilityTests
     [
         typeof(KnowledgeBase).Assembly,
         typeof(Advisor).Assembly,
-        typeof(UsualNumbers).Assembly,
+        typeof(Wage).Assembly,
         typeof(Safety).Assembly,
     ];
 

@@ -2,7 +2,7 @@ using System.Reflection;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Planning;
+using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Tests.Rooms;
@@ -15,7 +15,7 @@ public sealed class LayersTests
     [
         (typeof(KnowledgeBase).Assembly, [], [("YamlDotNet", "Yaml")]),
         (typeof(Advisor).Assembly, ["WeedAdvisor.Knowledge"], [("NRules", "Engine"), ("NodaTime", "Entry")]),
-        (typeof(UsualNumbers).Assembly, ["WeedAdvisor.Knowledge", "WeedAdvisor.Inference"], []),
+        (typeof(Wage).Assembly, ["WeedAdvisor.Knowledge", "WeedAdvisor.Inference"], []),
         (typeof(Safety).Assembly, ["WeedAdvisor.Knowledge", "WeedAdvisor.Inference", "WeedAdvisor.Planning"], []),
     ];
 

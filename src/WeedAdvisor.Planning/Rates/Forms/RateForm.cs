@@ -26,8 +26,11 @@ public sealed record RateForm(
     /// <summary>An example that gives an answer: field ids and what is typed.</summary>
     public required ImmutableArray<KeyValuePair<string, string>> Example { get; init; }
 
-    /// <summary>Whether it reads the knowledge (and may read an area of a visit).</summary>
+    /// <summary>Whether it reads the knowledge.</summary>
     public bool NeedsKnowledge { get; init; }
+
+    /// <summary>Whether it may read an area of a visit; such a form needs the knowledge as well.</summary>
+    public bool MayReadArea { get; init; }
 
     /// <summary>Reads what was typed and does the sum.</summary>
     /// <param name="typed">Text by field id; a field that is missing or blank was not entered.</param>

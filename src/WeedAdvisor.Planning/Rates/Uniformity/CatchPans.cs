@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
@@ -15,18 +17,13 @@ internal static class CatchPans
     private const int FewestPans = 3;
     private const int ManyPans = 10;
 
-    // From memory: 15 % is a usual aim in spreader tests, and stripes are usually seen from about 25 %.
-    private const decimal Even = 0.15m;
-    private const decimal Uneven = 0.25m;
-
     /// <summary>The form.</summary>
     public static RateForm Form { get; } = new(
         "uniformity",
         "pans",
         "Evenness from pans or pots",
-            "Set equal pans or empty pots across the swath, with passes on both sides as at work. Spread or spray over "
-                + "them and weigh or "
-            + "measure what each caught.",
+        "Set equal pans or empty pots across the swath, with passes on both sides as at work. Spread or spray over "
+            + "them and weigh or measure what each caught.",
         [
             new("caught", "Catch of each pan", Catch(),
                 "One figure for each pan, in the order across the swath; 0 for an empty pan."),
@@ -45,6 +42,7 @@ internal static class CatchPans
         ],
         Work)
     {
+        NeedsKnowledge = true,
         Example = Field.Example(("caught", "1.6, 1.9, 2.5, 2.7, 1.8 g"), ("pan", "1 ft2")),
     };
 
@@ -68,6 +66,7 @@ internal static class CatchPans
 
         if (catches.All(one => one.Value == 0))
             return new RateProblem("caught", "every pan is empty; nothing was spread over them");
+        UsualNumbers usual = inputs.Site.Knowledge.Usual;
         var sheet = new WorkingSheet();
         string unit = catches[0].Unit.Symbol;
         Evenness evenness = Evenness.Of([.. catches.Select(one => one.In(unit))]);
@@ -80,7 +79,7 @@ internal static class CatchPans
             Working = sheet.Lines,
             Notes =
             [
-                Verdict(evenness.Variation),
+                Verdict(evenness.Variation, usual),
                 .. evenness.Least == 0
                     ? ["At least one pan caught nothing: weeds will come through there."]
                     : (string[])[],
@@ -92,7 +91,9 @@ internal static class CatchPans
             Assumed =
             [
                 "The standard deviation is that of a sample: the squares are divided by the number of pans less one.",
-                "Up to 15 % is called even, above 25 % uneven: common practice in spreader tests, from memory.",
+                FormattableString.Invariant(
+                    $"Up to {Even(usual):0.##} % is called even, above {Uneven(usual):0.##} % uneven: common practice "
+                ) + "in spreader tests, from memory.",
                 .. catches.Length < ManyPans
                     ? ["So few pans give only a rough figure; ten or more are better."]
                     : (string[])[],
@@ -171,12 +172,16 @@ internal static class CatchPans
         return [new("rate", "Mean rate over the pans", rate, others)];
     }
 
-    private static string Verdict(decimal variation) => variation switch
-    {
-        <= Even => "Even: a coefficient of variation of 15 % or less is what spreader tests usually aim for.",
-        <= Uneven => "Fair: between 15 and 25 %. Look at the overlap and the pace before the season.",
-        _ =>
-            "Uneven: above 25 %. Some pots get far too little and others too much; change the swath or the setting "
-                + "and test again.",
-    };
+    private static string Verdict(decimal variation, UsualNumbers usual) =>
+        variation <= Even(usual) / 100
+            ? $"Even: a coefficient of variation of {Even(usual):0.##} % or less is what spreader tests usually aim for."
+        : variation <= Uneven(usual) / 100
+            ? $"Fair: between {Even(usual):0.##} and {Uneven(usual):0.##} %. Look at the overlap and the pace before "
+                + "the season."
+        : $"Uneven: above {Uneven(usual):0.##} %. Some pots get far too little and others too much; change the swath "
+            + "or the setting and test again.";
+
+    private static decimal Even(UsualNumbers usual) => usual[UsualIds.EvenSpread];
+
+    private static decimal Uneven(UsualNumbers usual) => usual[UsualIds.UnevenSpread];
 }

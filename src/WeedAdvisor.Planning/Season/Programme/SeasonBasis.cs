@@ -13,8 +13,6 @@ namespace WeedAdvisor.Planning.Season.Programme;
 internal sealed record SeasonBasis(
     Region Region, WeedSite Site, PotMulch? Mulch, SeasonLabour Labour, PriceBook Prices, UsualNumbers Numbers)
 {
-    private const decimal DearestHour = 10_000;
-
     /// <summary>The basis, or all that is missing.</summary>
     public static (SeasonBasis? Basis, ImmutableArray<string> Refusals) Of(
         KnowledgeBase knowledge, AreaReading area, SeasonRequest request)
@@ -25,12 +23,11 @@ internal sealed record SeasonBasis(
         Outcome<WeedingNumbers, string> weeding = WeedingNumbers.Of(knowledge);
         if (!weeding.IsGood)
             return (null, weeding.Refusals);
-        UsualNumbers numbers = UsualNumbers.Of(knowledge).Numbers!;
-        int rounds = area.Rounds(request.RoundsWeeks)!.Value;
-        var labour = new SeasonLabour(Wage(knowledge, area, request)!.Value, rounds, weeding.Value);
+                int rounds = area.Rounds(request.RoundsWeeks).Value;
+        var labour = new SeasonLabour(WageOf(knowledge, area, request).Value!.Value, rounds, weeding.Value);
         var site = new WeedSite(area.EmergenceZone!, area.Moisture, area.Surroundings);
         return (
-            new SeasonBasis(area.Region!, site, PotMulch.Of(area), labour, PricesOf(knowledge, request), numbers),
+            new SeasonBasis(area.Region!, site, PotMulch.Of(area), labour, PricesOf(knowledge, request), knowledge.Usual),
             []
         );
     }
@@ -38,8 +35,6 @@ internal sealed record SeasonBasis(
     private static IEnumerable<string> Wrongs(KnowledgeBase knowledge, AreaReading reading, SeasonRequest request)
     {
         VisitArea area = reading.Area;
-        if (UsualNumbers.Of(knowledge).Missing is { IsEmpty: false } missing)
-            yield return UsualNumbers.Lacking(missing);
         if (!reading.HasPots)
             yield return $"{area.Name}: No pots stand here. The plan follows weeds in pots, so there is none for this "
                 + $"area.";
@@ -51,13 +46,8 @@ internal sealed record SeasonBasis(
         if (area.Past is null)
             yield return $"{area.Name}: nothing is said of earlier applications. Say what went on, or that nothing "
                 + $"did: intervals and limits hang on it.";
-        if (Wage(knowledge, reading, request) is not { } wage)
-            yield return "No labour rate: answer 'labour-rate' in the visit or put a price 'labour-rate' in "
-                + "prices.yaml.";
-        else if (wage is < 0 or > DearestHour)
-            yield return FormattableString.Invariant(
-                $"An hour of labour costs 0 to {DearestHour} US dollars, not {wage}."
-            );
+        foreach (string why in WageOf(knowledge, reading, request).Refusals)
+            yield return $"{area.Name}: {why}";
         if (request.RoundsWeeks is < 1 or > WeedingPlan.LongestInterval)
             yield return "There are 1 to 52 whole weeks between two weeding rounds.";
         if (request.Closed.Any(week => week is < 0 or >= Year.SeasonYear.Weeks))
@@ -76,8 +66,11 @@ internal sealed record SeasonBasis(
         }
     }
 
-    private static decimal? Wage(KnowledgeBase knowledge, AreaReading area, SeasonRequest request) =>
-        area.Wage(request.WageUsdPerHour, PricesOf(knowledge, request).Find)?.Value;
+    private static Outcome<Told<decimal>, string> WageOf(
+        KnowledgeBase knowledge,
+        AreaReading area,
+        SeasonRequest request
+    ) => Wage.Of(area, PricesOf(knowledge, request).Find, request.WageUsdPerHour);
 
     private static PriceBook PricesOf(KnowledgeBase knowledge, SeasonRequest request) =>
         request.Prices ?? PriceBook.Of(knowledge);

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Season.Year;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Asking;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Reports.Rates;
@@ -26,22 +27,25 @@ internal static class RateFormCommand
             form.Id, $"{form.Title}. {form.About}", [.. RateCommandLine.Example(form, ExampleColumns)]);
         foreach (Option<string?> field in fields)
             command.Add(field);
-        RateSiteOptions? site = form.NeedsKnowledge ? RateSiteOptions.AddTo(command) : null;
+        RateSiteOptions? site = form.MayReadArea ? RateSiteOptions.AddTo(command) : null;
         command.Add(format);
         command.Add(columns);
         command.SetAction(parsed =>
         {
             string? written = parsed.GetValue(format);
-            RateSite? place = site?.Read(parsed, surroundings);
+            RateSite? place = site?.Read(parsed, surroundings)
+                ?? (form.NeedsKnowledge ? new RateSite(KnowledgeOption.Load(parsed, surroundings), null, null) : null);
+            ImmutableSortedDictionary<string, Source> sources = place?.Knowledge.Sources
+                ?? KnowledgeOption.Sources(parsed, surroundings);
             Dictionary<string, string> typed = Typed(form, fields, parsed);
             if (typed.Count == 0 && surroundings.IsInputTerminal && written == FormatOption.Text)
             {
                 var lines = new Lines(surroundings.In, surroundings.Out, echo: false);
-                new RateDialogue(form, place, lines, parsed.GetValue(columns)).Run();
+                new RateDialogue(form, place, sources, lines, parsed.GetValue(columns)).Run();
                 return ExitCode.Done;
             }
 
-            RateReport report = Done(form, typed, place);
+            RateReport report = Done(form, typed, place, sources);
             surroundings.Out.Write(written == FormatOption.Json
                 ? RateJson.Of(report)
                 : FormatOption.Written(written, RateDocument.Of(report), parsed.GetValue(columns)));
@@ -75,7 +79,11 @@ internal static class RateFormCommand
         return typed;
     }
 
-    private static RateReport Done(RateForm form, Dictionary<string, string> typed, RateSite? site)
+    private static RateReport Done(
+        RateForm form,
+        Dictionary<string, string> typed,
+        RateSite? site,
+        ImmutableSortedDictionary<string, Source> sources)
     {
         Outcome<RateAnswer, RateProblem> outcome = form.Run(typed, site);
         if (outcome.Value is not { } answer)
@@ -84,6 +92,6 @@ internal static class RateFormCommand
                 ExitCode.Usage, [.. outcome.Refusals.Select(problem => $"--{problem.Field}: {problem.Text}")]);
         }
 
-        return new RateReport(form, RateEntry.AllOf(form, typed, site), answer, site?.Knowledge);
+        return new RateReport(form, RateEntry.AllOf(form, typed, site), answer, sources);
     }
 }

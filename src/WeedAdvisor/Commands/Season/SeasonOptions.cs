@@ -6,6 +6,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Commands.Season;
 
@@ -51,7 +52,7 @@ internal sealed class SeasonOptions
         "--rounds", "WEEKS", "Weeks between weeding rounds (the visit's answer when not given).", 1, 52);
 
     private readonly Option<decimal?> _wage = NumberOptions.Number(
-        "--wage", "USD", "Cost of an hour (the visit's answer when not given).", 0, 10_000);
+        "--wage", "USD", "Cost of an hour (the visit's answer when not given).", 0, Wage.Highest);
 
     private readonly Option<string?> _prices = PricesOption.Of();
     private readonly Option<DateOnly?> _uncover = NumberOptions.Day(

@@ -25,7 +25,7 @@ internal static class WeedingCommand
             1,
             WeedingPlan.LongestInterval);
         Option<decimal?> wage = NumberOptions.Number(
-            "--wage", "USD", "Cost of an hour (else the visit's answer, else the price list).", 0, 10_000);
+            "--wage", "USD", "Cost of an hour (else the visit's answer, else the price list).", 0, Wage.Highest);
         Option<decimal?> missed = NumberOptions.Number(
             "--miss", "PERCENT", "Weeds that a round passes over, of a hundred.", 0, 100);
         Option<decimal?> control = NumberOptions.Number(
@@ -61,7 +61,7 @@ internal static class WeedingCommand
                 : [.. IntervalComparison.UsualIntervals];
             var wishes = new WeedingWishes
             {
-                WageUsdPerHour = (double?)parsed.GetValue(wage),
+                WageUsdPerHour = parsed.GetValue(wage),
                 Missed = (double?)parsed.GetValue(missed) / 100,
                 Control = (double?)parsed.GetValue(control) / 100 ?? 0,
                 Weeks = parsed.GetValue(weeks),

@@ -13,7 +13,7 @@ namespace WeedAdvisor.Planning.Tests.Season.Year;
 
 public sealed class WeeklyAdviceTests
 {
-    private static readonly YearAssumptions s_assumed = YearAssumptions.Of(UsualNumbers.Of(Years.Knowledge).Numbers!);
+    private static readonly YearAssumptions s_assumed = YearAssumptions.Of(Years.Knowledge.Usual);
 
     [Fact]
     public void On_every_day_of_a_stretch_every_action_stands_as_on_its_first() =>

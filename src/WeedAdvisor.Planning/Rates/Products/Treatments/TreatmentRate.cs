@@ -54,6 +54,7 @@ internal static class TreatmentRate
     {
         Example = Field.Example(("treatment", "prodiamine-granule"), ("area", "5000 ft2"), ("rate", "200 lb/acre")),
         NeedsKnowledge = true,
+        MayReadArea = true,
     };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)

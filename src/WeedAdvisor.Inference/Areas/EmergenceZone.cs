@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Inference.Areas;
+
+/// <summary>
+/// Whose calendar the weeds of an area keep. A heated house has its own; outdoors the region decides. The rules ask of
+/// both where it is not told which holds; sums take the region's.
+/// </summary>
+/// <param name="IsHeated">Whether it is a heated house.</param>
+/// <param name="Outdoors">The zone of the region; null when that is not told.</param>
+/// <param name="HeatedNeeds">What has to be known to say whether it is heated.</param>
+/// <param name="RegionNeeds">What has to be known to say the region; empty when it is told.</param>
+internal readonly record struct EmergenceZone(
+    Truth IsHeated,
+    string? Outdoors,
+    ImmutableArray<Need> HeatedNeeds,
+    ImmutableArray<Need> RegionNeeds
+)
+{
+    /// <summary>The zone of a heated house, whose weeds come up in months of their own.</summary>
+    public const string Heated = "heated-house";
+
+    /// <summary>The zone to reckon with: of the region unless the house is heated for sure; null when not told.</summary>
+    public string? Taken => IsHeated == Truth.Yes ? Heated : Outdoors;
+
+    /// <summary>Reads it from the site.</summary>
+    public static EmergenceZone Of(IReadOnlyDictionary<string, Reading> site, KnowledgeBase knowledge)
+    {
+        Reading heated = site.GetValueOrDefault(QuestionIds.Heated, Reading.Absent);
+        Reading region = site.GetValueOrDefault(QuestionIds.Region, Reading.Absent);
+        string? outdoors =
+            region is Reading.Words words && knowledge.Regions.TryGetValue(words.Value.First(), out Region? known)
+                ? known.EmergenceZone
+                : null;
+        ImmutableArray<Need> untold = region.Needs.IsEmpty ? [Need.Question(QuestionIds.Region)] : region.Needs;
+        return new EmergenceZone(
+            heated.IsAnyOf(WordSet.Of(["yes"])),
+            outdoors,
+            heated.Needs,
+            outdoors is null ? untold : []
+        );
+    }
+}
