@@ -111,7 +111,7 @@ public sealed class JudgementReadingTests
         Assert.Equal(
             new Consequence.Caution("Mind {weed}."), Read("caution: \"Mind {weed}.\"\n  because: x", "weed: {}").Then);
         Assert.Equal(
-            new Consequence.Finding("surface-stays-wet", 0.9),
+            new Consequence.MakesFinding("surface-stays-wet", 0.9),
             Read("finding: { id: surface-stays-wet, certainty: 0.9 }\n  because: x", "site: { place: house }").Then);
     }
 
@@ -124,8 +124,8 @@ public sealed class JudgementReadingTests
             "finding: { id: surface-stays-wet }",
             "none: { finding: { id: liverwort-is-being-fed } }");
 
-        Assert.Equal(new Pattern.Finding("surface-stays-wet"), rule.When[0]);
-        Assert.Equal(new Pattern.None(new Pattern.Finding("liverwort-is-being-fed")), rule.When[1]);
+        Assert.Equal(new Pattern.HasFinding("surface-stays-wet"), rule.When[0]);
+        Assert.Equal(new Pattern.None(new Pattern.HasFinding("liverwort-is-being-fed")), rule.When[1]);
     }
 
     private static Judgement Read(string consequence, params string[] patterns) =>

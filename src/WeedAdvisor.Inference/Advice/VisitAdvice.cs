@@ -23,7 +23,7 @@ public sealed record AreaAdvice
     public required AreaReading Reading { get; init; }
 
     /// <summary>What was concluded about the area, certain ones first, then by certainty and id.</summary>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public required ImmutableArray<AreaFinding> Findings { get; init; }
 
     /// <summary>What keeps people out, or may do so; null when nothing does.</summary>
     public KeepOut? KeepOut { get; init; }
@@ -84,7 +84,8 @@ public sealed record AreaAdvice
 /// <param name="Certainty">Combined certainty, in (0, 1]; of the possible reasons when it is only possible.</param>
 /// <param name="IsCertain">Whether it holds whatever the unanswered questions turn out to be.</param>
 /// <param name="Because">The reasons.</param>
-public sealed record Finding(string Id, string Text, double Certainty, bool IsCertain, ImmutableArray<Reason> Because);
+public sealed record AreaFinding(
+    string Id, string Text, double Certainty, bool IsCertain, ImmutableArray<Reason> Because);
 
 /// <summary>An action that is clear here.</summary>
 public sealed record ClearAction

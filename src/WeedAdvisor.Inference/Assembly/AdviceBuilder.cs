@@ -190,7 +190,7 @@ internal sealed class AdviceBuilder
         return support.Length > 0 && against.Length > 0 ? new Conflict(one.Action, [.. support], [.. against]) : null;
     }
 
-    private ImmutableArray<Finding> FindingsIn(IEnumerable<Conclusion> conclusions) =>
+    private ImmutableArray<AreaFinding> FindingsIn(IEnumerable<Conclusion> conclusions) =>
     [
         .. conclusions
             .OfType<FindingConclusion>()
@@ -201,10 +201,10 @@ internal sealed class AdviceBuilder
             .ThenBy(finding => finding.Id, StringComparer.Ordinal),
     ];
 
-    private Finding FindingOf(IGrouping<string, FindingConclusion> evidence)
+    private AreaFinding FindingOf(IGrouping<string, FindingConclusion> evidence)
     {
         FindingConclusion[] counted = [.. Evidences.ThatCount(evidence.ToArray())];
-        return new Finding(
+        return new AreaFinding(
             evidence.Key,
             _knowledge.Findings[evidence.Key].Text,
             Evidences.CertaintyOf(counted),

@@ -98,7 +98,7 @@ internal static class Wording
     public static string Of(Pattern pattern) => pattern switch
     {
         Pattern.Fact fact => Of(fact.Kind),
-        Pattern.Finding finding => $"finding {finding.Id}",
+        Pattern.HasFinding finding => $"finding {finding.Id}",
         Pattern.None none => $"no {Of(none.Inner)}",
         Pattern.Any any => $"any {Of(any.Inner)}",
         _ => pattern.GetType().Name,

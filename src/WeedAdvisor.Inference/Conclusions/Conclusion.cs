@@ -64,14 +64,14 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
 
     private double? OwnCertainty => Judgement.Then switch
     {
-        Consequence.Finding finding => finding.Certainty,
+        Consequence.MakesFinding finding => finding.Certainty,
         Consequence.Argument argument => argument.Certainty,
         _ => null,
     };
 
     /// <summary>A conclusion of the right kind for the judgement's consequence.</summary>
     public static Conclusion Of(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth) =>
-        judgement.Then is Consequence.Finding
+        judgement.Then is Consequence.MakesFinding
             ? new FindingConclusion(judgement, match, truth)
             : new OtherConclusion(judgement, match, truth);
 
@@ -108,7 +108,7 @@ internal sealed class FindingConclusion(Judgement judgement, ImmutableArray<Matc
     : Conclusion(judgement, match, truth)
 {
     /// <summary>The finding's id.</summary>
-    public string Finding { get; } = ((Consequence.Finding)judgement.Then).Id;
+    public string Finding { get; } = ((Consequence.MakesFinding)judgement.Then).Id;
 }
 
 /// <summary>A support, doubt, bar or caution. It is never evidence.</summary>

@@ -49,7 +49,7 @@ internal sealed record PatternHolds(
     public static PatternHolds Of(Pattern pattern, Matched matched, Bindings bindings) => (pattern, matched) switch
     {
         (Pattern.Fact fact, Matched.One one) => OfFact(PatternTruth.Of(fact, one.Fact, bindings)),
-        (Pattern.Finding, Matched.Evidence evidence) => OfFinding(evidence, bindings),
+        (Pattern.HasFinding, Matched.Evidence evidence) => OfFinding(evidence, bindings),
         (Pattern.Any { Inner: Pattern.Fact inner }, Matched.Several several) => OfAny(inner, several, bindings),
         (Pattern.Any, Matched.Evidence evidence) => OfFinding(evidence, bindings),
         (Pattern.None { Inner: Pattern.Fact inner }, Matched.Several several) => Absent(

@@ -13,8 +13,8 @@ internal static class FindingOrder
     {
         Judgement[] all = [.. judgements.OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
         ILookup<string, Judgement> makers = all
-            .Where(judgement => judgement.Then is Consequence.Finding)
-            .ToLookup(judgement => ((Consequence.Finding)judgement.Then).Id, StringComparer.Ordinal);
+            .Where(judgement => judgement.Then is Consequence.MakesFinding)
+            .ToLookup(judgement => ((Consequence.MakesFinding)judgement.Then).Id, StringComparer.Ordinal);
         var done = new HashSet<string>(StringComparer.Ordinal);
         var open = new HashSet<string>(StringComparer.Ordinal);
         ImmutableArray<Judgement>.Builder ordered = ImmutableArray.CreateBuilder<Judgement>(all.Length);
@@ -44,11 +44,11 @@ internal static class FindingOrder
 
     /// <summary>The findings that a judgement makes or builds on.</summary>
     public static IEnumerable<string> NamedIn(Judgement judgement) =>
-        judgement.When.SelectMany(FindingsIn).Concat(judgement.Then is Consequence.Finding made ? [made.Id] : []);
+        judgement.When.SelectMany(FindingsIn).Concat(judgement.Then is Consequence.MakesFinding made ? [made.Id] : []);
 
     private static IEnumerable<string> FindingsIn(Pattern pattern) => pattern switch
     {
-        Pattern.Finding finding => [finding.Id],
+        Pattern.HasFinding finding => [finding.Id],
         Pattern.None none => FindingsIn(none.Inner),
         Pattern.Any any => FindingsIn(any.Inner),
         _ => [],

@@ -53,5 +53,5 @@ internal sealed class MatchKeeper(
     }
 
     private FindingFact? FindingOf(CaseMatch match) =>
-        match.Judgement.Then is Knowledge.Judgements.Consequence.Finding finding ? findings[finding.Id] : null;
+        match.Judgement.Then is Knowledge.Judgements.Consequence.MakesFinding finding ? findings[finding.Id] : null;
 }

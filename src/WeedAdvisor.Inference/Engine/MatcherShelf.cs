@@ -23,9 +23,9 @@ internal sealed class MatcherShelf
         Pattern.Fact fact => new CaseMatcher.One(fact, bound),
         Pattern.Any { Inner: Pattern.Fact inner } => new CaseMatcher.OfList(inner, isAbsent: false, bound),
         Pattern.None { Inner: Pattern.Fact inner } => new CaseMatcher.OfList(inner, isAbsent: true, bound),
-        Pattern.Finding finding => new CaseMatcher.OfFinding(finding.Id, isAbsent: false),
-        Pattern.Any { Inner: Pattern.Finding finding } => new CaseMatcher.OfFinding(finding.Id, isAbsent: false),
-        Pattern.None { Inner: Pattern.Finding finding } => new CaseMatcher.OfFinding(finding.Id, isAbsent: true),
+        Pattern.HasFinding finding => new CaseMatcher.OfFinding(finding.Id, isAbsent: false),
+        Pattern.Any { Inner: Pattern.HasFinding finding } => new CaseMatcher.OfFinding(finding.Id, isAbsent: false),
+        Pattern.None { Inner: Pattern.HasFinding finding } => new CaseMatcher.OfFinding(finding.Id, isAbsent: true),
         _ => throw new InvalidOperationException($"no such pattern: {pattern.GetType().Name}"),
     };
 }

@@ -79,16 +79,16 @@ internal static class TreeInference
         Dictionary<string, List<FindingConclusion>> evidence) => pattern switch
         {
             Pattern.Fact fact => facts.Of(fact.Kind),
-            Pattern.Finding finding => [EvidenceFor(finding, evidence)],
-            Pattern.Any { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
-            Pattern.None { Inner: Pattern.Finding finding } => [EvidenceFor(finding, evidence)],
+            Pattern.HasFinding finding => [EvidenceFor(finding, evidence)],
+            Pattern.Any { Inner: Pattern.HasFinding finding } => [EvidenceFor(finding, evidence)],
+            Pattern.None { Inner: Pattern.HasFinding finding } => [EvidenceFor(finding, evidence)],
             Pattern.Any { Inner: Pattern.Fact inner } => [ThatMayPass(inner, bindings, facts)],
             Pattern.None { Inner: Pattern.Fact inner } => [ThatMayPass(inner, bindings, facts)],
             _ => throw new InvalidOperationException($"no such pattern: {pattern.GetType().Name}"),
         };
 
     private static Matched.Evidence EvidenceFor(
-        Pattern.Finding finding, Dictionary<string, List<FindingConclusion>> evidence) =>
+        Pattern.HasFinding finding, Dictionary<string, List<FindingConclusion>> evidence) =>
         new(evidence.TryGetValue(finding.Id, out List<FindingConclusion>? list)
             ? [.. list.Order()]
             : []);

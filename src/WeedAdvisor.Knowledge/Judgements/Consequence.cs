@@ -7,10 +7,10 @@ public abstract record Consequence
     {
     }
 
-    /// <summary>Something is the case in the area.</summary>
+    /// <summary>Makes a finding: something is the case in the area.</summary>
     /// <param name="Id">The finding's id.</param>
     /// <param name="Certainty">How sure the rule is when its conditions hold, in (0, 1].</param>
-    public sealed record Finding(string Id, double Certainty) : Consequence;
+    public sealed record MakesFinding(string Id, double Certainty) : Consequence;
 
     /// <summary>An argument for, or against, the action that the rule matched.</summary>
     /// <param name="Certainty">The strength of the argument, in (0, 1].</param>

@@ -24,16 +24,16 @@ public abstract record Pattern
 
     /// <summary>The finding has been made.</summary>
     /// <param name="Id">The finding's id.</param>
-    public sealed record Finding(string Id) : Pattern;
+    public sealed record HasFinding(string Id) : Pattern;
 
     /// <summary>There is no such fact. Variables bound before may be used inside; none is bound.</summary>
-    /// <param name="Inner">A <see cref="Fact"/> or a <see cref="Finding"/>.</param>
+    /// <param name="Inner">A <see cref="Fact"/> or a <see cref="HasFinding"/>.</param>
     public sealed record None(Pattern Inner) : Pattern;
 
     /// <summary>
     /// There is at least one such fact; the rule holds once, however many there are. No variable is bound.
     /// </summary>
-    /// <param name="Inner">A <see cref="Fact"/> or a <see cref="Finding"/>.</param>
+    /// <param name="Inner">A <see cref="Fact"/> or a <see cref="HasFinding"/>.</param>
     public sealed record Any(Pattern Inner) : Pattern;
 }
 

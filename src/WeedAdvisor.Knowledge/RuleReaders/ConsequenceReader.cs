@@ -35,7 +35,7 @@ internal static class ConsequenceReader
     {
         (bool isGood, string expected) = consequence switch
         {
-            Consequence.Finding =>
+            Consequence.MakesFinding =>
                 (actions == 0, "none: a finding is about the area; put the action inside 'any' or 'none'"),
             Consequence.Caution => (actions <= 1, "at most one: the action that the caution goes with"),
             _ => (actions == 1, "exactly one: the action that the rule is about"),
@@ -44,11 +44,11 @@ internal static class ConsequenceReader
             map.Context.Report(map.Node, $"{actions} practice, treatment or action patterns", expected);
     }
 
-    private static Consequence.Finding? Finding(MappingReader map)
+    private static Consequence.MakesFinding? Finding(MappingReader map)
     {
         if (map.OptionalMap("finding", "a finding") is not { } finding)
             return null;
-        var consequence = new Consequence.Finding(finding.Word("id", "findings"), finding.Certainty("certainty"));
+        var consequence = new Consequence.MakesFinding(finding.Word("id", "findings"), finding.Certainty("certainty"));
         finding.Finish();
         return consequence;
     }

@@ -16,9 +16,9 @@ internal sealed class FindingCycles
 
     private FindingCycles(IEnumerable<Judgement> judgements) =>
         _needs = judgements
-            .Where(judgement => judgement.Then is Consequence.Finding)
+            .Where(judgement => judgement.Then is Consequence.MakesFinding)
             .SelectMany(judgement => judgement.When.Select(FindingOf).OfType<string>().Distinct()
-                .Select(needs => new Edge(((Consequence.Finding)judgement.Then).Id, needs, judgement)))
+                .Select(needs => new Edge(((Consequence.MakesFinding)judgement.Then).Id, needs, judgement)))
             .ToLookup(edge => edge.Made, StringComparer.Ordinal);
 
     /// <summary>One problem for each cycle met.</summary>
@@ -54,9 +54,9 @@ internal sealed class FindingCycles
 
     private static string? FindingOf(Pattern pattern) => pattern switch
     {
-        Pattern.Finding finding => finding.Id,
-        Pattern.None { Inner: Pattern.Finding finding } => finding.Id,
-        Pattern.Any { Inner: Pattern.Finding finding } => finding.Id,
+        Pattern.HasFinding finding => finding.Id,
+        Pattern.None { Inner: Pattern.HasFinding finding } => finding.Id,
+        Pattern.Any { Inner: Pattern.HasFinding finding } => finding.Id,
         _ => null,
     };
 }

@@ -54,11 +54,11 @@ internal sealed class PatternReader(ReadContext context, TestableSet site, Varia
         return inner;
     }
 
-    private Pattern.Finding? Finding(Node node)
+    private Pattern.HasFinding? Finding(Node node)
     {
         if (MappingReader.Of(node, context, "a finding") is not { } map)
             return null;
-        var finding = new Pattern.Finding(map.Word("id", "findings"));
+        var finding = new Pattern.HasFinding(map.Word("id", "findings"));
         map.Finish();
         return finding;
     }

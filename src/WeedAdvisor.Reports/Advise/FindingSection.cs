@@ -13,8 +13,8 @@ internal static class FindingSection
 
     public static IEnumerable<Block> Of(AreaAdvice area)
     {
-        ImmutableArray<Finding> sure = [.. area.Findings.Where(finding => finding.IsCertain)];
-        ImmutableArray<Finding> open = [.. area.Findings.Where(finding => !finding.IsCertain)];
+        ImmutableArray<AreaFinding> sure = [.. area.Findings.Where(finding => finding.IsCertain)];
+        ImmutableArray<AreaFinding> open = [.. area.Findings.Where(finding => !finding.IsCertain)];
         if (!sure.IsEmpty)
         {
             yield return Heading.Section("What is going on here");
@@ -70,7 +70,7 @@ internal static class FindingSection
         yield return ItemList.Dashes(area.Gaps.Select(gap => Line.FromString(gap.Text))).At(Left);
     }
 
-    private static Item Sure(Finding finding) => new(
+    private static Item Sure(AreaFinding finding) => new(
         Item.Dash, $"{finding.Text} ({Figures.FindingWord(finding.Certainty)}, {Figures.Share(finding.Certainty)})")
     {
         Below =
@@ -94,7 +94,7 @@ internal static class FindingSection
             ).At(Inner)
         );
 
-    private static ImmutableArray<Need> NeedsOf(Finding finding) =>
+    private static ImmutableArray<Need> NeedsOf(AreaFinding finding) =>
         [.. finding.Because.SelectMany(reason => reason.Needs).Distinct().Order()];
 
     private static string Ids(ImmutableArray<Need> needs) => string.Join(", ", needs.Select(need => need.Id));

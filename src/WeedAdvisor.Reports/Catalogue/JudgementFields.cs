@@ -25,7 +25,7 @@ internal static class JudgementFields
 
     private static string Condition(Pattern pattern) => pattern switch
     {
-        Pattern.Finding finding => $"finding {finding.Id}",
+        Pattern.HasFinding finding => $"finding {finding.Id}",
         Pattern.None none => $"no {Condition(none.Inner)}",
         Pattern.Any any => $"at least one {Condition(any.Inner)}",
         Pattern.Fact { Tests.IsEmpty: true } fact => Kind(fact.Kind),
@@ -66,7 +66,7 @@ internal static class JudgementFields
 
     private static string Conclusion(Consequence consequence) => consequence switch
     {
-        Consequence.Finding finding => $"finding {finding.Id}, certainty {Number(finding.Certainty)}",
+        Consequence.MakesFinding finding => $"finding {finding.Id}, certainty {Number(finding.Certainty)}",
         Consequence.Argument { IsDoubt: true } doubt => $"doubt {Number(doubt.Certainty)}",
         Consequence.Argument support => $"support {Number(support.Certainty)}",
         Consequence.Bar { Severity: Severity.Prohibited } => "prohibited",

@@ -62,7 +62,7 @@ internal static class RecordFields
     public static ImmutableArray<Field> Of(KnowledgeBase knowledge, FindingText finding)
     {
         IEnumerable<string> rules = knowledge.Judgements
-            .Where(rule => rule.Then is Consequence.Finding made && made.Id == finding.Id)
+            .Where(rule => rule.Then is Consequence.MakesFinding made && made.Id == finding.Id)
             .Select(rule => rule.Id);
         return Ending(new Fields().AddEach("concluded by", rules), finding, knowledge);
     }

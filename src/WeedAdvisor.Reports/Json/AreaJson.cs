@@ -68,7 +68,7 @@ internal static class AreaJson
         WriteQuestion(json, area.NextQuestion);
     }
 
-    private static void WriteFinding(Utf8JsonWriter json, Finding finding)
+    private static void WriteFinding(Utf8JsonWriter json, AreaFinding finding)
     {
         json.WriteString("id", finding.Id);
         json.WriteString("text", finding.Text);

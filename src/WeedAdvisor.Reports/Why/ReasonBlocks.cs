@@ -20,7 +20,7 @@ public static class ReasonBlocks
     /// <summary>What a reason concludes, in a word or two.</summary>
     public static string Conclusion(Reason reason) => reason.Then switch
     {
-        Consequence.Finding finding => $"finding {finding.Id} {Figures.Strength(reason)}",
+        Consequence.MakesFinding finding => $"finding {finding.Id} {Figures.Strength(reason)}",
         Consequence.Argument { IsDoubt: true } => $"doubt {Figures.Strength(reason)}",
         Consequence.Argument => $"support {Figures.Strength(reason)}",
         Consequence.Bar { Severity: Severity.Prohibited } => "prohibited",

@@ -91,7 +91,7 @@ internal static class AreaChecks
 
     private static Check Finding(AreaAdvice area, string id)
     {
-        Finding? finding = area.Findings.FirstOrDefault(finding => finding.Id == id);
+        AreaFinding? finding = area.Findings.FirstOrDefault(finding => finding.Id == id);
         string came = finding is null ? "it was not concluded" : "it is only possible";
         return Met(finding is { IsCertain: true }, $"finding {id}", () => came);
     }

@@ -1,5 +1,5 @@
 using System.Globalization;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;

@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Interview.Files;
-using WeedAdvisor.Interview.Labels;
 using WeedAdvisor.Interview.Pages;
+using WeedAdvisor.Interview.Session;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 
@@ -170,7 +171,7 @@ internal sealed class AskCommands(
         for (int i = 0; i < session.Questions.Length; i++)
         {
             QuestionEntry entry = session.Questions[i];
-            string said = Answering.Said(session.Knowledge, entry.Question, session.Area) ?? entry.State switch
+            string said = WhatWasSaid.To(session.Knowledge, entry.Question, session.Area) ?? entry.State switch
             {
                 QuestionState.NotKnown => "not known",
                 QuestionState.Skipped => "skipped",

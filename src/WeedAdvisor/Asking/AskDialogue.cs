@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WeedAdvisor.Interview;
-using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Desks.Labels;
+using WeedAdvisor.Interview.Files;
+using WeedAdvisor.Interview.Session;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -142,7 +144,7 @@ public sealed class AskDialogue
         string area = _session.Visit.Areas.Length > 1 ? $"{_session.Area.Name}: " : "";
         _lines.Say($"[{area}{_session.Progress}]");
         _lines.Say(question.Ask);
-        if (_session.DraftTrouble is null && Answering.Said(_session.Knowledge, question, _session.Area) is { } said)
+        if (_session.DraftTrouble is null && WhatWasSaid.To(_session.Knowledge, question, _session.Area) is { } said)
             _lines.Say($"so far: {said}", "  ");
         var choices = Answering.ChoicesOf(_session.Knowledge, question);
         for (int i = 0; i < choices.Length; i++)

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks;
 using WeedAdvisor.Interview.Earlier;
+using WeedAdvisor.Interview.Session;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -200,7 +202,7 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
 
     private string? Tell()
     {
-        string said = Answering.Said(session.Knowledge, question, session.Area) ?? "nothing named";
+        string said = WhatWasSaid.To(session.Knowledge, question, session.Area) ?? "nothing named";
         lines.Say($"so far: {said}", "  ");
         return null;
     }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge;
 
 namespace WeedAdvisor.Asking;

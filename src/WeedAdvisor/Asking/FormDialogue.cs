@@ -1,4 +1,4 @@
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks;
 
 namespace WeedAdvisor.Asking;
 

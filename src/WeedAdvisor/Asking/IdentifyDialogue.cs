@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Identify;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Asking;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Interview;
-using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Desks.Labels;
+using WeedAdvisor.Interview.Words;
 
 namespace WeedAdvisor.Asking;
 

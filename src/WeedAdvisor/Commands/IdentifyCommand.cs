@@ -1,7 +1,7 @@
 using System.CommandLine;
 using WeedAdvisor.Asking;
 using WeedAdvisor.Inference.Identify;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Reports;
 

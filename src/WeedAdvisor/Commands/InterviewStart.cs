@@ -1,7 +1,7 @@
 using WeedAdvisor.Inference;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Interview.Files;
-using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 

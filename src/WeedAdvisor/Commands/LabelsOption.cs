@@ -1,5 +1,5 @@
 using System.CommandLine;
-using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Labels;
 using WeedAdvisor.Knowledge.Problems;

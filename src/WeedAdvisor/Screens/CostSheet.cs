@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Costs;
+using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 

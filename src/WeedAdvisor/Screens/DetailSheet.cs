@@ -1,7 +1,7 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Pages;
+using WeedAdvisor.Interview.Session;
 
 namespace WeedAdvisor.Screens;
 

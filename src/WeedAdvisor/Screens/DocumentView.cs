@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
 using Terminal.Gui.Input;
-using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Reports.Documents;
 

@@ -1,5 +1,6 @@
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
+using WeedAdvisor.Interview.Session;
 
 namespace WeedAdvisor.Screens;
 

@@ -1,5 +1,6 @@
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks;
+using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 

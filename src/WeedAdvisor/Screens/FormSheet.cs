@@ -1,7 +1,8 @@
 using System.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks;
+using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 

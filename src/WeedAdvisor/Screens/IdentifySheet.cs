@@ -1,7 +1,8 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Inference.Identify;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Reports;
 
 namespace WeedAdvisor.Screens;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
-using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Desks.Labels;
+using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 

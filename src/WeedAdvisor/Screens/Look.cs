@@ -1,5 +1,5 @@
 using Terminal.Gui.Drawing;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Reports.Season;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
 using Terminal.Gui.Input;
-using WeedAdvisor.Interview;
-using WeedAdvisor.Interview.Earlier;
-using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Desks.Costs;
+using WeedAdvisor.Interview.Desks.Labels;
+using WeedAdvisor.Interview.Desks.Rates;
+using WeedAdvisor.Interview.Desks.Season;
+using WeedAdvisor.Interview.Pages;
+using WeedAdvisor.Interview.Pickers;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 

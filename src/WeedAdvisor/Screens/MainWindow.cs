@@ -5,8 +5,12 @@ using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Costs;
+using WeedAdvisor.Interview.Desks.Rates;
+using WeedAdvisor.Interview.Desks.Season;
 using WeedAdvisor.Interview.Pages;
+using WeedAdvisor.Interview.Session;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Documents;
 

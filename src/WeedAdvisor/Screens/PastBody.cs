@@ -1,5 +1,5 @@
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
@@ -17,7 +17,7 @@ internal sealed class PastBody : QuestionBody
         _session = session;
         _list = new ListingView(look, width => Row.Of(
             [
-                .. Past.Select(past => ("* ", Answering.Past(session.Knowledge, past))),
+                .. Past.Select(past => ("* ", WhatWasSaid.OfUse(session.Knowledge, past))),
                 ("+ ", "add an application"),
                 Past.Length > 0 ? ("> ", "that is all")
                     : (session.Area.Past is { IsEmpty: true } ? "(x) " : "( ) ", "nothing was applied"),

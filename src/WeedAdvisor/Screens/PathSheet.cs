@@ -1,5 +1,5 @@
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 

@@ -1,6 +1,8 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
+using WeedAdvisor.Interview.Pickers;
+using WeedAdvisor.Interview.Words;
 
 namespace WeedAdvisor.Screens;
 

@@ -1,4 +1,4 @@
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Screens;

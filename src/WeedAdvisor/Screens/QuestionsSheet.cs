@@ -1,5 +1,5 @@
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 
 namespace WeedAdvisor.Screens;
 
@@ -39,7 +39,7 @@ internal sealed class QuestionsSheet : Sheet
 
     private static (string Mark, string Text) Line(InterviewSession session, QuestionEntry entry)
     {
-        string said = Answering.Said(session.Knowledge, entry.Question, session.Area) ?? entry.State switch
+        string said = WhatWasSaid.To(session.Knowledge, entry.Question, session.Area) ?? entry.State switch
         {
             QuestionState.NotKnown => "not known",
             QuestionState.Skipped => "passed over",

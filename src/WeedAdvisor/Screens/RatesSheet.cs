@@ -1,5 +1,6 @@
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Rates;
+using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Planning.Rates.Forms;
 
 namespace WeedAdvisor.Screens;

@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 
 namespace WeedAdvisor.Screens;
 

@@ -1,6 +1,5 @@
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Interview.Files;
-using WeedAdvisor.Interview.Labels;
 
 namespace WeedAdvisor.Screens;
 

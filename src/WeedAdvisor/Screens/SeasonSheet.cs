@@ -2,7 +2,8 @@ using System.Drawing;
 using System.Text;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Season;
+using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 

@@ -1,6 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 

@@ -1,6 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Season;
 using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Reports.Season;
 using Attribute = Terminal.Gui.Drawing.Attribute;

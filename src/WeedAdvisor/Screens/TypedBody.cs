@@ -1,5 +1,7 @@
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pages;
+using WeedAdvisor.Interview.Session;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 

@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Pickers;
+using WeedAdvisor.Interview.Words;
 
 namespace WeedAdvisor.Screens;
 

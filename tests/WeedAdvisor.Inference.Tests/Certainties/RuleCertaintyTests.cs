@@ -26,13 +26,13 @@ public class RuleCertaintyTests
         Judgement[] found =
         [
             .. s_findings.Zip([first, second, third], (id, certainty) =>
-                SmallKnowledge.Rule($"it-is-{id}", new Consequence.Finding(id, certainty), underTheSky)),
+                SmallKnowledge.Rule($"it-is-{id}", new Consequence.MakesFinding(id, certainty), underTheSky)),
         ];
         Judgement advised = SmallKnowledge.Rule(
             "pull-where-all-three-hold",
             new Consequence.Argument(rule, false),
             [
-                .. s_findings.Select(id => new Pattern.Finding(id)),
+                .. s_findings.Select(id => new Pattern.HasFinding(id)),
                 SmallKnowledge.Fact(FactKind.Practice, ("id", SmallKnowledge.Is("pull"))),
             ]);
 

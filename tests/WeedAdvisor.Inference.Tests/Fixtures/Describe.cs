@@ -19,7 +19,7 @@ internal static class Describe
     {
         Pattern.Fact fact =>
             $"{fact.Kind}({string.Join(", ", fact.Tests.Select(test => $"{test.Attribute} {Test(test.Test)}"))})",
-        Pattern.Finding finding => $"finding {finding.Id}",
+        Pattern.HasFinding finding => $"finding {finding.Id}",
         Pattern.None none => $"none {Pattern(none.Inner)}",
         Pattern.Any any => $"any {Pattern(any.Inner)}",
         _ => "?",

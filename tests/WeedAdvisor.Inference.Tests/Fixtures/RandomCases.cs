@@ -54,7 +54,7 @@ internal static class RandomCases
 
     private static Consequence Then(int kind, int finding, double certainty) => kind switch
     {
-        0 => new Consequence.Finding(s_findings[finding], certainty),
+        0 => new Consequence.MakesFinding(s_findings[finding], certainty),
         1 => new Consequence.Argument(certainty, false),
         2 => new Consequence.Argument(certainty, true),
         3 => new Consequence.Bar(certainty < 0.5 ? Severity.Unsuitable : Severity.Prohibited),
@@ -85,7 +85,7 @@ internal static class RandomCases
                 Fact(FactKind.Weed, ("cover-percent", new AttributeTest.Limit(comparison, limit)))));
         Gen<Pattern> finding = findingsBefore == 0
             ? fact
-            : Gen.Int[0, findingsBefore - 1].Select(Pattern (i) => new Pattern.Finding(s_findings[i]));
+            : Gen.Int[0, findingsBefore - 1].Select(Pattern (i) => new Pattern.HasFinding(s_findings[i]));
         Gen<Pattern> inner = Gen.OneOf(fact, fact, finding);
         return Gen.OneOf(fact, fact, finding, inner.Select(Pattern (p) => new Pattern.None(p)),
             inner.Select(Pattern (p) => new Pattern.Any(p)));

@@ -100,7 +100,7 @@ internal static class DrawnJudgements
 
     private static Consequence Then(int kind, int finding, bool isHard) => kind switch
     {
-        0 or 1 => new Consequence.Finding(s_findings[finding], 0.5),
+        0 or 1 => new Consequence.MakesFinding(s_findings[finding], 0.5),
         2 => new Consequence.Argument(0.8, false),
         3 => new Consequence.Argument(0.4, true),
         4 => new Consequence.Bar(isHard ? Severity.Prohibited : Severity.Unsuitable),
@@ -124,7 +124,7 @@ internal static class DrawnJudgements
         Gen<Pattern> fact = Plain(s_attributes);
         Gen<Pattern> inner = findings == 0
             ? fact
-            : Gen.OneOf(fact, Gen.Int[0, findings - 1].Select(Pattern (at) => new Pattern.Finding(s_findings[at])));
+            : Gen.OneOf(fact, Gen.Int[0, findings - 1].Select(Pattern (at) => new Pattern.HasFinding(s_findings[at])));
         return Gen.OneOf(
             inner,
             fact,

@@ -28,7 +28,7 @@ internal sealed class TwoValued
         {
             foreach (ImmutableArray<Thing> match in decided.Matches(judgement.When, 0, []))
                 said.Add(SaidOf(judgement, match));
-            if (judgement.Then is Consequence.Finding finding && said.Exists(one => one.Judgement == judgement.Id))
+            if (judgement.Then is Consequence.MakesFinding finding && said.Exists(one => one.Judgement == judgement.Id))
                 decided._findings.Add(finding.Id);
         }
 
@@ -37,7 +37,7 @@ internal sealed class TwoValued
 
     // Findings are named so that each builds on earlier names only; what makes none comes last.
     private static string FindingMade(Judgement judgement) =>
-        judgement.Then is Consequence.Finding finding ? finding.Id : "~";
+        judgement.Then is Consequence.MakesFinding finding ? finding.Id : "~";
 
     private static Said SaidOf(Judgement judgement, ImmutableArray<Thing> match) => new(
         judgement.Id,
@@ -64,7 +64,7 @@ internal sealed class TwoValued
 
     private bool IsSo(Pattern pattern) => pattern switch
     {
-        Pattern.Finding finding => _findings.Contains(finding.Id),
+        Pattern.HasFinding finding => _findings.Contains(finding.Id),
         Pattern.Any any => IsThere(any.Inner),
         Pattern.None none => !IsThere(none.Inner),
         _ => throw new InvalidOperationException("no such pattern"),

@@ -83,7 +83,7 @@ internal static partial class SampleAdvice
     private static Reason Wet => Reason(
         "wet-surfaces-stay-wet",
         null,
-        new Consequence.Finding("surface-stays-wet", 0.9),
+        new Consequence.MakesFinding("surface-stays-wet", 0.9),
         0.9,
         "Water that never leaves keeps the surface wet.",
         matched:
@@ -91,12 +91,12 @@ internal static partial class SampleAdvice
             new("site", "Mist house", Truth.Yes, [new("surface-moisture", "one of moist, wet", "wet", Truth.Yes)], []),
         ]);
 
-    private static Finding MayBeWeak => new("plants-are-weak", "The plants are weak.", 0.5, false,
+    private static AreaFinding MayBeWeak => new("plants-are-weak", "The plants are weak.", 0.5, false,
     [
         Reason(
             "weak-when-heated",
             null,
-            new Consequence.Finding("plants-are-weak", 0.5),
+            new Consequence.MakesFinding("plants-are-weak", 0.5),
             0.5,
             "Heat without light makes weak plants.",
             [Need.Question("heated")]),

@@ -79,7 +79,7 @@ internal static class SampleKnowledge
                     new Pattern.Fact(FactKind.Site, [new("surface-moisture", Word("moist", "wet"))]),
                     new Pattern.None(new Pattern.Fact(FactKind.Weed, [new("cover-percent", AtLeast(50m))])),
                 ],
-                new Consequence.Finding("surface-stays-wet", 0.9),
+                new Consequence.MakesFinding("surface-stays-wet", 0.9),
                 "Water that never leaves keeps the surface wet.",
                 ["book-one"],
                 [],

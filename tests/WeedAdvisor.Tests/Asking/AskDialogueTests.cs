@@ -1,6 +1,6 @@
 using WeedAdvisor.Asking;
 using WeedAdvisor.Golden;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;

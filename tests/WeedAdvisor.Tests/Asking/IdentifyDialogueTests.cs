@@ -1,7 +1,7 @@
 using WeedAdvisor.Asking;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Identify;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Tests.Interview;
 

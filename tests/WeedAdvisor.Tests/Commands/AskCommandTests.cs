@@ -1,4 +1,5 @@
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Files;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 

@@ -1,5 +1,5 @@
-using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Files;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
 

@@ -1,9 +1,10 @@
 using System.Text;
 using CsCheck;
 using WeedAdvisor.Golden;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
+using WeedAdvisor.Tests.Interview.Session;
 
 namespace WeedAdvisor.Tests.Files;
 

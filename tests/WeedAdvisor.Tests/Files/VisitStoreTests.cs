@@ -1,6 +1,6 @@
 using System.Net.Sockets;
-using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Files;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
@@ -49,7 +49,7 @@ internal sealed class FakeAdvice : IAdviceSource
             Area = area,
             Reading = AreaReading.Of(area, looked.Date, SmallTrade.Knowledge),
             Findings = Word(area, "surface-moisture") == "wet"
-                ? [new Finding("surface-stays-wet", "The surface stays wet.", 0.9, true, [])]
+                ? [new AreaFinding("surface-stays-wet", "The surface stays wet.", 0.9, true, [])]
                 : [],
             Clear = [.. clear],
             Waiting = [.. waiting],
@@ -106,7 +106,7 @@ internal sealed class FakeAdvice : IAdviceSource
         ["common-practice"]);
 
     private static Reason Possible(string question) => new(
-        "some-rule-on-" + question, "site", "It may matter.", new Consequence.Finding("f", 0.5), null, 0.5, false,
+        "some-rule-on-" + question, "site", "It may matter.", new Consequence.MakesFinding("f", 0.5), null, 0.5, false,
         [Need.Question(question)], [], ["common-practice"]);
 
     private static string? Word(VisitArea area, string question) =>

@@ -1,4 +1,3 @@
-using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;

@@ -1,6 +1,6 @@
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 

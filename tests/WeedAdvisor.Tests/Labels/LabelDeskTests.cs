@@ -1,6 +1,6 @@
 using CsCheck;
 using WeedAdvisor.Golden;
-using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
 

@@ -1,7 +1,7 @@
 using Terminal.Gui.Input;
 using WeedAdvisor.Asking;
 using WeedAdvisor.Golden;
-using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Tests.Interview;
 using WeedAdvisor.Tests.Screens;
 

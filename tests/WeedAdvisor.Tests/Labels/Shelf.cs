@@ -1,5 +1,5 @@
-using WeedAdvisor.Interview;
-using WeedAdvisor.Interview.Labels;
+using WeedAdvisor.Interview.Desks.Labels;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
 

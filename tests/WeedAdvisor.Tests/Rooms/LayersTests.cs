@@ -86,14 +86,40 @@ public sealed class LayersTests
 
     // A sum may use those before it and never those after.
     [Fact]
-    public void The_rooms_of_planning_know_each_other_in_one_direction()
+    public void The_rooms_of_planning_know_each_other_in_one_direction() =>
+        AssertOneDirection("WeedAdvisor.Planning", "", ["Rates", "Dates", "Weeding", "Money", "Season"]);
+
+    [Fact]
+    public void The_rooms_of_the_interview_know_each_other_in_one_direction() =>
+        AssertOneDirection(
+            "WeedAdvisor",
+            "Interview",
+            ["Words", "Earlier", "Files", "Session", "Pages", "Desks", "Pickers"]
+        );
+
+    // Lines on paper and screens show what an interview says; it knows of neither.
+    [Fact]
+    public void The_interview_knows_nobody_who_shows_it()
     {
-        string[] order = ["Rates", "Dates", "Weeding", "Money", "Season"];
-        foreach (SourceFile file in Sources.Of("WeedAdvisor.Planning"))
+        string[] showing = ["Asking", "Commands", "Screens"];
+        Assert.All(Sources.Of("WeedAdvisor").Where(file => file.Room == "Interview"), file =>
+            Assert.DoesNotContain(showing, room => file.Uses("WeedAdvisor." + room)));
+    }
+
+    // Every room under a folder has its place in the order, and uses only those before it.
+    private static void AssertOneDirection(string project, string folder, string[] order)
+    {
+        string home = folder.Length == 0 ? project : $"{project}.{folder}";
+        SourceFile[] files = [.. Sources.Of(project).Where(file => folder.Length == 0 || file.Room == folder)];
+        Assert.NotEmpty(files);
+        foreach (SourceFile file in files)
         {
-            int own = Array.IndexOf(order, file.Room);
+            string room = folder.Length == 0 ? file.Room : file.RoomIn(folder);
+            int own = Array.IndexOf(order, room);
+            if (folder.Length > 0)
+                Assert.True(own >= 0, $"{file.Path} stands in no room of {folder}");
             foreach (string later in order.Skip(own + 1))
-                Assert.False(file.Uses("WeedAdvisor.Planning." + later) && own >= 0, $"{file.Path} uses {later}");
+                Assert.False(file.Uses($"{home}.{later}") && own >= 0, $"{file.Path} uses {later}");
         }
     }
 }

@@ -29,12 +29,17 @@ internal static class Sources
 internal sealed record SourceFile(string Path, string Text)
 {
     /// <summary>The first folder it stands in; empty at the top.</summary>
-    public string Room =>
-        Path.Contains('/', StringComparison.Ordinal) ? Path[..Path.IndexOf('/', StringComparison.Ordinal)] : "";
+    public string Room => FirstFolder(Path);
+
+    /// <summary>The next folder it stands in below a first one; empty right under that.</summary>
+    public string RoomIn(string folder) => FirstFolder(Path[(folder.Length + 1)..]);
 
     /// <summary>Whether it names a namespace in a using directive.</summary>
     public bool Uses(string name) =>
         Text.Split('\n').Any(line => line.StartsWith($"using {name}.", StringComparison.Ordinal)
             || line.StartsWith($"using {name};", StringComparison.Ordinal)
             || line.StartsWith($"using static {name}.", StringComparison.Ordinal));
+
+    private static string FirstFolder(string path) =>
+        path.Contains('/', StringComparison.Ordinal) ? path[..path.IndexOf('/', StringComparison.Ordinal)] : "";
 }

@@ -1,9 +1,11 @@
 using Terminal.Gui.Input;
 using WeedAdvisor.Golden;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Rates;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
+using WeedAdvisor.Tests.Interview.Desks;
 
 namespace WeedAdvisor.Tests.Screens;
 

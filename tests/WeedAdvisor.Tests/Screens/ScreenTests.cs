@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using Terminal.Gui.Input;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Rates;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Screens;

@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Desks.Season;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Tests.Interview;
 
 namespace WeedAdvisor.Tests.Screens;

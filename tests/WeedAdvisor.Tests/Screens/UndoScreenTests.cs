@@ -1,6 +1,6 @@
 using Terminal.Gui.App;
 using Terminal.Gui.Input;
-using WeedAdvisor.Interview;
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 

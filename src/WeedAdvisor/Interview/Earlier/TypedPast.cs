@@ -1,3 +1,4 @@
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Files;

@@ -89,7 +89,7 @@ public static class AdvicePage
 
     private static IEnumerable<Block> Findings(AreaAdvice advice)
     {
-        Finding[] certain = [.. advice.Findings.Where(finding => finding.IsCertain)];
+        AreaFinding[] certain = [.. advice.Findings.Where(finding => finding.IsCertain)];
         int possible = advice.Findings.Length - certain.Length;
         return certain.Length == 0
             ? []

@@ -19,7 +19,7 @@ internal sealed class ReasonTrees(AdviceWords words, bool full)
     {
         string strength = reason.Then switch
         {
-            Consequence.Argument or Consequence.Finding => $", {AdviceWords.Share(reason.Certainty)}",
+            Consequence.Argument or Consequence.MakesFinding => $", {AdviceWords.Share(reason.Certainty)}",
             _ => "",
         };
         return

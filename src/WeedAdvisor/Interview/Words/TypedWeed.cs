@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Interview.Words;
+
+/// <summary>Reads a weed seen that was typed in one line: <c>liverwort, mature, 20</c>.</summary>
+public static class TypedWeed
+{
+    /// <summary>Reads the line. Stage and cover may be left out, in which case they are not known.</summary>
+    /// <param name="knowledge">The knowledge.</param>
+    /// <param name="text">What was typed.</param>
+    /// <param name="place">The kind of place, when known.</param>
+    public static Typed<WeedSeen> Read(KnowledgeBase knowledge, string text, string? place)
+    {
+        string[] parts = text.Split(',', StringSplitOptions.TrimEntries);
+        if (parts[0].Length == 0)
+            return Typed<WeedSeen>.Wrong("Give the weed's name first.");
+        Typed<NameHit> weed = OneOf(NameSearch.Weeds(knowledge, parts[0], place), parts[0], "weed");
+        if (weed.Value is null)
+            return Typed<WeedSeen>.Wrong(weed.Error!);
+        var seen = new WeedSeen(weed.Value.Id, null, null);
+        foreach (string part in parts.Skip(1))
+        {
+            (WeedSeen? next, string? error) = With(knowledge, seen, part);
+            if (next is null)
+                return Typed<WeedSeen>.Wrong(error!);
+            seen = next;
+        }
+
+        return Typed<WeedSeen>.As(seen);
+    }
+
+    /// <summary>Reads a cover: percent of the surface, 0 to 100.</summary>
+    public static Typed<decimal> ReadCover(string text)
+    {
+        string figure = text.Trim().TrimEnd('%').TrimEnd();
+        return TypedAnswer.ReadFigure(figure) is { } value && value is >= 0 and <= 100
+            ? Typed<decimal>.As(value)
+            : Typed<decimal>.Wrong($"\"{text.Trim()}\" is not a cover. Give a percentage from 0 to 100.");
+    }
+
+    /// <summary>The one hit that a name means; an error when there is none, or when it may be one of several.</summary>
+    internal static Typed<NameHit> OneOf(ImmutableArray<NameHit> hits, string typed, string what) => hits switch
+    {
+        [] => Typed<NameHit>.Wrong($"No {what} is called \"{typed}\"."),
+        _ when NameMeaning.Sole(hits, typed) is { } sole => Typed<NameHit>.As(sole),
+        _ => Typed<NameHit>.Wrong(
+            $"\"{typed}\" fits several: " + string.Join(", ", hits.Take(5).Select(hit => hit.Name))
+            + (hits.Length > 5 ? " and more." : ".")),
+    };
+
+    private static (WeedSeen? Seen, string? Error) With(KnowledgeBase knowledge, WeedSeen seen, string part)
+    {
+        if (part.Length == 0 || TypedAnswer.IsNotKnown(part))
+            return (seen, null);
+        if (char.IsAsciiDigit(part[0]) || part[0] == '-')
+        {
+            Typed<decimal> cover = ReadCover(part);
+            return cover.Error is null ? (seen with { CoverPercent = cover.Value }, null) : (null, cover.Error);
+        }
+
+        Typed<AnswerChoice> stage = TypedAnswer.Pick(Answering.Stages(knowledge), part);
+        return stage.Value is { } choice ? (seen with { Stage = choice.Id }, null) : (null, stage.Error);
+    }
+}
