@@ -16,10 +16,17 @@ public static class SourceFile
     public static Outcome<ImmutableSortedDictionary<string, Source>, Problem> Load(string folder)
     {
         byte[]? bytes = FileBytes.Read(
-            Path.Combine(folder, FileRoles.Sources), FileRoles.Sources, SourceText.KnowledgeFileLimit, out Problem? unread);
+            Path.Combine(folder, FileRoles.Sources),
+            FileRoles.Sources,
+            SourceText.KnowledgeFileLimit,
+            out Problem? unread
+        );
         if (bytes is null)
             return Outcome<ImmutableSortedDictionary<string, Source>, Problem>.Bad(unread!);
-        var placed = new PlacedFile(FileRole.Sources, KnowledgeFolder.Parse(new FolderFile(FileRoles.Sources, FileRole.Sources, bytes)));
+        var placed = new PlacedFile(
+            FileRole.Sources,
+            KnowledgeFolder.Parse(new FolderFile(FileRoles.Sources, FileRole.Sources, bytes))
+        );
         FileContent content = new ContentReader(LexiconOfFolder.Of([placed])).Read(placed.Role, placed.Parsed);
         Problem[] problems = [.. placed.Parsed.Problems, .. content.Problems];
         return problems.Length == 0

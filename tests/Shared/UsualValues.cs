@@ -8,26 +8,28 @@ namespace WeedAdvisor.Golden;
 /// <summary>Every usual value, for knowledge that a test makes by hand: the entry hours of the law, else 1.</summary>
 internal static class UsualValues
 {
-    public static UsualNumbers Of(params (string Id, decimal Value)[] others) => new(
-        UsualIds.All.ToImmutableSortedDictionary(id => id, id => Number(id, others), StringComparer.Ordinal)
-    );
+    public static UsualNumbers Of(params (string Id, decimal Value)[] others) =>
+        new(UsualIds.All.ToImmutableSortedDictionary(id => id, id => Number(id, others), StringComparer.Ordinal));
 
-    private static UsualNumber Number(string id, (string Id, decimal Value)[] others) => new()
-    {
-        Id = id,
-        Name = id,
-        Value = others.Where(other => other.Id == id).Select(other => (decimal?)other.Value).FirstOrDefault() ?? Law(id),
-        Sources = ["invented"],
-        Where = Place.Whole("test"),
-    };
+    private static UsualNumber Number(string id, (string Id, decimal Value)[] others) =>
+        new()
+        {
+            Id = id,
+            Name = id,
+            Value = others.Where(other => other.Id == id).Select(other => (decimal?)other.Value).FirstOrDefault()
+                ?? Law(id),
+            Sources = ["invented"],
+            Where = Place.Whole("test"),
+        };
 
     // 40 CFR 156.208(c)(2) and 170.405(b)(3).
-    private static decimal Law(string id) => id switch
-    {
-        UsualIds.EntryHours => 48,
-        UsualIds.EntryHoursOfAnything => 72,
-        UsualIds.HoursUnaired => 24,
-        UsualIds.HotDay => 29,
-        _ => 1,
-    };
+    private static decimal Law(string id) =>
+        id switch
+        {
+            UsualIds.EntryHours => 48,
+            UsualIds.EntryHoursOfAnything => 72,
+            UsualIds.HoursUnaired => 24,
+            UsualIds.HotDay => 29,
+            _ => 1,
+        };
 }

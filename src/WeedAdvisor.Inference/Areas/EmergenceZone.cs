@@ -23,7 +23,9 @@ internal readonly record struct EmergenceZone(
     /// <summary>The zone of a heated house, whose weeds come up in months of their own.</summary>
     public const string Heated = "heated-house";
 
-    /// <summary>The zone to reckon with: of the region unless the house is heated for sure; null when not told.</summary>
+    /// <summary>
+    /// The zone to reckon with: of the region unless the house is heated for sure; null when not told.
+    /// </summary>
     public string? Taken => IsHeated == Truth.Yes ? Heated : Outdoors;
 
     /// <summary>Reads it from the site.</summary>

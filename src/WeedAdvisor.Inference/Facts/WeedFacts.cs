@@ -11,23 +11,27 @@ internal static class WeedFacts
 {
     /// <summary>The fact of one weed.</summary>
     public static WeedFact Of(Weed weed, WeedSeen seen, DateOnly date, EmergenceZone zone) =>
-        new(weed.Id, weed.Name, new Dictionary<string, Reading>
-        {
-            ["id"] = Reading.Of(weed.Id),
-            ["kind"] = Reading.Of(weed.Kind),
-            ["life-cycle"] = Reading.Of(weed.LifeCycle),
-            ["stage"] = seen.Stage is { } stage ? Reading.Of(stage) : NotSeenClosely(),
-            ["up"] = seen.Stage is { } up ? Reading.Of(up != "expected") : NotSeenClosely(),
-            ["cover-percent"] = seen.CoverPercent is { } cover ? Reading.Of(cover) : NotSeenClosely(),
-            ["emerging-now"] = EmergingNow(weed, date, zone),
-            ["spreads-by"] = Reading.Of(weed.SpreadsBy),
-            ["favoured-by"] = Reading.Of(weed.FavouredBy),
-            ["underground"] = Reading.Of(weed.Underground),
-            ["needs-light"] = Reading.Of(weed.NeedsLight),
-            ["weeks-to-first-seed"] = weed.WeeksToFirstSeed is { } weeks ? Reading.Of(weeks.Low) : Reading.Absent,
-            ["rated-as"] = Reading.Of(WordSet.Of(weed.RatedAs)),
-            ["places"] = Reading.Of(weed.Places),
-        });
+        new(
+            weed.Id,
+            weed.Name,
+            new Dictionary<string, Reading>
+            {
+                ["id"] = Reading.Of(weed.Id),
+                ["kind"] = Reading.Of(weed.Kind),
+                ["life-cycle"] = Reading.Of(weed.LifeCycle),
+                ["stage"] = seen.Stage is { } stage ? Reading.Of(stage) : NotSeenClosely(),
+                ["up"] = seen.Stage is { } up ? Reading.Of(up != "expected") : NotSeenClosely(),
+                ["cover-percent"] = seen.CoverPercent is { } cover ? Reading.Of(cover) : NotSeenClosely(),
+                ["emerging-now"] = EmergingNow(weed, date, zone),
+                ["spreads-by"] = Reading.Of(weed.SpreadsBy),
+                ["favoured-by"] = Reading.Of(weed.FavouredBy),
+                ["underground"] = Reading.Of(weed.Underground),
+                ["needs-light"] = Reading.Of(weed.NeedsLight),
+                ["weeks-to-first-seed"] = weed.WeeksToFirstSeed is { } weeks ? Reading.Of(weeks.Low) : Reading.Absent,
+                ["rated-as"] = Reading.Of(WordSet.Of(weed.RatedAs)),
+                ["places"] = Reading.Of(weed.Places),
+            }
+        );
 
     private static Reading NotSeenClosely() => Reading.NotKnown(Need.Question(QuestionIds.Weeds));
 
@@ -36,7 +40,9 @@ internal static class WeedFacts
         Reading inHouse = In(weed, EmergenceZone.Heated, date);
         if (zone.IsHeated == Truth.Yes)
             return inHouse;
-        Reading outdoors = zone.Outdoors is { } known ? In(weed, known, date) : new Reading.Open(zone.RegionNeeds, null);
+        Reading outdoors = zone.Outdoors is { } known
+            ? In(weed, known, date)
+            : new Reading.Open(zone.RegionNeeds, null);
         if (zone.IsHeated == Truth.No || outdoors == inHouse)
             return outdoors;
         ImmutableArray<Need> needs = [.. zone.HeatedNeeds.Concat(outdoors.Needs).Distinct().Order()];

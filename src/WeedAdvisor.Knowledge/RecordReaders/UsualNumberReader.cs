@@ -15,7 +15,11 @@ internal static class UsualNumberReader
         string id = map.Id();
         if (map.Has("id") && !UsualIds.All.Contains(id))
             map.Context.Report(
-                map.Optional("id")!, $"'{id}'", "the id of a usual value", NearestWord.Of(id, UsualIds.All));
+                map.Optional("id")!,
+                $"'{id}'",
+                "the id of a usual value",
+                NearestWord.Of(id, UsualIds.All)
+            );
         return new UsualNumber
         {
             Id = id,
@@ -30,7 +34,12 @@ internal static class UsualNumberReader
     /// <summary>One problem for each usual value that the folder leaves out.</summary>
     /// <param name="file">The file in which it should stand.</param>
     /// <param name="read">What was read of it.</param>
-    public static IEnumerable<Problem> MissingFrom(string file, IEnumerable<UsualNumber> read) => UsualIds.All
-        .Except(read.Select(number => number.Id), StringComparer.Ordinal)
-        .Select(id => new Problem(Place.Whole(file), $"no usual value '{id}'", "every value that is taken where nobody says it"));
+    public static IEnumerable<Problem> MissingFrom(string file, IEnumerable<UsualNumber> read) =>
+        UsualIds
+            .All.Except(read.Select(number => number.Id), StringComparer.Ordinal)
+            .Select(id => new Problem(
+                Place.Whole(file),
+                $"no usual value '{id}'",
+                "every value that is taken where nobody says it"
+            ));
 }

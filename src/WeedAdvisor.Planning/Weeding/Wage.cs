@@ -10,7 +10,9 @@ public static class Wage
     /// <summary>The highest, US dollars an hour.</summary>
     public const int Highest = 10_000;
 
-    /// <summary>The wage set, else the visit's answer, else the price list; refused when out of range or missing.</summary>
+    /// <summary>
+    /// The wage set, else the visit's answer, else the price list; refused when out of range or missing.
+    /// </summary>
     /// <param name="area">The area.</param>
     /// <param name="prices">Finds a price by its id.</param>
     /// <param name="set">US dollars an hour set for this reckoning; null for none.</param>
@@ -25,20 +27,20 @@ public static class Wage
         };
 
     /// <summary>Who says it, for the grower.</summary>
-    internal static string Says(Origin from, Func<string, Price?> prices) => from switch
-    {
-        Origin.Set => "as you set it",
-        Origin.Answer => "your answer",
-        _ => prices(QuestionIds.Wage) is { } price && price.Sources.Contains("invented")
-            ? "the price list, invented"
-            : "the price list",
-    };
+    internal static string Says(Origin from, Func<string, Price?> prices) =>
+        from switch
+        {
+            Origin.Set => "as you set it",
+            Origin.Answer => "your answer",
+            _ => prices(QuestionIds.Wage) is { } price && price.Sources.Contains("invented")
+                ? "the price list, invented"
+                : "the price list",
+        };
 
     /// <summary>Whether it may be the cost of an hour, US dollars.</summary>
     internal static bool IsInRange(double usdPerHour) => usdPerHour is >= 0 and <= Highest;
 
     /// <summary>What is said of a wage that is not in range.</summary>
-    internal static string OutOfRange(double usdPerHour) => FormattableString.Invariant(
-        $"An hour of labour costs 0 to {Highest} US dollars, not {usdPerHour:0.##}."
-    );
+    internal static string OutOfRange(double usdPerHour) =>
+        FormattableString.Invariant($"An hour of labour costs 0 to {Highest} US dollars, not {usdPerHour:0.##}.");
 }

@@ -18,15 +18,20 @@ internal static class CatchPans
     private const int ManyPans = 10;
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "uniformity",
-        "pans",
-        "Evenness from pans or pots",
-        "Set equal pans or empty pots across the swath, with passes on both sides as at work. Spread or spray over "
-            + "them and weigh or measure what each caught.",
-        [
-            new("caught", "Catch of each pan", Catch(),
-                "One figure for each pan, in the order across the swath; 0 for an empty pan."),
+    public static RateForm Form { get; } =
+        new(
+            "uniformity",
+            "pans",
+            "Evenness from pans or pots",
+            "Set equal pans or empty pots across the swath, with passes on both sides as at work. Spread or spray over "
+                + "them and weigh or measure what each caught.",
+            [
+                new(
+                    "caught",
+                    "Catch of each pan",
+                    Catch(),
+                    "One figure for each pan, in the order across the swath; 0 for an empty pan."
+                ),
                 new(
                     "pan",
                     "Area of a pan",
@@ -36,22 +41,24 @@ internal static class CatchPans
                     },
                     "Its opening; to find the mean rate."
                 )
-            {
-                IsOptional = true,
-            },
-        ],
-        Work)
-    {
-        NeedsKnowledge = true,
-        Example = Field.Example(("caught", "1.6, 1.9, 2.5, 2.7, 1.8 g"), ("pan", "1 ft2")),
-    };
+                {
+                    IsOptional = true,
+                },
+            ],
+            Work
+        )
+        {
+            NeedsKnowledge = true,
+            Example = Field.Example(("caught", "1.6, 1.9, 2.5, 2.7, 1.8 g"), ("pan", "1 ft2")),
+        };
 
-    private static RateFieldKind.Measure Catch() => Field.Measure("g", "mg", "oz", "mL", "fl-oz") with
-    {
-        IsList = true,
-        MayBeZero = true,
-        Most = Quantity.Of(100, "kg"),
-    };
+    private static RateFieldKind.Measure Catch() =>
+        Field.Measure("g", "mg", "oz", "mL", "fl-oz") with
+        {
+            IsList = true,
+            MayBeZero = true,
+            Most = Quantity.Of(100, "kg"),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -163,8 +170,15 @@ internal static class CatchPans
     {
         if (pan is not { } opening)
             return [];
-        bool metric = UnitSystem.IsMetric(mean), isWeight = mean.Dimension == Dimension.Weight;
-        string unit = isWeight ? metric ? "g/m2" : "oz/1000ft2" : metric ? "L/ha" : "gal/acre";
+        bool metric = UnitSystem.IsMetric(mean),
+            isWeight = mean.Dimension == Dimension.Weight;
+        string unit = isWeight
+            ? metric
+                ? "g/m2"
+                : "oz/1000ft2"
+            : metric
+                ? "L/ha"
+                : "gal/acre";
         Quantity rate = sheet.Line("Mean rate", $"{mean} ÷ {opening}", mean / opening, unit);
         ImmutableArray<Unit> others = isWeight
             ? UnitSystem.Units("lb/acre", "lb/1000ft2", metric ? "kg/ha" : "g/m2")
@@ -174,7 +188,8 @@ internal static class CatchPans
 
     private static string Verdict(decimal variation, UsualNumbers usual) =>
         variation <= Even(usual) / 100
-            ? $"Even: a coefficient of variation of {Even(usual):0.##} % or less is what spreader tests usually aim for."
+            ? $"Even: a coefficient of variation of {Even(usual):0.##} % or less is what spreader tests usually aim "
+                + $"for."
         : variation <= Uneven(usual) / 100
             ? $"Fair: between {Even(usual):0.##} and {Uneven(usual):0.##} %. Look at the overlap and the pace before "
                 + "the season."

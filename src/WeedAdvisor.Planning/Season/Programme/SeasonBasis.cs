@@ -11,11 +11,20 @@ namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>What a plan cannot do without, read from the visit, the request and the knowledge.</summary>
 internal sealed record SeasonBasis(
-    Region Region, WeedSite Site, PotMulch? Mulch, SeasonLabour Labour, PriceBook Prices, UsualNumbers Numbers)
+    Region Region,
+    WeedSite Site,
+    PotMulch? Mulch,
+    SeasonLabour Labour,
+    PriceBook Prices,
+    UsualNumbers Numbers
+)
 {
     /// <summary>The basis, or all that is missing.</summary>
     public static (SeasonBasis? Basis, ImmutableArray<string> Refusals) Of(
-        KnowledgeBase knowledge, AreaReading area, SeasonRequest request)
+        KnowledgeBase knowledge,
+        AreaReading area,
+        SeasonRequest request
+    )
     {
         ImmutableArray<string> wrongs = [.. Wrongs(knowledge, area, request)];
         if (!wrongs.IsEmpty)
@@ -23,11 +32,18 @@ internal sealed record SeasonBasis(
         Outcome<WeedingNumbers, string> weeding = WeedingNumbers.Of(knowledge);
         if (!weeding.IsGood)
             return (null, weeding.Refusals);
-                int rounds = area.Rounds(request.RoundsWeeks).Value;
+        int rounds = area.Rounds(request.RoundsWeeks).Value;
         var labour = new SeasonLabour(WageOf(knowledge, area, request).Value!.Value, rounds, weeding.Value);
         var site = new WeedSite(area.EmergenceZone!, area.Moisture, area.Surroundings);
         return (
-            new SeasonBasis(area.Region!, site, PotMulch.Of(area), labour, PricesOf(knowledge, request), knowledge.Usual),
+            new SeasonBasis(
+                area.Region!,
+                site,
+                PotMulch.Of(area),
+                labour,
+                PricesOf(knowledge, request),
+                knowledge.Usual
+            ),
             []
         );
     }
@@ -56,7 +72,8 @@ internal sealed record SeasonBasis(
             yield return "A budget is 0 or more.";
         if (request.AtLeast > request.AtMost)
             yield return FormattableString.Invariant(
-                $"At least {request.AtLeast} and at most {request.AtMost} applications cannot both be.");
+                $"At least {request.AtLeast} and at most {request.AtMost} applications cannot both be."
+            );
         foreach (
             string id in request.Dropped.Concat(request.MustUse).Where(id => !knowledge.Treatments.ContainsKey(id))
         )
