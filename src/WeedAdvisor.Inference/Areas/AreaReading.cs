@@ -75,6 +75,15 @@ public sealed record AreaReading
     /// <summary>Cost of an hour as answered, US dollars.</summary>
     public required decimal? WageAnswered { get; init; }
 
+    /// <summary>How many pots stand there, as answered.</summary>
+    public required decimal? PotsAnswered { get; init; }
+
+    /// <summary>How many pots are taken to stand there where nobody says it.</summary>
+    public required int UsualPots { get; init; }
+
+    /// <summary>How wide the pots are at the rim, centimetres: as answered, else the usual width.</summary>
+    public required Told<decimal> PotWidthCm { get; init; }
+
     /// <summary>The day of potting.</summary>
     public required DateOnly? PottedOn { get; init; }
 
@@ -108,6 +117,13 @@ public sealed record AreaReading
     public Told<int> Rounds(int? set) => set is { } weeks ? new Told<int>(weeks, Origin.Set)
         : RoundsWeeks is { } told ? new Told<int>(told, Origin.Answer)
         : new Told<int>(UsualRoundsWeeks, Origin.Assumed);
+
+    /// <summary>How many pots stand there: as set, else as answered, else the usual number.</summary>
+    /// <param name="set">Pots set for this reckoning; null for none.</param>
+    public Told<int> Pots(int? set) =>
+        set is { } given ? new Told<int>(given, Origin.Set)
+        : PotsAnswered is { } answered ? new Told<int>((int)Math.Ceiling(answered), Origin.Answer)
+        : new Told<int>(UsualPots, Origin.Assumed);
 
     /// <summary>
     /// What an hour of labour costs: as set, else as answered, else as the price list has it; null when none does.
@@ -149,6 +165,11 @@ public sealed record AreaReading
             RoundsAnswered = site.Number(QuestionIds.Rounds),
             UsualRoundsWeeks = knowledge.Usual.Whole(UsualIds.Rounds),
             WageAnswered = site.Number(QuestionIds.Wage),
+            PotsAnswered = site.Number(QuestionIds.Pots),
+            UsualPots = knowledge.Usual.Whole(UsualIds.Pots),
+            PotWidthCm = site.Number(QuestionIds.PotWidth) is { } width
+                ? new Told<decimal>(width, Origin.Answer)
+                : new Told<decimal>(knowledge.Usual[UsualIds.PotWidth], Origin.Assumed),
             PottedOn = site.Day(QuestionIds.PottedOn),
             CoveringOn = site.Day(QuestionIds.CoveringDate),
             Weather = site.Words(QuestionIds.Weather),

@@ -28,6 +28,8 @@ internal static class QuestionKinds
         [QuestionIds.MulchDepth] = QuestionKind.Number,
         [QuestionIds.Rounds] = QuestionKind.Number,
         [QuestionIds.Wage] = QuestionKind.Number,
+        [QuestionIds.Pots] = QuestionKind.Number,
+        [QuestionIds.PotWidth] = QuestionKind.Number,
         [QuestionIds.Equipment] = QuestionKind.AnyOf,
         [QuestionIds.PottedOn] = QuestionKind.Date,
         [QuestionIds.CoveringPlanned] = QuestionKind.OneOf,

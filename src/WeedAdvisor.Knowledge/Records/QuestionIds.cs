@@ -56,6 +56,12 @@ public static class QuestionIds
     /// </summary>
     public const string Wage = "labour-rate";
 
+    /// <summary>How many pots stand there.</summary>
+    public const string Pots = "pots";
+
+    /// <summary>How wide the pots are, centimetres.</summary>
+    public const string PotWidth = "pot-width";
+
     /// <summary>Tools that are there, words.</summary>
     public const string Equipment = "equipment";
 

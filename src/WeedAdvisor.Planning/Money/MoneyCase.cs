@@ -4,7 +4,6 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
-using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Weeding;
 
@@ -164,6 +163,7 @@ public sealed record MoneyCase
                 $"{area.Name}: none of its weeds can be reckoned with.",
                 .. leftOut,
             ]);
+        Told<int> pots = reading.Pots(terms.Pots);
         Told<int> interval = reading.Rounds(terms.IntervalWeeks);
         return Outcome<MoneyCase, string>.Good(new MoneyCase
         {
@@ -174,8 +174,8 @@ public sealed record MoneyCase
             Numbers = used,
             Usual = knowledge.Usual,
             WageUsd = wage.Value.Value,
-            Pots = terms.Pots ?? knowledge.Usual.Whole(UsualIds.Pots),
-            IsPotsGiven = terms.Pots is not null,
+            Pots = pots.Value,
+            IsPotsGiven = pots.From != Origin.Assumed,
             IntervalWeeks = interval.Value,
             IsIntervalGiven = interval.From != Origin.Assumed,
             TodayControl = terms.TodayControl,

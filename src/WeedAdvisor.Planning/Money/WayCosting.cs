@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
@@ -123,7 +122,7 @@ internal static class WayCosting
             hours = boom.Value;
         }
 
-        decimal ground = money.IsTight && IsBroadcast(action) ? TightShare(money.Usual) : 1;
+        decimal ground = money.IsTight && IsBroadcast(action) ? TightShare(money) : 1;
         decimal wage = variation.WageUsd ?? money.WageUsd;
         decimal each = variation.At(action.Id, materials.Usd, moved => moved.Materials) * ground;
         string tight = ground == 1 ? "" : Text($", x {ground:0.##} because the pots touch");
@@ -180,9 +179,9 @@ internal static class WayCosting
 
     // The records' figures for what is broadcast hold for pots that are spaced, as lilyturf was where 86 % of the
     // granules were lost (porter-parish-1993). Pots that touch take the ground of their own width.
-    private static decimal TightShare(UsualNumbers usual)
+    private static decimal TightShare(MoneyCase money)
     {
-        decimal width = usual[UsualIds.PotWidth], apart = usual[UsualIds.SpacedPots];
-        return width * width / (apart * apart);
+        decimal width = money.Reading.PotWidthCm.Value, apart = money.Usual[UsualIds.SpacedPots];
+        return Math.Min(1, width * width / (apart * apart));
     }
 }

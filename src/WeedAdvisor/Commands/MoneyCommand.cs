@@ -24,7 +24,7 @@ internal static class MoneyCommand
             HelpName = "WAY",
         };
         Option<int?> pots = NumberOptions.Whole(
-            "--pots", "N", "Pots of each area (10,000 when not given).", 1, (int)MoneyCase.MostPots);
+            "--pots", "N", "Pots of each area (else its answer, else 10,000).", 1, (int)MoneyCase.MostPots);
         Option<decimal?> wage = NumberOptions.Number(
             "--wage",
             "USD",

@@ -89,6 +89,28 @@ public class MoneyCaseTests
     }
 
     [Fact]
+    public void The_pots_are_those_set_else_those_answered_else_the_usual_number()
+    {
+        VisitArea told = s_yard.With("pots", 25_000);
+        Assert.Equal((800, true), Pots(Yards.Case(told, pots: 800).Value!));
+        Assert.Equal((25_000, true), Pots(Yards.Case(told).Value!));
+        Assert.Equal((10_000, false), Pots(Yards.Case(s_yard.Without("pots")).Value!));
+
+        static (int, bool) Pots(MoneyCase money) => (money.Pots, money.IsPotsGiven);
+    }
+
+    [Fact]
+    public void Broadcast_on_pots_that_touch_takes_the_ground_of_their_own_width()
+    {
+        VisitArea tight = s_yard.With("spacing", "pot-tight");
+        decimal Granule(VisitArea area) => Yards.Compare(area).Way("flumioxazin-granule").Items
+            .First(item => item.Kind == CostKind.Material).Usd;
+        Assert.Equal(4, Granule(tight.With("pot-width", 20)) / Granule(tight.With("pot-width", 10)), 6);
+        Assert.Equal(Granule(tight.With("spacing", "spaced")), Granule(tight.With("pot-width", 30)), 6);
+        Assert.Equal(Granule(tight), Granule(tight.With("pot-width", 16)), 6);
+    }
+
+    [Fact]
     public void A_missing_wage_is_named()
     {
         var knowledge = Yards.Knowledge with { Prices = Yards.Knowledge.Prices.Remove("labour-rate") };

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
-using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
@@ -130,7 +129,7 @@ public sealed class CostDesk
 
     /// <summary>What counts when nothing is typed, and where it comes from.</summary>
     private (decimal? Value, string From) Usual(CostField field) =>
-        field == CostField.Pots ? (_session.Knowledge.Usual[UsualIds.Pots], "assumed")
+        field == CostField.Pots ? Said(Reading.Pots(null))
         : field == CostField.Wage ? Said(Reading.Wage(null, _prices.Find))
         : field == CostField.Interval ? Said(Reading.Rounds(null))
         : field == CostField.Missed ? WeedingNumbers.Of(_session.Knowledge).Value is { } numbers
