@@ -1,10 +1,11 @@
 using System.CommandLine;
 using WeedAdvisor.Inference;
-using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Advise;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Commands;
 
@@ -31,28 +32,44 @@ internal static class AdviseCommand
         };
         command.SetAction(parsed =>
         {
+            KnowledgeScope scope = parsed.GetValue(sources)
+                ? KnowledgeScope.WithoutWorkedVisits
+                : KnowledgeScope.ForAdvice;
             KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
+                KnowledgeOption.Load(parsed, surroundings, scope),
+                parsed,
+                parsed.GetRequiredValue(file),
+                surroundings);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
-            VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
-            string? written = parsed.GetValue(format);
-            if (written == FormatOption.Json)
-                JsonReport.Write(surroundings.Out, advice, knowledge);
-            else
-                surroundings.Out.Write(FormatOption.Written(
-                    written,
-                    UnitsOption.Applied(
-                        AdviceDocument.Of(
-                            advice,
-                            knowledge,
-                            parsed.GetValue(full) || FormatOption.IsWhole(written),
-                            parsed.GetValue(sources)
-                        ),
-                        parsed.GetValue(units),
+            var advisor = Advisor.Of(knowledge);
+            switch (parsed.GetValue(format))
+            {
+                case FormatOption.Json:
+                    JsonReport.Write(surroundings.Out, advisor.Advise(visit), knowledge);
+                    break;
+                case FormatOption.Text or null:
+                    AdviceInTurn.Write(
+                        surroundings.Out,
                         visit,
-                        knowledge),
-                    parsed.GetValue(width)));
+                        advisor.AdviseInTurn(visit),
+                        knowledge,
+                        parsed.GetValue(full),
+                        parsed.GetValue(sources),
+                        parsed.GetValue(width),
+                        UnitsWords.Find(parsed.GetValue(units)) ?? VisitUnits.Of(visit, knowledge));
+                    break;
+                case var page:
+                    bool isWhole = parsed.GetValue(full) || FormatOption.IsWhole(page);
+                    Document document = AdviceDocument.Of(
+                        advisor.Advise(visit), knowledge, isWhole, parsed.GetValue(sources));
+                    surroundings.Out.Write(FormatOption.Written(
+                        page,
+                        UnitsOption.Applied(document, parsed.GetValue(units), visit, knowledge),
+                        parsed.GetValue(width)));
+                    break;
+            }
+
             return ExitCode.Done;
         });
         return command;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Asking;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -37,7 +38,7 @@ internal static class RateFormCommand
         {
             string? written = parsed.GetValue(format);
             RateSite? place = site?.Read(parsed, surroundings)
-                ?? (form.NeedsKnowledge ? new RateSite(KnowledgeOption.Load(parsed, surroundings), null, null) : null);
+                ?? (form.NeedsKnowledge ? new RateSite(KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits), null, null) : null);
             ImmutableSortedDictionary<string, Source> sources = place?.Knowledge.Sources
                 ?? KnowledgeOption.Sources(parsed, surroundings);
             Dictionary<string, string> typed = Typed(form, fields, parsed);

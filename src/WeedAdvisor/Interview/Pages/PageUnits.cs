@@ -1,3 +1,4 @@
+using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Units;
 
