@@ -59,7 +59,8 @@ public sealed class KnowledgeScopeTests
     [Fact]
     public void A_broken_rule_is_a_problem_in_every_scope()
     {
-        string path = new FixtureKnowledge().Paths.First(one => one.StartsWith("judgements/", StringComparison.Ordinal));
+        string path = new FixtureKnowledge().Paths
+            .First(one => one.StartsWith("judgements/", StringComparison.Ordinal));
         FixtureKnowledge knowledge = new FixtureKnowledge().With(path, "- [");
 
         Assert.All(

@@ -104,7 +104,7 @@ public class MoneyCaseTests
     {
         VisitArea tight = s_yard.With("spacing", "pot-tight");
         decimal Granule(VisitArea area) => Yards.Compare(area).Way("flumioxazin-granule").Items
-            .First(item => item.Kind == CostKind.Material).Usd;
+            .Single(item => item.Id == "materials-flumioxazin-granule").Usd;
         Assert.Equal(4, Granule(tight.With("pot-width", 20)) / Granule(tight.With("pot-width", 10)), 6);
         Assert.Equal(Granule(tight.With("spacing", "spaced")), Granule(tight.With("pot-width", 30)), 6);
         Assert.Equal(Granule(tight), Granule(tight.With("pot-width", 16)), 6);

@@ -73,6 +73,8 @@ public sealed class OneReadingTests
                     "past",
                     "spacing",
                     "stock",
+                    "pots",
+                    "pot-width",
                     "surroundings",
                 ]),
         ];

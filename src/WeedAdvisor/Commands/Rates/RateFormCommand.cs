@@ -38,7 +38,7 @@ internal static class RateFormCommand
         {
             string? written = parsed.GetValue(format);
             RateSite? place = site?.Read(parsed, surroundings)
-                ?? (form.NeedsKnowledge ? new RateSite(KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits), null, null) : null);
+                ?? (form.NeedsKnowledge ? Nowhere(parsed, surroundings) : null);
             ImmutableSortedDictionary<string, Source> sources = place?.Knowledge.Sources
                 ?? KnowledgeOption.Sources(parsed, surroundings);
             Dictionary<string, string> typed = Typed(form, fields, parsed);
@@ -63,6 +63,9 @@ internal static class RateFormCommand
         });
         return command;
     }
+
+    private static RateSite Nowhere(ParseResult parsed, Surroundings surroundings) =>
+        new(KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits), null, null);
 
     private static Option<string?> OptionOf(RateField field)
     {
