@@ -59,13 +59,13 @@ public sealed class CostScreenTests
     [Fact]
     public void In_the_smallest_window_numbers_and_result_are_there()
     {
-        using var bench = new Bench(60, 20, session: DemoYard.Yard());
+        using var bench = new Bench(60, 20, session: DemoInterview.Alone());
         bench.Press(Key.E.WithCtrl);
         Says(bench, "Stopped by what you apply");
         Says(bench, "Weeks     hours");
     }
 
-    private static Bench Open() => new Bench(session: DemoYard.Yard()).Press(Key.E.WithCtrl);
+    private static Bench Open() => new Bench(session: DemoInterview.Alone()).Press(Key.E.WithCtrl);
 
     private static void Says(Bench bench, string text) =>
         Assert.Contains(text, bench.Picture, StringComparison.Ordinal);
