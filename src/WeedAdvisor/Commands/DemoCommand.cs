@@ -41,7 +41,17 @@ internal static class DemoCommand
             ?? throw new RefusalException(
                 ExitCode.BadKnowledge,
                 $"the knowledge has no demo visit '{File}'. Give advise a visit of your own.");
-        VisitAdvice advice = Advisor.Of(knowledge).Advise(demo.Visit);
+        return Print(Advisor.Of(knowledge).Advise(demo.Visit), knowledge, surroundings, width, full);
+    }
+
+    /// <summary>Prints advice.</summary>
+    public static int Print(
+        VisitAdvice advice,
+        KnowledgeBase knowledge,
+        Surroundings surroundings,
+        int width = UsualWidth,
+        bool full = false)
+    {
         surroundings.Out.Write(DocumentText.Of(AdviceDocument.Of(advice, knowledge, full), width));
         return ExitCode.Done;
     }

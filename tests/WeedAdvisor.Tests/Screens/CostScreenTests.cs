@@ -1,4 +1,5 @@
 using Terminal.Gui.Input;
+using WeedAdvisor.Interview.Desks.Costs;
 using WeedAdvisor.Tests.Interview;
 
 namespace WeedAdvisor.Tests.Screens;
@@ -63,6 +64,24 @@ public sealed class CostScreenTests
         bench.Press(Key.E.WithCtrl);
         Says(bench, "Stopped by what you apply");
         Says(bench, "Weeks     hours");
+    }
+
+    // The bars used to push the numbers off the screen.
+    [Fact]
+    public void In_the_smallest_window_every_number_that_is_counted_with_is_told()
+    {
+        using Bench bench = new Bench(60, 20, session: DemoInterview.Alone()).Press(Key.E.WithCtrl);
+        var desk = new CostDesk(DemoInterview.Alone());
+        foreach (CostField field in CostField.All)
+            Says(bench, desk.Beside(field).Text.Split("] ")[1]);
+    }
+
+    [Fact]
+    public void What_is_typed_keeps_its_bar_in_the_smallest_window()
+    {
+        using var bench = new Bench(60, 20, session: DemoInterview.Alone());
+        bench.Press(Key.E.WithCtrl).Type("500");
+        Says(bench, "500         [");
     }
 
     private static Bench Open() => new Bench(session: DemoInterview.Alone()).Press(Key.E.WithCtrl);

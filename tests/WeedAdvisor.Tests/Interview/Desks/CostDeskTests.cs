@@ -103,7 +103,7 @@ public sealed class CostDeskTests
         string good = Text(desk);
         desk.Type(CostField.Pots, wrong);
         desk.Type(CostField.Wage, "30");
-        Assert.Equal($"! a whole number from 1 to 100000000, not '{wrong}'", desk.Beside(CostField.Pots).Text);
+        Assert.Equal($"a whole number from 1 to 100000000, not '{wrong}'", desk.Beside(CostField.Pots).Text);
         Assert.Equal(LineTone.Warning, desk.About(CostField.Pots).Tone);
         Assert.Null(desk.ProblemOf(CostField.Wage));
         Assert.True(desk.IsStale);
