@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;

@@ -3,7 +3,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
-using WeedAdvisor.Planning.Tests.Money;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Rates;
 

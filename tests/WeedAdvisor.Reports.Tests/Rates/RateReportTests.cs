@@ -8,6 +8,7 @@ using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Rates;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Rates;
 

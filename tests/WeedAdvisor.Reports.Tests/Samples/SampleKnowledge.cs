@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Problems;
