@@ -33,10 +33,8 @@ public sealed record Surroundings
     /// <summary>Looks up an environment variable.</summary>
     public required Func<string, string?> Environment { get; init; }
 
-    /// <summary>
-    /// Opens the screens on a knowledge folder and a label book and gives the exit code; null where there are none.
-    /// </summary>
-    public Func<Surroundings, string, string?, int>? OpenScreens { get; init; }
+    /// <summary>Opens the screens and gives the exit code; null where there are none.</summary>
+    public Func<Surroundings, ScreensAsked, int>? OpenScreens { get; init; }
 
     /// <summary>Today, by the local clock.</summary>
     public DateOnly Today => DateOnly.FromDateTime(Time.GetLocalNow().DateTime);

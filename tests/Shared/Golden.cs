@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Text;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Golden;
 
@@ -23,17 +24,8 @@ internal static class ExpectedText
         Assert.Equal(File.ReadAllText(file), actual, ignoreLineEndingDifferences: false);
     }
 
-    /// <summary>The folder that holds the solution.</summary>
-    public static string RepositoryFolder()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "WeedAdvisor.sln")))
-            folder = folder.Parent;
-        return folder?.FullName ?? throw new InvalidOperationException("the tests do not run inside the repository");
-    }
-
     private static string ProjectFolder() =>
-        Path.Combine(RepositoryFolder(), "tests", Assembly.GetExecutingAssembly().GetName().Name!);
+        Path.Combine(Repository.Folder, "tests", Assembly.GetExecutingAssembly().GetName().Name!);
 
     private static bool MayBless() =>
         Environment.GetEnvironmentVariable("BLESS") == "1" && Environment.GetEnvironmentVariable("CI") is null or "";

@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using BenchmarkDotNet.Attributes;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Benchmarks;
 
@@ -26,20 +26,17 @@ public class AdviceBenchmarks
     [GlobalSetup]
     public void Set()
     {
-        KnowledgeBase knowledge = ShippedRules.Load();
+        KnowledgeBase knowledge = ShippedRules.Knowledge;
         _advisor = Advisor.Of(knowledge);
-        Visit demo = ShippedRules.Demo(knowledge);
+        Visit demo = ShippedRules.Demo;
         ImmutableArray<VisitArea> areas =
             [.. Enumerable.Range(0, Areas).Select(i => demo.Areas[i % demo.Areas.Length] with { Id = $"area-{i}" })];
         _demo = demo with { Areas = areas };
         VisitArea area = demo.Areas[0];
         _answers =
         [
-            area with { Answers = area.Answers.SetItem("surface-moisture", new Answer.Words(WordSet.Of(["wet"]))) },
-            area with
-            {
-                Answers = area.Answers.SetItem("surface-moisture", new Answer.Words(WordSet.Of(["dry-between"]))),
-            },
+            area.With("surface-moisture", "wet"),
+            area.With("surface-moisture", "dry-between"),
         ];
         _day = demo.Date;
         _live = _advisor.Open(AreaCase.Alone(_day, area));

@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Benchmarks;
 
@@ -8,8 +9,8 @@ namespace WeedAdvisor.Benchmarks;
 [MemoryDiagnoser]
 public class KnowledgeBenchmarks
 {
-    private readonly string _folder = ShippedRules.Folder;
-    private readonly KnowledgeBase _knowledge = ShippedRules.Load();
+    private readonly string _folder = Repository.Rules;
+    private readonly KnowledgeBase _knowledge = ShippedRules.Knowledge;
 
     [Benchmark]
     public object Load() => KnowledgeFolder.Load(_folder);

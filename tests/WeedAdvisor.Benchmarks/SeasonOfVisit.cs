@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Benchmarks;
 
@@ -15,9 +16,9 @@ internal static class SeasonOfVisit
 
     public static void Write(TextWriter to)
     {
-        KnowledgeBase knowledge = ShippedRules.Load();
+        KnowledgeBase knowledge = ShippedRules.Knowledge;
         Advisor advisor = Advisor.Of(knowledge);
-        Visit visit = knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "demo-spring").Visit;
+        Visit visit = ShippedRules.Demo;
         VisitArea area = visit.Areas.Single(one => one.Id == "container-yard");
         SeasonCase season = SeasonCase.Of(advisor, AreaCase.Alone(visit.Date, area), new SeasonRequest()).Value!;
         SeasonSearch search = SeasonSearch.Prepare(season.Problem);

@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Benchmarks;
 
@@ -15,7 +16,7 @@ public class WeedingBenchmarks
     [GlobalSetup]
     public void Set()
     {
-        KnowledgeBase knowledge = ShippedRules.Load();
+        KnowledgeBase knowledge = ShippedRules.Knowledge;
         var setup = new WeedingSetup
         {
             Weeds =

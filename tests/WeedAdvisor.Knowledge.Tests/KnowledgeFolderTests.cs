@@ -1,3 +1,4 @@
+using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Tests.Support;

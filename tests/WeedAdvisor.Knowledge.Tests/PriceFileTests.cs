@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Knowledge.Tests;
 
 public class PriceFileTests
 {
-    private static readonly KnowledgeBase s_shipped = KnowledgeFolder.Load(Rules()).Value!;
+    private static readonly KnowledgeBase s_shipped = KnowledgeFolder.Load(Repository.Rules).Value!;
 
     [Fact]
     public void Own_prices_are_read_in_their_order()
@@ -23,7 +24,7 @@ public class PriceFileTests
 
     [Fact]
     public void The_shipped_prices_are_a_valid_price_file() => Assert.Equal(
-        s_shipped.Prices.Count, PriceFile.Read(Path.Combine(Rules(), "prices.yaml"), s_shipped).Value!.Count);
+        s_shipped.Prices.Count, PriceFile.Read(Path.Combine(Repository.Rules, "prices.yaml"), s_shipped).Value!.Count);
 
     [Theory]
     [InlineData(
@@ -93,13 +94,4 @@ public class PriceFileTests
 
     private static string Price(string id, string value, string unit) =>
         $"- id: {id}\n  name: Mine\n  value: {value}\n  unit: {unit}\n  source: [own-books]\n";
-
-    private static string Rules()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "WeedAdvisor.sln")))
-            folder = folder.Parent;
-        Assert.NotNull(folder);
-        return Path.Combine(folder.FullName, "rules");
-    }
 }

@@ -1,5 +1,6 @@
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Knowledge.Tests;
 
@@ -25,23 +26,14 @@ public sealed class ShippedKnowledgeTests
             string text = VisitText.Of(worked.Visit);
             Visit back = VisitFile.Parse(text, worked.File, knowledge).Value!;
             Assert.Equal(text, VisitText.Of(back));
-            Assert.True(VisitFile.Read(Path.Combine(Rules(), worked.File), knowledge).IsGood);
+            Assert.True(VisitFile.Read(Path.Combine(Repository.Rules, worked.File), knowledge).IsGood);
         });
     }
 
     private static KnowledgeBase Load()
     {
-        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(Rules());
+        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(Repository.Rules);
         Assert.True(outcome.IsGood, string.Join('\n', outcome.Refusals));
         return outcome.Value!;
-    }
-
-    private static string Rules()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "WeedAdvisor.sln")))
-            folder = folder.Parent;
-        Assert.NotNull(folder);
-        return Path.Combine(folder.FullName, "rules");
     }
 }

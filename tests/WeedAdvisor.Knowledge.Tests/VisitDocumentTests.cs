@@ -1,7 +1,7 @@
 using System.Text;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Tests.Support;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Knowledge.Tests;
 
@@ -197,5 +197,5 @@ internal static class VisitEditing
         visit with { Areas = visit.Areas.SetItem(at, edit(visit.Areas[at])) };
 
     public static Visit Answered(this Visit visit, int at, string question, string word) => visit.WithArea(
-        at, area => area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of(word))) });
+        at, area => area.With(question, word));
 }

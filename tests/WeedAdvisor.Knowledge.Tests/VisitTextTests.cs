@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;

@@ -30,7 +30,13 @@ internal static class CommandTree
             DemoCommand.Of(surroundings),
         };
         root.HelpName = CommandLine.Name;
-        root.SetAction(parsed => StartCommand.Run(parsed, surroundings));
+
+        // Beside a command it would stand in the usage of every command.
+        Argument<string?>? visit = null;
+        if (!args.Any(arg => root.Subcommands.Any(command => command.Name == arg)))
+            root.Add(visit = StartCommand.File());
+        root.SetAction(parsed =>
+            StartCommand.Run(parsed, visit is null ? null : parsed.GetValue(visit), surroundings));
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
         return root;

@@ -41,9 +41,19 @@ internal static class DemoCommand
             ?? throw new RefusalException(
                 ExitCode.BadKnowledge,
                 $"the knowledge has no demo visit '{File}'. Give advise a visit of your own.");
-        VisitAdvice advice = Advisor.Of(knowledge).Advise(demo.Visit);
-        surroundings.Out.Write(DocumentText.Of(
-            UnitsOption.Applied(AdviceDocument.Of(advice, knowledge, full), null, demo.Visit, knowledge), width));
+        return Print(Advisor.Of(knowledge).Advise(demo.Visit), knowledge, surroundings, width, full);
+    }
+
+    /// <summary>Prints advice.</summary>
+    public static int Print(
+        VisitAdvice advice,
+        KnowledgeBase knowledge,
+        Surroundings surroundings,
+        int width = UsualWidth,
+        bool full = false)
+    {
+        Document document = AdviceDocument.Of(advice, knowledge, full);
+        surroundings.Out.Write(DocumentText.Of(UnitsOption.Applied(document, null, advice.Visit, knowledge), width));
         return ExitCode.Done;
     }
 }

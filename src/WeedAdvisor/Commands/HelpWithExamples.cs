@@ -13,6 +13,7 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
     private static readonly string[] s_atTheRoot =
     [
         "weedadvisor                              open the screens",
+        "weedadvisor visit.yaml                   open them with a visit of your own",
         "weedadvisor ask                          the same questions line by line",
         "weedadvisor demo                         see the advice on an invented visit",
         "weedadvisor advise visit.yaml            advice on your own visit",

@@ -1,5 +1,6 @@
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Screens;
 
 namespace WeedAdvisor.Commands;
@@ -7,13 +8,14 @@ namespace WeedAdvisor.Commands;
 /// <summary>The program without a command, at a terminal: the screens.</summary>
 internal static class ScreensCommand
 {
-    /// <summary>
-    /// Opens the screens on a knowledge folder and a label book, if one is named, and gives the exit code.
-    /// </summary>
-    public static int Run(Surroundings surroundings, string folder, string? labels)
+    /// <summary>Opens the screens and gives the exit code.</summary>
+    public static int Run(Surroundings surroundings, ScreensAsked asked)
     {
-        KnowledgeBase knowledge = KnowledgeOption.Load(folder, surroundings, KnowledgeScope.WithoutWorkedVisits);
-        using InterviewStart start = InterviewStart.Of(knowledge, labels, null, null, surroundings);
+        KnowledgeBase knowledge = KnowledgeOption.Load(asked.Folder, surroundings, KnowledgeScope.WithoutWorkedVisits);
+        VisitDocument? document = asked.Visit is { } path
+            ? VisitArgument.Document(path, knowledge, surroundings)
+            : null;
+        using InterviewStart start = InterviewStart.Of(knowledge, asked.Labels, document, asked.Visit, surroundings);
         (IReadOnlyList<RecoveryOffer> offers, IReadOnlyList<string> troubles) = start.Offers();
         bool isPlain = ScreenSettings.WantsNoColour(surroundings.Environment);
         int code = ScreenHost.Run(

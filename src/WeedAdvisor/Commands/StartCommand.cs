@@ -1,15 +1,45 @@
 using System.CommandLine;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Commands;
 
-/// <summary>The program without a command: the screens for a person at a terminal, else the demo.</summary>
+/// <summary>The program without a command: the screens for a person at a terminal, else the advice.</summary>
 internal static class StartCommand
 {
-    public static int Run(ParseResult parsed, Surroundings surroundings)
+    private static readonly char[] s_marksOfFiles = ['.', '/', '\\'];
+
+    /// <summary>The visit to go on with.</summary>
+    public static Argument<string?> File() => new("VISIT")
     {
+        Description = "A visit file to open the screens with; without it, a new visit of today.",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
+    public static int Run(ParseResult parsed, string? path, Surroundings surroundings)
+    {
+        if (path is not null && !IsFile(path, surroundings))
+            throw UsageError.UnknownCommand(path, parsed);
         bool isTerminal = surroundings is { IsInputTerminal: true, IsOutputTerminal: true };
-        return isTerminal && surroundings.OpenScreens is { } open
-            ? open(surroundings, KnowledgeOption.FolderOf(parsed, surroundings), LabelsOption.Given(parsed))
-            : DemoCommand.Run(parsed, surroundings);
+        if (isTerminal && surroundings.OpenScreens is { } open)
+        {
+            string folder = KnowledgeOption.FolderOf(parsed, surroundings);
+            return open(surroundings, new ScreensAsked(folder, LabelsOption.Given(parsed), path));
+        }
+
+        return path is null ? DemoCommand.Run(parsed, surroundings) : Advise(parsed, path, surroundings);
+    }
+
+    // A word that names no file is a command spelt wrong; a path is a file, there or not.
+    private static bool IsFile(string word, Surroundings surroundings) =>
+        word.IndexOfAny(s_marksOfFiles) >= 0 || System.IO.File.Exists(surroundings.FullPath(word));
+
+    private static int Advise(ParseResult parsed, string path, Surroundings surroundings)
+    {
+        KnowledgeBase knowledge = LabelsOption.Over(
+            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits), parsed, path, surroundings);
+        Visit visit = VisitArgument.Read(path, null, knowledge, surroundings);
+        return DemoCommand.Print(Advisor.Of(knowledge).Advise(visit), knowledge, surroundings);
     }
 }

@@ -12,16 +12,30 @@ internal static class UsageError
         string path = PathOf(command);
         string wrong = parsed switch
         {
-            { UnmatchedTokens: [var token, ..] } => Unknown(token, command),
+            { UnmatchedTokens: [var token, ..] } => Unknown(Misread(token, parsed), command),
             { Errors: [var error, ..] } => error.Message.TrimEnd('.'),
             _ => "nothing to do",
         };
         return new RefusalException(ExitCode.Usage, $"{LowerFirst(wrong)}. See '{path} --help'.");
     }
 
+    /// <summary>A word that is no command, where one is asked for.</summary>
+    public static RefusalException UnknownCommand(string word, ParseResult parsed)
+    {
+        Command command = parsed.CommandResult.Command;
+        return new RefusalException(
+            ExitCode.Usage, $"{Unknown(word, command)}. See '{PathOf(command)} --help'.");
+    }
+
     /// <summary>The nearest valid word in brackets; nothing when none is near.</summary>
     public static string DidYouMean(string written, IEnumerable<string> words) =>
         NearestWord.Of(written, words) is { } nearest ? $" (did you mean '{nearest}'?)" : "";
+
+    // Alone, the program takes one word, a visit: of two, the first was meant as a command.
+    private static string Misread(string token, ParseResult parsed) =>
+        parsed.CommandResult is { Command: RootCommand, Tokens: [var first, ..] } && !token.StartsWith('-')
+            ? first.Value
+            : token;
 
     private static string Unknown(string token, Command command)
     {

@@ -8,10 +8,10 @@ namespace WeedAdvisor.Screens;
 /// <summary>What the area costs: the numbers above, below them rounds and ways as soon as a number moves.</summary>
 internal sealed class CostSheet : Sheet
 {
-    private const int FieldsAt = 2, NoteRows = 2;
+    private const int FieldsAt = 2, NoteRows = 2, FieldWidth = 11;
 
     private readonly CostDesk _desk;
-    private readonly CostFieldRow[] _rows;
+    private readonly FieldRow[] _rows;
     private readonly TextRows _note;
     private readonly DocumentView _result;
     private bool _isAway;
@@ -45,14 +45,15 @@ internal sealed class CostSheet : Sheet
         Add(invented, _note, _result);
         _rows =
         [
-            .. CostField.All.Select(
-                (field, at) => new CostFieldRow(look, desk, field, () => FocusOn(at + 1)) { Y = FieldsAt + at }
-            ),
+            .. CostField.All.Select((_, at) => new FieldRow(look, desk, at, FieldWidth, () => FocusOn(at + 1))),
         ];
-        foreach (CostFieldRow row in _rows)
+        int label = CostField.All.Max(field => field.Label.Length) + 2;
+        for (int at = 0; at < _rows.Length; at++)
         {
-            row.Changed += Renew;
-            Add(row);
+            _rows[at].Place(FieldsAt + at, label);
+            _rows[at].Changed += Renew;
+            _rows[at].Entered += Renew;
+            Add(_rows[at]);
         }
 
         Renew();
@@ -77,9 +78,9 @@ internal sealed class CostSheet : Sheet
         else if (key == Key.CursorUp)
             FocusOn(Math.Max(0, At - 1));
         else if (key == Key.CursorRight || key == new Key('+'))
-            _rows[At].Step(+1);
+            Move(+1);
         else if (key == Key.CursorLeft || key == new Key('-'))
-            _rows[At].Step(-1);
+            Move(-1);
         else
             return false;
         return true;
@@ -97,13 +98,20 @@ internal sealed class CostSheet : Sheet
 
     public override void Renew()
     {
-        foreach (CostFieldRow row in _rows ?? [])
+        foreach (FieldRow row in _rows ?? [])
             row.Renew();
         AdviceLine about = _rows is null || At < 0
             ? new AdviceLine("Enter on a way: what changes against today's, line by line.", LineTone.Quiet)
             : _desk.About(CostField.All[At]);
         _note.Show((about.Text, about.Tone));
         _result.Renew();
+    }
+
+    /// <summary>Moves the number that the keys are in to its next stop.</summary>
+    private void Move(int direction)
+    {
+        _desk.Move(CostField.All[At], direction);
+        Renew();
     }
 
     private bool FocusOn(int at)

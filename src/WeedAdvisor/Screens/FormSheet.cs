@@ -12,11 +12,11 @@ namespace WeedAdvisor.Screens;
 /// </summary>
 internal sealed class FormSheet : Sheet
 {
-    private const int AboutAt = 1, NoteRows = 3, LeastAnswerRows = 6;
+    private const int AboutAt = 1, NoteRows = 3, LeastAnswerRows = 6, LeastLabel = 12, FieldWidth = 22;
 
     private readonly IFormDesk _desk;
     private readonly TextRows _about;
-    private readonly FormFieldRow[] _rows;
+    private readonly FieldRow[] _rows;
     private readonly TextRows _note;
     private readonly ListingView _answer;
     private readonly PressView[] _presses;
@@ -41,8 +41,8 @@ internal sealed class FormSheet : Sheet
             new PressView(look, "Close", Close),
         ];
         Add(_about, _note, _answer);
-        _rows = [.. desk.Fields.Select((_, at) => new FormFieldRow(look, desk, at, () => FocusOn(at + 1)))];
-        foreach (FormFieldRow row in _rows)
+        _rows = [.. desk.Fields.Select((_, at) => new FieldRow(look, desk, at, FieldWidth, () => FocusOn(at + 1)))];
+        foreach (FieldRow row in _rows)
         {
             row.Changed += Renew;
             row.Entered += Arrange;
@@ -82,7 +82,7 @@ internal sealed class FormSheet : Sheet
 
     public override void Renew()
     {
-        foreach (FormFieldRow row in _rows)
+        foreach (FieldRow row in _rows)
             row.Renew();
         int at = Math.Max(0, At);
         AdviceLine about = _desk.About(at);
@@ -142,16 +142,18 @@ internal sealed class FormSheet : Sheet
         _first = Math.Clamp(_first, wanted - room + 1, wanted);
         _first = Math.Clamp(_first, 0, _rows.Length - room);
         _about.Height = about;
+        int longest = _desk.Fields.Max(name => name.Length);
+        int label = Math.Clamp(longest + 3, LeastLabel, Math.Max(LeastLabel, Frame.Width * 45 / 100));
         for (int i = 0; i < _rows.Length; i++)
-            _rows[i].Place(top + i - _first, Frame.Width, i >= _first && i < _first + room, IsEdge(i, room));
+            _rows[i].Place(top + i - _first, label, i >= _first && i < _first + room, Edge(i, room));
         _note.Y = top + room;
         _answer.Y = top + room + NoteRows;
         _answer.Height = Dim.Fill(1);
     }
 
     /// <summary>The mark of a row beyond which there are more.</summary>
-    private char IsEdge(int at, int room) =>
-        at == _first && at > 0 ? '↑' : at == _first + room - 1 && at < _rows.Length - 1 ? '↓' : ' ';
+    private string Edge(int at, int room) =>
+        at == _first && at > 0 ? "↑" : at == _first + room - 1 && at < _rows.Length - 1 ? "↓" : " ";
 }
 
 /// <summary>Something that can be done with a form.</summary>

@@ -31,7 +31,7 @@ internal sealed class HelpSheet : Sheet
         ("/, N", "on a page to read: look for words; the same words further on"),
         ("W", "on the advice: over the whole width, and back"),
         ("Ctrl+Q", "leave; answers that are not saved are kept for the next start"),
-        ("Esc", "close a page like this one; the interview asks before it leaves"),
+        ("Esc", "close a page like this one, back from the advice; a question asks before it leaves"),
     ];
 
     private readonly ListingView _list;

@@ -43,7 +43,9 @@ internal sealed partial class MainWindow
 
     private bool HearOnInterview(Key key)
     {
-        if (key == Key.Esc)
+        if (key == Key.Esc && _advice.HasFocus)
+            OtherPane();
+        else if (key == Key.Esc)
             AskToLeave();
         else if (key == Key.F1)
             Show(new HelpSheet(_look));

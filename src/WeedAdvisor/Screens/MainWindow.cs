@@ -246,8 +246,8 @@ internal sealed partial class MainWindow : Window
         else if (_advice.HasFocus)
         {
             keys = Frame.Width >= 80
-                ? "Up and Down   Enter reasons   Space more or less   / find   W width   F6 back"
-                : "Up and Down   Enter reasons   Space more or less   F6 back";
+                ? "Up and Down   Enter reasons   Space more or less   / find   W width   Esc back"
+                : "Up and Down   Enter reasons   Space more or less   Esc back";
         }
         _foot.Show((keys, LineTone.Plain));
     }

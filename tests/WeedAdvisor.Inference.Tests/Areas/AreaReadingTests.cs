@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using System.Reflection;
 using WeedAdvisor.Inference.Areas;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Areas;
 
@@ -14,7 +14,7 @@ public sealed class AreaReadingTests
 {
     private const string Region = "north-carolina-piedmont";
     private static readonly DateOnly s_day = new(2026, 4, 14);
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
     [Theory]
     [InlineData(0, null)]

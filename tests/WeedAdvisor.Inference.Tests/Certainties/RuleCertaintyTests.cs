@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Certainties;
 

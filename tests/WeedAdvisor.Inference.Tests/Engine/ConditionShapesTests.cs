@@ -1,5 +1,5 @@
 using WeedAdvisor.Inference.Engine;
-using WeedAdvisor.Inference.Tests.Fixtures;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Engine;
 
@@ -8,6 +8,6 @@ public class ConditionShapesTests
     [Fact]
     public void No_shipped_judgement_has_more_patterns_than_a_native_program_knows_shapes_for() =>
         Assert.All(
-            ShippedKnowledge.Knowledge.Judgements,
+            ShippedRules.Knowledge.Judgements,
             judgement => Assert.InRange(judgement.When.Length, 1, ConditionShapes.MostFacts));
 }

@@ -7,6 +7,7 @@ using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Engine;
 

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Entry;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Entry;
 
@@ -157,7 +157,7 @@ public sealed class EntryIntervalTests
     public void What_was_put_on_lately_and_is_not_told_makes_the_work_wait()
     {
         VisitArea yard = Yard();
-        AreaAdvice advice = Advise(yard with { Answers = yard.Answers.SetItem("put-on-lately", Word("yes")) }, s_day);
+        AreaAdvice advice = Advise(yard.With("put-on-lately", "yes"), s_day);
         Assert.Contains(Need.Question("past"), Assert.Single(advice.Waiting, waiting => waiting.Action == Work).Needs);
     }
 
@@ -177,10 +177,10 @@ public sealed class EntryIntervalTests
     {
         VisitArea yard = Yard(Use("isoxaben-spray", s_day.AddDays(-6), "08:00"));
         Assert.Contains(
-            Advise(yard with { Answers = yard.Answers.SetItem("put-on-lately", Word("no")) }, s_day).Gaps,
+            Advise(yard.With("put-on-lately", "no"), s_day).Gaps,
             gap => gap.Kind == GapKind.Contradiction);
         VisitArea today = Yard(Use("isoxaben-spray", s_day, "08:00"));
-        Assert.True(IsClosed(today with { Answers = today.Answers.SetItem("put-on-lately", Word("no")) }));
+        Assert.True(IsClosed(today.With("put-on-lately", "no")));
 
         // Nor beside one that closed the house from another area, nor while it is not known whether it is the same
         // house.
@@ -222,14 +222,14 @@ public sealed class EntryIntervalTests
     public void What_is_done_elsewhere_need_not_wait()
     {
         VisitArea yard = Yard(Use("isoxaben-spray", s_day, "08:00"));
-        yard = yard with { Answers = yard.Answers.SetItem("incoming-stock", Word("not-inspected")) };
+        yard = yard.With("incoming-stock", "not-inspected");
         Assert.Contains(Advise(yard, s_day).Clear, clear => clear.Action == "inspect-incoming");
     }
 
     [Fact]
     public void Every_time_zone_of_a_region_is_one_that_the_clock_knows() =>
         Assert.All(
-            ShippedKnowledge.Knowledge.Regions.Values,
+            ShippedRules.Knowledge.Regions.Values,
             region => Assert.True(region.TimeZone is { } zone && EntryClock.Knows(zone), region.Id));
 
     private static void AssertClosed(PastApplication use, int hoursAgo, bool closed)
@@ -249,7 +249,7 @@ public sealed class EntryIntervalTests
         Assert.Single(Advise(area, s_day).Clear, clear => clear.Action == Work);
 
     private static AreaAdvice Advise(VisitArea area, DateOnly day, params ImmutableArray<VisitArea> others) =>
-        ShippedKnowledge.Advisor.Open(new AreaCase(day, area, others)).Advice;
+        ShippedRules.Advisor.Open(new AreaCase(day, area, others)).Advice;
 
     private static PastApplication Use(string treatment, DateOnly? day, string? hour) =>
         new(treatment, day, "clean", WordSet.Empty)

@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Entry;
 
@@ -16,7 +16,7 @@ namespace WeedAdvisor.Inference.Tests.Entry;
 /// </summary>
 public sealed class EntryLawTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
     private static readonly DateOnly[] s_days =
         [new(2026, 6, 15), new(2026, 3, 8), new(2026, 3, 9), new(2026, 11, 1), new(2026, 11, 2)];
@@ -67,7 +67,7 @@ public sealed class EntryLawTests
     public void Nobody_is_sent_in_while_an_interval_runs_here_or_in_the_same_house() => s_visit.Sample(
         visit =>
         {
-            VisitAdvice advice = ShippedKnowledge.Advisor.Advise(visit);
+            VisitAdvice advice = ShippedRules.Advisor.Advise(visit);
             foreach ((VisitArea area, AreaAdvice told) in visit.Areas.Zip(advice.Areas))
             {
                 if (!visit.Areas.Any(other => Closes(other, area, visit.Date)))
@@ -87,7 +87,7 @@ public sealed class EntryLawTests
                 Areas = [.. visit.Areas.Select(area => area with { Past = [.. area.Past!.Value.Select(Older)] })],
             };
             Assert.All(
-                    ShippedKnowledge
+                    ShippedRules
                         .Advisor.Advise(old)
                         .Areas.SelectMany(area => area.Barred)
                         .SelectMany(barred => barred.Because),
@@ -151,8 +151,7 @@ public sealed class EntryLawTests
         return new VisitArea(
             "a",
             "A",
-            answers.ToImmutableSortedDictionary(
-                one => one.Key, one => (Answer)new Answer.Words(WordSet.Of([one.Value])), StringComparer.Ordinal),
+            AreaAnswers.Of(answers),
             [new WeedSeen("liverwort", "mature", 10), new WeedSeen("bittercress-hairy", "young", 5)],
             past);
     }

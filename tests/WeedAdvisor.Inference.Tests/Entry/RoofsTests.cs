@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Entry;
 
@@ -14,7 +14,7 @@ public sealed class RoofsTests
 {
     [Fact]
     public void A_visit_says_of_each_area_what_the_area_says_beside_all_others() =>
-        new RandomVisits(ShippedKnowledge.Knowledge).Case.Sample(
+        new RandomVisits(ShippedRules.Knowledge).Case.Sample(
             drawn =>
             {
                 ImmutableArray<VisitArea> areas =
@@ -22,10 +22,10 @@ public sealed class RoofsTests
                     .. drawn.Others.Prepend(drawn.Area).Select((area, i) => area with { Id = $"a{i}" }),
                 ];
                 var visit = new Visit("v", null, drawn.Date, null, areas);
-                VisitAdvice together = ShippedKnowledge.Advisor.Advise(visit);
+                VisitAdvice together = ShippedRules.Advisor.Advise(visit);
                 for (int i = 0; i < areas.Length; i++)
                     Assert.Equal(
-                        Said(ShippedKnowledge.Advisor.Open(AreaCase.Of(visit, i)).Advice),
+                        Said(ShippedRules.Advisor.Open(AreaCase.Of(visit, i)).Advice),
                         Said(together.Areas[i])
                     );
             },

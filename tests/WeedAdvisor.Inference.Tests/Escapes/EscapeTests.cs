@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Inference.Ratings;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Escapes;
 
@@ -17,7 +17,7 @@ public sealed class EscapeTests
 {
     private const string Spurge = "spurge-spotted", Eclipta = "eclipta";
     private static readonly DateOnly s_day = new(2026, 6, 30);
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
     [Fact]
     public void What_a_record_rates_less_than_good_explains_itself() =>
@@ -153,12 +153,11 @@ public sealed class EscapeTests
         var area = new VisitArea(
             "yard",
             "Yard",
-            answers.ToImmutableSortedDictionary(
-                one => one.Key, one => (Answer)new Answer.Words(WordSet.Of([one.Value])), StringComparer.Ordinal)
+            AreaAnswers.Of(answers)
                 .Add("potted-on", new Answer.Date(new DateOnly(2024, 4, 1))),
             [new WeedSeen(Spurge, "expected", null)],
             past);
-        return ShippedKnowledge.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
+        return ShippedRules.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
     }
 
     private static PastApplication Through(string treatment, int? seasons, params string[] weeds) =>

@@ -1,11 +1,10 @@
 using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Inference.Identify;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Identify;
 
@@ -56,22 +55,6 @@ internal static class RandomKeys
             ),
         };
 
-    private static Weed WeedOf(string id, string[] features) => new()
-    {
-        Id = id,
-        Name = id,
-        Scientific = id,
-        Kind = "any",
-        LifeCycle = "any",
-        NeedsLight = "yes",
-        Underground = false,
-        Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty,
-        SpreadsBy = WordSet.Empty,
-        FavouredBy = WordSet.Empty,
-        Places = WordSet.Empty,
-        Features = WordSet.Of(features),
-        Identify = id,
-        Sources = ["invented"],
-        Where = Place.Whole("random"),
-    };
+    private static Weed WeedOf(string id, string[] features) =>
+        Invented.Weed(id) with { Features = WordSet.Of(features) };
 }

@@ -1,9 +1,9 @@
 using CsCheck;
 using WeedAdvisor.Inference.Identify;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Identify;
 
@@ -145,7 +145,7 @@ public sealed class WeedKeyTests
     [Fact]
     public void Between_look_alikes_in_front_the_tell_comes_once_and_first()
     {
-        var key = new WeedKey(ShippedKnowledge.Knowledge);
+        var key = new WeedKey(ShippedRules.Knowledge);
         Identification found = key.Of(Sighting.Empty.See("three-heart-shaped-leaflets"));
         Assert.Equal(["woodsorrel-creeping", "woodsorrel-yellow"], found.Leaders.Select(fit => fit.Weed.Id));
         Assert.Equal(

@@ -2,20 +2,20 @@ using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Labels;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Labels;
 
 /// <summary>The grower's own labels: what they settle, what they lift with a line, and what they never lift.</summary>
 public sealed class LabelBookTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
     private static readonly RandomVisits s_visits = new(s_knowledge);
 
     // A book that allows everything that a label can allow, for every treatment.
@@ -112,10 +112,10 @@ public sealed class LabelBookTests
             foreach (VisitArea one in (VisitArea[])
                         [
                             area,
-                            With(area, "stock", "unrooted-cuttings"),
-                            With(area, "edible", "yes"),
-                            With(area, "organic", "yes"),
-                            With(area, "cover", "film-on"),
+                            area.With("stock", "unrooted-cuttings"),
+                            area.With("edible", "yes"),
+                            area.With("organic", "yes"),
+                            area.With("cover", "film-on"),
                         ]
                 )
             {
@@ -142,7 +142,7 @@ public sealed class LabelBookTests
     [Fact]
     public void No_label_opens_a_place_in_which_an_interval_runs()
     {
-        VisitArea yard = With(VisitArea.Blank("a", "A"), "cover", "open-sky") with
+        VisitArea yard = VisitArea.Blank("a", "A").With("cover", "open-sky") with
         {
             Past = [new PastApplication("pendimethalin-spray", RandomVisits.Day, "clean", WordSet.Empty)],
         };
@@ -179,9 +179,6 @@ public sealed class LabelBookTests
         YearlyLimitKgAiHa = 10_000,
         Where = treatment.Where,
     };
-
-    private static VisitArea With(VisitArea area, string question, string word) =>
-        area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of([word]))) };
 
     private static bool Says(VisitArea area, string question, string word) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words words && words.Value.Contains(word);

@@ -1,19 +1,19 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Limits;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Labels;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Limits;
 
 /// <summary>Cases of limits that a grower meets.</summary>
 public sealed class LimitCaseTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
     private static readonly DateOnly s_day = new(2026, 9, 15);
 
     // PNW handbook on field nurseries: 2 lb ai/acre a year of oxyfluorfen as spray. A granule use alone brings as much.
@@ -170,7 +170,7 @@ public sealed class LimitCaseTests
     [Fact]
     public void With_the_past_unanswered_nothing_that_is_limited_is_clear()
     {
-        AreaAdvice advice = ShippedKnowledge.Advisor.Open(AreaCase.Alone(s_day, Yard() with { Past = null })).Advice;
+        AreaAdvice advice = ShippedRules.Advisor.Open(AreaCase.Alone(s_day, Yard() with { Past = null })).Advice;
         LimitTable table = LimitTable.Of(s_knowledge);
         foreach (ClearAction clear in advice.Clear)
         {
@@ -186,7 +186,7 @@ public sealed class LimitCaseTests
             LimitCheck.All(treatment, s_day, [], s_knowledge), limit => limit.Holds != Truth.No));
 
     private static VisitArea Yard() =>
-        s_knowledge.WorkedVisits.Single(one => one.Visit.Id == "limits-over-all-products").Visit.Areas[0];
+        ShippedRules.Visit("limits-over-all-products").Areas[0];
 
     private static KnowledgeBase Over(string treatment, params string[] fields)
     {

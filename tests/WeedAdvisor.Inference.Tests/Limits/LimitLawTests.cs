@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Limits;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Limits;
 
@@ -16,7 +16,7 @@ namespace WeedAdvisor.Inference.Tests.Limits;
 /// </summary>
 public sealed class LimitLawTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
     private static readonly DateOnly s_day = new(2026, 9, 15);
 
     private static readonly string[] s_products =

@@ -3,10 +3,10 @@ using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Limits;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Limits;
 
@@ -15,7 +15,7 @@ namespace WeedAdvisor.Inference.Tests.Limits;
 /// </summary>
 public sealed class LimitOracleTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
     private static readonly string[] s_products = [.. LimitsByHand.Products.Keys];
 
     // Around a leap day too.
@@ -62,7 +62,7 @@ public sealed class LimitOracleTests
     [Fact]
     public void One_use_more_clears_no_other_product_of_the_same_active_and_brings_no_day_forward()
     {
-        LiveAdvice live = ShippedKnowledge.Advisor.Open(AreaCase.Alone(new DateOnly(2028, 6, 1), Yard([])));
+        LiveAdvice live = ShippedRules.Advisor.Open(AreaCase.Alone(new DateOnly(2028, 6, 1), Yard([])));
         Gen.Select(s_cases, Gen.Int[0, s_products.Length - 1], Gen.Int[0, 430], (one, more, ago) => (one, more, ago))
             .Sample(
             sample =>
@@ -102,7 +102,7 @@ public sealed class LimitOracleTests
 
     private static VisitArea Yard(PastApplication[] past)
     {
-        Visit worked = s_knowledge.WorkedVisits.Single(one => one.Visit.Id == "limits-over-all-products").Visit;
+        Visit worked = ShippedRules.Visit("limits-over-all-products");
         return worked.Areas[0] with { Past = [.. past] };
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Oracle;
 
@@ -119,5 +120,5 @@ public class CompletionTests
         .CountBy(id => id)
         .ToDictionary(StringComparer.Ordinal);
 
-    private static string Shown(DrawnCase drawn) => Fixtures.Describe.Case((drawn.Knowledge.Judgements, [drawn.Area]));
+    private static string Shown(DrawnCase drawn) => Describe.Case((drawn.Knowledge.Judgements, [drawn.Area]));
 }

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using CsCheck;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Oracle;
 
@@ -74,15 +74,15 @@ internal sealed record DrawnCase(KnowledgeBase Knowledge, VisitArea Area)
                     Kind = QuestionKind.Crops,
                 },
             ],
-            Weeds = SmallKnowledge.Map(
+            Weeds = Invented.ById(
                 SmallKnowledge.WeedOf("moss", "bryophyte", 1) with
                 {
                     WeeksToFirstSeed = weeks is { } first ? new Span(first, first) : null,
                 },
                 SmallKnowledge.WeedOf("spurge", "broadleaf", 2)),
-            Crops = SmallKnowledge.Map(SmallKnowledge.CropOf("shrubs"), SmallKnowledge.CropOf("heathers", "shrubs")),
-            Practices = SmallKnowledge.Map(SmallKnowledge.PracticeOf("pull", ["sky"], 1, 50, 90)),
-            Treatments = SmallKnowledge.Map(treatments[0], treatments[1] with { Id = "spray", Name = "spray" }),
+            Crops = Invented.ById(SmallKnowledge.CropOf("shrubs"), SmallKnowledge.CropOf("heathers", "shrubs")),
+            Practices = Invented.ById(SmallKnowledge.PracticeOf("pull", ["sky"], 1, 50, 90)),
+            Treatments = Invented.ById(treatments[0], treatments[1] with { Id = "spray", Name = "spray" }),
         });
 
     // Most answers are given: what is open multiplies.

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using CsCheck;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.World;
 using static WeedAdvisor.Inference.Tests.Oracle.DrawnCase;
 
 namespace WeedAdvisor.Inference.Tests.Oracle;

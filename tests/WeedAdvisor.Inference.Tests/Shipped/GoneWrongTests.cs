@@ -1,6 +1,6 @@
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
@@ -10,10 +10,8 @@ public sealed class GoneWrongTests
     [Fact]
     public void What_to_do_is_told_in_the_order_of_doing_it_before_all_else()
     {
-        Visit visit = ShippedKnowledge
-            .Knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "a-use-gone-wrong")
-            .Visit;
-        AreaAdvice closed = ShippedKnowledge.Advisor.Advise(visit).Areas.Single(area => area.Area.Id == "closed-house");
+        Visit visit = ShippedRules.Visit("a-use-gone-wrong");
+        AreaAdvice closed = ShippedRules.Advisor.Advise(visit).Areas.Single(area => area.Area.Id == "closed-house");
         Assert.Equal(
             [
                 "stop-and-keep-people-first", "air-what-stands-under-a-roof", "wash-off-while-it-is-wet",

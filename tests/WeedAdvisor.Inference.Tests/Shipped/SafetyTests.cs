@@ -2,24 +2,23 @@ using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
 /// <summary>What no visit whatsoever may bring about with the rules that ship.</summary>
 public class SafetyTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
     private static readonly RandomVisits s_visits = new(s_knowledge);
 
     // Common practice: no chemical control exists for weeds among unrooted cuttings.
     [Fact]
     public void Over_unrooted_cuttings_no_clear_treatment_reaches_the_crop() =>
-        NoClearTreatmentReachesTheCrop(area => Answered(area, "stock", "unrooted-cuttings"));
+        NoClearTreatmentReachesTheCrop(area => area.With("stock", "unrooted-cuttings"));
 
     [Fact]
     public void With_the_stock_unanswered_no_clear_treatment_reaches_the_crop() =>
@@ -28,7 +27,7 @@ public class SafetyTests
     [Fact]
     public void With_the_stock_said_not_to_be_known_no_clear_treatment_reaches_the_crop() =>
         NoClearTreatmentReachesTheCrop(
-            area => area with { Answers = area.Answers.SetItem("stock", new Answer.NotKnown()) });
+            area => area.With("stock", new Answer.NotKnown()));
 
     [Theory]
     [InlineData("place")]
@@ -82,11 +81,8 @@ public class SafetyTests
             ClearTreatments(Advise(change(area))), action => s_knowledge.Treatments[action].ReachesCrop),
         iter: Sizes.Of(150, 2000));
 
-    private static VisitArea Answered(VisitArea area, string question, string answer) =>
-        area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of([answer]))) };
-
     private static AreaAdvice Advise(VisitArea area) =>
-        ShippedKnowledge.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area)).Advice;
+        ShippedRules.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area)).Advice;
 
     private static IEnumerable<string> ClearTreatments(AreaAdvice advice) =>
         advice.Clear.Select(one => one.Action).Where(s_knowledge.Treatments.ContainsKey);

@@ -10,13 +10,14 @@ using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
 /// <summary>The rules that ship, on random visits.</summary>
 public class ShippedRulesTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
     private static readonly Gen<VisitArea> s_areas = new RandomVisits(s_knowledge).Area;
 
     [Fact]
@@ -48,7 +49,7 @@ public class ShippedRulesTests
                     s_knowledge.Judgements,
                     [.. catalogue, .. AreaFacts.Of(s_knowledge, day)]
                 );
-                AreaAdvice advice = ShippedKnowledge.Advisor.Open(day).Advice;
+                AreaAdvice advice = ShippedRules.Advisor.Open(day).Advice;
                 Assert.Equal(
                     atOnce.Select(one => (one.Judgement.Id, one.Action?.Id, reasons.SaidOf(one).Text)),
                     advice.AllConclusions().Select(one => (one.Judgement, one.Action, one.Text)));

@@ -1,23 +1,21 @@
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
 /// <summary>How actions stand when one thing is not known or contradicts another, on worked visits.</summary>
 public sealed class StatusTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
-    private static readonly Visit s_yard = s_knowledge
-        .WorkedVisits.Single(one => one.Visit.Id == "container-yard-with-spurge")
-        .Visit;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
+    private static readonly Visit s_yard = ShippedRules.Visit("container-yard-with-spurge");
 
     [Fact]
     public void An_empty_list_of_crops_beside_stock_clears_nothing_that_reaches_the_crop()
     {
-        AreaAdvice advice = Advise(Answered(s_yard.Areas[0], "crops", WordSet.Empty));
+        AreaAdvice advice = Advise(s_yard.Areas[0].With("crops", new Answer.Words(WordSet.Empty)));
         Assert.DoesNotContain(advice.Clear, clear => ReachesCrop(clear.Action));
         Assert.Contains(advice.Waiting, waiting => ReachesCrop(waiting.Action) && Names(waiting, "crops"));
         Assert.Contains(advice.Gaps, gap => gap.Kind == GapKind.Contradiction);
@@ -26,7 +24,7 @@ public sealed class StatusTests
     [Fact]
     public void Crops_beside_no_stock_clear_nothing_that_reaches_the_crop()
     {
-        AreaAdvice advice = Advise(Answered(s_yard.Areas[0], "stock", WordSet.Of(["none-present"])));
+        AreaAdvice advice = Advise(s_yard.Areas[0].With("stock", "none-present"));
         Assert.DoesNotContain(advice.Clear, clear => ReachesCrop(clear.Action));
         Assert.Contains(advice.Gaps, gap => gap.Kind == GapKind.Contradiction);
     }
@@ -50,7 +48,7 @@ public sealed class StatusTests
     [Fact]
     public void A_doubt_that_the_missing_answer_could_raise_makes_clear_unless_and_names_the_question()
     {
-        Visit pad = s_knowledge.WorkedVisits.Single(one => one.Visit.Id == "horsetail-on-an-empty-pad").Visit;
+        Visit pad = ShippedRules.Visit("horsetail-on-an-empty-pad");
         ClearAction spray = Advise(pad.Areas[0], pad.Date)
             .Clear.Single(clear => clear.Action == "dimethenamid-p-spray");
         Assert.Equal(ActionStatus.ClearUnless, spray.Status);
@@ -76,7 +74,7 @@ public sealed class StatusTests
     {
         foreach (WorkedVisit worked in s_knowledge.WorkedVisits)
         {
-            foreach (AreaAdvice area in ShippedKnowledge.Advisor.Advise(worked.Visit).Areas)
+            foreach (AreaAdvice area in ShippedRules.Advisor.Advise(worked.Visit).Areas)
             {
                 foreach (var time in area.Clear.GroupBy(clear => (clear.When, IsForToday: clear.NotToday.IsEmpty)))
                     Assert.Equal(
@@ -92,7 +90,7 @@ public sealed class StatusTests
     {
         foreach (WorkedVisit worked in s_knowledge.WorkedVisits)
         {
-            foreach (AreaAdvice area in ShippedKnowledge.Advisor.Advise(worked.Visit).Areas)
+            foreach (AreaAdvice area in ShippedRules.Advisor.Advise(worked.Visit).Areas)
             {
                 string[] told =
                 [
@@ -112,9 +110,6 @@ public sealed class StatusTests
     private static bool Names(WaitingAction waiting, string question) =>
         waiting.Needs.Contains(Need.Question(question));
 
-    private static VisitArea Answered(VisitArea area, string question, WordSet words) =>
-        area with { Answers = area.Answers.SetItem(question, new Answer.Words(words)) };
-
     private static AreaAdvice Advise(VisitArea area, DateOnly? day = null) =>
-        ShippedKnowledge.Advisor.Open(AreaCase.Alone(day ?? s_yard.Date, area)).Advice;
+        ShippedRules.Advisor.Open(AreaCase.Alone(day ?? s_yard.Date, area)).Advice;
 }

@@ -2,11 +2,10 @@ using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
@@ -15,7 +14,7 @@ public sealed class UnknownLawTests
 {
     private const int TakenEach = 6;
 
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
     [Fact]
     public void Taking_anything_away_never_makes_clear_what_was_not() => Gen
@@ -23,7 +22,7 @@ public sealed class UnknownLawTests
         .Sample(
             (all, picks) =>
             {
-                LiveAdvice live = ShippedKnowledge.Advisor.Open(all);
+                LiveAdvice live = ShippedRules.Advisor.Open(all);
                 AreaAdvice full = live.Advice;
                 ImmutableArray<Taken> taken = [.. Taken.From(all).Where(one => !SettlesAContradiction(all, one))];
                 if (taken.IsEmpty)
@@ -43,7 +42,7 @@ public sealed class UnknownLawTests
             drawn =>
             {
                 AreaCase all = WithoutFalseNo(drawn);
-                LiveAdvice live = ShippedKnowledge.Advisor.Open(all);
+                LiveAdvice live = ShippedRules.Advisor.Open(all);
                 AreaAdvice full = live.Advice;
                 foreach (Taken one in Taken.From(all).Where(one => one.Question == "past"))
                 {
@@ -61,7 +60,7 @@ public sealed class UnknownLawTests
             drawn =>
             {
                 AreaCase all = WithoutFalseNo(drawn);
-                LiveAdvice live = ShippedKnowledge.Advisor.Open(all);
+                LiveAdvice live = ShippedRules.Advisor.Open(all);
                 AreaAdvice full = live.Advice;
                 ImmutableArray<PastApplication> older = [.. all.Area.Past!.Value.Where(use => !IsLately(use))];
                 AreaAdvice less = live.Change(all with { Area = all.Area with { Past = older } });
@@ -83,7 +82,7 @@ public sealed class UnknownLawTests
         return isUsed ? new AreaCase(all.Date, Yes(all.Area), [.. all.Others.Select(Yes)]) : all;
 
         static VisitArea Yes(VisitArea area) => Says(area, "put-on-lately", "no")
-            ? area with { Answers = area.Answers.SetItem("put-on-lately", new Answer.Words(WordSet.Of("yes"))) }
+            ? area.With("put-on-lately", "yes")
             : area;
     }
 

@@ -1,7 +1,7 @@
 using WeedAdvisor.Inference.Identify;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
@@ -11,7 +11,7 @@ public sealed class WeedFeatureTests
     // Twice the six halvings that some sixty weeds need: nobody answers more than that with a tray in hand.
     private const int MostQuestions = 12;
 
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
     private static readonly WeedKey s_key = new(s_knowledge);
 

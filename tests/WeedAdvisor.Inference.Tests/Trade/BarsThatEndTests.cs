@@ -1,10 +1,10 @@
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
@@ -14,7 +14,7 @@ namespace WeedAdvisor.Inference.Tests.Trade;
 /// </summary>
 public class BarsThatEndTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
     public static TheoryData<string, string, string, ActionStatus, string> Rows => new()
     {
@@ -107,7 +107,7 @@ public class BarsThatEndTests
     public void On_the_day_that_is_named_the_bar_is_gone_and_on_the_day_before_it_still_holds()
     {
         int counted = 0;
-        foreach (Visit visit in Directory.EnumerateFiles(Path.Combine(ShippedKnowledge.Folder, "visits"))
+        foreach (Visit visit in Directory.EnumerateFiles(Path.Combine(Repository.Rules, "visits"))
             .Select(file => VisitFile.Read(file, s_knowledge).Value!))
         {
             for (int i = 0; i < visit.Areas.Length; i++)
@@ -145,7 +145,7 @@ public class BarsThatEndTests
             VisitArea area = new(
                 "a", "A", System.Collections.Immutable.ImmutableSortedDictionary<string, Answer>.Empty
                     .Add("stock", new Answer.Words(WordSet.Of([stage.Id]))), [], []);
-            AreaAdvice advice = ShippedKnowledge.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 12), area)).Advice;
+            AreaAdvice advice = ShippedRules.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 12), area)).Advice;
             HashSet<string> barred =
             [
                 .. advice.Barred.Where(one => one.Because.Any(reason => onStock.Contains(reason.Judgement)))
@@ -177,10 +177,10 @@ public class BarsThatEndTests
     ];
 
     private static AreaAdvice Advise(Visit visit, int area, DateOnly day) =>
-        ShippedKnowledge.Advisor.Open(AreaCase.Of(visit, area) with { Date = day }).Advice;
+        ShippedRules.Advisor.Open(AreaCase.Of(visit, area) with { Date = day }).Advice;
 
     private static int IndexOf(Visit visit, string area) => visit.Areas.ToList().FindIndex(one => one.Id == area);
 
     private static Visit Read(string visit) =>
-        VisitFile.Read(Path.Combine(ShippedKnowledge.Folder, "visits", $"{visit}.yaml"), s_knowledge).Value!;
+        VisitFile.Read(Path.Combine(Repository.Rules, "visits", $"{visit}.yaml"), s_knowledge).Value!;
 }

@@ -1,5 +1,5 @@
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
@@ -9,7 +9,7 @@ public class PublishedCodesTests
     private static readonly string[] s_unclassified = ["surface-oxidiser", "disinfectant", "burn-down"];
 
     private static IEnumerable<Active> Actives =>
-        ShippedKnowledge.Knowledge.Treatments.Values.SelectMany(treatment => treatment.Actives);
+        ShippedRules.Knowledge.Treatments.Values.SelectMany(treatment => treatment.Actives);
 
     // HRAC/WSSA classification of sites of action; where each line was read, or that it is from memory, stands in the
     // table.
@@ -41,7 +41,7 @@ public class PublishedCodesTests
 
     [Fact]
     public void Only_what_burns_bleaches_or_cleans_is_without_a_group() => Assert.All(
-            ShippedKnowledge.Knowledge.Treatments.Values.Where(treatment =>
+            ShippedRules.Knowledge.Treatments.Values.Where(treatment =>
                 treatment.Actives.Any(active => active.Group is null)
             ),
         treatment => Assert.Contains(treatment.Role, s_unclassified));
@@ -54,10 +54,10 @@ public class PublishedCodesTests
         Dictionary<string, string> codes = Table
             .Read("formulation-codes.csv")
             .ToDictionary(cell => cell[0], cell => cell[1]);
-        Assert.All(ShippedKnowledge.Knowledge.Treatments.Values, treatment =>
+        Assert.All(ShippedRules.Knowledge.Treatments.Values, treatment =>
             Assert.True(codes.ContainsKey(treatment.Formulation), $"{treatment.Id}: {treatment.Formulation}")
         );
-        Assert.All(ShippedKnowledge.Knowledge.Vocabulary["formulation"].Words, word =>
+        Assert.All(ShippedRules.Knowledge.Vocabulary["formulation"].Words, word =>
             Assert.Contains(codes[word.Key].Split(' ', ',')[0], word.Value, StringComparison.OrdinalIgnoreCase)
         );
     }

@@ -1,5 +1,5 @@
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
@@ -14,7 +14,7 @@ public class RatingMatrixTests
     private const string FactSheets = "herbicide-fact-sheets.csv";
     private const string Guide = "herbicide-guide.csv";
 
-    private static IEnumerable<Treatment> Treatments => ShippedKnowledge.Knowledge.Treatments.Values;
+    private static IEnumerable<Treatment> Treatments => ShippedRules.Knowledge.Treatments.Values;
 
     [Theory]
     [InlineData(ContainerWeeds, "ncsu-vt-gfp", 104)]

@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
@@ -13,7 +12,7 @@ namespace WeedAdvisor.Inference.Tests.Trade;
 /// </summary>
 public class SpraysOnWeedsThatAreUpTests
 {
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
     private static readonly DateOnly s_day = new(2026, 5, 14);
 
     // Lanini, trials with acids and oils: most broad-leaved weeds at 12 days of age, few at 26. Glufosinate, diquat and
@@ -92,13 +91,9 @@ public class SpraysOnWeedsThatAreUpTests
         VisitArea path = new(
             "path",
             "Path",
-            answers.ToImmutableSortedDictionary(
-                pair => pair.Question,
-                Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])),
-                StringComparer.Ordinal
-            ),
+            AreaAnswers.Of(answers),
             [weed],
             []);
-        return ShippedKnowledge.Advisor.Open(AreaCase.Alone(day, path)).Advice;
+        return ShippedRules.Advisor.Open(AreaCase.Alone(day, path)).Advice;
     }
 }

@@ -1,4 +1,4 @@
-using WeedAdvisor.Inference.Tests.Fixtures;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
@@ -10,7 +10,7 @@ internal static class Table
     /// <summary>The cells of every line but the notes.</summary>
     public static string[][] Read(string name)
     {
-        string root = Path.GetDirectoryName(ShippedKnowledge.Folder)!;
+        string root = Path.GetDirectoryName(Repository.Rules)!;
         string path = Path.Combine(root, "tests", "WeedAdvisor.Inference.Tests", "Trade", "Tables", name);
         return [.. File.ReadLines(path).Where(line => !line.StartsWith('#')).Select(line => line.Split(';'))];
     }

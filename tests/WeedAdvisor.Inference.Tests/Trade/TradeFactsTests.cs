@@ -1,10 +1,9 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
@@ -15,7 +14,7 @@ public class TradeFactsTests
 {
     private const string CleanFirst = "clean-first-preemergence-kills-no-plants";
 
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
     private static readonly DateOnly s_day = new(2026, 5, 12);
 
     private static IEnumerable<Treatment> Preemergence =>
@@ -179,7 +178,7 @@ public class TradeFactsTests
         advice.Findings.Where(finding => finding.IsCertain).Select(finding => finding.Id);
 
     private static AreaAdvice Advise(VisitArea area) =>
-        ShippedKnowledge.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
+        ShippedRules.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
 
     // An ordinary yard of settled woody stock, so that only what a test changes makes the difference.
     private static VisitArea Yard(params (string Question, string Answer)[] answers) => Area(
@@ -218,11 +217,7 @@ public class TradeFactsTests
 
     private static VisitArea Area(params (string Question, string Answer)[] answers)
     {
-        var given = answers.ToImmutableSortedDictionary(
-            pair => pair.Question,
-            Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])),
-            StringComparer.Ordinal
-        );
+        var given = AreaAnswers.Of(answers);
         return new VisitArea(
             "area",
             "Area",

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Trade;
 
@@ -20,7 +20,7 @@ public class WeatherOfTheDayTests
     private const string FattyAcids = "caprylic-capric-acid-spray";
 
     private static readonly WordSet s_sprays = WordSet.Of(["spray-over-top", "directed-spray", "floor-spray"]);
-    private static readonly KnowledgeBase s_knowledge = ShippedKnowledge.Knowledge;
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
     [Theory]
     [InlineData(Glyphosate, "windy", "wind")]
@@ -72,7 +72,7 @@ public class WeatherOfTheDayTests
 
     [Fact]
     public void No_rule_asks_for_the_weather() => Assert.DoesNotContain(
-            ShippedKnowledge
+            ShippedRules
                 .Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), VisitArea.Blank("a", "A")))
                 .Advice.AllConclusions()
             .SelectMany(one => one.Needs),
@@ -102,13 +102,9 @@ public class WeatherOfTheDayTests
         VisitArea path = new(
             "path",
             "Path",
-            answers.ToImmutableSortedDictionary(
-                pair => pair.Question,
-                Answer (pair) => new Answer.Words(WordSet.Of([pair.Answer])),
-                StringComparer.Ordinal
-            ),
+            AreaAnswers.Of(answers),
             [new WeedSeen("crabgrass-large", "seedling", 5), new WeedSeen("groundsel-common", "young", 5)],
             []);
-        return ShippedKnowledge.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), path)).Advice;
+        return ShippedRules.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), path)).Advice;
     }
 }

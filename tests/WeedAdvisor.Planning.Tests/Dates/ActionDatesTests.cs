@@ -1,18 +1,15 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Dates;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Dates;
 
 public class ActionDatesTests
 {
     private static readonly DateOnly s_visit = new(2026, 5, 4);
-    private static readonly Place s_nowhere = Place.Whole("test");
 
     [Fact]
     public void The_look_again_day_comes_when_the_shortest_residual_is_over() =>
@@ -79,90 +76,16 @@ public class ActionDatesTests
             StringComparer.Ordinal),
     };
 
-    private static Practice Pulling() => new()
-    {
-        Id = "pull",
-        Name = "Pull",
-        What = "Pull",
-        When = "now",
-        Places = WordSet.Empty,
-        StockStages = WordSet.Empty,
-        NeedsEquipment = WordSet.Empty,
-        Kind = "weeding",
-        WorksOn = "standing-weeds",
-        EnclosedOk = true,
-        Sources = ["invented"],
-        Where = s_nowhere,
-    };
+    private static Practice Pulling() => Invented.Practice("pull") with { Name = "Pull" };
 
-    private static Treatment Grain() => new()
-    {
-        Id = "grain",
-        Name = "Grain",
-        What = "Grain",
-        When = "season",
-        Places = WordSet.Empty,
-        StockStages = WordSet.Empty,
-        NeedsEquipment = WordSet.Empty,
-        Actives = [new Active("oxadiazon", "14", null, null)],
-        Formulation = "GR",
-        Role = "preemergence",
-        ActsOn = WordSet.Of(["germinating"]),
-        Applied = WordSet.Empty,
-        ReachesCrop = true,
-        AllowedUnder = WordSet.Empty,
-        EnclosedUse = "never",
-        CropsTolerant = WordSet.Empty,
-        CropsHurt = WordSet.Empty,
-        EdibleOk = false,
-        OrganicOk = false,
-        Volatile = "low",
-        RootInhibitor = false,
-        WaterHazard = true,
-        DriftHazard = false,
-        RestrictedUse = false,
-        Status = "current",
-        Checked = s_visit,
-        Sources = ["invented"],
-        Where = s_nowhere,
-    };
+    private static Treatment Grain() => Invented.Treatment("grain", "oxadiazon", "14") with { Name = "Grain" };
 
-    private static Weed WeedOf(string id, decimal weeks, string kind) => new()
-    {
-        Id = id,
-        Name = id,
-        Scientific = id,
-        Kind = kind,
-        LifeCycle = "summer-annual",
-        NeedsLight = "yes",
-        Underground = false,
-        Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty,
-        WeeksToFirstSeed = new Span(weeks, weeks + 2),
-        SpreadsBy = WordSet.Empty,
-        FavouredBy = WordSet.Empty,
-        Places = WordSet.Empty,
-        Identify = id,
-        Sources = ["invented"],
-        Where = s_nowhere,
-    };
+    private static Weed WeedOf(string id, decimal weeks, string kind) =>
+        Invented.Weed(id) with { Kind = kind, WeeksToFirstSeed = new Span(weeks, weeks + 2) };
 
-    private static KnowledgeBase Knowledge(string kind = "broadleaf") => new()
+    private static KnowledgeBase Knowledge(string kind = "broadleaf") => Invented.Knowledge with
     {
-        Usual = UsualValues.Of(),
-        Stamp = new KnowledgeStamp("0", new string('0', 64)),
-        Vocabulary = ImmutableSortedDictionary<string, WordList>.Empty,
-        Questions = [],
-        Weeds = new[] { WeedOf("spurge", 4, kind), WeedOf("cress", 3, kind) }
-            .ToImmutableSortedDictionary(weed => weed.Id, weed => weed),
-        Crops = ImmutableSortedDictionary<string, Crop>.Empty,
-        Practices = ImmutableSortedDictionary<string, Practice>.Empty,
-        Treatments = ImmutableSortedDictionary<string, Treatment>.Empty.Add("grain", Grain()),
-        Regions = ImmutableSortedDictionary<string, Region>.Empty,
-        Findings = ImmutableSortedDictionary<string, FindingText>.Empty,
-        Scale = ImmutableSortedDictionary<string, ScaleStep>.Empty,
-        Prices = ImmutableSortedDictionary<string, Price>.Empty,
-        Sources = ImmutableSortedDictionary<string, Source>.Empty,
-        Judgements = [],
-        WorkedVisits = [],
+        Weeds = Invented.ById(WeedOf("spurge", 4, kind), WeedOf("cress", 3, kind)),
+        Treatments = Invented.ById(Grain()),
     };
 }

@@ -2,11 +2,11 @@ using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Dates;
 using WeedAdvisor.Planning.Tests.Season.Programme;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Dates;
 
@@ -27,21 +27,21 @@ public sealed class LastDayBeforeFilmTests
         VisitArea yard = Years.DemoYard;
         Assert.Equal(
             new DateOnly(2026, 11, 20).AddDays(-days),
-            ActionDates.Of(Years.Knowledge.Treatments[treatment], yard, Years.DemoDay, Years.Knowledge).Latest);
+            Dates(treatment, yard, Years.DemoDay).Latest);
     }
 
     // A label may ask for fewer days than vapour does.
     [Fact]
     public void What_gives_off_vapour_is_through_three_weeks_before_the_film_whatever_its_record_says()
     {
-        Treatment volatileOne = Years.Knowledge.Treatments["flumioxazin-granule"] with
+        Treatment volatileOne = ShippedRules.Knowledge.Treatments["flumioxazin-granule"] with
         {
             DaysBeforeCovering = 7,
             Volatile = "moderate",
         };
-        var milder = Years.Knowledge with
+        var milder = ShippedRules.Knowledge with
         {
-            Treatments = Years.Knowledge.Treatments.SetItem(volatileOne.Id, volatileOne),
+            Treatments = ShippedRules.Knowledge.Treatments.SetItem(volatileOne.Id, volatileOne),
         };
         Assert.Equal(
             new DateOnly(2026, 11, 20).AddDays(-22),
@@ -52,7 +52,7 @@ public sealed class LastDayBeforeFilmTests
     // The advice is asked anew on every day up to the film, and its bars are read.
     [Fact]
     public void The_day_printed_is_the_last_on_which_no_bar_counts_the_days_to_the_film() =>
-        new RandomVisits(Years.Knowledge).Area.Sample(
+        new RandomVisits(ShippedRules.Knowledge).Area.Sample(
             area =>
             {
                 if (
@@ -60,10 +60,10 @@ public sealed class LastDayBeforeFilmTests
                     || film <= RandomVisits.Day
                 )
                     return;
-                LiveAdvice live = Years.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area));
+                LiveAdvice live = ShippedRules.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area));
                 string[] clear =
                 [
-                    .. live.Advice.Clear.Select(one => one.Action).Where(Years.Knowledge.Treatments.ContainsKey),
+                    .. live.Advice.Clear.Select(one => one.Action).Where(ShippedRules.Knowledge.Treatments.ContainsKey),
                 ];
                 var last = clear.ToDictionary(id => id, id => LastOf(id, area));
                 for (DateOnly day = RandomVisits.Day; day < film && clear.Length > 0; day = day.AddDays(1))
@@ -82,5 +82,8 @@ public sealed class LastDayBeforeFilmTests
             threads: 1);
 
     private static DateOnly? LastOf(string treatment, VisitArea area) =>
-        ActionDates.Of(Years.Knowledge.Treatments[treatment], area, RandomVisits.Day, Years.Knowledge).Latest;
+        Dates(treatment, area, RandomVisits.Day).Latest;
+
+    private static ActionDates Dates(string treatment, VisitArea area, DateOnly day) =>
+        ActionDates.Of(ShippedRules.Knowledge.Treatments[treatment], area, day, ShippedRules.Knowledge);
 }

@@ -3,6 +3,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Tests.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 
@@ -52,8 +53,8 @@ public class MoneyCaseTests
                 .Of(
                     Yards.Case(s_yard).Value!.Advice,
                     new DateOnly(2026, 4, 14),
-                    Yards.Knowledge,
-                    PriceBook.Of(Yards.Knowledge),
+                    ShippedRules.Knowledge,
+                    PriceBook.Of(ShippedRules.Knowledge),
                     terms
                 )
                 .Refusals
@@ -80,7 +81,7 @@ public class MoneyCaseTests
     {
         WaysCompared compared = WaysCompared.Of(Yards.Case(s_yard).Value! with { TodayControl = 1 }).Value!;
         string practice = compared.Case.Advice.Clear.Select(clear => clear.Action).First(id =>
-                Yards.Knowledge.Practices.ContainsKey(id)
+                ShippedRules.Knowledge.Practices.ContainsKey(id)
                 && compared.Ways.All(way => way.Plan.Id != id)
                 && compared.Find(id).IsGood
             );
@@ -113,7 +114,7 @@ public class MoneyCaseTests
     [Fact]
     public void A_missing_wage_is_named()
     {
-        var knowledge = Yards.Knowledge with { Prices = Yards.Knowledge.Prices.Remove("labour-rate") };
+        var knowledge = ShippedRules.Knowledge with { Prices = ShippedRules.Knowledge.Prices.Remove("labour-rate") };
         Assert.Equal(
             "Container yard, block 4: What an hour of labour costs is not known. Answer the question 'labour-rate', "
                 + "put it in a price file, or set it with --wage.",
@@ -123,7 +124,7 @@ public class MoneyCaseTests
     [Fact]
     public void A_missing_price_of_a_tool_leaves_out_the_ways_that_need_it()
     {
-        var knowledge = Yards.Knowledge with { Prices = Yards.Knowledge.Prices.Remove("boom-sprayer") };
+        var knowledge = ShippedRules.Knowledge with { Prices = ShippedRules.Knowledge.Prices.Remove("boom-sprayer") };
         var compared = WaysCompared.Of(Yards.Case(s_yard.Expecting(Yard.SixWeeds), knowledge: knowledge).Value!).Value!;
         Assert.DoesNotContain(compared.Ways, way => way.Plan.Parts.Any(part => part.IsByBoom));
         Assert.Contains(compared.Left, left => left.Because == "the price 'boom-sprayer' is missing");
@@ -136,7 +137,7 @@ public class MoneyCaseTests
         Assert.Contains("no weed is named", Why(Yards.Case(s_yard with { Weeds = [] })));
         Assert.Contains("no weed is named", Why(Yards.Case(s_yard with { Weeds = null })));
         Assert.Contains("Answer 'region'", Why(Yards.Case(s_yard.Without("region"))));
-        Assert.Contains("weeding.yaml", Why(Yards.Case(s_yard, knowledge: Yards.Knowledge with
+        Assert.Contains("weeding.yaml", Why(Yards.Case(s_yard, knowledge: ShippedRules.Knowledge with
         {
             Weeding = ImmutableSortedDictionary<string, WeedAdvisor.Knowledge.Records.WeedingParameter>.Empty,
         })));

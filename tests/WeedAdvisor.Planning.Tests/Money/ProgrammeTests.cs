@@ -3,14 +3,15 @@ using CsCheck;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 
 public class ProgrammeTests
 {
     private static readonly ImmutableArray<bool> s_always = [.. Enumerable.Repeat(true, 52)];
-    private static readonly UsualNumbers s_usual = Yards.Knowledge.Usual;
-    private static readonly Treatment s_granule = Yards.Knowledge.Treatments["isoxaben-trifluralin-granule"];
+    private static readonly UsualNumbers s_usual = ShippedRules.Knowledge.Usual;
+    private static readonly Treatment s_granule = ShippedRules.Knowledge.Treatments["isoxaben-trifluralin-granule"];
 
     private static readonly Gen<ImmutableArray<bool>> s_seasons = Gen
         .Bool.Array[52]
@@ -76,7 +77,7 @@ public class ProgrammeTests
     // 1.68 kg a hectare over 1.125 lb/acre (1.26 kg/ha), the middle of 0.75 to 1.5: once.
     [Fact]
     public void A_yearly_amount_limits_the_uses() =>
-        Assert.Equal(1, Programme.MostUses(Yards.Knowledge.Treatments["prodiamine-granule"], s_usual));
+        Assert.Equal(1, Programme.MostUses(ShippedRules.Knowledge.Treatments["prodiamine-granule"], s_usual));
 
     [Fact]
     public void Without_a_limit_it_goes_on_four_times_at_most() => Assert.Equal(

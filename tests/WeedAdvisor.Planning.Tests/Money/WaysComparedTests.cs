@@ -3,6 +3,7 @@ using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Tests.Weeding;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 

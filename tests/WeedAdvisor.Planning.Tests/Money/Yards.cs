@@ -1,37 +1,16 @@
-using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.Tests.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 
 /// <summary>Areas of the shipped demo visit, under the shipped knowledge, with their answers changed at will.</summary>
 internal static class Yards
 {
-    private static readonly Advisor s_advisor = Advisor.Of(Knowledge);
-    private static readonly Visit s_visit = Knowledge
-        .WorkedVisits.Single(worked => worked.Visit.Id == "demo-spring")
-        .Visit;
-
-    public static KnowledgeBase Knowledge => Yard.Knowledge;
-
-    public static VisitArea Area(string id) => s_visit.Areas.Single(area => area.Id == id);
-
-    public static VisitArea With(this VisitArea area, string question, params string[] words) =>
-        area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of(words))) };
-
-    public static VisitArea With(this VisitArea area, string question, decimal number) =>
-        area with { Answers = area.Answers.SetItem(question, new Answer.Number(number)) };
-
-    public static VisitArea Without(this VisitArea area, string question) =>
-        area with { Answers = area.Answers.Remove(question) };
-
-    public static VisitArea Expecting(this VisitArea area, params string[] weeds) =>
-        area with { Weeds = [.. weeds.Select(weed => new WeedSeen(weed, "expected", null))] };
+    public static VisitArea Area(string id) => ShippedRules.Demo.Areas.Single(area => area.Id == id);
 
     public static Outcome<MoneyCase, string> Case(
         VisitArea area,
@@ -41,10 +20,10 @@ internal static class Yards
         KnowledgeBase? knowledge = null
     ) =>
         MoneyCase.Of(
-            s_advisor.Advise(s_visit with { Areas = [area] }).Areas[0],
-            s_visit.Date,
-            knowledge ?? Knowledge,
-            PriceBook.Of(knowledge ?? Knowledge, own),
+            ShippedRules.Advisor.Advise(ShippedRules.Demo with { Areas = [area] }).Areas[0],
+            ShippedRules.Demo.Date,
+            knowledge ?? ShippedRules.Knowledge,
+            PriceBook.Of(knowledge ?? ShippedRules.Knowledge, own),
             new MoneyTerms(wage, pots));
 
     public static WaysCompared Compare(

@@ -3,7 +3,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
-using WeedAdvisor.Planning.Tests.Money;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Rates;
 
@@ -14,7 +14,7 @@ internal static class Sums
     public const decimal Dust = 0.000000000000001m;
 
     /// <summary>The knowledge, and no area.</summary>
-    public static RateSite Nowhere { get; } = new(Yards.Knowledge, null, null);
+    public static RateSite Nowhere { get; } = new(ShippedRules.Knowledge, null, null);
 
     /// <summary>Entries written as <c>field=text|field=text</c>.</summary>
     public static (string Field, string Typed)[] Typed(string entries) =>

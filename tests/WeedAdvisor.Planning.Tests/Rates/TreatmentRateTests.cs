@@ -5,13 +5,14 @@ using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Rates;
 
 /// <summary>A treatment at its published rate, with the knowledge that ships.</summary>
 public sealed class TreatmentRateTests
 {
-    private static readonly KnowledgeBase s_knowledge = Load();
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
     [Fact]
     public void Its_example_gives_product_active_and_what_is_left_of_the_year()
@@ -340,14 +341,5 @@ public sealed class TreatmentRateTests
         Assert.Equal(field, problem.Field);
         Assert.Contains(said, problem.Text, StringComparison.Ordinal);
         return problem;
-    }
-
-    private static KnowledgeBase Load()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "WeedAdvisor.sln")))
-            folder = folder.Parent;
-        return KnowledgeFolder.Load(Path.Combine(folder!.FullName, "rules")).Value
-            ?? throw new InvalidOperationException("the shipped rules do not load");
     }
 }

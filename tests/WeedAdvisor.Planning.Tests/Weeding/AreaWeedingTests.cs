@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
 
@@ -28,9 +29,9 @@ public sealed class AreaWeedingTests
     [Fact]
     public void Without_any_wage_or_with_a_negative_one_it_is_refused()
     {
-        KnowledgeBase without = Tests.Weeding.Yard.Knowledge with
+        KnowledgeBase without = ShippedRules.Knowledge with
         {
-            Prices = Tests.Weeding.Yard.Knowledge.Prices.Remove("labour-rate"),
+            Prices = ShippedRules.Knowledge.Prices.Remove("labour-rate"),
         };
         Assert.Contains("'labour-rate'", Refusal(Of(Yard(), without)), StringComparison.Ordinal);
         Assert.Contains(
@@ -63,7 +64,7 @@ public sealed class AreaWeedingTests
     public void Where_no_pots_stand_there_are_no_figures(string place, string stock)
     {
         VisitArea area = With(("place", place), ("stock", stock));
-        Assert.False(AreaReading.Of(area, s_day, Tests.Weeding.Yard.Knowledge).HasPots);
+        Assert.False(AreaReading.Of(area, s_day, ShippedRules.Knowledge).HasPots);
         Assert.Contains("No pots stand here", Refusal(Of(area)), StringComparison.Ordinal);
     }
 
@@ -128,9 +129,9 @@ public sealed class AreaWeedingTests
         WeedingWishes? wishes = null
     ) =>
         AreaWeeding.Of(
-            AreaReading.Of(area, s_day, knowledge ?? Tests.Weeding.Yard.Knowledge),
+            AreaReading.Of(area, s_day, knowledge ?? ShippedRules.Knowledge),
             s_day,
-            knowledge ?? Tests.Weeding.Yard.Knowledge,
+            knowledge ?? ShippedRules.Knowledge,
             wishes ?? new WeedingWishes());
 
     private static VisitArea Yard() => With(("place", "container-yard"), ("stock", "established"));

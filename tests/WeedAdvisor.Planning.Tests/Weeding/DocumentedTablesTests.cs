@@ -1,5 +1,6 @@
 using System.Globalization;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
 
@@ -7,7 +8,7 @@ namespace WeedAdvisor.Planning.Tests.Weeding;
 public sealed class DocumentedTablesTests
 {
     private static readonly string s_page = File.ReadAllText(
-        Path.Combine(Path.GetDirectoryName(Yard.Rules)!, "docs", "weeding-model.md")).ReplaceLineEndings("\n");
+        Path.Combine(Path.GetDirectoryName(Repository.Rules)!, "docs", "weeding-model.md")).ReplaceLineEndings("\n");
 
     [Fact]
     public void Hours_of_six_weeds() =>
@@ -45,7 +46,7 @@ public sealed class DocumentedTablesTests
     private static int[] Shares => [0, 5, 10, 20];
 
     private static (string, WeedingSetup)[] SixAlone =>
-        [.. Yard.SixWeeds.Select(weed => (Yard.Knowledge.Weeds[weed].Name, Yard.Setup(weed)))];
+        [.. Yard.SixWeeds.Select(weed => (ShippedRules.Knowledge.Weeds[weed].Name, Yard.Setup(weed)))];
 
     private static WeedingSetup Missing(int percent) =>
         Yard.Setup(Yard.SixWeeds) with { Control = 0.7, Missed = percent / 100.0 };

@@ -4,6 +4,7 @@ using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Tests.Season.Programme;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
 
@@ -70,7 +71,11 @@ public sealed class PastControlTests
     {
         VisitArea area = Years.DemoYard with { Past = [.. past] };
         return AreaWeeding
-            .Of(AreaReading.Of(area, Years.DemoDay, Yard.Knowledge), Years.DemoDay, Yard.Knowledge, s_wishes)
+            .Of(
+                AreaReading.Of(area, Years.DemoDay, ShippedRules.Knowledge),
+                Years.DemoDay,
+                ShippedRules.Knowledge,
+                s_wishes)
             .Value!.Setup;
     }
 }

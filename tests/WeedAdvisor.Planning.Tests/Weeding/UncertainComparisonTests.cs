@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
 
@@ -34,7 +35,7 @@ public sealed class UncertainComparisonTests
     public void A_number_that_the_grower_has_set_is_certain()
     {
         WeedingNumbers known = Yard.Numbers;
-        foreach (var parameter in Yard.Knowledge.Weeding.Values)
+        foreach (var parameter in ShippedRules.Knowledge.Weeding.Values)
             known = known.With(parameter.Id, (double)parameter.Value * 0.999);
         WeedingSetup setup = Setup with
         {
@@ -44,7 +45,7 @@ public sealed class UncertainComparisonTests
             ],
         };
         DrawnBand hours = UncertainComparison
-            .Of(setup, known, Yard.Knowledge, s_intervals, Yard.Wage, 1, 20)
+            .Of(setup, known, ShippedRules.Knowledge, s_intervals, Yard.Wage, 1, 20)
             .Value![0]
             .Hours;
         Assert.Equal(hours.Low, hours.High, 12);
@@ -53,11 +54,12 @@ public sealed class UncertainComparisonTests
     [Fact]
     public void Bad_input_is_refused()
     {
-        Assert.False(UncertainComparison.Of(Setup, Yard.Numbers, Yard.Knowledge, s_intervals, Yard.Wage, 1, 0).IsGood);
-        Assert.False(UncertainComparison.Of(Setup, Yard.Numbers, Yard.Knowledge, [0], Yard.Wage, 1, 5).IsGood);
+        Assert.False(UncertainComparison
+            .Of(Setup, Yard.Numbers, ShippedRules.Knowledge, s_intervals, Yard.Wage, 1, 0).IsGood);
+        Assert.False(UncertainComparison.Of(Setup, Yard.Numbers, ShippedRules.Knowledge, [0], Yard.Wage, 1, 5).IsGood);
         Assert.False(
             UncertainComparison
-                .Of(Yard.Setup("algae-crust"), Yard.Numbers, Yard.Knowledge, s_intervals, Yard.Wage, 1, 5)
+                .Of(Yard.Setup("algae-crust"), Yard.Numbers, ShippedRules.Knowledge, s_intervals, Yard.Wage, 1, 5)
                 .IsGood
         );
     }
@@ -65,5 +67,5 @@ public sealed class UncertainComparisonTests
     private static WeedingSetup Setup => Yard.Setup("spurge-spotted", "groundsel-common") with { Control = 0.7 };
 
     private static ImmutableList<UncertainInterval> Of(ulong seed) =>
-        UncertainComparison.Of(Setup, Yard.Numbers, Yard.Knowledge, s_intervals, Yard.Wage, seed, 60).Value!;
+        UncertainComparison.Of(Setup, Yard.Numbers, ShippedRules.Knowledge, s_intervals, Yard.Wage, seed, 60).Value!;
 }

@@ -1,4 +1,5 @@
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
 
@@ -82,7 +83,8 @@ public sealed class WeedingRunTests
         Assert.Equal(mown, Pressure(Yard.Site with { Surroundings = null, SurfaceMoisture = null }), 9);
 
         static double Pressure(WeedSite site) =>
-            WeedTraits.Of(Yard.Knowledge.Weeds["bittercress-hairy"], site, Yard.Numbers).Value!.SeedlingsPerYear;
+            WeedTraits.Of(ShippedRules.Knowledge.Weeds["bittercress-hairy"], site, Yard.Numbers).Value!
+                .SeedlingsPerYear;
     }
 
     [Fact]
@@ -102,7 +104,7 @@ public sealed class WeedingRunTests
     {
         WeedingSetup seen = Yard.Setup("liverwort") with
         {
-            Weeds = [new SetupWeed(Yard.Knowledge.Weeds["liverwort"], "mature", 20, [])],
+            Weeds = [new SetupWeed(ShippedRules.Knowledge.Weeds["liverwort"], "mature", 20, [])],
         };
         // A fifth of 1000 pots of 200 cm2, in plants 10 cm across.
         Assert.Equal(40_000 / (Math.PI * 25), Yard.Run(seen, 4).Weeds[0].StandingAtStart, 9);

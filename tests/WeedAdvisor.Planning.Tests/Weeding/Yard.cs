@@ -1,6 +1,6 @@
-using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
 
@@ -11,13 +11,7 @@ internal static class Yard
 {
     public const double Wage = 18;
 
-    public static string Rules { get; } = RulesFolder();
-
-    public static KnowledgeBase Knowledge { get; } =
-        KnowledgeFolder.Load(Rules).Value
-        ?? throw new InvalidOperationException("the shipped rules do not load");
-
-    public static WeedingNumbers Numbers { get; } = WeedingNumbers.Of(Knowledge).Value!;
+    public static WeedingNumbers Numbers { get; } = WeedingNumbers.Of(ShippedRules.Knowledge).Value!;
 
     /// <summary>Numbers with so much room that plants never hinder each other.</summary>
     public static WeedingNumbers Roomy { get; } =
@@ -30,13 +24,14 @@ internal static class Yard
 
     public static WeedingSetup Setup(params string[] weeds) => new()
     {
-        Weeds = [.. weeds.Select(weed => new SetupWeed(Knowledge.Weeds[weed], null, null, []))],
+        Weeds = [.. weeds.Select(weed => new SetupWeed(ShippedRules.Knowledge.Weeds[weed], null, null, []))],
         Site = Site,
         Start = new DateOnly(2026, 1, 1),
         Weeks = WeedTraits.WeeksInYear,
     };
 
-    public static WeedTraits Traits(string weed) => WeedTraits.Of(Knowledge.Weeds[weed], Site, Numbers).Value!;
+    public static WeedTraits Traits(string weed) =>
+        WeedTraits.Of(ShippedRules.Knowledge.Weeds[weed], Site, Numbers).Value!;
 
     public static WeedingSeason Run(WeedingSetup setup, int interval, WeedingNumbers? numbers = null)
     {
@@ -50,13 +45,5 @@ internal static class Yard
         Outcome<WeedingSeason, string> run = WeedingRun.Of(plan);
         Assert.Empty(run.Refusals);
         return run.Value!;
-    }
-
-    private static string RulesFolder()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "WeedAdvisor.sln")))
-            folder = folder.Parent;
-        return Path.Combine(folder?.FullName ?? ".", "rules");
     }
 }

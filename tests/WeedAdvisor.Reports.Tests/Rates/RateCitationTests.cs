@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Rates;
 
@@ -14,14 +14,14 @@ public sealed partial class RateCitationTests
         string[] keys = [.. Keys().Distinct().Order(StringComparer.Ordinal)];
         Assert.NotEmpty(keys);
         ImmutableSortedDictionary<string, Source> sources =
-            SourceFile.Load(Path.Combine(ExpectedText.RepositoryFolder(), "rules")).Value!;
+            SourceFile.Load(Repository.Rules).Value!;
         Assert.DoesNotContain(keys, key => !sources.ContainsKey(key));
     }
 
     // The code, not the examples: a source may be named only for certain entries.
     private static IEnumerable<string> Keys() => Directory
             .EnumerateFiles(
-                Path.Combine(ExpectedText.RepositoryFolder(), "src", "WeedAdvisor.Planning", "Rates"),
+                Path.Combine(Repository.Folder, "src", "WeedAdvisor.Planning", "Rates"),
                 "*.cs",
                 SearchOption.AllDirectories
             )

@@ -8,13 +8,14 @@ using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Planning.Rates.Units;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Rates;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Rates;
 
 public sealed class RateReportTests
 {
     private static readonly ImmutableSortedDictionary<string, Source> s_sources =
-        SourceFile.Load(Path.Combine(ExpectedText.RepositoryFolder(), "rules")).Value!;
+        SourceFile.Load(Repository.Rules).Value!;
 
     // Made up for this test, so that every part of a report is there.
     private static readonly RateForm s_form = new(

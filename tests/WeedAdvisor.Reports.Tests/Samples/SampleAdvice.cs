@@ -5,6 +5,7 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Samples;
 
@@ -15,7 +16,7 @@ internal static partial class SampleAdvice
 
     private static readonly VisitArea s_full = VisitArea.Blank("mist-house", "Mist house") with
     {
-        Answers = Answers(("place", "propagation-house"))
+        Answers = AreaAnswers.Of(("place", "propagation-house"))
             .Add("potted-on", new Answer.Date(new DateOnly(2026, 4, 10)))
             .Add("covering-date", new Answer.Date(new DateOnly(2026, 11, 1))),
         Weeds = [new WeedSeen("liverwort", "mature", 20m), new WeedSeen("bittercress", null, null)],
@@ -76,9 +77,6 @@ internal static partial class SampleAdvice
         SampleKnowledge.Small.Stamp,
         new Visit("spring", "First look in spring", Day, "Example Nursery (invented)", [.. areas.Select(a => a.Area)]),
         areas);
-
-    private static ImmutableSortedDictionary<string, Answer> Answers(params (string Id, string Word)[] answers) =>
-        answers.ToImmutableSortedDictionary(a => a.Id, a => (Answer)new Answer.Words(WordSet.Of([a.Word])));
 
     private static Reason Wet => Reason(
         "wet-surfaces-stay-wet",

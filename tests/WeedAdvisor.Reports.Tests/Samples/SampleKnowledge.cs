@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Samples;
 
@@ -13,9 +13,8 @@ internal static class SampleKnowledge
 {
     private static readonly Place s_here = new("sample.yaml", 1, 1);
 
-    public static KnowledgeBase Small { get; } = new()
+    public static KnowledgeBase Small { get; } = Invented.Knowledge with
     {
-        Usual = UsualValues.Of(),
         Stamp = new KnowledgeStamp("1.2.3", "0123456789abcdef0123456789abcdef"),
         Vocabulary = Sorted<WordList>(
             (list => list.Id),
@@ -36,7 +35,6 @@ internal static class SampleKnowledge
                     Kind = "broadleaf",
                 }
             ),
-        Crops = Sorted<Crop>(crop => crop.Id),
         Practices = Sorted(
             practice => practice.Id,
             Practice("pull-by-hand", "Pull the weeds by hand", "now", "weeding"),
@@ -64,8 +62,6 @@ internal static class SampleKnowledge
             Sources = ["book-one"],
             Where = s_here,
         }),
-        Scale = Sorted<ScaleStep>(step => step.Id),
-        Prices = Sorted<Price>(price => price.Id),
         Sources = Sorted<Source>(
             source => source.Key,
             new("book-one", "A. Author", "A book about weeds", "2001", "A press", "https://example.org/book-one", null),
@@ -102,7 +98,6 @@ internal static class SampleKnowledge
                 [],
                 s_here),
         ],
-        WorkedVisits = [],
     };
 
     private static Treatment Wash => Treatment("surface-wash", "Surface wash") with
@@ -128,22 +123,18 @@ internal static class SampleKnowledge
 
     private static AttributeTest.Limit AtLeast(decimal value) => new(Comparison.AtLeast, value);
 
-    private static Question Question(int order, string id, string ask) => new()
+    private static Question Question(int order, string id, string ask) => Invented.Question(id, order) with
     {
-        Id = id,
-        Order = order,
         Group = "structure",
         Ask = ask,
         Why = "Much depends on it.",
-        Kind = QuestionKind.OneOf,
         Choices = [new("one", "The one"), new("other", "The other")],
         Sources = ["common-practice"],
         Where = s_here,
     };
 
-    private static Weed Weed(string id, string name) => new()
+    private static Weed Weed(string id, string name) => Invented.Weed(id) with
     {
-        Id = id,
         Name = name,
         Scientific = "Plantus exemplaris",
         Kind = "bryophyte",
@@ -152,8 +143,6 @@ internal static class SampleKnowledge
         SpreadsBy = WordSet.Of(["gemmae", "spores"]),
         FavouredBy = WordSet.Of(["wet-surface"]),
         Places = WordSet.Of(["propagation-house"]),
-        NeedsLight = "yes",
-        Underground = false,
         Identify = "Flat and green.",
         WeeksToFirstSeed = new Span(3, 6),
         LookAlikes = [new("liverwort", "cups tell")],
@@ -161,18 +150,14 @@ internal static class SampleKnowledge
         Where = s_here,
     };
 
-    private static Practice Practice(string id, string name, string when, string kind) => new()
+    private static Practice Practice(string id, string name, string when, string kind) => Invented.Practice(id) with
     {
-        Id = id,
         Name = name,
         What = "Do it with care, and take away what comes off.",
         When = when,
         Places = WordSet.Of(["propagation-house"]),
         StockStages = WordSet.Of(["rooted-liners"]),
-        NeedsEquipment = WordSet.Empty,
         Kind = kind,
-        WorksOn = "standing-weeds",
-        EnclosedOk = true,
         Cost = new CostDrivers(new Span(10, 20), new Span(1, 2), ["invented"]),
         Effects = [new("all", new Span(40, 60), ["book-one"], "every two weeks")],
         Memory = id == "mulch-pots" ? ["effects"] : [],
@@ -180,33 +165,14 @@ internal static class SampleKnowledge
         Where = s_here,
     };
 
-    private static Treatment Treatment(string id, string name) => new()
+    private static Treatment Treatment(string id, string name) => Invented.Treatment(id, "examplazine", "14") with
     {
-        Id = id,
         Name = name,
         What = "Use it as its label says.",
-        When = "season",
         Places = WordSet.Of(["container-yard"]),
         StockStages = WordSet.Of(["established"]),
-        NeedsEquipment = WordSet.Empty,
         Actives = [new Active("examplazine", "14", "ppo", "E")],
-        Formulation = "GR",
-        Role = "preemergence",
-        ActsOn = WordSet.Of(["germinating"]),
-        Applied = WordSet.Of(["granule-over-top"]),
-        ReachesCrop = true,
-        AllowedUnder = WordSet.Of(["open-sky"]),
-        EnclosedUse = "never",
-        CropsTolerant = WordSet.Empty,
-        CropsHurt = WordSet.Empty,
-        EdibleOk = false,
-        OrganicOk = false,
         Volatile = "none",
-        RootInhibitor = false,
-        WaterHazard = true,
-        DriftHazard = false,
-        RestrictedUse = false,
-        Status = "current",
         Checked = new DateOnly(2026, 11, 25),
         Sources = ["paper-two"],
         Where = s_here,

@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Asking;
 
@@ -13,7 +14,7 @@ public sealed class AskCareTests
 {
     // The weeds and treatments that ship, under questions that stay as they are.
     private static readonly KnowledgeBase s_knowledge =
-        ShippedTrade.Knowledge with { Questions = SmallTrade.Knowledge.Questions };
+        ShippedRules.Knowledge with { Questions = SmallTrade.Knowledge.Questions };
 
     private static readonly string[] s_five =
         ["nutsedge-yellow", "spurge-spotted", "liverwort", "woodsorrel-creeping", "bittercress-hairy"];

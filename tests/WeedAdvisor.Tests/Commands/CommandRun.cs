@@ -1,4 +1,4 @@
-using WeedAdvisor.Golden;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
@@ -7,7 +7,7 @@ internal sealed record CommandRun(int Code, string Out, string Error)
 {
     /// <summary>The small knowledge made for these tests.</summary>
     public static string SmallRules { get; } =
-        Path.Combine(ExpectedText.RepositoryFolder(), "tests", "WeedAdvisor.Tests", "SmallRules");
+        Path.Combine(Repository.Folder, "tests", "WeedAdvisor.Tests", "SmallRules");
 
     /// <summary>Its visit, which is also its demo.</summary>
     public static string SmallVisit { get; } = Path.Combine(SmallRules, "visits", "demo-spring.yaml");

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using WeedAdvisor.Commands;
 using WeedAdvisor.Golden;
 
 namespace WeedAdvisor.Tests.Commands;
@@ -153,19 +154,69 @@ public sealed class CommandTests
     [Fact]
     public void A_person_at_a_terminal_gets_the_screens()
     {
-        string? opened = null;
-        CommandRun run = CommandRun.With(s => s with
-        {
-            IsInputTerminal = true,
-            IsOutputTerminal = true,
-            OpenScreens = (_, folder, _) =>
-            {
-                opened = folder;
-                return ExitCode.Done;
-            },
-        });
-        Assert.Equal(CommandRun.SmallRules, opened);
+        (CommandRun run, ScreensAsked? opened) = AtATerminal();
+        Assert.Equal(new ScreensAsked(CommandRun.SmallRules, null, null), opened);
         Assert.Empty(run.Out);
+    }
+
+    [Theory]
+    [InlineData("visits/demo-spring.yaml")]
+    [InlineData("no/such/visit.yaml")]
+    public void A_visit_file_alone_opens_the_screens_with_it(string visit)
+    {
+        (CommandRun run, ScreensAsked? opened) = AtATerminal(visit);
+        Assert.Equal(new ScreensAsked(CommandRun.SmallRules, null, visit), opened);
+        Assert.Empty(run.Out);
+    }
+
+    [Fact]
+    public void A_word_that_names_no_file_is_a_command_spelt_wrong()
+    {
+        (CommandRun run, ScreensAsked? opened) = AtATerminal("advice");
+        Assert.Null(opened);
+        Assert.Equal(ExitCode.Usage, run.Code);
+        Assert.Contains("unknown command 'advice' (did you mean 'advise'?)", run.Error, StringComparison.Ordinal);
+    }
+
+    // What is no visit is told before the screen is taken.
+    [Theory]
+    [InlineData("crops.yaml", ExitCode.Usage)]
+    [InlineData("no-such-visit.yaml", ExitCode.InputOutput)]
+    public void The_screens_do_not_open_on_what_is_no_visit(string file, int code)
+    {
+        string path = Path.Combine(CommandRun.SmallRules, file);
+        CommandRun run = CommandRun.With(
+            s => s with { IsInputTerminal = true, IsOutputTerminal = true, OpenScreens = ScreensCommand.Run },
+            path);
+        Assert.Equal(code, run.Code);
+        Assert.Empty(run.Out);
+        string said = code == ExitCode.Usage ? path : "weedadvisor: no visit file";
+        Assert.StartsWith(said, run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_terminal_a_visit_file_alone_shows_its_advice()
+    {
+        string visit = Path.Combine(CommandRun.SmallRules, "visits", "demo-spring.yaml");
+        Assert.Equal(Good("advise", visit), Good(visit));
+    }
+
+    private static (CommandRun Run, ScreensAsked? Opened) AtATerminal(params string[] args)
+    {
+        ScreensAsked? opened = null;
+        CommandRun run = CommandRun.With(
+            s => s with
+            {
+                IsInputTerminal = true,
+                IsOutputTerminal = true,
+                OpenScreens = (_, asked) =>
+                {
+                    opened = asked;
+                    return ExitCode.Done;
+                },
+            },
+            args);
+        return (run, opened);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using WeedAdvisor.Golden;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
@@ -9,7 +10,7 @@ public sealed partial class DocumentTests
 {
     private const string Indent = "    ", Prompt = Indent + "$ ", Cut = Indent + "...";
 
-    private static readonly string s_root = ExpectedText.RepositoryFolder();
+    private static readonly string s_root = Repository.Folder;
 
     [Theory]
     [InlineData("rates.md", 5)]

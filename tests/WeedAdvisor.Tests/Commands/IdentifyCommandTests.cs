@@ -1,11 +1,11 @@
 using System.Text.Json;
-using WeedAdvisor.Golden;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
 public sealed class IdentifyCommandTests
 {
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
 
     [Theory]
     [InlineData("no feature 'milky-spa' (did you mean 'milky-sap'?)", "milky-spa")]

@@ -1,4 +1,4 @@
-using WeedAdvisor.Golden;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
@@ -6,7 +6,7 @@ namespace WeedAdvisor.Tests.Commands;
 public sealed class LabelBookCommandTests : IDisposable
 {
     private const string Line = "By your label of Own granules, read 2026-01-05: 7 days after potting";
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("weedadvisor-labels-");
     private readonly string _visit;
     private readonly string _book;

@@ -1,13 +1,13 @@
 using System.Text.Json;
 using System.Xml.Linq;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
 public sealed class MoneyCommandTests
 {
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
     private static readonly string s_visit = Path.Combine(s_rules, "visits", "demo-spring.yaml");
 
     [Theory]

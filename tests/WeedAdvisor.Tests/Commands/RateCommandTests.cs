@@ -4,12 +4,13 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Planning.Rates;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Reports.Rates;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
 public sealed class RateCommandTests
 {
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
 
     public static TheoryData<string, string> Forms =>
         [.. RateForms.Groups.SelectMany(group => group.Forms, (group, form) => (group.Id, form.Id))];

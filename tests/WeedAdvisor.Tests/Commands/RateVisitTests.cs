@@ -1,10 +1,10 @@
-using WeedAdvisor.Golden;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
 public sealed class RateVisitTests
 {
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
 
     [Fact]
     public void What_was_used_in_the_area_this_year_counts()

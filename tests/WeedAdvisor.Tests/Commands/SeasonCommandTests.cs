@@ -1,14 +1,14 @@
 using System.Text.Json;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
 public sealed class SeasonCommandTests
 {
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
     private static readonly string s_visit = Path.Combine(s_rules, "visits", "demo-spring.yaml");
 
     [Theory]

@@ -10,13 +10,14 @@ using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Catalogue;
 using WeedAdvisor.Reports.Tests.Samples;
 using WeedAdvisor.Reports.Worked;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
 /// <summary>The shipped rules, seen through the program.</summary>
 public sealed class ShippedRulesTests
 {
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
 
     // Read and advised on once for all tests of the class.
     private static readonly Lazy<Outcome<KnowledgeBase, Problem>> s_loaded = new(() => KnowledgeFolder.Load(s_rules));
@@ -55,7 +56,7 @@ public sealed class ShippedRulesTests
     [Fact]
     public void The_page_on_the_knowledge_is_up_to_date() => ExpectedText.MatchesFile(
         CommandRun.Of("knowledge", "doc", "--knowledge", s_rules).Out,
-        Path.Combine(ExpectedText.RepositoryFolder(), "docs", "knowledge.md"));
+        Path.Combine(Repository.Folder, "docs", "knowledge.md"));
 
     [Fact]
     public void Any_record_is_shown_with_all_its_sources_in_words()
@@ -106,7 +107,7 @@ public sealed class ShippedRulesTests
     public void Reasons_that_wait_for_answers_read_without_holes()
     {
         KnowledgeBase knowledge = Load();
-        Visit blank = knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "nothing-answered").Visit;
+        Visit blank = ShippedRules.Visit("nothing-answered");
         string[] texts =
         [
             .. Advisor.Of(knowledge).Advise(blank).Areas[0].AllConclusions()

@@ -1,12 +1,13 @@
 using System.Globalization;
 using System.Text.Json;
 using WeedAdvisor.Golden;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
 public sealed class WeedingCommandTests
 {
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
     private static readonly string s_demo = Path.Combine(s_rules, "visits", "demo-spring.yaml");
 
     [Theory]

@@ -1,7 +1,7 @@
 using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Commands;
-using WeedAdvisor.Tests.Interview;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Earlier;
 
@@ -11,7 +11,7 @@ namespace WeedAdvisor.Tests.Earlier;
 /// </summary>
 public sealed class DrawnVisitsTests
 {
-    private static readonly string s_repository = ExpectedText.RepositoryFolder();
+    private static readonly string s_repository = Repository.Folder;
 
     private static string[] Files =>
     [
@@ -29,7 +29,7 @@ public sealed class DrawnVisitsTests
     {
         foreach (string file in Some)
         {
-            var read = VisitFile.Read(file, ShippedTrade.Knowledge);
+            var read = VisitFile.Read(file, ShippedRules.Knowledge);
             Assert.True(read.IsGood, $"{file}: {string.Join("; ", read.Refusals)}");
             string[] lines = File.ReadAllLines(file);
             Assert.Equal(Beginning(lines, "  - id: "), read.Value.Areas.Length);
@@ -44,9 +44,9 @@ public sealed class DrawnVisitsTests
     {
         foreach (string file in Some)
         {
-            string written = VisitText.Of(VisitFile.Read(file, ShippedTrade.Knowledge).Value!);
+            string written = VisitText.Of(VisitFile.Read(file, ShippedRules.Knowledge).Value!);
             Assert.Contains("format: 2\n", written, StringComparison.Ordinal);
-            Assert.Equal(written, VisitText.Of(VisitFile.Parse(written, "again.yaml", ShippedTrade.Knowledge).Value!));
+            Assert.Equal(written, VisitText.Of(VisitFile.Parse(written, "again.yaml", ShippedRules.Knowledge).Value!));
         }
     }
 

@@ -1,7 +1,7 @@
 using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Tests.Interview;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Earlier;
 
@@ -12,7 +12,7 @@ namespace WeedAdvisor.Tests.Earlier;
 public sealed class FormerFilesTests
 {
     private static readonly string s_folder =
-        Path.Combine(ExpectedText.RepositoryFolder(), "tests", "WeedAdvisor.Tests", "FormerVisits");
+        Path.Combine(Repository.Folder, "tests", "WeedAdvisor.Tests", "FormerVisits");
 
     [Fact]
     public void Files_of_the_first_format_are_read_and_written_in_the_present_one()
@@ -22,7 +22,7 @@ public sealed class FormerFilesTests
         string[] written = [.. files.Select(file =>
         {
             Assert.DoesNotContain("format:", File.ReadAllText(file), StringComparison.Ordinal);
-            return VisitText.Of(VisitFile.Read(file, ShippedTrade.Knowledge).Value!);
+            return VisitText.Of(VisitFile.Read(file, ShippedRules.Knowledge).Value!);
         })];
         ExpectedText.Matches(string.Join("\n", written));
     }
@@ -34,7 +34,7 @@ public sealed class FormerFilesTests
             new PastApplication("isoxaben-dithiopyr-granule", new DateOnly(2025, 10, 4), "clean", WordSet.Empty),
             new PastApplication("isoxaben-prodiamine-granule", null, null, WordSet.Empty),
         ],
-        VisitFile.Read(Path.Combine(s_folder, "saved-by-an-interview.yaml"), ShippedTrade.Knowledge).Value!
+        VisitFile.Read(Path.Combine(s_folder, "saved-by-an-interview.yaml"), ShippedRules.Knowledge).Value!
             .Areas[0].Past!.Value.AsEnumerable());
 
     [Fact]
@@ -45,13 +45,13 @@ public sealed class FormerFilesTests
         Assert.Equal(
             "v.yaml:7:51: found 'nutgrass', which may be nutsedge-purple or nutsedge-yellow; expected the one of them "
                 + "that is meant",
-            Assert.Single(VisitFile.Parse(File, "v.yaml", ShippedTrade.Knowledge).Refusals).ToString());
+            Assert.Single(VisitFile.Parse(File, "v.yaml", ShippedRules.Knowledge).Refusals).ToString());
         Assert.EndsWith(
             "did you mean 'nutsedge-yellow'?",
             Assert.Single(VisitFile.Parse(
                             File.Replace("nutgrass", "'Yellow nutsedge'", StringComparison.Ordinal),
                             "v.yaml",
-                            ShippedTrade.Knowledge
+                            ShippedRules.Knowledge
                         )
                         .Refusals
                 )

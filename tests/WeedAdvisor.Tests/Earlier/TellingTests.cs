@@ -11,13 +11,14 @@ using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
 using WeedAdvisor.Tests.Screens;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Earlier;
 
 /// <summary>An earlier use told fully, the same in one line, step by step and on the screens.</summary>
 public sealed class TellingTests
 {
-    private static readonly DateOnly s_day = ShippedTrade.Demo.Date;
+    private static readonly DateOnly s_day = ShippedRules.Demo.Date;
 
     [Fact]
     public void Everything_that_is_known_of_a_use_is_told_in_one_line()
@@ -76,7 +77,7 @@ public sealed class TellingTests
     [Fact]
     public void Whatever_a_file_can_tell_comes_back_from_the_form_as_it_was()
     {
-        InterviewSession session = ShippedTrade.At("container-yard");
+        InterviewSession session = DemoInterview.At("container-yard");
         string[] treatments = [.. session.Knowledge.Treatments.Keys];
         string[] weeds = [.. session.Knowledge.Weeds.Keys];
         Gen.Int[0, 1 << 20].Array[25].Sample(
@@ -123,7 +124,7 @@ public sealed class TellingTests
     public void What_was_put_on_lately_is_asked_first_and_yes_leads_to_telling_it()
     {
         var session = new InterviewSession(
-            ShippedTrade.Knowledge, new LiveAdviceSource(ShippedTrade.Advisor), VisitEdits.Begin(s_day));
+            ShippedRules.Knowledge, new LiveAdviceSource(ShippedRules.Advisor), VisitEdits.Begin(s_day));
         Assert.Equal(PutOnLately.Question, session.Current!.Id);
         session.Say(PutOnLately.Question, Word("yes"));
         session.Next();
@@ -139,7 +140,7 @@ public sealed class TellingTests
     public void Yes_leads_to_the_earlier_uses_also_when_only_older_ones_are_told()
     {
         var session = new InterviewSession(
-            ShippedTrade.Knowledge, new LiveAdviceSource(ShippedTrade.Advisor), VisitEdits.Begin(s_day));
+            ShippedRules.Knowledge, new LiveAdviceSource(ShippedRules.Advisor), VisitEdits.Begin(s_day));
         session.Change(session.Area.WithPast(Read("oxadiazon granules, 2025-09-01").Value!));
         session.Say(PutOnLately.Question, Word("yes"));
         session.Next();
@@ -182,10 +183,10 @@ public sealed class TellingTests
             "mine.yaml:9:7: found a use of 2026-04-12 although 'put-on-lately' is no; expected 'put-on-lately: yes' in "
                 + "this "
                 + "area, or another day of that use",
-            Assert.Single(VisitFile.Parse(Text, "mine.yaml", ShippedTrade.Knowledge).Refusals).ToString());
+            Assert.Single(VisitFile.Parse(Text, "mine.yaml", ShippedRules.Knowledge).Refusals).ToString());
         Assert.True(
             VisitFile
-                .Parse(Text.Replace("04-12", "04-06", StringComparison.Ordinal), "mine.yaml", ShippedTrade.Knowledge)
+                .Parse(Text.Replace("04-12", "04-06", StringComparison.Ordinal), "mine.yaml", ShippedRules.Knowledge)
                 .IsGood
         );
     }
@@ -236,14 +237,14 @@ public sealed class TellingTests
         Assert.Equal(["yes", null, "yes"], visit.Areas.Select(area => area.WordOf("licensed")));
     }
 
-    private static Typed<PastApplication> Read(string typed) => TypedPast.Read(ShippedTrade.Knowledge, typed, s_day);
+    private static Typed<PastApplication> Read(string typed) => TypedPast.Read(ShippedRules.Knowledge, typed, s_day);
 
     private static Answer.Words Word(string word) => new(WordSet.Of(word));
 
     private static InterviewSession Blank()
     {
         var session = new InterviewSession(
-            ShippedTrade.Knowledge, new LiveAdviceSource(ShippedTrade.Advisor), VisitEdits.Begin(s_day));
+            ShippedRules.Knowledge, new LiveAdviceSource(ShippedRules.Advisor), VisitEdits.Begin(s_day));
         session.GoTo(session.Knowledge.Questions.Single(question => question.Kind == QuestionKind.Past));
         return session;
     }
@@ -276,7 +277,7 @@ public sealed class TellingTests
             Method = OneOf(null, "granules", "low-coarse-spray", "other-spray", "mist-or-fog"),
             Rate = rated ? (Next(899) + 1) / 4m : null,
             RateUnit = rated
-                ? OneOf([.. WeedAdvisor.Knowledge.CatalogueWords.RateUnits(ShippedTrade.Knowledge)])
+                ? OneOf([.. WeedAdvisor.Knowledge.CatalogueWords.RateUnits(ShippedRules.Knowledge)])
                 : null,
             PartOnly = Flag(),
             WateredIn = Flag(),

@@ -5,6 +5,7 @@ using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
 using WeedAdvisor.Tests.Interview.Session;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Files;
 
@@ -18,8 +19,8 @@ public sealed class SavedLinesTests
                 string[] shipped = Shipped();
                 string file = shipped[at % shipped.Length];
                 byte[] bytes = File.ReadAllBytes(file);
-                VisitDocument document = VisitDocument.Of(bytes, file, ShippedTrade.Knowledge).Value!;
-                var session = new InterviewSession(ShippedTrade.Knowledge, new FakeAdvice(), document.Visit);
+                VisitDocument document = VisitDocument.Of(bytes, file, ShippedRules.Knowledge).Value!;
+                var session = new InterviewSession(ShippedRules.Knowledge, new FakeAdvice(), document.Visit);
                 var edits = new RandomEdits(session, tape);
                 while (session.EditsDone < 8)
                     edits.Edit();
@@ -29,8 +30,8 @@ public sealed class SavedLinesTests
                 Assert.True(written.KeepsLines, file);
 
                 // An interview may hold what a file may not: an application after the day of a visit that was moved.
-                bool isReadable = VisitFile.Parse(VisitText.Of(session.Visit), file, ShippedTrade.Knowledge).IsGood;
-                VisitDocument? again = VisitDocument.Of([.. written.Bytes], file, ShippedTrade.Knowledge).Value;
+                bool isReadable = VisitFile.Parse(VisitText.Of(session.Visit), file, ShippedRules.Knowledge).IsGood;
+                VisitDocument? again = VisitDocument.Of([.. written.Bytes], file, ShippedRules.Knowledge).Value;
                 Assert.Equal(
                     isReadable ? VisitText.Of(session.Visit) : null,
                     again is null ? null : VisitText.Of(again.Visit)
@@ -49,5 +50,5 @@ public sealed class SavedLinesTests
             iter: Sizes.Of(60, 3000), threads: 1);
 
     private static string[] Shipped() =>
-        Directory.GetFiles(Path.Combine(ExpectedText.RepositoryFolder(), "rules", "visits"), "*.yaml");
+        Directory.GetFiles(Path.Combine(Repository.Rules, "visits"), "*.yaml");
 }

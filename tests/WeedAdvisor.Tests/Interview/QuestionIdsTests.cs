@@ -1,6 +1,6 @@
 using System.Reflection;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Interview;
 
@@ -15,7 +15,7 @@ public sealed class QuestionIdsTests
                 .GetFields(BindingFlags.Public | BindingFlags.Static)
                 .Select(field => (string)field.GetValue(null)!),
         ];
-        string source = Path.Combine(ExpectedText.RepositoryFolder(), "src");
+        string source = Path.Combine(Repository.Folder, "src");
         string[] elsewhere =
         [
             .. Directory.GetFiles(source, "*.cs", SearchOption.AllDirectories)

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Interview;
 
@@ -17,7 +17,7 @@ internal static class SmallTrade
 
     public static Question Question(string id) => Knowledge.QuestionOf(id) ?? throw new ArgumentException(id);
 
-    private static KnowledgeBase Make() => new()
+    private static KnowledgeBase Make() => Invented.Knowledge with
     {
         Usual = UsualValues.Of((UsualIds.Rounds, 4), (UsualIds.Pots, 10_000)),
         Stamp = new KnowledgeStamp("0.1.0", new string('0', 64)),
@@ -128,15 +128,10 @@ internal static class SmallTrade
                 Region("cool-coast", "Cool, wet coast"), Region("warm-south", "Warm, humid south"),
             ],
             region => region.Id),
-        Findings = ById<FindingText>([], finding => finding.Id),
-        Scale = ById<ScaleStep>([], step => step.Id),
-        Prices = ById<Price>([], price => price.Id),
         Sources = ById(
                 [new Source("common-practice", null, "Common practice of the trade", null, null, null, null)],
                 source => source.Key
             ),
-        Judgements = [],
-        WorkedVisits = [],
     };
 
     private static ImmutableArray<Question> Questions()
@@ -207,10 +202,8 @@ internal static class SmallTrade
 
     private static Question Ask(
         string id, QuestionKind kind, string ask, ImmutableArray<AttributeCondition>? when = null,
-        (string Id, string Text)[]? choices = null) => new()
+        (string Id, string Text)[]? choices = null) => Invented.Question(id) with
         {
-            Id = id,
-            Order = 0,
             Group = "site",
             Ask = ask,
             Why = $"The advice turns on the {id.Replace('-', ' ')}: it says what may be used and what works.",
@@ -218,7 +211,6 @@ internal static class SmallTrade
             Choices = [.. (choices ?? []).Select(choice => new AnswerChoice(choice.Id, choice.Text))],
             AskedWhen = when ?? [],
             Sources = ["common-practice"],
-            Where = Place.Whole("questions.yaml"),
         };
 
     private static AttributeTest.Word Is(params string[] words) => new(WordSet.Of(words), Negated: false);
@@ -236,35 +228,20 @@ internal static class SmallTrade
         ImmutableArray<string> also,
         params string[] places
     ) =>
-        new()
+        Invented.Weed(id) with
         {
-            Id = id,
             Name = name,
             AlsoCalled = also,
             Scientific = scientific,
             Kind = kind,
             LifeCycle = "summer-annual",
-            Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty,
-            SpreadsBy = WordSet.Empty,
-            FavouredBy = WordSet.Empty,
             Places = WordSet.Of(places),
-            NeedsLight = "yes",
-            Underground = false,
             Identify = "As in the book.",
             Sources = ["common-practice"],
-            Where = Place.Whole("weeds"),
         };
 
-    private static Crop Crop(string id, string name) => new()
-    {
-        Id = id,
-        Name = name,
-        Parents = WordSet.Empty,
-        IsA = WordSet.Of(id),
-        Traits = WordSet.Empty,
-        Sources = ["common-practice"],
-        Where = Place.Whole("crops.yaml"),
-    };
+    private static Crop Crop(string id, string name) =>
+        Invented.Crop(id) with { Name = name, Sources = ["common-practice"] };
 
     private static Region Region(string id, string name) => new()
     {
@@ -277,54 +254,24 @@ internal static class SmallTrade
         Where = Place.Whole("regions.yaml"),
     };
 
-    private static Practice Practice(string id, string name, string when) => new()
+    private static Practice Practice(string id, string name, string when) => Invented.Practice(id) with
     {
-        Id = id,
         Name = name,
         What = $"{name}, and look again after three weeks.",
         When = when,
-        Places = WordSet.Empty,
-        StockStages = WordSet.Empty,
-        NeedsEquipment = WordSet.Empty,
         Cautions = ["Bag what you pull; do not drop it under the bench."],
-        Kind = "weeding",
-        WorksOn = "standing-weeds",
-        EnclosedOk = true,
         Sources = ["common-practice"],
-        Where = Place.Whole("practices"),
     };
 
-    private static Treatment Treatment(string id, string name, string active, string group) => new()
-    {
-        Id = id,
-        Name = name,
-        What = $"{name}.",
-        When = "season",
-        Places = WordSet.Empty,
-        StockStages = WordSet.Empty,
-        NeedsEquipment = WordSet.Empty,
-        Actives = [new Active(active, group, null, null)],
-        Formulation = "GR",
-        Role = "preemergence",
-        ActsOn = WordSet.Of("germinating"),
-        Applied = WordSet.Of("granule-over-top"),
-        ReachesCrop = true,
-        AllowedUnder = WordSet.Of("open-sky"),
-        EnclosedUse = "never",
-        CropsTolerant = WordSet.Empty,
-        CropsHurt = WordSet.Empty,
-        EdibleOk = false,
-        OrganicOk = false,
-        Volatile = "low",
-        RootInhibitor = true,
-        WaterHazard = true,
-        DriftHazard = false,
-        RestrictedUse = false,
-        Status = "current",
-        Checked = new DateOnly(2026, 11, 25),
-        Sources = ["common-practice"],
-        Where = Place.Whole("treatments"),
-    };
+    private static Treatment Treatment(string id, string name, string active, string group) =>
+        Invented.Treatment(id, active, group) with
+        {
+            Name = name,
+            What = $"{name}.",
+            RootInhibitor = true,
+            Checked = new DateOnly(2026, 11, 25),
+            Sources = ["common-practice"],
+        };
 
     private static ImmutableSortedDictionary<string, T> ById<T>(IEnumerable<T> records, Func<T, string> id) =>
         records.ToImmutableSortedDictionary(id, record => record, StringComparer.Ordinal);

@@ -2,7 +2,7 @@ using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Tests.Interview;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Labels;
 
@@ -14,7 +14,7 @@ public sealed class LabelDeskTests
     public void What_only_the_label_can_tell_no_longer_waits_once_it_is_copied()
     {
         using var shelf = new Shelf();
-        var open = ShippedTrade.Knowledge.Treatments.Values
+        var open = ShippedRules.Knowledge.Treatments.Values
             .First(treatment => treatment.RepeatAfterDays is null && treatment.Label is null);
         Assert.Null(shelf.Typed(open.Id, ("name", "My product"), ("repeat-after-days", "90")).Keep());
         Assert.Equal(90, shelf.Session.Knowledge.Treatments[open.Id].RepeatAfterDays);
@@ -30,7 +30,7 @@ public sealed class LabelDeskTests
         Assert.Equal(waiting, LabelEntry.Of(shelf.Labels).Take(waiting.Length).Select(entry => entry.Treatment));
         shelf.Typed(Granule, ("name", "My granules")).Keep();
         Assert.Equal(Granule, LabelEntry.Of(shelf.Labels)[0].Treatment);
-        Assert.Equal(ShippedTrade.Knowledge.Treatments.Count, LabelEntry.Of(shelf.Labels).Length);
+        Assert.Equal(ShippedRules.Knowledge.Treatments.Count, LabelEntry.Of(shelf.Labels).Length);
     }
 
     [Theory]
@@ -127,7 +127,7 @@ public sealed class LabelDeskTests
     public void Whatever_is_typed_comes_back_as_it_was_typed()
     {
         Gen<string> number = Gen.Int[0, 300].Select(n => n.ToString(System.Globalization.CultureInfo.InvariantCulture));
-        Gen<string> crops = Gen.Shuffle(ShippedTrade.Knowledge.Crops.Keys.ToArray(), 0, 3)
+        Gen<string> crops = Gen.Shuffle(ShippedRules.Knowledge.Crops.Keys.ToArray(), 0, 3)
             .Select(some => string.Join(", ", some.Order(StringComparer.Ordinal)));
         Gen<string> rates = Gen.Select(Gen.Int[1, 90], Gen.Int[0, 90], Gen.Bool).Select((low, more, active) =>
                     more == 0

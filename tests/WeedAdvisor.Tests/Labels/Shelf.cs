@@ -2,6 +2,7 @@ using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Interview;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Labels;
 
@@ -14,10 +15,10 @@ internal sealed class Shelf : IDisposable
     {
         if (book is not null)
             AtomicFile.Write(Book, book);
-        Session = ShippedTrade.At("container-yard");
+        Session = DemoInterview.At("container-yard");
         Labels = new LabelShelf(
             Session,
-            ShippedTrade.Knowledge,
+            ShippedRules.Knowledge,
             _ => File.Exists(Book) ? LabelShelf.BesideVisit : null,
             path => Path.GetFullPath(path, _folder),
             Session.Visit.Date);

@@ -1,15 +1,15 @@
 using System.Text.Json;
 using System.Xml.Linq;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Reports.Tests.Documents;
 using WeedAdvisor.Tests.Commands;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Media;
 
 /// <summary>Every command that reports has every medium, and all of them say the same.</summary>
 public sealed class EveryMediumTests
 {
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
     private static readonly string s_demo = Path.Combine(s_rules, "visits", "demo-spring.yaml");
 
     public static TheoryData<string[]> Reports { get; } = new(

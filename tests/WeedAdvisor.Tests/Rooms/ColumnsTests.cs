@@ -1,4 +1,4 @@
-using WeedAdvisor.Golden;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Rooms;
 
@@ -17,7 +17,7 @@ public sealed class ColumnsTests
     [InlineData("tests")]
     public void No_line_of_code_is_longer_than_120_columns(string folder)
     {
-        string root = Path.Combine(ExpectedText.RepositoryFolder(), folder);
+        string root = Path.Combine(Repository.Folder, folder);
         IEnumerable<string> tooLong =
             from file in Directory.GetFiles(root, "*.cs", SearchOption.AllDirectories)
             let path = Path.GetRelativePath(root, file).Replace('\\', '/')

@@ -1,9 +1,9 @@
 using System.Reflection;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Rooms;
 
@@ -77,7 +77,7 @@ public sealed class LayersTests
         foreach (string project in (string[])["WeedAdvisor.Knowledge", "WeedAdvisor.Inference"])
         {
             string text = File.ReadAllText(
-                Path.Combine(ExpectedText.RepositoryFolder(), "src", project, project + ".csproj"));
+                Path.Combine(Repository.Folder, "src", project, project + ".csproj"));
             Assert.All(
                 text.Split('\n').Where(line => line.Contains("<PackageReference", StringComparison.Ordinal)),
                 line => Assert.Contains("PrivateAssets=\"compile\"", line, StringComparison.Ordinal));

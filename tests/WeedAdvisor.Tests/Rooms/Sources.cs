@@ -1,4 +1,4 @@
-using WeedAdvisor.Golden;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Rooms;
 
@@ -8,7 +8,7 @@ internal static class Sources
     /// <summary>All files of a project under <c>src</c>, in ordinal order of path.</summary>
     public static SourceFile[] Of(string project)
     {
-        string folder = Path.Combine(ExpectedText.RepositoryFolder(), "src", project);
+        string folder = Path.Combine(Repository.Folder, "src", project);
         return
         [
             .. Directory.GetFiles(folder, "*.cs", SearchOption.AllDirectories)

@@ -1,4 +1,5 @@
 using Terminal.Gui.Input;
+using WeedAdvisor.Interview.Desks.Costs;
 using WeedAdvisor.Tests.Interview;
 
 namespace WeedAdvisor.Tests.Screens;
@@ -59,13 +60,31 @@ public sealed class CostScreenTests
     [Fact]
     public void In_the_smallest_window_numbers_and_result_are_there()
     {
-        using var bench = new Bench(60, 20, session: DemoYard.Yard());
+        using var bench = new Bench(60, 20, session: DemoInterview.Alone());
         bench.Press(Key.E.WithCtrl);
         Says(bench, "Stopped by what you apply");
         Says(bench, "Weeks     hours");
     }
 
-    private static Bench Open() => new Bench(session: DemoYard.Yard()).Press(Key.E.WithCtrl);
+    // The bars used to push the numbers off the screen.
+    [Fact]
+    public void In_the_smallest_window_every_number_that_is_counted_with_is_told()
+    {
+        using Bench bench = new Bench(60, 20, session: DemoInterview.Alone()).Press(Key.E.WithCtrl);
+        var desk = new CostDesk(DemoInterview.Alone());
+        foreach (CostField field in CostField.All)
+            Says(bench, desk.Beside(field).Text.Split("] ")[1]);
+    }
+
+    [Fact]
+    public void What_is_typed_keeps_its_bar_in_the_smallest_window()
+    {
+        using var bench = new Bench(60, 20, session: DemoInterview.Alone());
+        bench.Press(Key.E.WithCtrl).Type("500");
+        Says(bench, "500         [");
+    }
+
+    private static Bench Open() => new Bench(session: DemoInterview.Alone()).Press(Key.E.WithCtrl);
 
     private static void Says(Bench bench, string text) =>
         Assert.Contains(text, bench.Picture, StringComparison.Ordinal);

@@ -14,7 +14,7 @@ public sealed class DocumentViewTests
         bench.Press(Key.Enter);
         Assert.DoesNotContain("Look for words", bench.Picture, StringComparison.Ordinal);
         Assert.Contains("Before any chemical", bench.Picture, StringComparison.Ordinal);
-        Assert.Contains("F6 back", bench.Picture, StringComparison.Ordinal);
+        Assert.Contains("Esc back", bench.Picture, StringComparison.Ordinal);
         bench.Press(new Key('n'));
         Assert.Contains("Before any chemical", bench.Picture, StringComparison.Ordinal);
     }
@@ -27,6 +27,19 @@ public sealed class DocumentViewTests
         Assert.Contains("'zz' stands nowhere on this page.", bench.Picture, StringComparison.Ordinal);
         bench.Press(Key.Esc);
         Assert.DoesNotContain("Look for words", bench.Picture, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(60, 20)]
+    public void Esc_on_the_advice_leads_back_to_the_question_and_asks_nothing(int width, int height)
+    {
+        using var bench = new Bench(width, height);
+        string question = bench.Press(Key.Space).Picture;
+        bench.Press(Key.F6);
+        Assert.NotEqual(question, bench.Picture);
+        Assert.Equal(question, bench.Press(Key.Esc).Picture);
+        Assert.Contains("Leave without saving", bench.Press(Key.Esc).Picture, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,4 @@
-using WeedAdvisor.Golden;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Screens;
 
@@ -7,7 +7,7 @@ public sealed class LayerTests
     [Fact]
     public void The_terminal_library_is_met_only_by_the_screens()
     {
-        string program = Path.Combine(ExpectedText.RepositoryFolder(), "src", "WeedAdvisor");
+        string program = Path.Combine(Repository.Folder, "src", "WeedAdvisor");
         string[] meeting =
         [
             .. Directory.EnumerateFiles(program, "*.cs", SearchOption.AllDirectories)

@@ -71,22 +71,22 @@ public sealed class ScreenPictureTests
     [InlineData(80, 24)]
     [InlineData(120, 40)]
     public void Screen_costs(int width, int height) => Matches(
-            new Bench(width, height, session: DemoYard.Yard())
+            new Bench(width, height, session: DemoInterview.Alone())
                 .Press(Key.E.WithCtrl, Key.CursorRight, Key.CursorDown)
                 .Type("21.50")
         );
 
     [Fact]
     public void Screen_costs_wrong_number() => Matches(
-        new Bench(session: DemoYard.Yard()).Press(Key.E.WithCtrl).Type("many"));
+        new Bench(session: DemoInterview.Alone()).Press(Key.E.WithCtrl).Type("many"));
 
     [Fact]
     public void Screen_costs_way() => Matches(
-        new Bench(session: DemoYard.Yard()).Press([Key.E.WithCtrl, .. Enumerable.Repeat(Key.Enter, 6)]));
+        new Bench(session: DemoInterview.Alone()).Press([Key.E.WithCtrl, .. Enumerable.Repeat(Key.Enter, 6)]));
 
     [Fact]
     public void Screen_costs_refused() =>
-        Matches(new Bench(session: DemoYard.Yard(area: "bark-pile")).Press(Key.E.WithCtrl));
+        Matches(new Bench(session: DemoInterview.Alone(area: "bark-pile")).Press(Key.E.WithCtrl));
 
     [Fact]
     public void Screen_reasons() => Matches(

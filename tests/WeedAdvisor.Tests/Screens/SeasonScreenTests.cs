@@ -2,6 +2,7 @@ using Terminal.Gui.Input;
 using WeedAdvisor.Interview.Desks.Season;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Tests.Interview;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Screens;
 
@@ -27,7 +28,7 @@ public sealed class SeasonScreenTests
         using Bench bench = Planned(width, height);
         string[] lines = bench.Picture.Split('\n');
         Assert.Contains("1000 pots: $", lines[1], StringComparison.Ordinal);
-        var desk = new SeasonDesk(ShippedTrade.At("container-yard"));
+        var desk = new SeasonDesk(DemoInterview.At("container-yard"));
         desk.Read();
         string weeks = string.Concat(desk.Strip!.Rows[0].Weeks.Select(WeedAdvisor.Reports.Season.StripText.Character));
         Assert.Contains(lines, line => line.EndsWith(weeks, StringComparison.Ordinal));
@@ -46,7 +47,7 @@ public sealed class SeasonScreenTests
     public void Down_leads_to_every_application_and_it_can_be_seen(int width, int height)
     {
         using Bench bench = Planned(width, height);
-        var desk = new SeasonDesk(ShippedTrade.At("container-yard"));
+        var desk = new SeasonDesk(DemoInterview.At("container-yard"));
         desk.Read();
         Assert.All(desk.Strip!.Letters, letter =>
         {
@@ -112,9 +113,9 @@ public sealed class SeasonScreenTests
     public void Where_an_answer_is_missing_the_sheet_says_which()
     {
         using var bench = new Bench(session: new InterviewSession(
-                ShippedTrade.Knowledge,
-                new LiveAdviceSource(ShippedTrade.Advisor),
-                VisitEdits.Begin(ShippedTrade.Demo.Date)
+                ShippedRules.Knowledge,
+                new LiveAdviceSource(ShippedRules.Advisor),
+                VisitEdits.Begin(ShippedRules.Demo.Date)
             )
         );
         bench.Press(Key.Y.WithCtrl).Settle();
@@ -126,5 +127,5 @@ public sealed class SeasonScreenTests
 
     private static Bench Planned(int width, int height) => Yard(width, height).Press(Key.Y.WithCtrl).Settle();
 
-    private static Bench Yard(int width, int height) => new(width, height, session: ShippedTrade.At("container-yard"));
+    private static Bench Yard(int width, int height) => new(width, height, session: DemoInterview.At("container-yard"));
 }

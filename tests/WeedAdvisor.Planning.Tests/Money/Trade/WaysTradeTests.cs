@@ -2,6 +2,7 @@ using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Tests.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Money.Trade;
 
@@ -33,8 +34,8 @@ public class WaysTradeTests
     // Common practice: one person with a boom does what takes five or six with hand spreaders. Invented hours.
     [Fact]
     public void One_person_with_a_boom_does_the_work_of_five_or_six() => Assert.InRange(
-            Yards.Knowledge.Treatments["prodiamine-granule"].Cost!.LabourHours.Middle
-                / Yards.Knowledge.Prices["boom-sprayer-labour"].Value,
+            ShippedRules.Knowledge.Treatments["prodiamine-granule"].Cost!.LabourHours.Middle
+                / ShippedRules.Knowledge.Prices["boom-sprayer-labour"].Value,
         5m,
         6m);
 
@@ -94,7 +95,8 @@ public class WaysTradeTests
         Assert.True(CropLoss.PotsHurt(1e9) <= 1000);
     }
 
-    private static decimal Materials(string action) => Yards.Knowledge.Treatments[action].Cost!.MaterialsUsd.Middle;
+    private static decimal Materials(string action) =>
+        ShippedRules.Knowledge.Treatments[action].Cost!.MaterialsUsd.Middle;
 
     private static decimal Weeding(Way way) => way.Items
         .Where(item => item.Id is "walking" or "pulling" or "weeding-materials")

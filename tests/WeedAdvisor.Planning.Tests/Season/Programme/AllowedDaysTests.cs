@@ -8,6 +8,7 @@ using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Season.Programme;
 
@@ -52,7 +53,7 @@ public sealed class AllowedDaysTests
                         // What goes on on that day itself goes on when the hands are through.
                         AreaCase on = On(plan, day, [.. done.Where(one => one.Date < day)]);
                         Assert.True(
-                            Closures.Of(on, Years.Knowledge).All(one => one.Runs == Truth.No),
+                            Closures.Of(on, ShippedRules.Knowledge).All(one => one.Runs == Truth.No),
                             $"{work} on {day:o}"
                         );
                     }
@@ -117,7 +118,7 @@ public sealed class AllowedDaysTests
         Assert.True(season.Weekly.IsClear("oxadiazon-granule", 25));
         int[] allButOne = [.. Enumerable.Range(0, 52).Where(week => week != 25)];
         YearPlan plan = Years.Quick(season.With(
-            new SeasonRequest { MustUse = ["oxadiazon-granule"], Closed = [.. allButOne] }, Years.Knowledge));
+            new SeasonRequest { MustUse = ["oxadiazon-granule"], Closed = [.. allButOne] }, ShippedRules.Knowledge));
         Assert.Equal([new DayRun(new DateOnly(2026, 10, 6), film.AddDays(-21))], plan.Uses.Select(use => use.Days));
     }
 
@@ -148,7 +149,7 @@ public sealed class AllowedDaysTests
     private static bool IsOfHands(PlannedWork work) => work.Kind switch
     {
         PlannedWorkKind.Apply or PlannedWorkKind.WaterIn => false,
-        PlannedWorkKind.Practice => Years.Knowledge.Practices[work.Action!].Entry == EntryNeed.Worker,
+        PlannedWorkKind.Practice => ShippedRules.Knowledge.Practices[work.Action!].Entry == EntryNeed.Worker,
         _ => true,
     };
 
@@ -173,7 +174,7 @@ public sealed class AllowedDaysTests
 
     private static bool IsClear(YearPlan plan, DateOnly day, string treatment, ImmutableArray<PastApplication> done)
     {
-        AreaAdvice advice = Years.Advisor.Open(On(plan, day, done)).Advice;
+        AreaAdvice advice = ShippedRules.Advisor.Open(On(plan, day, done)).Advice;
         return advice.Clear.Any(clear => clear.Action == treatment && clear.Status == ActionStatus.Clear);
     }
 }

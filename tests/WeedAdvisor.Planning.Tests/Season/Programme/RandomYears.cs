@@ -3,6 +3,7 @@ using CsCheck;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Season.Programme;
 
@@ -46,7 +47,7 @@ internal static class RandomYears
 
         string[] preventives =
         [
-            .. Years.Knowledge.Treatments.Values.Where(one => one.Role == "preemergence").Select(one => one.Id),
+            .. ShippedRules.Knowledge.Treatments.Values.Where(one => one.Role == "preemergence").Select(one => one.Id),
         ];
         area = area with
         {
@@ -58,7 +59,7 @@ internal static class RandomYears
             ],
         };
         return SeasonCase
-            .Of(Years.Advisor, Inference.AreaCase.Alone(day, area), new SeasonRequest { RunOfSite = run })
+            .Of(ShippedRules.Advisor, Inference.AreaCase.Alone(day, area), new SeasonRequest { RunOfSite = run })
             .Value;
     }
 }

@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Season.Programme;
 
@@ -98,7 +99,7 @@ public sealed class SeasonCaseTests
         Assert.Equal(1.681m, Math.Round(prodiamine.KgUsedBefore, 3));
         SeasonPlan plan = Years.Best(season);
         Assert.DoesNotContain(plan.Applications, one =>
-            Years.Knowledge.Treatments[one.Name].Actives.Any(active => active.Name == "prodiamine")
+            ShippedRules.Knowledge.Treatments[one.Name].Actives.Any(active => active.Name == "prodiamine")
         );
     }
 
@@ -109,7 +110,7 @@ public sealed class SeasonCaseTests
     {
         if (said is null)
             Assert.True(SeasonCase.Of(
-                        Years.Advisor,
+                        ShippedRules.Advisor,
                         AreaCase.Alone(Years.DemoDay, Years.DemoYard.Without(question)),
                         new SeasonRequest()
                     )

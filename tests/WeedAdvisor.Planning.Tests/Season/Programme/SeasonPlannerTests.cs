@@ -5,6 +5,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Season.Programme;
 
@@ -28,7 +29,7 @@ public sealed class SeasonPlannerTests
         Gen.Select(Gen.Int[0, Years.All.Length - 1], s_requests).Sample(
             (index, request) =>
             {
-                SeasonCase season = Years.All[index].With(request, Years.Knowledge);
+                SeasonCase season = Years.All[index].With(request, ShippedRules.Knowledge);
                 SeasonPlan plan = Years.Best(season);
                 Assert.True(plan.Proven);
                 Assert.True(plan.Applications.Length <= request.AtMost);
@@ -59,7 +60,7 @@ public sealed class SeasonPlannerTests
             Assert.Empty(groups[i].Intersect(groups[i - 1]));
 
         static string[] GroupsOf(string treatment) =>
-            [.. Years.Knowledge.Treatments[treatment].Actives.Select(active => active.Group ?? active.Name)];
+            [.. ShippedRules.Knowledge.Treatments[treatment].Actives.Select(active => active.Group ?? active.Name)];
     }
 
     [Fact]
@@ -67,7 +68,7 @@ public sealed class SeasonPlannerTests
     {
         YearPlan year = Years.Quick(Years.DemoCase);
         SeasonPlan plan = year.Plan!;
-        SeasonCase next = NextYear.Of(Years.Advisor, AreaCase.Alone(Years.DemoDay, Years.DemoYard), year).Value!;
+        SeasonCase next = NextYear.Of(ShippedRules.Advisor, AreaCase.Alone(Years.DemoDay, Years.DemoYard), year).Value!;
         Assert.Equal(Years.DemoCase.Year.DayOf(52), next.Year.From);
         Assert.Contains(next.Problem.History, use => use.Used.Name == plan.Applications[^1].Name && use.Week < 0);
         SeasonPlan after = Years.Best(next);
@@ -85,7 +86,7 @@ public sealed class SeasonPlannerTests
         );
 
         static string[] Groups(SeasonApplication one) =>
-            [.. Years.Knowledge.Treatments[one.Name].Actives.Select(active => active.Group ?? active.Name)];
+            [.. ShippedRules.Knowledge.Treatments[one.Name].Actives.Select(active => active.Group ?? active.Name)];
     }
 
     [Fact]
@@ -104,7 +105,9 @@ public sealed class SeasonPlannerTests
     [Fact]
     public void Wishes_that_clash_are_named()
     {
-        SeasonCase season = Years.DemoCase.With(new SeasonRequest { AtLeast = 4, BudgetUsd = 30 }, Years.Knowledge);
+        SeasonCase season = Years.DemoCase.With(
+            new SeasonRequest { AtLeast = 4, BudgetUsd = 30 },
+            ShippedRules.Knowledge);
         YearPlan year = Years.Full(season);
         Assert.Null(year.Plan);
         Assert.Equal(["a budget of 30", "at least 4 applications"], year.Clash.Order(StringComparer.Ordinal));
@@ -121,7 +124,7 @@ public sealed class SeasonPlannerTests
         );
 
         static SeasonPlan Plan(SeasonRequest request) =>
-            Years.Best(Years.DemoCase.With(request, Years.Knowledge));
+            Years.Best(Years.DemoCase.With(request, ShippedRules.Knowledge));
     }
 
     [Fact]
@@ -166,7 +169,7 @@ public sealed class SeasonPlannerTests
     // The rules themselves are asked again, on the area as it stands on the days of that week.
     private static void AssertClear(SeasonCase season, SeasonApplication one) => Assert.Contains(
         Enumerable.Range(0, 7).Select(season.Year.DayOf(one.Week).AddDays),
-        day => Years.Advisor.Open(season.Through.On(day)).Advice.Clear
+        day => ShippedRules.Advisor.Open(season.Through.On(day)).Advice.Clear
             .Any(clear => clear.Action == one.Name && clear.Status == ActionStatus.Clear));
 
     private static void AssertIntervals(SeasonPlan plan)
@@ -175,8 +178,8 @@ public sealed class SeasonPlannerTests
         {
             foreach (SeasonApplication late in plan.Applications.Skip(i + 1))
             {
-                Treatment first = Years.Knowledge.Treatments[early.Name],
-                    second = Years.Knowledge.Treatments[late.Name];
+                Treatment first = ShippedRules.Knowledge.Treatments[early.Name],
+                    second = ShippedRules.Knowledge.Treatments[late.Name];
                 string[] shared =
                 [
                     .. first
@@ -185,7 +188,7 @@ public sealed class SeasonPlannerTests
                 ];
                 if (shared.Length == 0)
                     continue;
-                decimal ofActives = Years.Knowledge.ActiveLimits.Values
+                decimal ofActives = ShippedRules.Knowledge.ActiveLimits.Values
                     .Where(limit => shared.Contains(limit.Active)).Max(limit => limit.IntervalDays) ?? 0;
                 decimal days = Math.Max(ofActives, Math.Max(first.RepeatAfterDays ?? 0, second.RepeatAfterDays ?? 0));
                 Assert.True((late.Week - early.Week) * 7 >= days, $"{early.Name}, {late.Name}");
@@ -197,16 +200,16 @@ public sealed class SeasonPlannerTests
     {
         foreach (IGrouping<string, SeasonApplication> uses in plan.Applications.GroupBy(one => one.Name))
         {
-            Treatment treatment = Years.Knowledge.Treatments[uses.Key];
+            Treatment treatment = ShippedRules.Knowledge.Treatments[uses.Key];
             Assert.True(treatment.UsesPerYear is not { } limit || uses.Count() <= limit);
         }
 
-        foreach (Knowledge.Records.ActiveLimit limit in Years.Knowledge.ActiveLimits.Values)
+        foreach (Knowledge.Records.ActiveLimit limit in ShippedRules.Knowledge.ActiveLimits.Values)
         {
             Treatment[] holding =
             [
                 .. plan
-                    .Applications.Select(one => Years.Knowledge.Treatments[one.Name])
+                    .Applications.Select(one => ShippedRules.Knowledge.Treatments[one.Name])
                     .Where(treatment => treatment.Actives.Any(active => active.Name == limit.Active)),
             ];
             Assert.True(limit.UsesPerYear is not { } uses || holding.Length <= uses, season.Area.Id);

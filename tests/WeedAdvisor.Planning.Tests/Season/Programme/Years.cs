@@ -1,50 +1,42 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
-using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
-using WeedAdvisor.Planning.Tests.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Season.Programme;
 
 /// <summary>Years of the shipped worked visits.</summary>
 internal static class Years
 {
-    public static KnowledgeBase Knowledge => Yard.Knowledge;
-
-    public static Advisor Advisor { get; } = Advisor.Of(Yard.Knowledge);
-
-    public static DateOnly DemoDay => Demo.Date;
-
-    private static Visit Demo => Knowledge.WorkedVisits.Single(worked => worked.Visit.Id == "demo-spring").Visit;
+    public static DateOnly DemoDay => ShippedRules.Demo.Date;
 
     /// <summary>
     /// The container yard of the demo visit: spurge, eclipta and crabgrass, film in November, two uses last year.
     /// </summary>
-    public static VisitArea DemoYard => Demo.Areas.Single(area => area.Id == "container-yard");
+    public static VisitArea DemoYard => ShippedRules.Demo.Areas.Single(area => area.Id == "container-yard");
 
     /// <summary>The yard's year with no more asked of it than usual.</summary>
     public static SeasonCase DemoCase { get; } = Of(DemoYard, DemoDay, new SeasonRequest());
 
     public static SeasonCase Of(VisitArea area, DateOnly day, SeasonRequest request)
     {
-        Outcome<SeasonCase, string> season = SeasonCase.Of(Advisor, AreaCase.Alone(day, area), request);
+        Outcome<SeasonCase, string> season = SeasonCase.Of(ShippedRules.Advisor, AreaCase.Alone(day, area), request);
         Assert.True(season.IsGood, string.Join(' ', season.Refusals));
         return season.Value;
     }
 
     public static string Refusal(VisitArea area, SeasonRequest request) =>
-        string.Join(' ', SeasonCase.Of(Advisor, AreaCase.Alone(DemoDay, area), request).Refusals);
+        string.Join(' ', SeasonCase.Of(ShippedRules.Advisor, AreaCase.Alone(DemoDay, area), request).Refusals);
 
     /// <summary>Every area of the worked visits that can be planned, with its case.</summary>
     public static ImmutableArray<SeasonCase> All { get; } =
     [
-        .. Knowledge.WorkedVisits
+        .. ShippedRules.Knowledge.WorkedVisits
             .SelectMany(worked => worked.Visit.Areas, (worked, area) =>
-                SeasonCase.Of(Advisor, AreaCase.Alone(worked.Visit.Date, area), new SeasonRequest()).Value)
+                SeasonCase.Of(ShippedRules.Advisor, AreaCase.Alone(worked.Visit.Date, area), new SeasonRequest()).Value)
             .OfType<SeasonCase>(),
     ];
 
@@ -56,20 +48,11 @@ internal static class Years
     public static YearPlan Quick(SeasonCase season) =>
         SeasonPlanner.Quick(
             season,
-            Knowledge,
+            ShippedRules.Knowledge,
             SeasonSearch.Prepare(season.Problem),
             TestContext.Current.CancellationToken
         );
 
     public static YearPlan Full(SeasonCase season) =>
-        SeasonPlanner.Full(season, Knowledge, TestContext.Current.CancellationToken);
-
-    public static VisitArea Without(this VisitArea area, string question) =>
-        area with
-        {
-            Answers = area.Answers.Remove(question),
-        };
-
-    public static VisitArea With(this VisitArea area, string question, string word) =>
-        area with { Answers = area.Answers.SetItem(question, new Answer.Words(WordSet.Of([word]))) };
+        SeasonPlanner.Full(season, ShippedRules.Knowledge, TestContext.Current.CancellationToken);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Season.Support;
 

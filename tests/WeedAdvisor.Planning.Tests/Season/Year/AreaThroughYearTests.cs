@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Season.Year;
 
@@ -157,15 +157,14 @@ public sealed class AreaThroughYearTests
         new AreaThroughYear(AreaCase.Alone(s_visit, area), Read(area), s_assumed).On(day).Area;
 
     private static AreaReading Read(VisitArea area) =>
-        AreaReading.Of(area, s_visit, Tests.Weeding.Yard.Knowledge) with
+        AreaReading.Of(area, s_visit, ShippedRules.Knowledge) with
         {
             Region = s_region,
         };
 
     private static VisitArea Area(params (string Question, string Word)[] answers) => VisitArea.Blank("a", "A") with
     {
-        Answers = answers.ToImmutableSortedDictionary(
-            pair => pair.Question, Answer (pair) => new Answer.Words(WordSet.Of([pair.Word])), StringComparer.Ordinal),
+        Answers = AreaAnswers.Of(answers),
     };
 
     private static string? Word(VisitArea area, string question) =>

@@ -3,27 +3,29 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
-using WeedAdvisor.Inference.Tests.Fixtures;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Planning.Tests.Season.Programme;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Season.Year;
 
 public sealed class WeeklyAdviceTests
 {
-    private static readonly YearAssumptions s_assumed = YearAssumptions.Of(Years.Knowledge.Usual);
+    private static readonly YearAssumptions s_assumed = YearAssumptions.Of(ShippedRules.Knowledge.Usual);
 
     [Fact]
     public void On_every_day_of_a_stretch_every_action_stands_as_on_its_first() =>
-        Gen.Select(new RandomVisits(Years.Knowledge).Area, Gen.Int[0, Years.Knowledge.Regions.Count - 1]).Sample(
+        Gen.Select(
+            new RandomVisits(ShippedRules.Knowledge).Area,
+            Gen.Int[0, ShippedRules.Knowledge.Regions.Count - 1]).Sample(
             (area, region) =>
             {
-                AreaThroughYear through = Through(area, Years.Knowledge.Regions.Values.ElementAt(region));
+                AreaThroughYear through = Through(area, ShippedRules.Knowledge.Regions.Values.ElementAt(region));
                 var year = new SeasonYear(RandomVisits.Day);
-                WeeklyAdvice weekly = WeeklyAdvice.Of(Years.Advisor, through, year);
-                LiveAdvice live = Years.Advisor.Open(through.On(year.From));
+                WeeklyAdvice weekly = WeeklyAdvice.Of(ShippedRules.Advisor, through, year);
+                LiveAdvice live = ShippedRules.Advisor.Open(through.On(year.From));
                 for (DateOnly day = year.From; day <= year.LastDay; day = day.AddDays(1))
                     Assert.Equal(Standing(live.Change(through.On(day))), Standing(weekly.On(day)));
             },
@@ -41,7 +43,7 @@ public sealed class WeeklyAdviceTests
     private static AreaThroughYear Through(VisitArea area, Region region) =>
         new(
             AreaCase.Alone(RandomVisits.Day, area),
-            AreaReading.Of(area, RandomVisits.Day, Years.Knowledge) with
+            AreaReading.Of(area, RandomVisits.Day, ShippedRules.Knowledge) with
             {
                 Region = region,
             },

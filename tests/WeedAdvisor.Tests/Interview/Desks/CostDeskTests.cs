@@ -5,6 +5,7 @@ using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Interview.Desks;
 
@@ -13,7 +14,7 @@ public sealed class CostDeskTests
     [Fact]
     public void Without_a_word_typed_it_reckons_as_the_commands_do()
     {
-        var desk = new CostDesk(DemoYard.Yard());
+        var desk = new CostDesk(DemoInterview.Alone());
         Commands.CommandRun money = Run("money", "--format", "json");
         using var document = System.Text.Json.JsonDocument.Parse(money.Out);
         var ways = document.RootElement.GetProperty("areas")[0].GetProperty("ways").EnumerateArray().ToArray();
@@ -33,7 +34,7 @@ public sealed class CostDeskTests
     [Fact]
     public void Every_number_moves_the_result_at_once()
     {
-        var desk = new CostDesk(DemoYard.Yard());
+        var desk = new CostDesk(DemoInterview.Alone());
         string before = Text(desk);
         foreach ((CostField field, string text) in new[]
         {
@@ -102,7 +103,7 @@ public sealed class CostDeskTests
         string good = Text(desk);
         desk.Type(CostField.Pots, wrong);
         desk.Type(CostField.Wage, "30");
-        Assert.Equal($"! a whole number from 1 to 100000000, not '{wrong}'", desk.Beside(CostField.Pots).Text);
+        Assert.Equal($"a whole number from 1 to 100000000, not '{wrong}'", desk.Beside(CostField.Pots).Text);
         Assert.Equal(LineTone.Warning, desk.About(CostField.Pots).Tone);
         Assert.Null(desk.ProblemOf(CostField.Wage));
         Assert.True(desk.IsStale);
@@ -158,14 +159,14 @@ public sealed class CostDeskTests
     [InlineData("bark-pile", "no pots stand here")]
     [InlineData("under-bench", "no pots stand here")]
     public void An_area_without_pots_is_refused_in_words(string area, string said) =>
-        Refused(DemoYard.Yard(area: area), said);
+        Refused(DemoInterview.Alone(area: area), said);
 
     [Fact]
     public void An_area_without_weeds_or_region_is_refused_in_words()
     {
-        Refused(DemoYard.Yard(area => area with { Weeds = [] }), "no weed is named");
+        Refused(DemoInterview.Alone(change: area => area with { Weeds = [] }), "no weed is named");
         Refused(
-            DemoYard.Yard(area => area with { Answers = area.Answers.Remove("region") }),
+            DemoInterview.Alone(change: area => area with { Answers = area.Answers.Remove("region") }),
             "the region is not known"
         );
         Refused(
@@ -177,9 +178,9 @@ public sealed class CostDeskTests
     public void Without_a_price_for_an_hour_one_is_typed()
     {
         InterviewSession Yard() => new(
-            DemoYard.Knowledge with { Prices = DemoYard.Knowledge.Prices.Remove("labour-rate") },
-            new LiveAdviceSource(Inference.Advisor.Of(DemoYard.Knowledge)),
-            DemoYard.Visit with { Areas = [s_yard.Area with { Answers = s_yard.Area.Answers.Remove("labour-rate") }] });
+            ShippedRules.Knowledge with { Prices = ShippedRules.Knowledge.Prices.Remove("labour-rate") },
+            new LiveAdviceSource(Inference.Advisor.Of(ShippedRules.Knowledge)),
+            ShippedRules.Demo with { Areas = [s_yard.Area.Without("labour-rate")] });
         var desk = new CostDesk(Yard());
         Assert.Contains("What an hour of labour costs is not known", Text(desk), StringComparison.Ordinal);
         Assert.EndsWith("not known", desk.Beside(CostField.Wage).Text, StringComparison.Ordinal);
@@ -229,7 +230,7 @@ public sealed class CostDeskTests
     [Fact]
     public void Each_area_keeps_its_own_numbers_and_follows_the_interview()
     {
-        InterviewSession session = DemoYard.Yard();
+        InterviewSession session = DemoInterview.Alone();
         var desks = new CostDesks(session);
         CostDesk desk = desks.Here();
         desk.Type(CostField.Pots, "300");
@@ -237,11 +238,11 @@ public sealed class CostDeskTests
         Assert.Same(desk, desks.Here());
         Assert.Equal(25, desk.Ways!.Case.WageUsd);
         Assert.Equal("300", desk.TextOf(CostField.Pots));
-        session.Open(DemoYard.Visit with { Id = "another" }, null);
+        session.Open(ShippedRules.Demo with { Id = "another" }, null);
         Assert.NotSame(desk, desks.Here());
     }
 
-    private static readonly InterviewSession s_yard = DemoYard.Yard();
+    private static readonly InterviewSession s_yard = DemoInterview.Alone();
 
     internal static string Text(CostDesk desk) =>
         string.Join('\n', PageLines.Of(desk.Page(), 78).Select(line => line.Text));
@@ -257,7 +258,7 @@ public sealed class CostDeskTests
 
     private static Commands.CommandRun Run(string command, params string[] more)
     {
-        string rules = Path.Combine(Golden.ExpectedText.RepositoryFolder(), "rules");
+        string rules = Repository.Rules;
         return Commands.CommandRun.Of([
             command,
             Path.Combine(rules, "visits", "demo-spring.yaml"),

@@ -5,6 +5,7 @@ using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Interview.Desks;
 
@@ -115,7 +116,7 @@ public sealed class SeasonDeskTests
     [Fact]
     public void The_interview_stays_where_it_was()
     {
-        InterviewSession session = ShippedTrade.At("container-yard");
+        InterviewSession session = DemoInterview.At("container-yard");
         string before = string.Join(',', session.Advice.Clear.Select(clear => clear.Action));
         new SeasonDesk(session).Read();
         session.GoToArea(0);
@@ -142,7 +143,7 @@ public sealed class SeasonDeskTests
     [Fact]
     public void Until_it_is_read_it_says_that_it_is_at_work_and_bears_every_key()
     {
-        var desk = new SeasonDesk(ShippedTrade.At("container-yard"));
+        var desk = new SeasonDesk(DemoInterview.At("container-yard"));
         Assert.Contains("one moment", desk.Money.Text, StringComparison.Ordinal);
         PressAll(desk);
         Assert.Null(desk.Plan);
@@ -157,7 +158,7 @@ public sealed class SeasonDeskTests
     [InlineData("past", "nothing is said of earlier applications")]
     public void An_area_that_lacks_an_answer_says_which(string lacking, string said)
     {
-        var desk = new SeasonDesk(ShippedTrade.At("container-yard", area => lacking switch
+        var desk = new SeasonDesk(DemoInterview.At("container-yard", area => lacking switch
         {
             "weeds" => area with { Weeds = null },
             "past" => area with { Past = null },
@@ -232,7 +233,7 @@ public sealed class SeasonDeskTests
         Assert.Equal(LineTone.Warning, desk.LastChange.Tone);
         Assert.Contains("at most 0 applications", desk.LastChange.Text, StringComparison.Ordinal);
         Assert.Contains(
-            ShippedTrade.Knowledge.Treatments[product].Name + " must go on",
+            ShippedRules.Knowledge.Treatments[product].Name + " must go on",
             desk.LastChange.Text,
             StringComparison.Ordinal
         );
@@ -270,9 +271,9 @@ public sealed class SeasonDeskTests
     public void After_any_row_of_changes_the_plan_costs_what_it_costs_when_planned_afresh()
     {
         SeasonDesk desk = Desk("container-yard");
-        InterviewSession session = ShippedTrade.At("container-yard");
+        InterviewSession session = DemoInterview.At("container-yard");
         SeasonCase season = SeasonCase.Of(
-                ShippedTrade.Knowledge,
+                ShippedRules.Knowledge,
                 session.AdviceOn,
                 AreaCase.Of(session.Visit, session.AreaIndex),
                 new SeasonRequest()
@@ -291,10 +292,10 @@ public sealed class SeasonDeskTests
         foreach (Action change in changes)
         {
             change();
-            SeasonCase afresh = season.With(desk.Wishes, ShippedTrade.Knowledge);
+            SeasonCase afresh = season.With(desk.Wishes, ShippedRules.Knowledge);
             YearPlan plan = SeasonPlanner.Quick(
                 afresh,
-                ShippedTrade.Knowledge,
+                ShippedRules.Knowledge,
                 SeasonSearch.Prepare(afresh.Problem),
                 TestContext.Current.CancellationToken
             );
@@ -310,7 +311,7 @@ public sealed class SeasonDeskTests
     [Fact]
     public void Wishes_stay_when_the_desk_is_left_and_when_an_answer_changes()
     {
-        InterviewSession session = ShippedTrade.At("container-yard");
+        InterviewSession session = DemoInterview.At("container-yard");
         var desks = new SeasonDesks(session);
         SeasonDesk desk = desks.Here();
         desk.Read();
@@ -329,7 +330,7 @@ public sealed class SeasonDeskTests
 
     private static SeasonDesk Desk(string area)
     {
-        var desk = new SeasonDesk(ShippedTrade.At(area));
+        var desk = new SeasonDesk(DemoInterview.At(area));
         desk.Read();
         return desk;
     }

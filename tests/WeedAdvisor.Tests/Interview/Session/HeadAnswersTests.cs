@@ -4,6 +4,7 @@ using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Tests.Screens;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Interview.Session;
 
@@ -80,7 +81,7 @@ public sealed class HeadAnswersTests
     {
         Visit old = VisitEdits.Begin(new DateOnly(2026, 4, 14)).WithNewArea("Yard");
         old = old.WithArea(1, old.Areas[1].WithAnswer(Licensed, s_no));
-        var session = new InterviewSession(ShippedTrade.Knowledge, new FakeAdvice(), old, _keeper);
+        var session = new InterviewSession(ShippedRules.Knowledge, new FakeAdvice(), old, _keeper);
         session.Say(Licensed, s_yes);
         Assert.Equal([s_yes, s_no], session.Visit.Areas.Select(area => area.Answers[Licensed]));
     }
@@ -124,19 +125,19 @@ public sealed class HeadAnswersTests
         Assert.Equal([s_no, s_no], session.Visit.Areas.Select(area => area.Answers[Licensed]));
     }
 
-    private static WeedAdvisor.Knowledge.Records.Question Question => ShippedTrade.Knowledge.QuestionOf(Licensed)!;
+    private static WeedAdvisor.Knowledge.Records.Question Question => ShippedRules.Knowledge.QuestionOf(Licensed)!;
 
     private static void AssertSurvivesItsFile(InterviewSession session)
     {
         string text = VisitText.Of(session.Visit);
-        Visit read = VisitFile.Parse(text, "visit.yaml", ShippedTrade.Knowledge).Value!;
+        Visit read = VisitFile.Parse(text, "visit.yaml", ShippedRules.Knowledge).Value!;
         Assert.Equal(text, VisitText.Of(read));
         Assert.Equal(session.Visit.Head, read.Head);
         Assert.Equal(session.Visit.Areas.Select(area => area.Answers), read.Areas.Select(area => area.Answers));
     }
 
     private InterviewSession Begin() => new(
-        ShippedTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14)), _keeper);
+        ShippedRules.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14)), _keeper);
 
     private InterviewSession TwoAreas()
     {

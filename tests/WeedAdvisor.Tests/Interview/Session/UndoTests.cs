@@ -6,6 +6,7 @@ using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Interview.Session;
 
@@ -21,9 +22,9 @@ public sealed class UndoTests
             {
                 var source = new SwitchedAdvice();
                 var session = new InterviewSession(
-                    ShippedTrade.Knowledge,
+                    ShippedRules.Knowledge,
                     source,
-                    WithHead(ShippedTrade.Demo),
+                    WithHead(ShippedRules.Demo),
                     _keeper
                 );
                 (string File, string Advice) first = Bytes(session);
@@ -193,9 +194,9 @@ public sealed class UndoTests
     {
         InterviewSession session = Begin();
         Say(session, "place", "walkway");
-        session.Open(ShippedTrade.Demo, "demo.yaml");
+        session.Open(ShippedRules.Demo, "demo.yaml");
         Assert.Null(session.Undo());
-        Assert.Same(ShippedTrade.Demo, session.Visit);
+        Assert.Same(ShippedRules.Demo, session.Visit);
     }
 
     [Fact]
@@ -279,7 +280,7 @@ public sealed class UndoTests
     /// </summary>
     private sealed class SwitchedAdvice : IAdviceSource
     {
-        private readonly LiveAdviceSource _live = new(ShippedTrade.Advisor);
+        private readonly LiveAdviceSource _live = new(ShippedRules.Advisor);
         private readonly FakeAdvice _quick = new();
 
         public bool IsLive { get; set; } = true;

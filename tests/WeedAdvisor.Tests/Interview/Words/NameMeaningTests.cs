@@ -1,5 +1,6 @@
 using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Interview.Words;
 
@@ -15,7 +16,7 @@ public sealed class NameMeaningTests
         string ids
     )
     {
-        var hits = NameSearch.Weeds(ShippedTrade.Knowledge, typed, null);
+        var hits = NameSearch.Weeds(ShippedRules.Knowledge, typed, null);
         Assert.Equal(ids, string.Join(", ", hits.Select(hit => hit.Id)));
         Assert.Null(NameMeaning.Sole(hits, typed));
     }
@@ -30,28 +31,28 @@ public sealed class NameMeaningTests
     [InlineData("liverwort", "liverwort")]
     [InlineData("liverw", "liverwort")]
     public void A_name_of_its_own_is_taken_at_once(string typed, string id) =>
-        Assert.Equal(id, NameMeaning.Sole(NameSearch.Weeds(ShippedTrade.Knowledge, typed, null), typed)?.Id);
+        Assert.Equal(id, NameMeaning.Sole(NameSearch.Weeds(ShippedRules.Knowledge, typed, null), typed)?.Id);
 
     [Fact]
     public void Every_weed_is_meant_by_its_id_and_by_its_own_name()
     {
-        foreach (var weed in ShippedTrade.Knowledge.Weeds.Values)
+        foreach (var weed in ShippedRules.Knowledge.Weeds.Values)
         {
             foreach (string name in new[] { weed.Id, weed.Name })
-                Assert.Equal(weed.Id, NameMeaning.Sole(NameSearch.Weeds(ShippedTrade.Knowledge, name, null), name)?.Id);
+                Assert.Equal(weed.Id, NameMeaning.Sole(NameSearch.Weeds(ShippedRules.Knowledge, name, null), name)?.Id);
         }
     }
 
     [Fact]
     public void No_other_name_of_two_weeds_is_taken_for_one_of_them()
     {
-        foreach (var weed in ShippedTrade.Knowledge.Weeds.Values)
+        foreach (var weed in ShippedRules.Knowledge.Weeds.Values)
         {
             foreach (string other in weed.AlsoCalled)
             {
-                bool shared = ShippedTrade.Knowledge.Weeds.Values.Any(one => one.Id != weed.Id
+                bool shared = ShippedRules.Knowledge.Weeds.Values.Any(one => one.Id != weed.Id
                     && one.AlsoCalled.Append(one.Name).Contains(other, StringComparer.OrdinalIgnoreCase));
-                string? meant = NameMeaning.Sole(NameSearch.Weeds(ShippedTrade.Knowledge, other, null), other)?.Id;
+                string? meant = NameMeaning.Sole(NameSearch.Weeds(ShippedRules.Knowledge, other, null), other)?.Id;
                 Assert.True(meant is null || (meant == weed.Id && !shared), other);
             }
         }
@@ -60,7 +61,7 @@ public sealed class NameMeaningTests
     [Fact]
     public void A_treatment_of_one_active_stands_before_mixtures()
     {
-        var hits = NameSearch.Treatments(ShippedTrade.Knowledge, "oxad");
+        var hits = NameSearch.Treatments(ShippedRules.Knowledge, "oxad");
         Assert.Equal("oxadiazon-granule", hits[0].Id);
         Assert.True(hits.Length > 1);
         Assert.Null(NameMeaning.Sole(hits, "oxad"));
@@ -78,11 +79,11 @@ public sealed class NameMeaningTests
     [Fact]
     public void What_tells_weeds_apart_is_said_once()
     {
-        string tell = Assert.Single(NameMeaning.Apart(ShippedTrade.Knowledge, ["nutsedge-yellow", "nutsedge-purple"]));
+        string tell = Assert.Single(NameMeaning.Apart(ShippedRules.Knowledge, ["nutsedge-yellow", "nutsedge-purple"]));
         Assert.Contains("single tubers", tell, StringComparison.Ordinal);
         Assert.StartsWith(
             "common liverwort: ",
-            NameMeaning.Apart(ShippedTrade.Knowledge, ["liverwort"])[0],
+            NameMeaning.Apart(ShippedRules.Knowledge, ["liverwort"])[0],
             StringComparison.Ordinal
         );
     }

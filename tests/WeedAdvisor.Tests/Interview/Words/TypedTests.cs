@@ -4,6 +4,7 @@ using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Interview.Words;
 
@@ -70,8 +71,8 @@ public sealed class TypedTests
         foreach (string typed in new[] { "no", "No", "yes" })
         {
             Typed<Answer> answer = TypedAnswer.Read(
-                ShippedTrade.Knowledge,
-                ShippedTrade.Knowledge.QuestionOf(question)!,
+                ShippedRules.Knowledge,
+                ShippedRules.Knowledge.QuestionOf(question)!,
                 typed,
                 s_day
             );
@@ -79,7 +80,7 @@ public sealed class TypedTests
         }
 
         Assert.NotNull(
-            TypedAnswer.Read(ShippedTrade.Knowledge, ShippedTrade.Knowledge.QuestionOf("licensed")!, "no", s_day).Value
+            TypedAnswer.Read(ShippedRules.Knowledge, ShippedRules.Knowledge.QuestionOf("licensed")!, "no", s_day).Value
         );
     }
 
@@ -160,7 +161,7 @@ public sealed class TypedTests
     public void The_name_of_a_house_is_taken_as_it_is_typed_and_kept_in_one_form(string typed, string? kept)
     {
         Typed<Answer> answer = TypedAnswer.Read(
-            ShippedTrade.Knowledge, ShippedTrade.Knowledge.QuestionOf("house")!, typed, s_day);
+            ShippedRules.Knowledge, ShippedRules.Knowledge.QuestionOf("house")!, typed, s_day);
         if (kept is null)
             Assert.NotNull(answer.Error);
         else

@@ -14,7 +14,7 @@ namespace WeedAdvisor.Interview.Desks.Costs;
 /// What an area costs, as numbers are typed or moved. A wrong number is told beside its field, and the last good result
 /// stays.
 /// </summary>
-public sealed class CostDesk
+public sealed class CostDesk : IFieldDesk
 {
     /// <summary>The one line that says what the prices are.</summary>
     public const string Invented = "Every price here is invented. For your own: weedadvisor money --prices FILE";
@@ -80,16 +80,18 @@ public sealed class CostDesk
 
     /// <summary>
     /// What stands beside a field: what is wrong with it; else its bar, and the number counted with when none is typed.
+    /// Where there is no room for both, the number stays.
     /// </summary>
-    public AdviceLine Beside(CostField field)
+    public AdviceLine Beside(CostField field, int columns = int.MaxValue)
     {
         if (ProblemOf(field) is { } problem)
-            return new AdviceLine($"! {problem}", LineTone.Warning);
+            return new AdviceLine(problem, LineTone.Warning);
         (decimal? value, string from) = Usual(field);
         string counted = !IsEmpty(field) ? ""
             : value is { } number ? $"{Figures.Plain(number)}, {from}"
             : from;
-        return new AdviceLine($"{field.Bar(Given(field) ?? value)} {counted}".TrimEnd(), LineTone.Quiet);
+        string both = $"{field.Bar(Given(field) ?? value)} {counted}".TrimEnd();
+        return new AdviceLine(both.Length <= columns ? both : counted, LineTone.Quiet);
     }
 
     /// <summary>What is told of the field that the keys are in.</summary>
@@ -115,6 +117,20 @@ public sealed class CostDesk
             return _session.InUnits(CostPage.Items(held));
         return _session.InUnits(AgainstBlocks.Of(Ways, WayAgainst.Of(Ways, held)));
     }
+
+    ImmutableArray<string> IFieldDesk.Fields => [.. CostField.All.Select(one => one.Label)];
+
+    string IFieldDesk.TextOf(int field) => TextOf(CostField.All[field]);
+
+    void IFieldDesk.Type(int field, string text) => Type(CostField.All[field], text);
+
+    string? IFieldDesk.ProblemOf(int field) => ProblemOf(CostField.All[field]);
+
+    AdviceLine IFieldDesk.Beside(int field) => Beside(CostField.All[field]);
+
+    AdviceLine IFieldDesk.Beside(int field, int columns) => Beside(CostField.All[field], columns);
+
+    AdviceLine IFieldDesk.About(int field) => About(CostField.All[field]);
 
     private bool IsEmpty(CostField field) => string.IsNullOrWhiteSpace(TextOf(field));
 

@@ -126,25 +126,25 @@ public sealed class RateDesk : IFormDesk
     string IFormDesk.Purpose => Form.About;
 
     /// <inheritdoc/>
-    ImmutableArray<string> IFormDesk.Fields => [.. Form.Fields.Select(one => one.Label)];
+    ImmutableArray<string> IFieldDesk.Fields => [.. Form.Fields.Select(one => one.Label)];
 
     /// <inheritdoc/>
-    string IFormDesk.TextOf(int field) => TextOf(Form.Fields[field]);
+    string IFieldDesk.TextOf(int field) => TextOf(Form.Fields[field]);
 
     /// <inheritdoc/>
-    void IFormDesk.Type(int field, string text) => Type(Form.Fields[field], text);
+    void IFieldDesk.Type(int field, string text) => Type(Form.Fields[field], text);
 
     /// <inheritdoc/>
-    string? IFormDesk.ProblemOf(int field) => ProblemOf(Form.Fields[field]);
+    string? IFieldDesk.ProblemOf(int field) => ProblemOf(Form.Fields[field]);
 
     /// <inheritdoc/>
     string IFormDesk.Hint(int field) => FieldText.Hint(Form.Fields[field]);
 
     /// <inheritdoc/>
-    AdviceLine IFormDesk.Beside(int field) => Beside(Form.Fields[field]);
+    AdviceLine IFieldDesk.Beside(int field) => Beside(Form.Fields[field]);
 
     /// <inheritdoc/>
-    AdviceLine IFormDesk.About(int field) => About(Form.Fields[field]);
+    AdviceLine IFieldDesk.About(int field) => About(Form.Fields[field]);
 
     /// <inheritdoc/>
     bool IFormDesk.TakesWord(int field) => TakesWord(Form.Fields[field]);

@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Season.Programme.Trade;
 
@@ -94,7 +95,8 @@ public sealed class PublishedProgrammesTests
     public void Yearly_limits_are_the_published_ones(string active, decimal lbPerAcre, bool isFromMemory)
     {
         Knowledge.Records.ActiveLimit limit = Assert.Single(
-            Years.Knowledge.ActiveLimits.Values, limit => limit.Active == active && limit.KgAiHaPerYear is not null);
+            ShippedRules.Knowledge.ActiveLimits.Values,
+            limit => limit.Active == active && limit.KgAiHaPerYear is not null);
         Assert.Equal(Math.Round(lbPerAcre * KgHaInLbAcre, limit.KgAiHaPerYear!.Value.Scale), limit.KgAiHaPerYear);
         Assert.Equal(isFromMemory, limit.Memory.Contains("yearly-limit-kg-ai-ha"));
     }
@@ -116,7 +118,7 @@ public sealed class PublishedProgrammesTests
 
         static string[] Figures(Func<Knowledge.Records.ActiveLimit, decimal?> figure) =>
         [
-            .. Years.Knowledge.ActiveLimits.Values
+            .. ShippedRules.Knowledge.ActiveLimits.Values
                 .Where(limit => figure(limit) is not null)
                 .Select(limit => FormattableString.Invariant($"{limit.Active} {figure(limit)}"))
                 .Order(StringComparer.Ordinal),
@@ -141,7 +143,7 @@ public sealed class PublishedProgrammesTests
                 ],
                 RunOfSite = null,
             },
-            Years.Knowledge);
+            ShippedRules.Knowledge);
         Assert.Equal(2, Years.Best(season).Applications.Length);
     }
 
@@ -149,7 +151,7 @@ public sealed class PublishedProgrammesTests
     [Fact]
     public void Oxyfluorfen_goes_on_three_times_at_most()
     {
-        Assert.Equal(3, Years.Knowledge.ActiveLimits["oxyfluorfen-uses"].UsesPerYear);
+        Assert.Equal(3, ShippedRules.Knowledge.ActiveLimits["oxyfluorfen-uses"].UsesPerYear);
         foreach (SeasonCase season in Years.All)
             Assert.True(
                 Years.Best(season).Applications.Count(one => Holds(one.Name, "oxyfluorfen")) <= 3,
@@ -172,10 +174,10 @@ public sealed class PublishedProgrammesTests
         }
 
         // A limit that is known lets it go on twice, and then the days between show.
-        Treatment spray = Years.Knowledge.Treatments["oryzalin-spray"];
-        Assert.Equal(90, LimitCheck.IntervalDays(spray, Years.Knowledge));
+        Treatment spray = ShippedRules.Knowledge.Treatments["oryzalin-spray"];
+        Assert.Equal(90, LimitCheck.IntervalDays(spray, ShippedRules.Knowledge));
         var past = ImmutableArray.Create(new PastApplication("oryzalin-spray", Years.DemoDay, "clean", WordSet.Empty));
-        Assert.Contains(LimitCheck.Of(spray, Years.DemoDay.AddDays(89), past, Years.Knowledge), limit =>
+        Assert.Contains(LimitCheck.Of(spray, Years.DemoDay.AddDays(89), past, ShippedRules.Knowledge), limit =>
             limit is { Kind: LimitKind.Interval, Holds: Truth.Yes } && limit.Until == Years.DemoDay.AddDays(90)
         );
     }
@@ -184,7 +186,7 @@ public sealed class PublishedProgrammesTests
     [Fact]
     public void Flumioxazin_granules_are_watered_in_with_three_quarters_of_an_inch_or_more()
     {
-        Treatment granule = Years.Knowledge.Treatments["flumioxazin-granule"];
+        Treatment granule = ShippedRules.Knowledge.Treatments["flumioxazin-granule"];
         Assert.InRange(granule.WaterInMm!.Value.Low, 0.75m * 25.4m - 0.1m, 25.4m);
         Assert.Contains(Years.Quick(Years.DemoCase).Work, work =>
             work.Kind == PlannedWorkKind.WaterIn
@@ -205,14 +207,14 @@ public sealed class PublishedProgrammesTests
     }
 
     private static bool Holds(string treatment, string active) =>
-        Years.Knowledge.Treatments[treatment].Actives.Any(one => one.Name == active);
+        ShippedRules.Knowledge.Treatments[treatment].Actives.Any(one => one.Name == active);
 
     private static string[] Groups(string treatment) =>
-        [.. Years.Knowledge.Treatments[treatment].Actives.Select(active => active.Group ?? active.Name)];
+        [.. ShippedRules.Knowledge.Treatments[treatment].Actives.Select(active => active.Group ?? active.Name)];
 
     private static SeasonCase Case(string visit, string area)
     {
-        var worked = Years.Knowledge.WorkedVisits.Single(one => one.Visit.Id == visit).Visit;
+        var worked = ShippedRules.Visit(visit);
         return Years.Of(worked.Areas.Single(one => one.Id == area), worked.Date, new SeasonRequest());
     }
 }

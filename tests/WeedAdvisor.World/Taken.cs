@@ -1,15 +1,16 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 
-namespace WeedAdvisor.Inference.Tests.Fixtures;
+namespace WeedAdvisor.World;
 
 /// <summary>An area of which one thing less is told.</summary>
 /// <param name="Owner">The area of which less is told.</param>
 /// <param name="What">What was taken away, in words.</param>
 /// <param name="Question">The question that asks for it.</param>
 /// <param name="Less">What is left.</param>
-internal sealed record Taken(VisitArea Owner, string What, string Question, AreaCase Less)
+public sealed record Taken(VisitArea Owner, string What, string Question, AreaCase Less)
 {
     /// <summary>
     /// Everything that can be taken away from an area and from those that may share its roof, one at a time.

@@ -3,10 +3,10 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 
-namespace WeedAdvisor.Golden;
+namespace WeedAdvisor.World;
 
 /// <summary>Every usual value, for knowledge that a test makes by hand: the entry hours of the law, else 1.</summary>
-internal static class UsualValues
+public static class UsualValues
 {
     public static UsualNumbers Of(params (string Id, decimal Value)[] others) =>
         new(UsualIds.All.ToImmutableSortedDictionary(id => id, id => Number(id, others), StringComparer.Ordinal));

@@ -3,12 +3,12 @@ using CsCheck;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
-using static WeedAdvisor.Inference.Tests.Fixtures.SmallKnowledge;
+using static WeedAdvisor.World.SmallKnowledge;
 
-namespace WeedAdvisor.Inference.Tests.Fixtures;
+namespace WeedAdvisor.World;
 
 /// <summary>Random areas and random rules over the small knowledge base.</summary>
-internal static class RandomCases
+public static class RandomCases
 {
     public static DateOnly Day { get; } = new(2026, 4, 14);
 

@@ -1,35 +1,38 @@
+using System.Drawing;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview.Desks;
 using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>A field of a form in one row: what it is, where it is typed, and what is wrong or may be written.</summary>
-internal sealed class FormFieldRow : View
+/// <summary>A field in one row: what it is, where it is typed, and what is wrong or may be written.</summary>
+internal sealed class FieldRow : View
 {
-    private const int LeastLabel = 12, FieldWidth = 22;
-
-    private readonly IFormDesk _desk;
+    private readonly IFieldDesk _desk;
     private readonly int _field;
+    private readonly int _typed;
     private readonly TextRows _label;
     private readonly TextRows _beside;
-    private char _edge = ' ';
+    private string _mark = "";
+    private int _besideAt;
 
     /// <param name="look">The look.</param>
-    /// <param name="desk">The form.</param>
+    /// <param name="desk">What the field belongs to.</param>
     /// <param name="field">Which of its fields, from 0.</param>
+    /// <param name="typed">Columns to type in.</param>
     /// <param name="next">Goes to the next field.</param>
-    public FormFieldRow(Look look, IFormDesk desk, int field, Action next)
+    public FieldRow(Look look, IFieldDesk desk, int field, int typed, Action next)
     {
         _desk = desk;
         _field = field;
+        _typed = typed;
         CanFocus = true;
         Width = Dim.Fill();
         Height = 1;
         SetScheme(look.Scheme);
         _label = new TextRows(look) { Height = 1 };
         _beside = new TextRows(look) { Height = 1, Width = Dim.Fill() };
-        Field = new TypeField(look, desk.TextOf(field)) { Width = FieldWidth };
+        Field = new TypeField(look, desk.TextOf(field)) { Width = typed };
         Field.Typed += () =>
         {
             desk.Type(field, Field.Said);
@@ -58,17 +61,16 @@ internal sealed class FormFieldRow : View
 
     /// <summary>Gives it its place.</summary>
     /// <param name="y">The row.</param>
-    /// <param name="width">Columns of the sheet.</param>
+    /// <param name="label">Columns for what it is.</param>
     /// <param name="isShown">Whether it can be seen.</param>
-    /// <param name="edge">A mark before it.</param>
-    public void Place(int y, int width, bool isShown, char edge)
+    /// <param name="mark">A mark before what it is.</param>
+    public void Place(int y, int label, bool isShown = true, string mark = "")
     {
-        int longest = _desk.Fields.Max(name => name.Length);
-        int label = Math.Clamp(longest + 3, LeastLabel, Math.Max(LeastLabel, (width * 45 / 100)));
-        _edge = edge;
+        _mark = mark;
+        _besideAt = label + _typed;
         _label.Width = label;
         Field.X = label;
-        _beside.X = label + FieldWidth;
+        _beside.X = _besideAt;
 
         // A row out of sight is not hidden but moved off: Tab must be able to reach its field.
         Y = isShown ? y : -2;
@@ -79,8 +81,18 @@ internal sealed class FormFieldRow : View
     {
         if (Field.Said != _desk.TextOf(_field))
             Field.Put(_desk.TextOf(_field));
-        _label.Show(($"{_edge}{_desk.Fields[_field]}", LineTone.Plain));
-        AdviceLine beside = _desk.Beside(_field);
+        _label.Show(($"{_mark}{_desk.Fields[_field]}", LineTone.Plain));
+
+        // One column stays empty before it.
+        AdviceLine beside = _desk.Beside(_field, Math.Max(0, Frame.Width - _besideAt - 1));
         _beside.Show((beside.Tone == LineTone.Warning ? $"! {beside.Text}" : beside.Text, beside.Tone));
+    }
+
+    /// <inheritdoc/>
+    protected override void OnFrameChanged(in Rectangle frame)
+    {
+        base.OnFrameChanged(frame);
+        if (_beside is not null)
+            Renew();
     }
 }

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Visits;
 
-namespace WeedAdvisor.Inference.Tests.Fixtures;
+namespace WeedAdvisor.World;
 
 /// <summary>Puts a random case into words, so that a failing one can be read.</summary>
-internal static class Describe
+public static class Describe
 {
     public static string Case((ImmutableArray<Judgement> Rules, VisitArea[] Areas) one) =>
         string.Join('\n', one.Rules.Select(Rule).Concat(one.Areas.Select(Area)));

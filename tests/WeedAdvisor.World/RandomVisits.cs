@@ -1,17 +1,18 @@
 using System.Collections.Immutable;
 using CsCheck;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
-namespace WeedAdvisor.Inference.Tests.Fixtures;
+namespace WeedAdvisor.World;
 
 /// <summary>
 /// Random areas over any knowledge base: every question unanswered, said not to be known, or answered in any way it
 /// allows.
 /// </summary>
-internal sealed class RandomVisits(KnowledgeBase knowledge)
+public sealed class RandomVisits(KnowledgeBase knowledge)
 {
     private static readonly string[] s_houses = ["house-1", "house-2"];
 
@@ -127,31 +128,4 @@ internal sealed class RandomVisits(KnowledgeBase knowledge)
         ];
 
     private static bool? Flag(Draw draw) => draw.From([true, false, (bool?)null]);
-
-    /// <summary>A small reproducible source of choices (SplitMix64, public domain: S. Vigna 2015).</summary>
-    private sealed class Draw(ulong seed)
-    {
-        private ulong _state = seed;
-
-        public int Below(int limit) => (int)(Next() % (ulong)limit);
-
-        public T From<T>(IReadOnlyList<T> items) => items[Below(items.Count)];
-
-        public T[] Some<T>(IReadOnlyList<T> items, int most)
-        {
-            int count = Below(most + 1);
-            return Enumerable.Range(0, count).Select(_ => From(items)).Distinct().ToArray();
-        }
-
-        private ulong Next()
-        {
-            unchecked
-            {
-                ulong z = _state += 0x9E3779B97F4A7C15;
-                z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
-                z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
-                return z ^ (z >> 31);
-            }
-        }
-    }
 }
