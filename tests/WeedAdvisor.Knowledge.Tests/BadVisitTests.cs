@@ -87,6 +87,12 @@ public sealed class BadVisitTests
     [InlineData("date: 2026-04-14", "date: 14/4/2026", "found '14/4/2026'; expected a date, YYYY-MM-DD")]
     [InlineData("date: 2026-04-14\n", "", "found a visit without 'date'; expected the key 'date'")]
     [InlineData("nursery:", "nursry:", "did you mean 'nursery'?")]
+    [InlineData(
+        "nursery:",
+        "units: metrik\nnursery:",
+        "found 'metrik'; expected one of: both, metric, us; did you mean 'metric'?"
+    )]
+    [InlineData("nursery:", "units: [us]\nnursery:", "found a list; expected one of")]
     [InlineData("id: yard", "id: bench", "found the area 'bench' a second time; expected each once")]
     [InlineData("name: The bench", "name:", "found nothing; expected text")]
     [InlineData("title: A wet house", "title: A wet house\ntitle: Again", "3:1: found the key 'title' a second time")]

@@ -87,6 +87,7 @@ public sealed class VisitDocumentLawTests
                 {
                     Date = visit.Date.AddDays(1),
                     Nursery = tape.Next(2) == 0 ? null : "Another (invented)",
+                    Units = tape.Next(4) is var drawn and < 3 ? (UnitsWanted)drawn : null,
                 };
             case 2 when visit.Areas.All(area => area.Id != other.Id):
                 return visit with { Areas = visit.Areas.Insert(tape.Next(visit.Areas.Length + 1), other) };

@@ -82,11 +82,11 @@ public sealed class VisitTextTests
         (id, name, answers, weeds, past) => new VisitArea(id, name, answers, weeds, past));
 
     private static readonly Gen<Visit> s_visit = Gen.Select(
-        s_id, s_text, Gen.Bool, s_area.Array[0, 4],
+        s_id, s_text, Gen.Bool, Gen.Int[0, 3], s_area.Array[0, 4],
         Gen.Shuffle(FixtureKnowledge.Good.Questions.ToArray(), 0, 4).SelectMany(Answers),
-        (id, text, titled, areas, head) => new Visit(
+        (id, text, titled, units, areas, head) => new Visit(
             id, titled ? text : null, s_day, titled ? null : text, [.. areas.DistinctBy(area => area.Id)])
-        { Head = head });
+        { Head = head, Units = units < 3 ? (UnitsWanted)units : null });
 
     internal static Gen<Visit> Visits => s_visit;
 

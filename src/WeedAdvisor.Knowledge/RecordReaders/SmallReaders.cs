@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Schema;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Knowledge.RecordReaders;
 
@@ -13,6 +14,7 @@ internal static class SmallReaders
         Id = map.Id(),
         Name = map.Text("name"),
         Country = map.Word("country", Records.Region.Countries),
+        Units = UnitsWords.Find(map.OptionalWord("units", UnitsWords.Notation)),
         EmergenceZone = map.Word("emergence-zone", "list:emergence-zone"),
         MeanTemperatureC = TwelveMonths(map),
         TimeZone = map.OptionalText("time-zone"),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Knowledge.Records;
 
@@ -14,6 +15,11 @@ public sealed record Region : Record
 
     /// <summary>The country whose register and law hold there: a word of <see cref="Countries"/>.</summary>
     public required string Country { get; init; }
+
+    /// <summary>
+    /// The units in which quantities are printed there where a visit names none; null for those of their sources.
+    /// </summary>
+    public UnitsWanted? Units { get; init; }
 
     /// <summary>The zone under which weeds list their months of emergence.</summary>
     public required string EmergenceZone { get; init; }

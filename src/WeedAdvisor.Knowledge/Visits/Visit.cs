@@ -17,6 +17,9 @@ public sealed record Visit(string Id, string? Title, DateOnly Date, string? Nurs
     /// </summary>
     public ImmutableSortedDictionary<string, Answer> Head { get; init; } = VisitArea.NoAnswers;
 
+    /// <summary>The units in which its quantities are printed; null when it does not say.</summary>
+    public UnitsWanted? Units { get; init; }
+
     /// <summary>
     /// Areas of the visit that are not asked about; what was put on there may close the house all the same.
     /// </summary>

@@ -48,12 +48,13 @@ internal sealed class VisitPatch
         if (_before.Date != _after.Date)
             _text.Set(root, "date", Schema.ScalarGrammar.Write(_after.Date));
         Words(root, "nursery", _before.Nursery, _after.Nursery, "date");
+        Words(root, "units", WordOf(_before.Units), WordOf(_after.Units), "date", "nursery");
         Answers(
             root,
             question => Change(_before.Head.GetValueOrDefault(question), _after.Head.GetValueOrDefault(question)),
             _before.Head.Keys.Concat(_after.Head.Keys),
             _after.Head,
-            "date", "nursery");
+            "date", "nursery", "units");
         Areas(root);
         if (
             !_text.IsUntouched
@@ -71,6 +72,8 @@ internal sealed class VisitPatch
         else
             _text.Set(map, key, ScalarText.Of(after), behind);
     }
+
+    private static string? WordOf(UnitsWanted? units) => units is { } wanted ? UnitsWords.Of(wanted) : null;
 
     private void Areas(MappingNode root)
     {

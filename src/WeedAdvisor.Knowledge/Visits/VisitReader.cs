@@ -25,13 +25,14 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
         string? title = map.OptionalText("title");
         DateOnly date = map.Date("date");
         string? nursery = map.OptionalText("nursery");
+        UnitsWanted? units = UnitsWords.Find(map.OptionalWord("units", UnitsWords.Notation));
         ReadFormat(map);
         ImmutableSortedDictionary<string, Answer> head = Answers(map, date);
         ImmutableArray<VisitArea> areas = map.Required("areas") is { } node
             ? MappingReader.Each(node, map.Context, "an area", area => Area(area, date, head))
             : [];
         ReportRepeats(map.Optional("areas"), "id", "the area", map.Context);
-        return new Visit(id, title, date, nursery, areas) { Head = head };
+        return new Visit(id, title, date, nursery, areas) { Head = head, Units = units };
     }
 
     private static void ReadFormat(MappingReader map)

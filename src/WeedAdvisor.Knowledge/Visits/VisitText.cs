@@ -23,6 +23,8 @@ public static class VisitText
         Line(text, 0, "date", ScalarGrammar.Write(visit.Date));
         if (!string.IsNullOrWhiteSpace(visit.Nursery))
             Line(text, 0, "nursery", ScalarText.Of(visit.Nursery));
+        if (visit.Units is { } units)
+            Line(text, 0, "units", UnitsWords.Of(units));
         Answers(text, 0, visit.Head);
         if (visit.Areas.IsEmpty)
             Line(text, 0, "areas", "[]");

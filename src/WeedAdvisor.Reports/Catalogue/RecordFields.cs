@@ -3,6 +3,7 @@ using System.Globalization;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Advise;
 using WeedAdvisor.Reports.Text;
 
@@ -72,6 +73,7 @@ internal static class RecordFields
         Fields fields = new Fields()
             .Add("emergence zone", region.EmergenceZone)
             .Add("mean temperature, January to December (C)", region.MeanTemperatureC.Select(Figures.Plain))
+            .Add("units", region.Units is { } units ? UnitsWords.Of(units) : null)
             .Add("last frost of spring", region.LastFrost)
             .Add("first frost of autumn", region.FirstFrost);
         return Ending(fields, region, knowledge);

@@ -1,5 +1,3 @@
-using WeedAdvisor.Planning.Rates.Units;
-
 namespace WeedAdvisor.Reports.Documents;
 
 /// <summary>Figures in the ways in which they are written.</summary>
@@ -25,10 +23,6 @@ public static class Amounts
 
     /// <summary>A number without needless decimals.</summary>
     public static Amount Plain(decimal value) => new(value, "", "#,0.##");
-
-    /// <summary>A quantity with its unit, to so many significant figures.</summary>
-    public static Amount Measured(Quantity quantity, int significant) => new(
-        Figures.Rounded(quantity.Value, significant), quantity.Unit.Symbol, "0.############################");
 
     /// <summary>A count with its noun.</summary>
     public static Amount Count(int count, string one, string many) => new(count, count == 1 ? one : many, "0");

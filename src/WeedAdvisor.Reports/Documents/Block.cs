@@ -8,6 +8,11 @@ public abstract record Block
     /// </summary>
     public int Indent { get; init; }
 
+    /// <summary>
+    /// Whether its quantities stay in their units, whatever is wanted: those of a working, which must go on to add up.
+    /// </summary>
+    public bool KeepsUnits { get; init; }
+
     /// <summary>The same block set in by so many columns.</summary>
     public Block At(int indent) => this with { Indent = indent };
 }

@@ -8,7 +8,7 @@ namespace WeedAdvisor.Reports.Rates;
 /// <summary>A rate sum: the figures first, then how they come about.</summary>
 public static class RateDocument
 {
-    private const int Significant = 4, WidestLabel = 34, Left = 2;
+    private const int Significant = 4, MostSignificant = 6, WidestLabel = 34, Left = 2;
 
     /// <summary>The answer with its working, what was assumed, what to mind, and the sources.</summary>
     public static Document Of(RateReport report) => new(report.Form.Title,
@@ -16,18 +16,15 @@ public static class RateDocument
         Heading.Section("Result"),
         new FieldList([.. report.Answer.Results.Select(EntryOf)], WidestLabel).At(Left),
         .. report.Answer.Notes.Select(note => new Paragraph(note).At(Left)),
-        .. List("Working", report.Answer.Working.Select(line => line.ToString()), Tone.Normal),
+        .. List("Working", report.Answer.Working.Select(line => line.ToString()), Tone.Normal)
+            .Select(block => block with { KeepsUnits = true }),
         .. List("Assumed", report.Assumed, Tone.Normal),
         .. List("Mind", report.Answer.Cautions, Tone.Warning),
         .. Sources(report),
     ]);
 
     /// <summary>A figure in its unit and the others, to four significant figures.</summary>
-    public static Line Shown(RateResult result)
-    {
-        Line[] figures = [.. result.Shown.Select(value => Line.FromTextPart(Amounts.Measured(value, Significant)))];
-        return figures is [var own, .. { Length: > 0 } also] ? Line.Of($"{own} ({Line.Join(", ", also)})") : figures[0];
-    }
+    public static Line Shown(RateResult result) => new Measured([.. result.Shown], Significant);
 
     private static FieldEntry EntryOf(RateResult result) => new(
         result.Label, result.IsMeasuredOut ? [Shown(result), MeasuredOut(result)] : [Shown(result)]);
@@ -38,7 +35,7 @@ public static class RateDocument
         ImmutableArray<Quantity> amounts = MeasuringOut.Of(result.Value);
         return amounts.IsEmpty
             ? "too little to measure out"
-            : Line.Of($"measure out {Line.Join(" or ", amounts.Select(amount => Line.FromString(amount.ToString())))}");
+            : Line.Of($"measure out {new Measured(amounts, MostSignificant) { IsChoice = true }}");
     }
 
     private static IEnumerable<Block> List(string title, IEnumerable<string> texts, Tone tone)

@@ -7,6 +7,7 @@ using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Asking;
 
@@ -15,6 +16,8 @@ internal sealed class AskCommands(
     InterviewSession session, IVisitStore store, Lines lines, string? saveTo, Func<InterviewSession, string>? advice,
     LabelShelf? labels = null)
 {
+    private const string NoUnits = "none";
+
     private static readonly string[] s_words =
     [
         "back",
@@ -28,6 +31,7 @@ internal sealed class AskCommands(
         "area",
         "date",
         "nursery",
+        "units",
         "label",
         "advice",
         "save",
@@ -109,6 +113,9 @@ internal sealed class AskCommands(
             case "nursery":
                 session.Describe(session.Visit.Date, session.Visit.Title, rest);
                 lines.Say($"Nursery: {session.Visit.Nursery ?? "not named"}", "  ");
+                return true;
+            case "units":
+                Units(rest.ToLowerInvariant());
                 return true;
             case "label" when labels is not null:
                 new LabelDialogue(labels, lines).Run(rest);
@@ -215,6 +222,24 @@ internal sealed class AskCommands(
             lines.SayAsIs(line.Text);
     }
 
+    private void Units(string word)
+    {
+        UnitsWanted? units = UnitsWords.Find(word);
+        if (word.Length > 0 && units is null && word != NoUnits)
+        {
+            lines.Say($"Units are {string.Join(", ", UnitsWords.All)} or {NoUnits}, not '{word}'.", "  ");
+            return;
+        }
+
+        if (word.Length > 0)
+            session.Describe(session.Visit.Date, session.Visit.Title, session.Visit.Nursery, units);
+        lines.Say(
+            session.Visit.Units is { } said
+                ? $"Units: {UnitsWords.Of(said)}."
+                : "Units: as the sources have them. Type units metric, us or both to change that.",
+            "  ");
+    }
+
     private void Help()
     {
         string[] help =
@@ -231,6 +256,7 @@ internal sealed class AskCommands(
             "area       the areas; area 2 goes to one; area new NAME, area name NAME, area remove 2",
             "date       the day of the visit; date 2026-04-30 changes it",
             "nursery    nursery NAME names the nursery",
+            "units      units metric, us or both; units none: as the sources have them",
             "label      your label book; label NAME copies what your own label says",
             "advice     the advice as it stands",
             "save FILE  save the visit; save! writes over a file that others have changed",

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Rates;
+using WeedAdvisor.Reports.Units;
 
 namespace WeedAdvisor.Asking;
 
@@ -18,6 +20,9 @@ public sealed class RateDialogue(
     RateForm form, RateSite? site, ImmutableSortedDictionary<string, Source> sources, Lines lines, int width)
 {
     private readonly Dictionary<string, string> _typed = new(StringComparer.Ordinal);
+
+    /// <summary>The units in which the answer is printed; null for those of the visit.</summary>
+    public UnitsWanted? Units { get; init; }
 
     /// <summary>Asks until there is an answer, the lines end or the grower leaves.</summary>
     public void Run()
@@ -95,7 +100,8 @@ public sealed class RateDialogue(
     private void Tell(RateAnswer answer)
     {
         ImmutableArray<RateEntry> entries = RateEntry.AllOf(form, _typed, site);
-        string text = DocumentText.Of(RateDocument.Of(new RateReport(form, entries, answer, sources)), width);
+        Document document = RateDocument.Of(new RateReport(form, entries, answer, sources));
+        string text = DocumentText.Of(DocumentUnits.In(document, Units ?? site?.Units, []), width);
         foreach (string line in text.TrimEnd('\n').Split('\n'))
             lines.SayAsIs(line);
         lines.Say();

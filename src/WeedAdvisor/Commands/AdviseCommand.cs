@@ -18,6 +18,7 @@ internal static class AdviseCommand
         Option<string> format = FormatOption.Of("How the advice is written.");
         var sources = new Option<bool>("--sources") { Description = "Cite the sources in full at the end." };
         Option<bool> full = LayoutOptions.Full();
+        Option<string?> units = UnitsOption.Of();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "advise",
@@ -26,7 +27,7 @@ internal static class AdviseCommand
             "weedadvisor advise visit.yaml --area mist-house --full --sources",
             "weedadvisor advise visit.yaml --format json > advice.json")
         {
-            file, area, format, full, sources, width,
+            file, area, format, units, full, sources, width,
         };
         command.SetAction(parsed =>
         {
@@ -41,12 +42,16 @@ internal static class AdviseCommand
             else
                 surroundings.Out.Write(FormatOption.Written(
                     written,
-                    AdviceDocument.Of(
+                    UnitsOption.Applied(
+                        AdviceDocument.Of(
                             advice,
                             knowledge,
                             parsed.GetValue(full) || FormatOption.IsWhole(written),
                             parsed.GetValue(sources)
                         ),
+                        parsed.GetValue(units),
+                        visit,
+                        knowledge),
                     parsed.GetValue(width)));
             return ExitCode.Done;
         });

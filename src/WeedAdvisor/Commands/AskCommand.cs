@@ -8,6 +8,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Advise;
 using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Units;
 
 namespace WeedAdvisor.Commands;
 
@@ -87,9 +88,9 @@ internal static class AskCommand
     private static string Advice(InterviewSession session)
     {
         Visit here = session.Visit with { Areas = [session.Area] };
+        Document document = AdviceDocument.Of(
+            new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge);
         return DocumentText.Of(
-            AdviceDocument.Of(new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge),
-            Width
-        );
+            DocumentUnits.In(document, session.Units, DocumentUnits.NamesIn(session.Visit)), Width);
     }
 }

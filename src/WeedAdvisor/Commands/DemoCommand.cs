@@ -42,7 +42,8 @@ internal static class DemoCommand
                 ExitCode.BadKnowledge,
                 $"the knowledge has no demo visit '{File}'. Give advise a visit of your own.");
         VisitAdvice advice = Advisor.Of(knowledge).Advise(demo.Visit);
-        surroundings.Out.Write(DocumentText.Of(AdviceDocument.Of(advice, knowledge, full), width));
+        surroundings.Out.Write(DocumentText.Of(
+            UnitsOption.Applied(AdviceDocument.Of(advice, knowledge, full), null, demo.Visit, knowledge), width));
         return ExitCode.Done;
     }
 }

@@ -30,18 +30,21 @@ internal static class LayoutOptions
     };
 
     /// <summary>An option that takes one of a few words; the first is the usual one.</summary>
-    public static Option<string> OneOf(string name, string description, params string[] words)
+    public static Option<string> OneOf(string name, string description, params string[] words) => Limited(
+        new Option<string>(name) { Description = description, DefaultValueFactory = _ => words[0] }, words);
+
+    /// <summary>An option that takes one of a few words; null when it is not given.</summary>
+    public static Option<string?> OneOfOrNone(string name, string description, params string[] words) =>
+        Limited(new Option<string?>(name) { Description = description }, words);
+
+    private static Option<T> Limited<T>(Option<T> option, string[] words)
     {
-        var option = new Option<string>(name)
-        {
-            Description = description,
-            HelpName = string.Join('|', words),
-            DefaultValueFactory = _ => words[0],
-        };
+        option.HelpName = string.Join('|', words);
         option.CompletionSources.Add(words);
         option.Validators.Add(result =>
         {
-            if (result.GetValueOrDefault<string>() is { } given && Complaint(name, given, words) is { } complaint)
+            string? given = result.GetValueOrDefault<string>();
+            if (given is not null && Complaint(option.Name, given, words) is { } complaint)
                 result.AddError(complaint);
         });
         return option;

@@ -34,6 +34,7 @@ internal static class MoneyCommand
             FormattableString.Invariant($"0 to {Wage.Highest} US dollars an hour"));
         Option<string?> prices = PricesOption.Of();
         Option<string> format = FormatOption.Of("How it is written.");
+        Option<string?> units = UnitsOption.Of();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "money",
@@ -42,7 +43,7 @@ internal static class MoneyCommand
             "weedadvisor money visit.yaml --area container-yard --against rice-hull-mulch --wage 21",
             "weedadvisor money visit.yaml --prices my-prices.yaml --format html > money.html")
         {
-            file, area, against, pots, wage, prices, format, width,
+            file, area, against, pots, wage, prices, format, units, width,
         };
         command.SetAction(parsed =>
         {
@@ -55,7 +56,10 @@ internal static class MoneyCommand
             MoneyReport report = Report(visit, knowledge, book, terms, parsed.GetValue(against));
             surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
                 ? MoneyJson.Of(report)
-                : FormatOption.Written(parsed.GetValue(format), MoneyDocument.Of(report), parsed.GetValue(width)));
+                : FormatOption.Written(
+                    parsed.GetValue(format),
+                    UnitsOption.Applied(MoneyDocument.Of(report), parsed.GetValue(units), visit, knowledge),
+                    parsed.GetValue(width)));
             return ExitCode.Done;
         });
         return command;

@@ -17,6 +17,7 @@ internal static class WhyCommand
         var action = new Argument<string>("ACTION") { Description = "A practice or treatment, by id or name." };
         Option<string?> area = VisitArgument.Area();
         Option<string> format = FormatOption.Of("How it is written.");
+        Option<string?> units = UnitsOption.Of();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "why",
@@ -24,7 +25,7 @@ internal static class WhyCommand
             "weedadvisor why visit.yaml scrape-off-liverwort",
             "weedadvisor why visit.yaml \"Hand-weed now\" --area mist-house")
         {
-            file, action, area, format, width,
+            file, action, area, format, units, width,
         };
         command.SetAction(parsed =>
         {
@@ -37,7 +38,10 @@ internal static class WhyCommand
             surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
                 ? WhyJson.Of(advice, asked, knowledge)
                 : FormatOption.Written(
-                    parsed.GetValue(format), WhyDocument.Of(advice, asked, knowledge), parsed.GetValue(width)));
+                    parsed.GetValue(format),
+                    UnitsOption.Applied(
+                        WhyDocument.Of(advice, asked, knowledge), parsed.GetValue(units), visit, knowledge),
+                    parsed.GetValue(width)));
             return ExitCode.Done;
         });
         return command;

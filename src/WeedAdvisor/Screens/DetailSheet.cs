@@ -22,7 +22,9 @@ internal sealed class DetailSheet : Sheet
         : base(look, "Why")
     {
         _label = session.Knowledge.Treatments.ContainsKey(action) ? () => label(action) : null;
-        _page = new DocumentView(look, () => ReasonPage.Of(session.Knowledge, session.Advice, action, _full))
+        _page = new DocumentView(
+            look,
+            () => session.InUnits(ReasonPage.Of(session.Knowledge, session.Advice, action, _full)))
         {
             Y = 2,
             Width = Dim.Fill(),

@@ -16,7 +16,7 @@ internal sealed class HelpSheet : Sheet
         ("F2", "areas of the visit: go to one, add, rename, remove"),
         ("F3", "all questions of the area with what was said"),
         ("F4", "don't know"),
-        ("F5", "the visit: day, title, nursery"),
+        ("F5", "the visit: day, title, nursery, units"),
         ("F6", "to the advice and back; Enter there opens the reasons of an action"),
         ("F7", "the question before"),
         ("F8", "the next question"),

@@ -193,7 +193,8 @@ internal sealed partial class MainWindow : Window
     }
 
     private IEnumerable<Block> AdviceBlocks() =>
-        AdvicePage.Of(_session.Knowledge, _session.Advice, _session.Suggested, _full, _session.Current);
+        _session.InUnits(
+            AdvicePage.Of(_session.Knowledge, _session.Advice, _session.Suggested, _full, _session.Current));
 
     /// <summary>Gives every part its place for the size of the window.</summary>
     private void Arrange()

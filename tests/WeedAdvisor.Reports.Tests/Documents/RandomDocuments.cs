@@ -1,4 +1,5 @@
 using CsCheck;
+using WeedAdvisor.Planning.Rates.Units;
 using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Reports.Tests.Documents;
@@ -18,6 +19,9 @@ internal static class RandomDocuments
     private static readonly Gen<TextPart> s_part = Gen.OneOf(
         s_words.Select(text => (TextPart)new Words(text)),
         s_words.Select(text => (TextPart)new Named(text)),
+        Gen.Select(Gen.Int[1, 99_999], Pick("lb/acre", "kg", "ft2", "L"))
+            .Select((cents, unit) => Quantity.Of(cents / 100m, unit))
+            .Select(quantity => (TextPart)new Measured([quantity, quantity.To(OtherUnits.Of(quantity.Unit)!)], 4)),
         Gen.Select(Gen.Int[-9_999_999, 9_999_999], Pick("$", "h", "%", "", "pots"), Pick("#,0", "0.00", "#,0.##"))
             .Select((cents, unit, digits) => (TextPart)new Amount(cents / 100m, unit, digits))
     );

@@ -80,6 +80,10 @@ public sealed class AskDialogueTests
         date
         date 2026-05-02
         nursery Example Nursery (invented)
+        units
+        units mteric
+        units us
+        units none
         help
         save
         

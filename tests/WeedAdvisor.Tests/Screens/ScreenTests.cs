@@ -371,6 +371,20 @@ public sealed partial class ScreenTests
     }
 
     [Fact]
+    public void The_units_of_a_visit_are_chosen_with_the_visit_and_undone_like_any_edit()
+    {
+        using var bench = new Bench();
+        bench.Press(Key.F5, Key.Tab, Key.Tab, Key.Tab).Type("uz").Press(Key.Enter);
+        Assert.Contains("Units are metric, us or both, not 'uz'.", bench.Picture, StringComparison.Ordinal);
+        Assert.Null(bench.Session.Visit.Units);
+        bench.Press(Key.Backspace).Type("s").Press(Key.Enter);
+        Assert.Equal(UnitsWanted.Us, bench.Session.Visit.Units);
+        Assert.Equal(UnitsWanted.Us, bench.Session.Units);
+        bench.Press(Key.Z.WithCtrl);
+        Assert.Null(bench.Session.Visit.Units);
+    }
+
+    [Fact]
     public void Without_colour_no_colour_is_sent()
     {
         using var bench = new Bench(plain: true, visit: ScreenPictureTests.MistHouse());

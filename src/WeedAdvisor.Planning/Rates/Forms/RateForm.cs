@@ -63,4 +63,8 @@ public sealed record RateForm(
 /// <param name="Area">The area; null when none was given.</param>
 /// <param name="Date">The day of the sum, for what was used earlier in the same year; null when no area was
 /// given.</param>
-public sealed record RateSite(KnowledgeBase Knowledge, VisitArea? Area, DateOnly? Date);
+public sealed record RateSite(KnowledgeBase Knowledge, VisitArea? Area, DateOnly? Date)
+{
+    /// <summary>The units of the visit; null when it names none.</summary>
+    public UnitsWanted? Units { get; init; }
+}

@@ -3,6 +3,7 @@ using System.CommandLine;
 using WeedAdvisor.Asking;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Reports.Rates;
@@ -16,12 +17,13 @@ internal static class RateFormCommand
 
     /// <summary>Words that a field of a form must not have as its id.</summary>
     public static ImmutableArray<string> Reserved { get; } =
-        ["format", "columns", "visit", "visit-area", "knowledge", "help", "version"];
+        ["format", "units", "columns", "visit", "visit-area", "knowledge", "help", "version"];
 
     public static Command Of(RateForm form, Surroundings surroundings)
     {
         ImmutableArray<Option<string?>> fields = [.. form.Fields.Select(OptionOf)];
         Option<string> format = FormatOption.Of("How the result is written.");
+        Option<string?> units = UnitsOption.Of();
         Option<int> columns = LayoutOptions.Columns();
         var command = new ExampleCommand(
             form.Id, $"{form.Title}. {form.About}", [.. RateCommandLine.Example(form, ExampleColumns)]);
@@ -29,6 +31,7 @@ internal static class RateFormCommand
             command.Add(field);
         RateSiteOptions? site = form.MayReadArea ? RateSiteOptions.AddTo(command) : null;
         command.Add(format);
+        command.Add(units);
         command.Add(columns);
         command.SetAction(parsed =>
         {
@@ -41,14 +44,20 @@ internal static class RateFormCommand
             if (typed.Count == 0 && surroundings.IsInputTerminal && written == FormatOption.Text)
             {
                 var lines = new Lines(surroundings.In, surroundings.Out, echo: false);
-                new RateDialogue(form, place, sources, lines, parsed.GetValue(columns)).Run();
+                new RateDialogue(form, place, sources, lines, parsed.GetValue(columns))
+                {
+                    Units = UnitsWords.Find(parsed.GetValue(units)) ?? place?.Units,
+                }.Run();
                 return ExitCode.Done;
             }
 
             RateReport report = Done(form, typed, place, sources);
             surroundings.Out.Write(written == FormatOption.Json
                 ? RateJson.Of(report)
-                : FormatOption.Written(written, RateDocument.Of(report), parsed.GetValue(columns)));
+                : FormatOption.Written(
+                    written,
+                    UnitsOption.Applied(RateDocument.Of(report), parsed.GetValue(units), place?.Units),
+                    parsed.GetValue(columns)));
             return ExitCode.Done;
         });
         return command;

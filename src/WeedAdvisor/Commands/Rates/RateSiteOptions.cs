@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Rates.Forms;
@@ -49,6 +50,6 @@ internal sealed record RateSiteOptions(Option<string?> Visit, Option<string?> Ar
             );
         }
 
-        return new RateSite(knowledge, area, visit.Date);
+        return new RateSite(knowledge, area, visit.Date) { Units = VisitUnits.Of(visit, knowledge) };
     }
 }

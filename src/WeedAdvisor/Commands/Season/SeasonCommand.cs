@@ -23,6 +23,7 @@ internal static class SeasonCommand
         var options = new SeasonOptions();
         Option<string> format = FormatOption.Of("How it is written.", Calendar);
         Option<bool> full = LayoutOptions.Full();
+        Option<string?> units = UnitsOption.Of();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "season",
@@ -42,6 +43,7 @@ internal static class SeasonCommand
         };
         command.Add(years);
         command.Add(format);
+        command.Add(units);
         command.Add(full);
         command.Add(width);
         command.SetAction(parsed =>
@@ -66,7 +68,11 @@ internal static class SeasonCommand
                 Calendar => SeasonCalendar.Of(report),
                 var written => FormatOption.Written(
                     written,
-                    SeasonDocument.Of(report, full: parsed.GetValue(full) || FormatOption.IsWhole(written)),
+                    UnitsOption.Applied(
+                        SeasonDocument.Of(report, full: parsed.GetValue(full) || FormatOption.IsWhole(written)),
+                        parsed.GetValue(units),
+                        visit,
+                        knowledge),
                     parsed.GetValue(width),
                     IsColoured(surroundings)),
             });

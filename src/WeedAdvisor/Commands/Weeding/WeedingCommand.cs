@@ -41,6 +41,7 @@ internal static class WeedingCommand
         Option<int> seed = NumberOptions.Whole(
             "--seed", "N", "Seed of the draws for --uncertain.", 0, int.MaxValue, usual: 1);
         Option<string> format = FormatOption.Of("How the figures are written.");
+        Option<string?> units = UnitsOption.Of();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "weeding",
@@ -50,7 +51,7 @@ internal static class WeedingCommand
             "weedadvisor weeding visit.yaml --weeds spurge-spotted,bittercress-hairy",
             "weedadvisor weeding visit.yaml --wage 22 --intervals 1,2,4 --uncertain")
         {
-            file, area, pots, intervals, wage, missed, control, weeks, weeds, uncertain, seed, format, width,
+            file, area, pots, intervals, wage, missed, control, weeks, weeds, uncertain, seed, format, units, width,
         };
         command.SetAction(parsed =>
         {
@@ -78,7 +79,10 @@ internal static class WeedingCommand
                 WeedingReport.Of(visit, knowledge, wishes, compared, parsed.GetValue(pots), from));
             surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
                 ? WeedingJson.Of(report, knowledge)
-                : FormatOption.Written(parsed.GetValue(format), WeedingDocument.Of(report), parsed.GetValue(width)));
+                : FormatOption.Written(
+                    parsed.GetValue(format),
+                    UnitsOption.Applied(WeedingDocument.Of(report), parsed.GetValue(units), visit, knowledge),
+                    parsed.GetValue(width)));
             return ExitCode.Done;
         });
         return command;

@@ -32,7 +32,7 @@ public static class EditNames
             }
         }
 
-        return "the visit's day, title or nursery";
+        return before.Units != after.Units ? "the visit as a whole" : "the visit's day, title or nursery";
     }
 
     /// <summary>The answer to a question in an area.</summary>

@@ -113,7 +113,12 @@ public sealed partial class InterviewSession
     /// Changes the day of the visit, its title and the name of the nursery; empty texts mean that there is none.
     /// </summary>
     /// <returns>Why the day cannot be that one, in a sentence, or null when it is done.</returns>
-    public string? Describe(DateOnly date, string? title, string? nursery)
+    public string? Describe(DateOnly date, string? title, string? nursery) =>
+        Describe(date, title, nursery, Visit.Units);
+
+    /// <summary>The same, and the units in which its pages are printed; null leaves these to its region.</summary>
+    /// <returns>Why the day cannot be that one, in a sentence, or null when it is done.</returns>
+    public string? Describe(DateOnly date, string? title, string? nursery, UnitsWanted? units)
     {
         if (Lately.WhyNotOn(Knowledge, Visit, date) is { } trouble)
             return trouble;
@@ -122,6 +127,7 @@ public sealed partial class InterviewSession
             Date = date,
             Title = string.IsNullOrWhiteSpace(title) ? null : title.Trim(),
             Nursery = string.IsNullOrWhiteSpace(nursery) ? null : nursery.Trim(),
+            Units = units,
             Areas = [.. Visit.Areas.Select(area => Lately.Settle(Knowledge, area, date).Area)],
         };
         Edit(described, _notes, Here(), Here());

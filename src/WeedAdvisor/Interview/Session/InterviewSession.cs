@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
@@ -43,6 +44,11 @@ public sealed partial class InterviewSession
 
     /// <summary>The visit as it now stands.</summary>
     public Visit Visit { get; private set; }
+
+    /// <summary>
+    /// The units in which its pages are printed; null for those in which the sources have their quantities.
+    /// </summary>
+    public UnitsWanted? Units => VisitUnits.Of(Visit, Knowledge);
 
     /// <summary>Which area the interview is at, from 0.</summary>
     public int AreaIndex { get; private set; }

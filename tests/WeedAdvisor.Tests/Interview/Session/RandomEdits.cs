@@ -71,7 +71,8 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
                 session.Describe(
                     session.Visit.Date.AddDays(Next(11) - 5),
                     One("", "A round"),
-                    One("", "Nursery (invented)")
+                    One("", "Nursery (invented)"),
+                    Next(4) is var units and < 3 ? (UnitsWanted)units : null
                 );
                 break;
             case 11:

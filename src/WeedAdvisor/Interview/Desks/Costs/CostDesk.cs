@@ -102,7 +102,7 @@ public sealed class CostDesk
         : new AdviceLine($"{field.Help}", LineTone.Quiet);
 
     /// <summary>The result as a page; a line of a way names it as its action.</summary>
-    public IEnumerable<Block> Page() => CostPage.Of(_sum);
+    public IEnumerable<Block> Page() => _session.InUnits(CostPage.Of(_sum));
 
     /// <summary>A way held against today's, with the working and what moves it, as a page.</summary>
     /// <param name="way">Id of a way of <see cref="Ways"/>.</param>
@@ -113,8 +113,8 @@ public sealed class CostDesk
         if (held is null)
             throw new ArgumentException($"there is no way '{way}'", nameof(way));
         if (held == Ways!.Today)
-            return CostPage.Items(held);
-        return AgainstBlocks.Of(Ways, WayAgainst.Of(Ways, held));
+            return _session.InUnits(CostPage.Items(held));
+        return _session.InUnits(AgainstBlocks.Of(Ways, WayAgainst.Of(Ways, held)));
     }
 
     private bool IsEmpty(CostField field) => string.IsNullOrWhiteSpace(TextOf(field));

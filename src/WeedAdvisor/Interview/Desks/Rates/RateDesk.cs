@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Rates.Answers;
 using WeedAdvisor.Planning.Rates.Forms;
 using WeedAdvisor.Reports.Rates;
+using WeedAdvisor.Reports.Units;
 
 namespace WeedAdvisor.Interview.Desks.Rates;
 
@@ -154,7 +155,7 @@ public sealed class RateDesk : IFormDesk
     private ImmutableArray<AdviceLine> AnswerLines(RateAnswer answer, int width)
     {
         var report = new RateReport(Form, RateEntry.AllOf(Form, _typed, _site), answer, _site.Knowledge.Sources);
-        return PageLines.Of(RateDocument.Of(report).Blocks, width);
+        return PageLines.Of(DocumentUnits.In(RateDocument.Of(report), _site.Units, []).Blocks, width);
     }
 
     /// <summary>What is wrong, then what is missing: an entry not made yet is no mistake.</summary>

@@ -17,7 +17,7 @@ public sealed class RateDesks(InterviewSession session)
     /// <summary>The desk of a form, in the area that the interview is at.</summary>
     public RateDesk At(RateForm form)
     {
-        var site = new RateSite(session.Knowledge, session.Area, session.Visit.Date);
+        var site = new RateSite(session.Knowledge, session.Area, session.Visit.Date) { Units = session.Units };
         if (_desks.TryGetValue(form, out RateDesk? desk))
             desk.MoveTo(site);
         else

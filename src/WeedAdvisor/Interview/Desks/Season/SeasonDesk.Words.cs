@@ -121,7 +121,9 @@ public sealed partial class SeasonDesk
             : Lines(width).ToList().FindIndex(line => line is { Action: not null, Tone: LineTone.Heading });
 
     /// <summary>All work by day, all that gets through, what was assumed, as a page.</summary>
-    public IEnumerable<Block> Details() => Plan is { } plan ? YearPage.Of(plan, _session.Knowledge) : [];
+    public IEnumerable<Block> Details() => Plan is { } plan
+        ? _session.InUnits(YearPage.Of(plan, _session.Knowledge))
+        : [];
 
     private static string Cut(string text, int width) => text.Length <= width ? text : text[..Math.Max(0, width)];
 
