@@ -45,6 +45,9 @@ internal static class TextDrawings
                 );
         }
 
-        page.Write(left, StripText.Key);
+        if (left + StripText.Key.Length <= page.Width)
+            page.Drawn(left, StripText.Key);
+        else
+            page.Write(left, StripText.Key);
     }
 }
