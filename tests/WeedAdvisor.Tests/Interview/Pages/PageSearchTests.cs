@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
-using WeedAdvisor.Interview;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Reports.Documents;
 
