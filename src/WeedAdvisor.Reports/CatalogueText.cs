@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Reports.Catalogue;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports;
@@ -12,62 +13,47 @@ public static class CatalogueText
     private const int WidestId = 36;
 
     /// <summary>A list of a catalogue: id and name, one record after the other.</summary>
-    public static string List(ImmutableArray<CatalogueEntry> entries, int width)
-    {
-        var page = new Page(width);
-        int longest = entries.Select(entry => entry.Id.Length).DefaultIfEmpty(0).Max();
-        int column = Math.Min(Math.Min(WidestId, width / 2), longest + 2);
-        foreach (CatalogueEntry entry in entries)
-        {
-            if (entry.Id.Length + 2 <= column)
-            {
-                page.Write(0, entry.Id.PadRight(column), entry.Name);
-            }
-            else
-            {
-                page.Write(0, entry.Id);
-                page.Write(column, entry.Name);
-            }
-        }
-
-        return page.ToString();
-    }
+    public static string List(ImmutableArray<CatalogueEntry> entries, int width) => DocumentText.Of(
+        [
+            new FieldList(
+                [.. entries.Select(entry => new FieldEntry(entry.Id, [entry.Name]))],
+                Math.Min(WidestId, width / 2) - 2),
+        ],
+        width);
 
     /// <summary>Records in full.</summary>
-    public static string Show(ImmutableArray<CatalogueEntry> entries, int width)
-    {
-        var page = new Page(width);
-        foreach (CatalogueEntry entry in entries)
-        {
-            if (entry != entries[0])
-                page.Gap();
-            page.Write(0, $"{entry.Id} ({entry.Kind})");
-            page.Write(0, entry.Name);
-            WriteFields(page, entry.Read());
-        }
-
-        return page.ToString();
-    }
+    public static string Show(ImmutableArray<CatalogueEntry> entries, int width) =>
+        DocumentText.Of(entries.SelectMany((entry, at) => Record(entry, isFirst: at == 0)), width);
 
     /// <summary>How much the knowledge holds.</summary>
-    public static string Counts(KnowledgeBase knowledge)
-    {
-        var page = new Page(Page.Narrowest * 2);
-        page.Write(0, $"Knowledge {knowledge.Stamp.Version}");
-        page.Write(0, knowledge.Stamp.Hash);
-        foreach (string kind in KnowledgeCatalogue.Kinds)
-            page.Write(2, Column(KnowledgeCatalogue.Of(knowledge, kind).Length), kind);
-        page.Write(2, Column(knowledge.WorkedVisits.Length), "worked visits");
-        return page.ToString();
-    }
+    public static string Counts(KnowledgeBase knowledge) => DocumentText.Of(
+        [
+            new Paragraph($"Knowledge {knowledge.Stamp.Version}"),
+            new Paragraph(knowledge.Stamp.Hash),
+            new ItemList(
+            [
+                .. KnowledgeCatalogue.Kinds.Select(kind =>
+                    new Item(Column(KnowledgeCatalogue.Of(knowledge, kind).Length), kind)),
+                new Item(Column(knowledge.WorkedVisits.Length), "worked visits"),
+            ]).At(2),
+        ],
+        Page.Narrowest * 2);
 
-    private static void WriteFields(Page page, ImmutableArray<Field> fields)
+    private static IEnumerable<Block> Record(CatalogueEntry entry, bool isFirst) =>
+    [
+        .. isFirst ? [] : (Block[])[new Blank()],
+        new Paragraph($"{entry.Id} ({entry.Kind})"),
+        new Paragraph(entry.Name),
+        .. Fields(entry.Read()),
+    ];
+
+    private static IEnumerable<Block> Fields(ImmutableArray<Field> fields)
     {
         string last = "";
         foreach (Field field in fields)
         {
             string mark = $"{field.Label}: ";
-            page.Write(2, field.Label == last ? new string(' ', mark.Length) : mark, field.Value);
+            yield return new Keyed(field.Label == last ? new string(' ', mark.Length) : mark, field.Value).At(2);
             last = field.Label;
         }
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 using WeedAdvisor.Reports.Worked;
 
@@ -16,26 +17,15 @@ public static class CoverageText
         + $"clear; {Figures.Count(gaps.Open.Length, "gap", "gaps")}";
 
     /// <summary>What is not covered, what need not be, and the line.</summary>
-    public static string Full(Coverage coverage, CoverageGaps gaps, int width)
-    {
-        var page = new Page(width);
-        WriteGroups(page, gaps.Open, GapTitle);
-        if (!gaps.Excused.IsEmpty)
-        {
-            page.Heading("not shown, with a reason");
-            foreach (IGrouping<string?, CoverageGap> group in gaps.Excused.GroupBy(gap => gap.Excuse))
-            {
-                page.Write(0, "", Figures.Sentence(group.Key!));
-                foreach (CoverageGap gap in group)
-                    page.Write(2, $"{gap.Lacks}: ", gap.Subject);
-            }
-        }
-
-        WriteGroups(page, gaps.Idle, lacks => $"excused from '{lacks}', yet shown: take it out of coverage.yaml");
-        page.Gap();
-        page.Write(0, Line(coverage, gaps));
-        return page.ToString();
-    }
+    public static string Full(Coverage coverage, CoverageGaps gaps, int width) => DocumentText.Of(
+    [
+        .. Groups(gaps.Open, GapTitle),
+        .. Excused(gaps),
+        .. Groups(gaps.Idle, lacks => $"excused from '{lacks}', yet shown: take it out of coverage.yaml"),
+        new Blank(),
+        new Paragraph(Line(coverage, gaps)),
+    ],
+        width);
 
     /// <summary>What a gap means, as a heading.</summary>
     public static string GapTitle(string lacks) => lacks switch
@@ -49,13 +39,21 @@ public static class CoverageText
         _ => "chemicals that are barred, but no visit says that they must be",
     };
 
-    private static void WriteGroups(Page page, ImmutableArray<CoverageGap> gaps, Func<string, string> title)
+    private static IEnumerable<Block> Excused(CoverageGaps gaps)
     {
-        foreach (IGrouping<string, CoverageGap> group in gaps.GroupBy(gap => gap.Lacks))
+        if (gaps.Excused.IsEmpty)
+            yield break;
+        yield return Heading.Section("not shown, with a reason");
+        foreach (IGrouping<string?, CoverageGap> group in gaps.Excused.GroupBy(gap => gap.Excuse))
         {
-            page.Heading(title(group.Key));
+            yield return new Paragraph(Figures.Sentence(group.Key!));
             foreach (CoverageGap gap in group)
-                page.Write(2, gap.Subject);
+                yield return new Keyed($"{gap.Lacks}: ", gap.Subject).At(2);
         }
     }
+
+    private static IEnumerable<Block> Groups(ImmutableArray<CoverageGap> gaps, Func<string, string> title) =>
+        gaps.GroupBy(gap => gap.Lacks).SelectMany(group => group
+            .Select(gap => new Paragraph(gap.Subject).At(2))
+            .Prepend(Heading.Section(title(group.Key))));
 }

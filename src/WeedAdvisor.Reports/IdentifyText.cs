@@ -2,7 +2,7 @@ using System.Globalization;
 using WeedAdvisor.Inference.Identify;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Reports.Text;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Reports;
 
@@ -14,32 +14,32 @@ public static class IdentifyText
     /// <summary>The weeds that fit, what to look at next, and what settles it.</summary>
     public static string Of(Identification found, FeatureList features, int width)
     {
-        var page = new Page(width);
-        Looked(page, "Seen: ", found.Sighting.Seen, features);
-        Looked(page, "Not there: ", found.Sighting.Absent, features);
-        Looked(page, "Could not tell: ", found.Sighting.Unsure, features);
         WeedFit[] fitting = [.. found.Fits.Where(fit => fit.FitsAll)];
-        Fitting(page, fitting);
-        Near(page, found, fitting.Length, features);
-        Next(page, found, features);
-        Tells(page, found);
-        page.Gap();
-        page.Write(
-            0,
-            "Records are not complete: a feature that a record leaves out may still be there. The score is the "
-            + "number of features that match, less two for each that speaks against the weed.");
-        return page.ToString();
+        return DocumentText.Of(
+            [
+                .. Looked("Seen: ", found.Sighting.Seen, features),
+                .. Looked("Not there: ", found.Sighting.Absent, features),
+                .. Looked("Could not tell: ", found.Sighting.Unsure, features),
+                .. Fitting(fitting),
+                .. Near(found, fitting.Length, features),
+                .. Next(found, features),
+                .. Tells(found),
+                new Blank(),
+                new Paragraph(
+                    "Records are not complete: a feature that a record leaves out may still be there. The score is "
+                        + "the number of features that match, less two for each that speaks against the weed."),
+            ],
+            width);
     }
 
     /// <summary>The features that can be named: word and text, one after the other.</summary>
-    public static string Of(FeatureList features, int width)
-    {
-        var page = new Page(width);
-        int column = features.All.Select(feature => feature.Key.Length).DefaultIfEmpty(0).Max() + 2;
-        foreach (KeyValuePair<string, string> feature in features.All)
-            page.Write(0, feature.Key.PadRight(column), feature.Value);
-        return page.ToString();
-    }
+    public static string Of(FeatureList features, int width) => DocumentText.Of(
+        [
+            new FieldList(
+                [.. features.All.Select(feature => new FieldEntry(feature.Key, [feature.Value]))],
+                features.All.Select(feature => feature.Key.Length).DefaultIfEmpty(0).Max()),
+        ],
+        width);
 
     /// <summary>
     /// What speaks against a weed, and what its record leaves open; one line each, empty when it fits all.
@@ -54,32 +54,30 @@ public static class IdentifyText
             yield return $"not in its record: {Joined(features.TextsOf(fit.NotRecorded))}";
     }
 
-    private static void Looked(Page page, string label, WordSet looked, FeatureList features)
-    {
-        if (looked.Count > 0)
-            page.Write(0, label, Joined(features.TextsOf(looked)));
-    }
+    private static IEnumerable<Block> Looked(string label, WordSet looked, FeatureList features) =>
+        looked.Count == 0 ? [] : [new Keyed(label, Joined(features.TextsOf(looked)))];
 
-    private static void Fitting(Page page, WeedFit[] fitting)
+    private static IEnumerable<Block> Fitting(WeedFit[] fitting)
     {
-        page.Heading(fitting.Length switch
+        yield return Heading.Section(fitting.Length switch
         {
             0 => "No weed fits all of it",
             1 => "One weed fits all of it",
             int several => $"{several} weeds fit all of it",
         });
-        foreach (WeedFit fit in fitting.Take(MostNamed))
-        {
-            page.Write(2, "- ", Named(fit.Weed));
-            if (fitting.Length <= MostInFull)
-                page.Write(4, fit.Weed.Identify);
-        }
-
-        if (fitting.Length > MostNamed)
-            page.Write(2, "- ", $"and {fitting.Length - MostNamed} more; another feature narrows them down");
+        yield return new ItemList(
+        [
+            .. fitting.Take(MostNamed).Select(fit => new Item(Item.Dash, Named(fit.Weed))
+            {
+                Below = fitting.Length <= MostInFull ? [new Paragraph(fit.Weed.Identify).At(2)] : [],
+            }),
+            .. fitting.Length > MostNamed
+                ? [new Item(Item.Dash, $"and {fitting.Length - MostNamed} more; another feature narrows them down")]
+                : (Item[])[],
+        ]).At(2);
     }
 
-    private static void Near(Page page, Identification found, int fitting, FeatureList features)
+    private static IEnumerable<Block> Near(Identification found, int fitting, FeatureList features)
     {
         WeedFit[] near =
         [
@@ -89,36 +87,38 @@ public static class IdentifyText
                 .Take(fitting > MostInFull ? 0 : MostNear),
         ];
         if (near.Length == 0)
-            return;
-        page.Heading(fitting == 0 ? "Nearest" : "Near misses");
-        foreach (WeedFit fit in near)
-        {
-            page.Write(2, "- ", $"{Named(fit.Weed)}, score {Number(fit.Score)} of {Number(found.Sighting.Seen.Count)}");
-            foreach (string line in Against(fit, features))
-                page.Write(4, line);
-        }
+            yield break;
+        yield return Heading.Section(fitting == 0 ? "Nearest" : "Near misses");
+        yield return new ItemList(
+        [
+            .. near.Select(fit => new Item(
+                Item.Dash,
+                $"{Named(fit.Weed)}, score {Number(fit.Score)} of {Number(found.Sighting.Seen.Count)}")
+            {
+                Below = [.. Against(fit, features).Select(line => new Paragraph(line).At(2))],
+            }),
+        ]).At(2);
     }
 
-    private static void Next(Page page, Identification found, FeatureList features)
-    {
-        if (found.Next is not { } next)
-            return;
-        page.Heading("Look at next");
-        page.Write(2, $"{features.TextOf(next.Feature)} ({next.Feature})");
-        page.Write(
-            2,
-            $"It parts those still in question: {Number(next.With)} with it, {Number(next.Without)} without it on "
-            + "record.");
-    }
+    private static IEnumerable<Block> Next(Identification found, FeatureList features) => found.Next is not { } next
+        ? []
+        :
+        [
+            Heading.Section("Look at next"),
+            new Paragraph($"{features.TextOf(next.Feature)} ({next.Feature})").At(2),
+            new Paragraph(
+                $"It parts those still in question: {Number(next.With)} with it, {Number(next.Without)} without it on "
+                    + "record.").At(2),
+        ];
 
-    private static void Tells(Page page, Identification found)
+    private static IEnumerable<Block> Tells(Identification found)
     {
         if (found.Tells.IsEmpty)
-            return;
+            yield break;
         Dictionary<string, Weed> weeds = found.Fits.ToDictionary(fit => fit.Weed.Id, fit => fit.Weed);
-        page.Heading("What settles it");
-        foreach (WeedTell tell in found.Tells)
-            page.Write(2, "- ", $"{NameOf(tell.Weed)} or {NameOf(tell.Other)}: {tell.Text}");
+        yield return Heading.Section("What settles it");
+        yield return ItemList.Dashes(found.Tells.Select(tell =>
+            Line.FromString($"{NameOf(tell.Weed)} or {NameOf(tell.Other)}: {tell.Text}"))).At(2);
 
         string NameOf(string id) => weeds.TryGetValue(id, out Weed? weed) ? weed.Name : id;
     }

@@ -140,7 +140,8 @@ public sealed record Source(
 {
     /// <summary>The source in one line.</summary>
     public string Citation => string.Join(
-        ". ", new[] { Authors, Year, Title, Publisher, Url }.Where(part => !string.IsNullOrEmpty(part)));
+        ". ",
+        new[] { Authors, Year?.TrimEnd('.'), Title, Publisher, Url }.Where(part => !string.IsNullOrEmpty(part)));
 }
 
 /// <summary>A list of words with their plain text.</summary>

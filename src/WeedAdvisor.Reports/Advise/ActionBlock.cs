@@ -22,7 +22,12 @@ internal static class ActionBlock
         [
             new Item(Item.Rank(action.Rank), head with { Action = action.Action, Tone = Tone.Strong })
             {
-                Below = [.. Below(names, day, action, basis, dates).Select(block => block.At(Left))],
+                Below =
+                [
+                    .. Below(names, day, action, basis, dates)
+                        .Select(block => block is Keyed keyed ? keyed.About(action.Action) : block)
+                        .Select(block => block.At(Left)),
+                ],
             },
         ]);
     }

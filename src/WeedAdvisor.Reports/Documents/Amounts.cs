@@ -12,6 +12,9 @@ public static class Amounts
     /// <summary>Hours with one decimal.</summary>
     public static Amount Hours(double hours) => new((decimal)hours, "h", "#,0.0");
 
+    /// <summary>Hours as a record has them.</summary>
+    public static Amount Hours(decimal hours) => new(hours, "h", "#,0.##");
+
     /// <summary>A share as a whole percentage.</summary>
     public static Amount Percent(double share) => new((decimal)(share * 100), "%", "0");
 

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace WeedAdvisor.Reports.Documents;
 
 /// <summary>A piece of a document that stands on lines of its own.</summary>
@@ -31,7 +33,15 @@ public sealed record Hanging(Line Text) : Block;
 /// <summary>Something said under a word that names it, such as <c>why: nothing speaks for it</c>.</summary>
 /// <param name="Label">The word, with what parts it from the text.</param>
 /// <param name="Text">What is said.</param>
-public sealed record Keyed(string Label, Line Text) : Block;
+public sealed record Keyed(string Label, Line Text) : Block
+{
+    /// <summary>The same, about an action by its id, so that its reasons can be opened from here.</summary>
+    public Keyed About(string action) => this with { Text = Text with { Action = action } };
+}
+
+/// <summary>Lines that stand as they are, such as a command to be typed: never wrapped, every blank kept.</summary>
+/// <param name="Lines">The lines.</param>
+public sealed record Verbatim(ImmutableArray<string> Lines) : Block;
 
 /// <summary>A source in full.</summary>
 /// <param name="Key">The key by which the lines above name it.</param>

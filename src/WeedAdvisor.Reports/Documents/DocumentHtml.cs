@@ -16,24 +16,24 @@ public static class DocumentHtml
         html.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n")
             .Append($"<title>{title}</title>\n<style>{HtmlStyle.Sheet}</style>\n</head>\n<body>\n<h1>{title}</h1>\n");
-        WriteAll(html, document.Blocks);
+        WriteAll(html, document.Blocks, new HtmlPage());
         return html.Append("</body>\n</html>\n").ToString();
     }
 
-    private static void WriteAll(StringBuilder html, IEnumerable<Block> blocks)
+    private static void WriteAll(StringBuilder html, IEnumerable<Block> blocks, HtmlPage page)
     {
         foreach (Block block in blocks)
-            Write(html, block);
+            Write(html, block, page);
     }
 
-    private static void Write(StringBuilder html, Block block)
+    private static void Write(StringBuilder html, Block block, HtmlPage page)
     {
         switch (block)
         {
             case Blank:
                 break;
             case Heading heading:
-                Head(html, heading);
+                Head(html, heading, page.Ranks.Of(heading.Level));
                 break;
             case Paragraph paragraph:
                 html.Append($"<p>{HtmlLetters.Of(paragraph.Text)}</p>\n");
@@ -42,7 +42,11 @@ public static class DocumentHtml
                 html.Append($"<p>{HtmlLetters.Of(hanging.Text)}</p>\n");
                 break;
             case Keyed keyed:
-                html.Append($"<p><b>{HtmlLetters.Of(keyed.Label.Trim())}</b> {HtmlLetters.Of(keyed.Text)}</p>\n");
+                string label = keyed.Label.Trim() is { Length: > 0 } named ? $"<b>{HtmlLetters.Of(named)}</b> " : "";
+                html.Append($"<p>{label}{HtmlLetters.Of(keyed.Text)}</p>\n");
+                break;
+            case Verbatim verbatim:
+                html.Append($"<pre>{string.Join('\n', verbatim.Lines.Select(HtmlLetters.Of))}</pre>\n");
                 break;
             case Citation citation:
                 string source = citation.Text is { } text ? " " + HtmlLetters.Of(text) : "";
@@ -51,7 +55,7 @@ public static class DocumentHtml
             case ItemList { Items.IsEmpty: true }:
                 break;
             case ItemList list:
-                Items(html, list);
+                Items(html, list, page);
                 break;
             case FieldList fields:
                 Fields(html, fields);
@@ -60,28 +64,21 @@ public static class DocumentHtml
                 HtmlTable.Write(html, table);
                 break;
             case Drawing drawing:
-                HtmlDrawings.Write(html, drawing);
+                HtmlDrawings.Write(html, drawing, ++page.Drawings);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(block), block, "a block without HTML");
         }
     }
 
-    private static void Head(StringBuilder html, Heading heading)
+    private static void Head(StringBuilder html, Heading heading, int rank)
     {
-        string element = heading.Level switch
-        {
-            HeadingLevel.Title => "h1",
-            HeadingLevel.Area => "h2",
-            HeadingLevel.Minor => "h4",
-            _ => "h3",
-        };
-        html.Append($"<{element}>{HtmlLetters.Of(heading.Text)}</{element}>\n");
+        html.Append($"<h{rank}>{HtmlLetters.Of(heading.Text)}</h{rank}>\n");
         foreach (Line line in heading.Below)
             html.Append($"<p>{HtmlLetters.Of(line)}</p>\n");
     }
 
-    private static void Items(StringBuilder html, ItemList list)
+    private static void Items(StringBuilder html, ItemList list, HtmlPage page)
     {
         bool isPlain = list.Items.All(item => item.Mark == Item.Dash);
         html.Append(isPlain ? "<ul>\n" : "<ul class=\"marks\">\n");
@@ -91,7 +88,7 @@ public static class DocumentHtml
             html.Append($"<li>{mark}{HtmlLetters.Of(item.Text)}");
             if (!item.Below.IsEmpty)
                 html.Append('\n');
-            WriteAll(html, item.Below);
+            WriteAll(html, item.Below, page);
             html.Append("</li>\n");
         }
 
@@ -110,5 +107,13 @@ public static class DocumentHtml
         }
 
         html.Append("</table>\n");
+    }
+
+    /// <summary>What is counted through one page.</summary>
+    private sealed class HtmlPage
+    {
+        public HeadingRanks Ranks { get; } = new();
+
+        public int Drawings { get; set; }
     }
 }

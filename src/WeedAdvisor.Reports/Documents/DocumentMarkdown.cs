@@ -1,4 +1,5 @@
 using System.Text;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Documents;
 
@@ -12,24 +13,24 @@ public static class DocumentMarkdown
     {
         var text = new StringBuilder();
         text.Append($"# {MarkdownLetters.Of(document.Title)}\n\n");
-        WriteAll(text, document.Blocks, "");
+        WriteAll(text, document.Blocks, "", new HeadingRanks());
         return text.ToString().TrimEnd('\n') + "\n";
     }
 
-    private static void WriteAll(StringBuilder text, IEnumerable<Block> blocks, string left)
+    private static void WriteAll(StringBuilder text, IEnumerable<Block> blocks, string left, HeadingRanks ranks)
     {
         foreach (Block block in blocks)
-            Write(text, block, left);
+            Write(text, block, left, ranks);
     }
 
-    private static void Write(StringBuilder text, Block block, string left)
+    private static void Write(StringBuilder text, Block block, string left, HeadingRanks ranks)
     {
         switch (block)
         {
             case Blank:
                 break;
             case Heading heading:
-                Head(text, heading, left);
+                Head(text, heading, left, ranks.Of(heading.Level));
                 break;
             case Paragraph paragraph:
                 text.Append($"{left}{Said(paragraph.Text)}\n\n");
@@ -38,16 +39,20 @@ public static class DocumentMarkdown
                 text.Append($"{left}{Said(hanging.Text)}\n\n");
                 break;
             case Keyed keyed:
-                text.Append($"{left}**{MarkdownLetters.Of(keyed.Label)}** {Said(keyed.Text)}\n\n");
+                string label = keyed.Label.Trim() is { Length: > 0 } named ? $"**{MarkdownLetters.Of(named)}** " : "";
+                text.Append($"{left}{label}{Said(keyed.Text, isStart: label.Length == 0)}\n\n");
+                break;
+            case Verbatim verbatim:
+                Fenced(text, verbatim.Lines, left);
                 break;
             case Citation citation:
-                string source = citation.Text is { } known ? " " + MarkdownLetters.Of(known) : "";
+                string source = citation.Text is { } known ? " " + MarkdownLetters.Within(known.Text) : "";
                 text.Append($"{left}**{MarkdownLetters.Of($"[{citation.Key}]")}**{source}\n\n");
                 break;
             case ItemList { Items.IsEmpty: true }:
                 break;
             case ItemList list:
-                Items(text, list, left);
+                Items(text, list, left, ranks);
                 break;
             case FieldList fields:
                 Fields(text, fields, left);
@@ -63,33 +68,31 @@ public static class DocumentMarkdown
         }
     }
 
-    private static void Head(StringBuilder text, Heading heading, string left)
+    private static void Head(StringBuilder text, Heading heading, string left, int rank)
     {
-        int marks = heading.Level switch
-        {
-            HeadingLevel.Title => 1,
-            HeadingLevel.Area => 2,
-            HeadingLevel.Minor => 4,
-            _ => 3,
-        };
-        text.Append($"{left}{new string('#', marks)} {MarkdownLetters.Of(heading.Text)}\n\n");
+        text.Append($"{left}{new string('#', rank)} {MarkdownLetters.Of(heading.Text)}\n\n");
         foreach (Line line in heading.Below)
             text.Append($"{left}{Said(line)}\n\n");
     }
 
-    private static string Said(Line line) =>
-        line.Tone == Tone.Warning ? $"**{MarkdownLetters.Of(line)}**" : MarkdownLetters.Of(line);
+    private static string Said(Line line, bool isStart = true)
+    {
+        string said = isStart && line.Tone != Tone.Warning
+            ? MarkdownLetters.Of(line.Text)
+            : MarkdownLetters.Within(line.Text);
+        return line.Tone == Tone.Warning ? $"**{said}**" : said;
+    }
 
-    private static void Items(StringBuilder text, ItemList list, string left)
+    private static void Items(StringBuilder text, ItemList list, string left, HeadingRanks ranks)
     {
         foreach (Item item in list.Items)
         {
             string mark = item.Mark == Item.Dash ? "" : MarkdownLetters.Of(item.Mark) + " ";
-            text.Append($"{left}- {mark}{Said(item.Text)}\n");
+            text.Append($"{left}- {mark}{Said(item.Text, isStart: mark.Length == 0)}\n");
             if (item.Below.IsEmpty)
                 continue;
             text.Append('\n');
-            WriteAll(text, item.Below, left + "  ");
+            WriteAll(text, item.Below, left + "  ", ranks);
         }
 
         text.Append('\n');
@@ -99,23 +102,25 @@ public static class DocumentMarkdown
     {
         foreach (FieldEntry entry in fields.Entries)
         {
-            string values = string.Join("; ", entry.Values.Select(MarkdownLetters.Of));
+            string values = string.Join("; ", entry.Values.Select(value => MarkdownLetters.Within(value.Text)));
             text.Append($"{left}- **{MarkdownLetters.Of(entry.Label)}** {values}\n");
         }
 
         text.Append('\n');
     }
 
+    private static void Draw(StringBuilder text, Drawing drawing, string left) =>
+        Fenced(text, DocumentText.Of([drawing], DrawnWidth).TrimEnd('\n').Split('\n'), left);
+
     // Characters keep their columns inside a fence; no name in it can close it.
-    private static void Draw(StringBuilder text, Drawing drawing, string left)
+    private static void Fenced(StringBuilder text, IReadOnlyCollection<string> lines, string left)
     {
-        string drawn = DocumentText.Of([drawing], DrawnWidth).TrimEnd('\n');
         string fence = "```";
-        while (drawn.Contains(fence, StringComparison.Ordinal))
+        while (lines.Any(line => line.Contains(fence, StringComparison.Ordinal)))
             fence += "`";
         text.Append($"{left}{fence}text\n");
-        foreach (string line in drawn.Split('\n'))
-            text.Append($"{left}{line}\n");
+        foreach (string line in lines)
+            text.Append($"{left}{Page.Clean(line)}\n");
         text.Append($"{left}{fence}\n\n");
     }
 }

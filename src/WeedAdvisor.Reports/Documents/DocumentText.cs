@@ -55,6 +55,10 @@ public static class DocumentText
             case Keyed keyed:
                 Say(page, left, keyed.Label, keyed.Text);
                 break;
+            case Verbatim verbatim:
+                foreach (string line in verbatim.Lines)
+                    page.Drawn(left, line);
+                break;
             case Citation citation:
                 Cite(page, citation, left);
                 break;

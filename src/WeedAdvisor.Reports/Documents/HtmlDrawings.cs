@@ -13,7 +13,7 @@ internal static class HtmlDrawings
         "Dark: held. Hatched: partly held. Red: comes up and is not held. Grey: does not come up. "
         + "Letters: what goes on. Bars at the top: nothing may go on.";
 
-    public static void Write(StringBuilder html, Drawing drawing)
+    public static void Write(StringBuilder html, Drawing drawing, int number)
     {
         switch (drawing)
         {
@@ -22,9 +22,8 @@ internal static class HtmlDrawings
                 Figures(html, swings.Sensitivity);
                 break;
             case StripDrawing strip:
-                html.Append(
-                    $"<figure>\n{StripSvg.Of(strip.Strip, strip.Title)}\n</figure>\n<p>{HtmlLetters.Of(StripKey)}</p>\n"
-                );
+                html.Append($"<figure>\n{StripSvg.Of(strip.Strip, strip.Title, number)}\n</figure>\n")
+                    .Append($"<p>{HtmlLetters.Of(StripKey)}</p>\n");
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(drawing), drawing, "a drawing without a picture");

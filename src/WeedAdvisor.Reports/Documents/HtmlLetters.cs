@@ -26,7 +26,12 @@ internal static class HtmlLetters
         return tone.Length + action.Length == 0 ? inner : $"<span{tone}{action}>{inner}</span>";
     }
 
-    private static string Of(TextPart part) => part is Amount
-        ? $"<span class=\"amount\">{Of(part.Text)}</span>"
-        : Of(part.Text);
+    private static string Of(TextPart part) => part switch
+    {
+        Amount amount => Unbroken(amount.Text),
+        Measured measured => measured.Written(Unbroken),
+        _ => Of(part.Text),
+    };
+
+    private static string Unbroken(string figure) => $"<span class=\"amount\">{Of(figure)}</span>";
 }

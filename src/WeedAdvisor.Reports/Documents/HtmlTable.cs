@@ -28,8 +28,15 @@ internal static class HtmlTable
             html.Append(row.Tone == Tone.Strong ? "<tr class=\"strong\">" : "<tr>");
             if (hasHeads)
                 html.Append($"<th scope=\"row\">{Mark(row)}{HtmlLetters.Of(row.Head)}</th>");
-            foreach (Line cell in row.Cells)
-                html.Append($"<td>{HtmlLetters.Of(cell)}</td>");
+            foreach ((int at, Line cell) in row.Cells.Index())
+            {
+                // Where the row has no head of its own, its first cell says what it is about.
+                bool isHead = !hasHeads && at == 0;
+                html.Append(isHead
+                    ? $"<th scope=\"row\">{HtmlLetters.Of(cell)}</th>"
+                    : $"<td>{HtmlLetters.Of(cell)}</td>");
+            }
+
             html.Append(hasRemarks ? $"<td class=\"text\">{HtmlLetters.Of(row.Remark)}</td></tr>\n" : "</tr>\n");
         }
 

@@ -13,15 +13,15 @@ public sealed record Measured(ImmutableArray<Quantity> Shown, int Significant) :
     public bool IsChoice { get; init; }
 
     /// <inheritdoc/>
-    public override string Text
+    public override string Text => Written(figure => figure);
+
+    /// <summary>The quantity with each figure written as a medium writes figures.</summary>
+    public string Written(Func<string, string> write)
     {
-        get
-        {
-            string[] said = [.. Shown.Select(quantity => Figures.Of(quantity, Significant))];
-            return IsChoice ? string.Join(" or ", said)
-                : said is [var own, .. { Length: > 0 } also] ? $"{own} ({string.Join(", ", also)})"
-                : said[0];
-        }
+        string[] said = [.. Shown.Select(quantity => write(Figures.Of(quantity, Significant)))];
+        return IsChoice ? string.Join(" or ", said)
+            : said is [var own, .. { Length: > 0 } also] ? $"{own} ({string.Join(", ", also)})"
+            : said[0];
     }
 
     /// <summary>In other units: those wanted of the ones at hand, else the first turned into them.</summary>

@@ -45,6 +45,25 @@ internal static class TextDrawings
                 );
         }
 
-        page.Write(left, StripText.Key);
+        Key(page, left);
+    }
+
+    // Between two signs stands more than one blank, also where the key needs several lines.
+    private static void Key(Page page, int left)
+    {
+        string line = "";
+        foreach (string sign in StripText.Key.Split(StripText.Between))
+        {
+            string longer = line.Length == 0 ? sign : line + StripText.Between + sign;
+            if (line.Length > 0 && left + longer.Length > page.Width)
+            {
+                page.Drawn(left, line);
+                longer = sign;
+            }
+
+            line = longer;
+        }
+
+        page.Drawn(left, line);
     }
 }

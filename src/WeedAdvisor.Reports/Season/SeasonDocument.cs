@@ -124,7 +124,7 @@ public static class SeasonDocument
     {
         yield return Heading.Section("All work, by day");
         yield return ItemList.Dashes(plan.Work.Select(work => Line.FromString(
-            $"{SeasonWords.Days(work.Day, work.LastDay)}: {SeasonWords.Kind(work.Kind)}. {work.Text}") with
+            $"{SeasonWords.Days(work.Day, work.LastDay)}: {SeasonWords.Work(work, ". ")}") with
         {
             Action = work.Action,
         })).At(2);

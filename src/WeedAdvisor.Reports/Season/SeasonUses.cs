@@ -24,13 +24,16 @@ internal static class SeasonUses
     }
 
     private static Line LineOf(SeasonApplication use, PlannedUse planned, Names names) => Line.Of(
-            $"{SeasonWords.Days(planned)}  {new Named(names.Action(use.Name))} (groups {Groups(names, use.Name)}), "
+            $"{SeasonWords.Days(planned)}  {new Named(names.Action(use.Name))} ({Groups(names, use.Name)}), "
                 + $"{Amounts.Dollars(use.Cost)}"
         ) with
     {
         Action = use.Name,
     };
 
-    private static string Groups(Names names, string treatment) =>
-        names.Treatment(treatment) is { } record ? SeasonWords.Groups(record, " + ") : "none";
+    private static string Groups(Names names, string treatment)
+    {
+        string groups = names.Treatment(treatment) is { } record ? SeasonWords.Groups(record, " + ") : "none";
+        return groups.Contains('+', StringComparison.Ordinal) ? $"groups {groups}" : $"group {groups}";
+    }
 }

@@ -25,6 +25,10 @@ public static class SeasonWords
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "a kind of work without words"),
     };
 
+    /// <summary>What is to be done: the kind of work and the sentence, unless that names the kind itself.</summary>
+    public static string Work(PlannedWork work, string between) =>
+        work.NamesItsKind ? work.Text : $"{Kind(work.Kind)}{between}{work.Text}";
+
     /// <summary>Days of work or of an application: the first, and the last where there are several.</summary>
     public static string Days(DateOnly first, DateOnly last) =>
         first == last ? Figures.Day(first) : $"{Figures.Day(first)} to {InYear(last)}";

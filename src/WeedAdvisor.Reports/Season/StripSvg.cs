@@ -14,7 +14,10 @@ internal static class StripSvg
     private const int Left = 170, Cell = 13, Row = 20, Top = 44;
 
     /// <summary>The picture, as an SVG element.</summary>
-    public static string Of(Strip strip, string title)
+    /// <param name="strip">The strip.</param>
+    /// <param name="title">What it shows.</param>
+    /// <param name="number">Which drawing of its page it is: its ids are its own.</param>
+    public static string Of(Strip strip, string title, int number)
     {
         int width = Left + (SeasonYear.Weeks * Cell) + 10, height = Top + (strip.Rows.Length * Row) + 8;
         var svg = new StringBuilder();
@@ -23,14 +26,15 @@ internal static class StripSvg
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" role=\"img\" "
         );
         Add(svg, $"aria-label=\"{Text(title)}\">");
-        svg.Append("<defs><pattern id=\"part\" width=\"4\" height=\"4\" patternUnits=\"userSpaceOnUse\">")
+        Add(svg, $"<defs><pattern id=\"part-{number}\" ");
+        svg.Append("width=\"4\" height=\"4\" patternUnits=\"userSpaceOnUse\">")
             .Append(
                 "<rect width=\"4\" height=\"4\" fill=\"#bcd8c1\"/><path d=\"M0 4L4 0\" "
                     + "stroke=\"#2f6b3c\"/></pattern></defs>"
             );
         Months(svg, strip, height);
         for (int row = 0; row < strip.Rows.Length; row++)
-            Weeks(svg, strip.Rows[row], Top + (row * Row));
+            Weeks(svg, strip.Rows[row], Top + (row * Row), number);
         Applications(svg, strip, height);
         svg.Append("</svg>");
         return svg.ToString();
@@ -46,7 +50,7 @@ internal static class StripSvg
         }
     }
 
-    private static void Weeks(StringBuilder svg, StripRow row, int y)
+    private static void Weeks(StringBuilder svg, StripRow row, int y, int number)
     {
         Add(svg, $"<text x=\"{Left - 6}\" y=\"{y + 14}\" text-anchor=\"end\">{Text(row.Name)}</text>");
         for (int week = 0; week < row.Weeks.Length; week++)
@@ -54,7 +58,7 @@ internal static class StripSvg
             string fill = row.Weeks[week] switch
             {
                 Cover.Held => "#2f6b3c",
-                Cover.Partly => "url(#part)",
+                Cover.Partly => FormattableString.Invariant($"url(#part-{number})"),
                 Cover.Open => "#d9534f",
                 _ => "#f2f2f2",
             };

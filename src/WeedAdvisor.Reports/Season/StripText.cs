@@ -16,6 +16,9 @@ public static class StripText
     /// <summary>How many lines stand above the weeds.</summary>
     public const int HeadRows = 2;
 
+    /// <summary>What stands between two characters and their meanings.</summary>
+    public const string Between = "   ";
+
     /// <summary>What the characters mean.</summary>
     public const string Key =
         "# held   + partly held   o comes up and is not held   . does not come up   - nothing may go on";

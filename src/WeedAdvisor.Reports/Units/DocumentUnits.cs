@@ -48,7 +48,7 @@ public sealed class DocumentUnits(UnitsWanted units, ImmutableArray<string> name
             ],
         },
         Table table => table with { Rows = [.. table.Rows.Select(Of)] },
-        Blank or Citation or Drawing => block,
+        Blank or Verbatim or Citation or Drawing => block,
         _ => throw new ArgumentOutOfRangeException(nameof(block), block, "a block without units"),
     };
 

@@ -27,8 +27,8 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
     private static readonly string[] s_exitCodes =
     [
         "  0    done",
-        "  1    the answer is no: an expectation of a worked visit failed, or the answers",
-        "       for ask ended before the visit was saved",
+        "  1    the answer is no: an expectation of a worked visit failed, no year could",
+        "       be planned, or the answers for ask ended before the visit was saved",
         "  2    the command line or the visit is wrong",
         "  3    the knowledge is wrong",
         "  4    a file or folder can't be read or written",

@@ -26,7 +26,7 @@ internal static class LayoutOptions
     /// <summary>Whether the text shows everything.</summary>
     public static Option<bool> Full() => new("--full")
     {
-        Description = "Show everything, not only what is needed first (text).",
+        Description = "Show everything, not only what is needed first, in every format.",
     };
 
     /// <summary>An option that takes one of a few words; the first is the usual one.</summary>

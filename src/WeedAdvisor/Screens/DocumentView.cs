@@ -15,6 +15,7 @@ internal sealed class DocumentView : ListingView
     private readonly Func<IEnumerable<Block>> _page;
     private ImmutableArray<AdviceLine> _lines = [];
     private string _sought = "";
+    private int _width;
 
     /// <param name="look">The look.</param>
     /// <param name="page">Gives what the page says.</param>
@@ -41,26 +42,33 @@ internal sealed class DocumentView : ListingView
     }
 
     /// <summary>
-    /// Puts the cursor on the next line, from the one after the cursor round to it, that holds the words.
+    /// Puts the cursor on the next line, from the one after the cursor round to it, where the words begin; they may go
+    /// on over the lines below.
     /// </summary>
     /// <param name="words">The words, in any case.</param>
     /// <returns>What went wrong; null when they were found.</returns>
     public string? Find(string words)
     {
         Build();
-        _sought = words.Trim();
-        int found = Enumerable.Range(1, _lines.Length)
-            .Select(step => (At + step) % _lines.Length)
-            .FirstOrDefault(at => _lines[at].Text.Contains(_sought, StringComparison.OrdinalIgnoreCase), -1);
+        _sought = string.Join(' ', words.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         if (_sought.Length == 0)
             return "Type the words to look for.";
-        if (found < 0)
+        if (PageSearch.Next(_lines, _sought, At) is not { } found)
             return $"'{_sought}' stands nowhere on this page.";
         PointAt(found);
         return null;
     }
 
-    protected override IReadOnlyList<Row> RowsFor(int width) => Row.Of(_lines = PageLines.Of(_page(), width));
+    // What the cursor is on keeps it when lines are broken anew for another width.
+    protected override IReadOnlyList<Row> RowsFor(int width)
+    {
+        ImmutableArray<AdviceLine> before = _lines;
+        _lines = PageLines.Of(_page(), width);
+        if (width != _width && PageSearch.Same(before, At, _lines) is { } same)
+            PointAt(same);
+        _width = width;
+        return Row.Of(_lines);
+    }
 
     protected override bool OnKeyDown(Key key)
     {

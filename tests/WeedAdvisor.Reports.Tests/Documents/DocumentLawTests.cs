@@ -33,6 +33,30 @@ public sealed class DocumentLawTests
         iter: s_many);
 
     [Fact]
+    public void Headings_of_a_page_leave_out_no_rank_on_the_way_down_in_Html_and_in_Markdown() =>
+        RandomDocuments.Any.Sample(
+            document =>
+            {
+                int[] ranks =
+                [
+                    .. XDocument.Parse(DocumentHtml.Of(document)).Descendants()
+                        .Select(one => one.Name.LocalName)
+                        .Where(name => name is ['h', >= '1' and <= '6'])
+                        .Select(name => name[1] - '0'),
+                ];
+                Assert.Equal(1, ranks[0]);
+                Assert.All(ranks.Zip(ranks.Skip(1)), pair => Assert.InRange(pair.Second, 2, pair.First + 1));
+            },
+            iter: s_many);
+
+    [Theory]
+    [InlineData("2.5 cm & more, [nc-one] #2 (a_b)", "2.5 cm & more, [nc-one] #2 (a_b)")]
+    [InlineData("2. second", "2\\. second")]
+    [InlineData("*a* _b_ [c](d) &amp; <e>", "\\*a\\* \\_b\\_ \\[c](d) \\&amp; \\<e>")]
+    public void Markdown_escapes_what_would_be_a_mark_and_nothing_else(string text, string expected) =>
+        Assert.Equal($"# T\n\n{expected}\n", DocumentMarkdown.Of(new Document("T", [new Paragraph(text)])));
+
+    [Fact]
     public void Html_holds_no_element_but_those_of_a_page() => RandomDocuments.Any.Sample(
         document =>
         {
@@ -77,7 +101,7 @@ public sealed class DocumentLawTests
     private static readonly string[] s_elements =
     [
         "html", "head", "meta", "title", "style", "body", "h1", "h2", "h3", "h4", "p", "b", "span", "ul", "li", "table",
-        "caption", "thead", "tbody", "tr", "th", "td", "br",
+        "caption", "thead", "tbody", "tr", "th", "td", "br", "pre",
     ];
 
     private static void SaysEverything(Document document, string medium)

@@ -38,6 +38,7 @@ internal static class RandomDocuments
         s_line.Select(line => (Block)new Paragraph(line)),
         s_line.Select(line => (Block)new Hanging(line)),
         Gen.Select(s_words, s_line).Select((label, line) => (Block)new Keyed(label + ": ", line)),
+        s_words.Array[1, 3].Select(lines => (Block)new Verbatim([.. lines])),
         Gen.Select(s_words, s_line, Gen.Bool)
             .Select((key, line, beside) => (Block)new Citation(key, line) { IsBeside = beside }),
         Gen.Select(s_line, s_line.Array[1, 3]).Array[1, 4].Select(entries =>

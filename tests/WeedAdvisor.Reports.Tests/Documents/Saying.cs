@@ -25,6 +25,7 @@ internal static class Saying
         Heading heading => heading.Below.Prepend(heading.Text),
         Paragraph paragraph => [paragraph.Text],
         Hanging hanging => [hanging.Text],
+        Verbatim verbatim => verbatim.Lines.Select(Line.FromString),
         Keyed keyed => [keyed.Label, keyed.Text],
         Citation citation => [citation.Key, citation.Text!],
         ItemList list => list.Items.SelectMany(item => item.Below.SelectMany(Lines).Prepend(item.Text)),

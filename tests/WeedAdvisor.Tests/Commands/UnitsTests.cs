@@ -1,16 +1,16 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
 /// <summary>One setting of units, in visit, option and region, and every report follows it.</summary>
 public sealed partial class UnitsTests
 {
-    private static readonly string s_rules = Path.Combine(ExpectedText.RepositoryFolder(), "rules");
+    private static readonly string s_rules = Repository.Rules;
     private static readonly string s_demo = Path.Combine(s_rules, "visits", "demo-spring.yaml");
 
     public static TheoryData<string[]> Reports { get; } = new(

@@ -39,6 +39,41 @@ public sealed class EveryMediumTests
 
     [Theory]
     [MemberData(nameof(Reports))]
+    public void A_page_has_every_id_once_no_empty_list_and_no_row_without_a_head(string[] command)
+    {
+        XElement page = XDocument.Parse(Run(command, "html")).Root!;
+        string[] ids = [.. page.DescendantsAndSelf().Attributes("id").Select(id => id.Value)];
+        Assert.Equal(ids.Distinct(), ids);
+        Assert.All(page.Descendants("ul"), list => Assert.NotEmpty(list.Elements("li")));
+        Assert.All(
+            page.Descendants("tbody").Elements("tr"),
+            row => Assert.Equal("row", row.Elements().First().Attribute("scope")?.Value));
+        string[] heads =
+            [.. page.Descendants().Select(one => one.Name.LocalName).Where(name => name is ['h', '2' or '3'])];
+        Assert.True(heads.Length == 0 || heads[0] == "h2");
+    }
+
+    [Fact]
+    public void A_season_is_told_short_or_in_full_alike_in_every_medium()
+    {
+        string[] season = ["season", s_demo, "--area", "container-yard", "--year-after"];
+        foreach (string format in (string[])["text", "md", "html"])
+        {
+            Assert.DoesNotContain("all work, by day", Run(season, format), StringComparison.OrdinalIgnoreCase);
+            Assert.Contains(
+                "all work, by day", Run([.. season, "--full"], format), StringComparison.OrdinalIgnoreCase);
+        }
+
+        XElement page = XDocument.Parse(Run(season, "html")).Root!;
+        string[] ids = [.. page.Descendants().Attributes("id").Select(id => id.Value)];
+        Assert.Equal(2, ids.Length);
+        Assert.Equal(ids.Distinct(), ids);
+        Assert.DoesNotContain(
+            "weeding round. Weeding round", Run([.. season, "--full"], "text"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Reports))]
     public void No_figure_is_dropped_on_a_narrow_page(string[] command)
     {
         string width = command[0] == "rate" ? "--columns" : "--width";

@@ -114,4 +114,8 @@ public enum PlannedWorkKind
 /// <param name="Kind">What kind of work it is.</param>
 /// <param name="Action">Id of the practice or treatment; null for what is neither.</param>
 /// <param name="Text">What to do, in one sentence.</param>
-public sealed record PlannedWork(DateOnly Day, DateOnly LastDay, PlannedWorkKind Kind, string? Action, string Text);
+public sealed record PlannedWork(DateOnly Day, DateOnly LastDay, PlannedWorkKind Kind, string? Action, string Text)
+{
+    /// <summary>Whether the sentence itself says what kind of work it is.</summary>
+    public bool NamesItsKind => Kind is PlannedWorkKind.Round or PlannedWorkKind.Film;
+}

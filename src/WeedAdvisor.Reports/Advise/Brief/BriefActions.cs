@@ -55,7 +55,12 @@ internal static class BriefActions
         (ImmutableArray<Point> points, string? toldIn) = told;
         IEnumerable<Block> below = toldIn is not null && points.IsEmpty
             ? Dates(style, action)
-            : [.. What(style, action, toldIn), .. Points(style, action, points, notes)];
+            :
+            [
+                .. What(style, action, toldIn),
+                .. Points(style, action, points, notes)
+                    .Select(block => block is Keyed keyed ? keyed.About(action.Action) : block),
+            ];
         return new Item(
             Item.Rank(action.Rank),
             Head(style.Names, action, toldIn is not null && points.IsEmpty ? $": see {toldIn}" : ""))

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using WeedAdvisor.Planning.Rates;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Rates;
 
 namespace WeedAdvisor.Commands.Rates;
@@ -24,7 +25,7 @@ internal static class RateCommand
         };
         command.SetAction(parsed =>
         {
-            surroundings.Out.Write(RateListText.Of(RateForms.Groups, parsed.GetValue(columns)));
+            surroundings.Out.Write(DocumentText.Of(RateListDocument.Of(RateForms.Groups), parsed.GetValue(columns)));
             return ExitCode.Done;
         });
         if (isAsked)
@@ -50,7 +51,8 @@ internal static class RateCommand
         var command = new ExampleCommand(group.Id, group.Title + ".", examples) { columns };
         command.SetAction(parsed =>
         {
-            surroundings.Out.Write(RateListText.Of(group, parsed.GetValue(columns)));
+            surroundings.Out.Write(DocumentText.Of(
+                RateListDocument.Of(group, parsed.GetValue(columns)), parsed.GetValue(columns)));
             return ExitCode.Done;
         });
         foreach (var form in group.Forms)

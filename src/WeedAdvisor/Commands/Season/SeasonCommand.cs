@@ -72,7 +72,7 @@ internal static class SeasonCommand
                 var written => FormatOption.Written(
                     written,
                     UnitsOption.Applied(
-                        SeasonDocument.Of(report, full: parsed.GetValue(full) || FormatOption.IsWhole(written)),
+                        SeasonDocument.Of(report, parsed.GetValue(full)),
                         parsed.GetValue(units),
                         visit,
                         knowledge),

@@ -2,6 +2,7 @@ using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Interview.Pages;
 
@@ -31,8 +32,8 @@ public sealed record AdviceWords(KnowledgeBase Knowledge)
         string effect = action.Effect.Reduction is { } reduction
             ? $"{Share(reduction)} effect"
             : $"{Share(Effect.WhenMissing)} effect (none published)";
-        string cost = action.CostUsd is { } usd ? $"; ${usd.ToString("0", CultureInfo.InvariantCulture)}" : "";
-        string hours = action.Hours is { } h ? $", {h.ToString("0.#", CultureInfo.InvariantCulture)} h" : "";
+        string cost = action.CostUsd is { } usd ? $"; {Amounts.Dollars(usd).Text}" : "";
+        string hours = action.Hours is { } h ? $", {Amounts.Hours(h).Text}" : "";
         return $"merit {Share(action.Merit)} = {Share(action.Certainty)} certain x {effect}{cost}{hours}";
     }
 

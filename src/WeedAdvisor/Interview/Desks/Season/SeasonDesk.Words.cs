@@ -110,7 +110,7 @@ public sealed partial class SeasonDesk
                     Text = Cut(week[MostWeekRows - 1].Text, width - 4) + " ...",
                 },
             ];
-        return [.. week, .. Fitted(SeasonLines.Of(plan, Week, _session.Knowledge), width)];
+        return [.. week, .. PageLines.Of(SeasonLines.Of(plan, Week, _session.Knowledge), width)];
     }
 
     /// <summary>Which of the lines is the application under the cursor; -1 when none is.</summary>

@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Season;
 using WeedAdvisor.Reports.Text;
 
@@ -41,10 +42,10 @@ internal static class SeasonLines
     }
 
     /// <summary>What goes on, the application of one week marked, then the wishes.</summary>
-    public static IEnumerable<AdviceLine> Of(YearPlan plan, int week, KnowledgeBase knowledge)
+    public static IEnumerable<Block> Of(YearPlan plan, int week, KnowledgeBase knowledge)
     {
         if (plan.Plan is { Applications.IsEmpty: true })
-            yield return new AdviceLine(SeasonWords.Nothing(plan), LineTone.Plain);
+            yield return new Hanging(SeasonWords.Nothing(plan));
         ImmutableArray<SeasonApplication> uses = plan.Plan?.Applications ?? [];
         Strip strip = Strip.Of(plan);
         for (int i = 0; i < uses.Length; i++)
@@ -53,19 +54,19 @@ internal static class SeasonLines
             Treatment treatment = knowledge.Treatments[one.Name];
             string groups = SeasonWords.Groups(treatment, "+");
             string must = plan.Case.Request.MustUse.Contains(one.Name) ? ", must go on" : "";
-            yield return new AdviceLine(
-                $"{(one.Week == week ? '>' : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  "
-                    + $"{treatment.Name} (group {groups}), {Figures.Dollars(one.Cost)}{must}",
-                one.Week == week ? LineTone.Heading : LineTone.Plain,
-                one.Name);
+            Line said = Line.Of(
+                $"{new Named(treatment.Name)} (group {groups}), {Amounts.Dollars(one.Cost)}{must}");
+            yield return ItemList.One(
+                $"{(one.Week == week ? '>' : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  ",
+                said with { Tone = one.Week == week ? Tone.Strong : Tone.Normal, Action = one.Name });
         }
 
-        yield return new AdviceLine(Wishes(plan, knowledge), LineTone.Quiet);
-        yield return new AdviceLine(
-            "The label is the law. Run the advice again on the day. Prices are invented until you give yours.",
-            LineTone.Quiet
-        );
+        yield return Quiet(Wishes(plan, knowledge));
+        yield return Quiet(
+            "The label is the law. Run the advice again on the day. Prices are invented until you give yours.");
     }
+
+    private static Hanging Quiet(string text) => new(Line.FromString(text) with { Tone = Tone.Muted });
 
     /// <summary>How a plan compares with the first one.</summary>
     /// <param name="dearer">By how much it is dearer, US dollars; null when one of them does not exist.</param>

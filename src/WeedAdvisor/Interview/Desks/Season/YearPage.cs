@@ -15,7 +15,8 @@ internal static class YearPage
     public static IEnumerable<Block> Of(YearPlan plan, KnowledgeBase knowledge) =>
     [
         Title("All work, by day"),
-        .. plan.Work.Select(work => Marked($"{SeasonWords.Days(work.Day, work.LastDay)}  ", What(work))),
+        .. plan.Work.Select(work => Marked(
+            $"{SeasonWords.Days(work.Day, work.LastDay)}  ", SeasonWords.Work(work, ": "), action: work.Action)),
         Title("What gets through"),
         .. plan.Escapes.OrderByDescending(span => span.Usd).Select(span => new Hanging(Line.Of(
                         $"{new Named(knowledge.Weeds[span.Weed].Name)}, "
@@ -29,11 +30,4 @@ internal static class YearPage
     ];
 
     private static Block Title(string text) => In(0, text, Tone.Strong);
-
-    // Some sentences name the kind of work themselves.
-    private static string What(PlannedWork work)
-    {
-        string kind = SeasonWords.Kind(work.Kind);
-        return work.Text.StartsWith(kind, StringComparison.OrdinalIgnoreCase) ? work.Text : $"{kind}: {work.Text}";
-    }
 }
