@@ -1,8 +1,8 @@
 using CsCheck;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Planning.Tests.Weeding;
+using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Money;
