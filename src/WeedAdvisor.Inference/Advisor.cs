@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Assembly;
@@ -18,6 +19,9 @@ public sealed class Advisor
     // Opening a session costs about as much as three areas.
     private const int LeastAreasPerWorker = 8;
 
+    // Enough that the cores wait little for each other, few enough that what is worked out at once stays small.
+    private const int AreasAtOnce = 64;
+
     private readonly RuleEngine _engine;
     private readonly AdviceBuilder _builder;
 
@@ -34,33 +38,40 @@ public sealed class Advisor
     /// <summary>Compiles the judgements of a knowledge base.</summary>
     public static Advisor Of(KnowledgeBase knowledge) => new(knowledge);
 
+    /// <summary>The advice for every area of a visit.</summary>
+    public VisitAdvice Advise(Visit visit) =>
+        new(Knowledge.Stamp, visit, [.. AdviseInTurn(visit).SelectMany(some => some)]);
+
     /// <summary>
-    /// The advice for every area of a visit. Areas share no more than their roof; many are shared out over the cores.
+    /// The advice for the areas of a visit in their order, some at a time: the next are worked out when they are asked
+    /// for, so that who tells them in turn need not hold all of them. Areas share no more than their roof; many are
+    /// shared out over the cores.
     /// </summary>
-    public VisitAdvice Advise(Visit visit)
+    public IEnumerable<ImmutableArray<AreaAdvice>> AdviseInTurn(Visit visit)
     {
-        var advice = new AreaAdvice[visit.Areas.Length];
         var roofs = new Roofs(visit, Knowledge);
         int workers = Math.Clamp(visit.Areas.Length / LeastAreasPerWorker, 1, Environment.ProcessorCount);
-        if (workers == 1)
-            AdviseEvery(1, 0);
-        else
-            Parallel.For(0, workers, new ParallelOptions { MaxDegreeOfParallelism = workers }, first =>
-                AdviseEvery(workers, first)
-            );
-        return new VisitAdvice(Knowledge.Stamp, visit, ImmutableCollectionsMarshal.AsImmutableArray(advice));
-
         // One session serves area after area: the catalogue stays, only what differs is matched anew.
-        void AdviseEvery(int step, int first)
+        var sessions = new LiveAdvice?[workers];
+        for (int from = 0; from < visit.Areas.Length; from += AreasAtOnce)
         {
-            LiveAdvice? live = null;
-            for (int i = first; i < advice.Length; i += step)
+            var advice = new AreaAdvice[Math.Min(AreasAtOnce, visit.Areas.Length - from)];
+            int first = from;
+            if (workers == 1)
+                AdviseEvery(0);
+            else
+                Parallel.For(0, workers, new ParallelOptions { MaxDegreeOfParallelism = workers }, AdviseEvery);
+            yield return ImmutableCollectionsMarshal.AsImmutableArray(advice);
+
+            void AdviseEvery(int worker)
             {
-                if (live is null)
-                    live = Open(roofs.CaseOf(i));
-                else
-                    live.Change(roofs.CaseOf(i));
-                advice[i] = live.Advice;
+                for (int i = worker; i < advice.Length; i += workers)
+                {
+                    AreaCase area = roofs.CaseOf(first + i);
+                    advice[i] = sessions[worker] is { } session
+                        ? session.Change(area)
+                        : (sessions[worker] = Open(area)).Advice;
+                }
             }
         }
     }

@@ -7,21 +7,21 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>For a visit to several areas: what to ask and do first in each.</summary>
 internal static class FirstThings
 {
-    public static IEnumerable<Block> Of(Names names, VisitAdvice advice) =>
-    [
-        Heading.Section("First things"),
-        new ItemList(
-        [
-            .. advice.Areas.Select(area => new Item(Item.Dash, new Named(area.Area.Name))
-            {
-                Below =
-                [
-                    new Keyed("ask: ", area.NextQuestion?.Text ?? "nothing more").At(4),
-                    new Keyed("do:  ", ToDo(names, area, advice.Visit.Date)).At(4),
-                ],
-            }),
-        ]).At(2),
-    ];
+    /// <summary>The list.</summary>
+    /// <param name="items">One item for each area.</param>
+    public static IEnumerable<Block> Of(IEnumerable<Item> items) =>
+        [Heading.Section("First things"), new ItemList([.. items]).At(2)];
+
+    /// <summary>What to ask and do first in one area.</summary>
+    public static Item Of(Names names, AreaAdvice area, DateOnly day) =>
+        new(Item.Dash, new Named(area.Area.Name))
+        {
+            Below =
+            [
+                new Keyed("ask: ", area.NextQuestion?.Text ?? "nothing more").At(4),
+                new Keyed("do:  ", ToDo(names, area, day)).At(4),
+            ],
+        };
 
     // Who is not to go in is told that, and no work that is done elsewhere.
     private static Line ToDo(Names names, AreaAdvice area, DateOnly day) =>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -9,16 +8,12 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>The sources behind an advice, cited in full.</summary>
 internal static class SourceSection
 {
-    public static IEnumerable<Block> Of(KnowledgeBase knowledge, ImmutableArray<string> keys) =>
+    public static IEnumerable<Block> Of(KnowledgeBase knowledge, IReadOnlyCollection<string> keys) =>
     [
         Heading.Section("Sources"),
-        .. keys.IsEmpty ? [new Paragraph("None is named in this advice.").At(2)] : (Block[])[],
+        .. keys.Count == 0 ? [new Paragraph("None is named in this advice.").At(2)] : (Block[])[],
         .. keys.Select(key => new Citation(key, Cited(knowledge, key)).At(2)),
     ];
-
-    /// <summary>Keys of every source that the advice names, in ordinal order.</summary>
-    public static ImmutableArray<string> KeysOf(VisitAdvice advice) =>
-        [.. advice.Areas.SelectMany(KeysOf).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
     /// <summary>A source in full.</summary>
     public static string Cited(KnowledgeBase knowledge, string key)
@@ -28,7 +23,8 @@ internal static class SourceSection
         return source.Note is { } note ? $"{source.Citation}. {note}" : source.Citation;
     }
 
-    private static IEnumerable<string> KeysOf(AreaAdvice area) =>
+    /// <summary>Keys of the sources that the advice on an area names, some of them more than once.</summary>
+    public static IEnumerable<string> KeysOf(AreaAdvice area) =>
         area.Findings.SelectMany(finding => finding.Because).SelectMany(reason => reason.Sources)
             .Concat(area.Clear.SelectMany(action => action.Sources))
             .Concat(area.Clear.SelectMany(action => action.Because).SelectMany(reason => reason.Sources))

@@ -31,42 +31,62 @@ public static class BarGroups
     /// <summary>The groups: never before not this way before not yet, in each the hardest first.</summary>
     internal static ImmutableArray<BarGroup> Of(Names names, ImmutableArray<BarredAction> barred, DateOnly day)
     {
-        List<BarredAction> left = [.. barred];
+        List<Candidate> left = CandidatesIn(names, barred, day);
+        HashSet<BarredAction> placed = new(ReferenceEqualityComparer.Instance);
         List<BarGroup> groups = [];
-        while (left.Count > 0)
+        while (placed.Count < barred.Length)
         {
-            BarGroup largest = Largest(names, left, day);
-            groups.Add(largest);
-            left.RemoveAll(action => largest.Actions.Contains(action));
+            Candidate largest = left[0];
+            foreach (Candidate other in left)
+            {
+                if (InOrder(other, largest) < 0)
+                    largest = other;
+            }
+
+            groups.Add(largest.Group());
+            placed.UnionWith(largest.Actions);
+            foreach (Candidate candidate in left)
+                candidate.Actions.RemoveAll(placed.Contains);
+            left.RemoveAll(candidate => candidate.Actions.Count == 0);
         }
 
         return [.. groups.OrderByDescending(group => group.Status).ThenByDescending(group => group.Severity)];
     }
 
-    private static BarGroup Largest(Names names, List<BarredAction> actions, DateOnly day) =>
-        actions
-            .SelectMany(action => Told(action).Select(reason => (Action: action, Reason: reason)))
-            .GroupBy(item => (
-                item.Action.Status,
-                End: StatusWords.EndOf(item.Action, day),
-                Severity: SeverityOf(item.Reason),
-                item.Reason.Judgement,
-                Text: names.OfAny(item.Action.Action, item.Reason.Said)))
-            .Select(group => new BarGroup(
-                group.Key.Status,
-                group.Key.End,
-                group.Key.Severity,
-                group.Key.Judgement,
-                group.Key.Text,
-                group.First().Reason.Sources,
-                [.. group.Select(item => item.Action).Distinct()]))
-            .OrderByDescending(group => group.Status)
-            .ThenByDescending(group => group.Severity)
-            .ThenByDescending(group => group.Actions.Length)
-            .ThenBy(group => group.Judgement, StringComparer.Ordinal)
-            .ThenBy(group => group.Text, StringComparer.Ordinal)
-            .ThenBy(group => group.End, StringComparer.Ordinal)
-            .First();
+    // What each action is told by is put into words once, whatever group it comes to stand in.
+    private static List<Candidate> CandidatesIn(Names names, ImmutableArray<BarredAction> barred, DateOnly day)
+    {
+        var candidates = new Dictionary<(ActionStatus, string End, Severity, string Rule, string Text), Candidate>();
+        foreach (BarredAction action in barred)
+        {
+            string end = StatusWords.EndOf(action, day);
+            foreach (Reason reason in Told(action))
+            {
+                string text = names.OfAny(action.Action, reason.Said);
+                var key = (action.Status, end, SeverityOf(reason), reason.Judgement, text);
+                if (!candidates.TryGetValue(key, out Candidate? candidate))
+                    candidates[key] = candidate = new Candidate(action.Status, end, reason, text);
+                if (candidate.Actions is not [.., var last] || !ReferenceEquals(last, action))
+                    candidate.Actions.Add(action);
+            }
+        }
+
+        return [.. candidates.Values];
+    }
+
+    private static int InOrder(Candidate one, Candidate other)
+    {
+        int order = other.Status.CompareTo(one.Status);
+        if (order == 0)
+            order = SeverityOf(other.Reason).CompareTo(SeverityOf(one.Reason));
+        if (order == 0)
+            order = other.Actions.Count.CompareTo(one.Actions.Count);
+        if (order == 0)
+            order = string.CompareOrdinal(one.Reason.Judgement, other.Reason.Judgement);
+        if (order == 0)
+            order = string.CompareOrdinal(one.Text, other.Text);
+        return order == 0 ? string.CompareOrdinal(one.End, other.End) : order;
+    }
 
     // The reason told is one that makes the status, and of the last to end the first.
     private static IEnumerable<Reason> Told(BarredAction action)
@@ -79,4 +99,13 @@ public static class BarGroups
 
     /// <summary>How hard the bar of a reason is.</summary>
     public static Severity SeverityOf(Reason reason) => ((Consequence.Bar)reason.Then).Severity;
+
+    // A reason with the actions it could be told of that stand in no group yet.
+    private sealed record Candidate(ActionStatus Status, string End, Reason Reason, string Text)
+    {
+        public List<BarredAction> Actions { get; } = [];
+
+        public BarGroup Group() => new(
+            Status, End, SeverityOf(Reason), Reason.Judgement, Text, Reason.Sources, [.. Actions]);
+    }
 }

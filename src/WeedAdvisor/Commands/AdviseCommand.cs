@@ -1,10 +1,10 @@
 using System.CommandLine;
 using WeedAdvisor.Inference;
-using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Advise;
+using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Commands;
 
@@ -34,20 +34,30 @@ internal static class AdviseCommand
                 KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
-            VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
-            string? written = parsed.GetValue(format);
-            if (written == FormatOption.Json)
-                JsonReport.Write(surroundings.Out, advice, knowledge);
-            else
-                surroundings.Out.Write(FormatOption.Written(
-                    written,
-                    AdviceDocument.Of(
-                            advice,
-                            knowledge,
-                            parsed.GetValue(full) || FormatOption.IsWhole(written),
-                            parsed.GetValue(sources)
-                        ),
-                    parsed.GetValue(width)));
+            var advisor = Advisor.Of(knowledge);
+            switch (parsed.GetValue(format))
+            {
+                case FormatOption.Json:
+                    JsonReport.Write(surroundings.Out, advisor.Advise(visit), knowledge);
+                    break;
+                case FormatOption.Text or null:
+                    AdviceInTurn.Write(
+                        surroundings.Out,
+                        visit,
+                        advisor.AdviseInTurn(visit),
+                        knowledge,
+                        parsed.GetValue(full),
+                        parsed.GetValue(sources),
+                        parsed.GetValue(width));
+                    break;
+                case var page:
+                    bool isWhole = parsed.GetValue(full) || FormatOption.IsWhole(page);
+                    Document document = AdviceDocument.Of(
+                        advisor.Advise(visit), knowledge, isWhole, parsed.GetValue(sources));
+                    surroundings.Out.Write(FormatOption.Written(page, document, parsed.GetValue(width)));
+                    break;
+            }
+
             return ExitCode.Done;
         });
         return command;

@@ -15,14 +15,11 @@ internal static class BriefActions
     /// <summary>The actions of an area.</summary>
     /// <param name="style">How it is written.</param>
     /// <param name="area">The advice.</param>
-    /// <param name="told">What earlier areas of the report told; it grows.</param>
-    public static IEnumerable<Block> Of(BriefStyle style, AreaAdvice area, Told told)
+    /// <param name="told">What is told of each action that is told in full.</param>
+    public static IEnumerable<Block> Of(
+        BriefStyle style, AreaAdvice area, IReadOnlyDictionary<string, ToldAction> told)
     {
-        var points = InFull(area).ToDictionary(
-            action => action.Action,
-            action => told.WhatIsNew(action.Action, Point.Of(style, action)),
-            StringComparer.Ordinal);
-        var notes = new Notes(InFull(area).Select(action => points[action.Action]));
+        var notes = new Notes(InFull(area).Select(action => told[action.Action].Points));
         foreach (ActionGroup group in ActionGroup.Of(area))
         {
             yield return Heading.Section(group.Title);
@@ -32,7 +29,7 @@ internal static class BriefActions
             {
                 yield return new Blank();
                 yield return new ItemList([
-                    ItemOf(style, action, points[action.Action], told.AreaOf(action.Action), notes),
+                    ItemOf(style, action, told[action.Action], notes),
                 ]);
             }
 
@@ -42,17 +39,20 @@ internal static class BriefActions
 
         foreach (Block block in notes.Blocks())
             yield return block;
-        foreach (ClearAction action in InFull(area).Where(action => !style.Names.IsTreatment(action.Action)))
-            told.Add(action.Action, area.Area.Name, points[action.Action]);
     }
+
+    /// <summary>All there is to say of the actions told in full, whatever was told of them before.</summary>
+    public static ImmutableArray<(string Action, ImmutableArray<Point> Points)> PointsOf(
+        BriefStyle style, AreaAdvice area) =>
+        [.. InFull(area).Select(action => (action.Action, Point.Of(style, action)))];
 
     /// <summary>The actions told in full.</summary>
     public static IEnumerable<ClearAction> InFull(AreaAdvice area) =>
         ActionGroup.Of(area).SelectMany(group => group.InFull);
 
-    private static Item ItemOf(
-        BriefStyle style, ClearAction action, ImmutableArray<Point> points, string? toldIn, Notes notes)
+    private static Item ItemOf(BriefStyle style, ClearAction action, ToldAction told, Notes notes)
     {
+        (ImmutableArray<Point> points, string? toldIn) = told;
         IEnumerable<Block> below = toldIn is not null && points.IsEmpty
             ? Dates(style, action)
             : [.. What(style, action, toldIn), .. Points(style, action, points, notes)];

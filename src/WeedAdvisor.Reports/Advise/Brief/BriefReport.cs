@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
@@ -15,21 +14,14 @@ internal static class BriefReport
 {
     private const int MostNames = 4;
 
-    public static IEnumerable<Block> Of(Names names, KnowledgeBase knowledge, VisitAdvice advice, bool cite)
+    /// <summary>The page of one area.</summary>
+    /// <param name="style">How it is written.</param>
+    /// <param name="area">The advice.</param>
+    /// <param name="told">What is told of each action that is told in full.</param>
+    public static IEnumerable<Block> OfArea(
+        BriefStyle style, AreaAdvice area, IReadOnlyDictionary<string, ToldAction> told)
     {
-        var told = new Told();
-        return
-        [
-            .. advice.Areas.Any(area => Safety.NamesTreatment(area, knowledge)) ? SafetyBlocks.Standing() : [],
-            .. advice.Areas.SelectMany(area => OfArea(names, advice.Visit.Date, area, cite, told)),
-            Heading.Section("How to read this"),
-            ItemList.Dashes(Key(names, advice)).At(2),
-        ];
-    }
-
-    private static IEnumerable<Block> OfArea(Names names, DateOnly day, AreaAdvice area, bool cite, Told told)
-    {
-        var style = new BriefStyle(names, day, area.Area, area.Reading.IsForPots, cite);
+        (Names names, DateOnly day) = (style.Names, style.Day);
         return
         [
             AreaHead.Of(names, area.Area),
@@ -47,16 +39,19 @@ internal static class BriefReport
         ];
     }
 
-    private static IEnumerable<Line> Key(Names names, VisitAdvice advice)
+    /// <summary>How to read it.</summary>
+    public static IEnumerable<Block> Key(SeenInAreas seen) =>
+        [Heading.Section("How to read this"), ItemList.Dashes(Lines(seen)).At(2)];
+
+    private static IEnumerable<Line> Lines(SeenInAreas seen)
     {
-        ClearAction[] clear = [.. advice.Areas.SelectMany(area => area.Clear)];
-        if (clear.Length > 0)
+        if (seen.HasClear)
             yield return "In brackets behind an action: its merit, from 0 to 1. It ranks them, best first.";
-        if (clear.Any(action => Costs.IsInvented(names.Record(action.Action))))
+        if (seen.HasInventedCosts)
             yield return "Costs rest on invented figures. Put your own in their place.";
         yield return "Everything: 'weedadvisor advise VISIT --full'.";
         yield return "All of one action: 'weedadvisor why VISIT ACTION'.";
-        if (clear.Any(action => names.IsTreatment(action.Action)))
+        if (seen.HasClearTreatment)
             yield return "A chemical that is only named here: read all of it there before you use it.";
     }
 }
@@ -69,6 +64,10 @@ internal static class BriefReport
 /// <param name="Cite">Whether sources are named.</param>
 internal sealed record BriefStyle(Names Names, DateOnly Day, VisitArea Area, bool? IsForPots, bool Cite)
 {
+    /// <summary>What the page of an area needs.</summary>
+    public static BriefStyle Of(Names names, DateOnly day, AreaAdvice area, bool cite) =>
+        new(names, day, area.Area, area.Reading.IsForPots, cite);
+
     /// <summary>Keys of sources when they are wanted.</summary>
     public string Keys(ImmutableArray<string> sources) => Cite ? Figures.Keys(sources) : "";
 }

@@ -1,0 +1,39 @@
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Advise;
+
+/// <summary>What the parts before and behind the areas need of them.</summary>
+internal sealed record SeenInAreas
+{
+    /// <summary>Whether a chemical is named anywhere.</summary>
+    public bool NamesTreatment { get; init; }
+
+    /// <summary>Whether something is clear.</summary>
+    public bool HasClear { get; init; }
+
+    /// <summary>Whether the costs of something clear rest on invented figures.</summary>
+    public bool HasInventedCosts { get; init; }
+
+    /// <summary>Whether a chemical is clear.</summary>
+    public bool HasClearTreatment { get; init; }
+
+    /// <summary>What was seen in one area.</summary>
+    public static SeenInAreas Of(Names names, KnowledgeBase knowledge, AreaAdvice area) => new()
+    {
+        NamesTreatment = Safety.NamesTreatment(area, knowledge),
+        HasClear = !area.Clear.IsEmpty,
+        HasInventedCosts = area.Clear.Any(action => Costs.IsInvented(names.Record(action.Action))),
+        HasClearTreatment = area.Clear.Any(action => names.IsTreatment(action.Action)),
+    };
+
+    /// <summary>What was seen in these areas or in others.</summary>
+    public SeenInAreas Or(SeenInAreas other) => new()
+    {
+        NamesTreatment = NamesTreatment || other.NamesTreatment,
+        HasClear = HasClear || other.HasClear,
+        HasInventedCosts = HasInventedCosts || other.HasInventedCosts,
+        HasClearTreatment = HasClearTreatment || other.HasClearTreatment,
+    };
+}
