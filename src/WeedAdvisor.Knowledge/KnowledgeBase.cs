@@ -44,13 +44,13 @@ public sealed record KnowledgeBase
     /// <summary>Default prices, by id.</summary>
     public required ImmutableSortedDictionary<string, Price> Prices { get; init; }
 
-    /// <summary>Sources, by key.</summary>
+    /// <summary>Sources, by key; those of the list only where it was read (<see cref="KnowledgeScope"/>).</summary>
     public required ImmutableSortedDictionary<string, Source> Sources { get; init; }
 
     /// <summary>Judgements, in ordinal order of id. Findings depend on each other without a cycle.</summary>
     public required ImmutableArray<Judgement> Judgements { get; init; }
 
-    /// <summary>Worked visits, in ordinal order of file.</summary>
+    /// <summary>Worked visits, in ordinal order of file; empty where they were not read.</summary>
     public required ImmutableArray<WorkedVisit> WorkedVisits { get; init; }
 
     /// <summary>What the worked visits need not show, each with its reason; in the order of the file.</summary>

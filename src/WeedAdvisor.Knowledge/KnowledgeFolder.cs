@@ -12,13 +12,15 @@ public static class KnowledgeFolder
     /// which the file system lists them, nor on culture, time or number of processors.
     /// </summary>
     /// <param name="folder">The folder that holds <c>knowledge.yaml</c> and the rest.</param>
-    public static Outcome<KnowledgeBase, Problem> Load(string folder)
+    /// <param name="scope">How much of it is read; what is left out is not checked either.</param>
+    public static Outcome<KnowledgeBase, Problem> Load(string folder, KnowledgeScope scope = KnowledgeScope.Whole)
     {
         FolderFiles files = FolderFiles.Read(folder);
         if (files.Files.IsEmpty && !files.Problems.IsEmpty)
             return Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(files.Problems));
-        var parsed = new PlacedFile[files.Files.Length];
-        Work.ForEach(parsed.Length, i => parsed[i] = new PlacedFile(files.Files[i].Role, Parse(files.Files[i])));
+        FolderFile[] read = [.. files.Files.Where(file => IsRead(file.Role, scope))];
+        var parsed = new PlacedFile[read.Length];
+        Work.ForEach(parsed.Length, i => parsed[i] = new PlacedFile(read[i].Role, Parse(read[i])));
         FileContent[] contents = Read(parsed);
         var whole = new WholeFolder(contents.SelectMany(content => content.Records));
         KnowledgeBase knowledge = whole.Build(files.Hash());
@@ -33,6 +35,13 @@ public static class KnowledgeFolder
             ? Outcome<KnowledgeBase, Problem>.Good(knowledge)
             : Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(problems));
     }
+
+    private static bool IsRead(FileRole role, KnowledgeScope scope) => role switch
+    {
+        FileRole.Visits => scope == KnowledgeScope.Whole,
+        FileRole.Sources => scope != KnowledgeScope.ForAdvice,
+        _ => true,
+    };
 
     internal static ParsedFile Parse(FolderFile file)
     {

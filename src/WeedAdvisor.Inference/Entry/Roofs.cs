@@ -7,7 +7,7 @@ namespace WeedAdvisor.Inference.Entry;
 
 /// <summary>
 /// Which areas of a visit may share a roof, found once for the whole visit: a nursery of a thousand areas is not walked
-/// through a thousand times.
+/// through a thousand times. Areas that have nothing to tell the others are left out.
 /// </summary>
 internal sealed class Roofs
 {
@@ -23,11 +23,18 @@ internal sealed class Roofs
         _visit = visit;
         _knowledge = knowledge;
         _all = [.. visit.Areas, .. visit.Elsewhere];
-        _closed = [.. Enumerable.Range(0, _all.Length).Where(place => !Roof.IsOpen(_all[place], knowledge))];
+        _closed =
+        [
+            .. Enumerable
+                .Range(0, _all.Length)
+                .Where(place => !PutOnLately.IsSilent(_all[place], visit.Date) && !Roof.IsOpen(_all[place], knowledge)),
+        ];
         _byHouse = _closed.ToLookup(place => Roof.HouseOf(_all[place]) ?? "", StringComparer.Ordinal);
     }
 
-    /// <summary>An area with those others that are not known to stand under another roof.</summary>
+    /// <summary>
+    /// An area with those others that are not known to stand under another roof and have something to tell.
+    /// </summary>
     /// <param name="index">Its place in the visit, from 0.</param>
     public AreaCase CaseOf(int index)
     {

@@ -34,6 +34,13 @@ public static class PutOnLately
     public static bool IsSettled(VisitArea area, DateOnly visit) =>
         area.Answers.GetValueOrDefault(Question) is Answer.Words || LastTold(area, visit) is not null;
 
+    /// <summary>
+    /// Whether the area has nothing to tell those that share its house: no use is told, and it is answered that none
+    /// of these days is missing.
+    /// </summary>
+    public static bool IsSilent(VisitArea area, DateOnly visit) =>
+        area.Past is null or [] && IsSettled(area, visit) && !SaysYes(area, visit);
+
     /// <summary>Whether the area says that nothing was put on, and tells of a use all the same.</summary>
     public static bool IsContradicted(VisitArea area, DateOnly visit) =>
         Says(area, No) && LastTold(area, visit) is not null;

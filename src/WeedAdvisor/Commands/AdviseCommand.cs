@@ -30,8 +30,14 @@ internal static class AdviseCommand
         };
         command.SetAction(parsed =>
         {
+            KnowledgeScope scope = parsed.GetValue(sources)
+                ? KnowledgeScope.WithoutWorkedVisits
+                : KnowledgeScope.ForAdvice;
             KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
+                KnowledgeOption.Load(parsed, surroundings, scope),
+                parsed,
+                parsed.GetRequiredValue(file),
+                surroundings);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             var advisor = Advisor.Of(knowledge);

@@ -39,7 +39,7 @@ internal static class AskCommand
             file, output,
         };
         command.SetAction(parsed => Run(
-            KnowledgeOption.Load(parsed, surroundings),
+            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
             LabelsOption.Given(parsed),
             parsed.GetValue(file),
             parsed.GetValue(output),

@@ -32,7 +32,7 @@ internal static class DemoCommand
     public static int Run(ParseResult parsed, Surroundings surroundings, int width = UsualWidth, bool full = false)
     {
         KnowledgeBase knowledge = LabelsOption.Over(
-            KnowledgeOption.Load(parsed, surroundings),
+            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole),
             parsed,
             null,
             surroundings

@@ -39,7 +39,7 @@ internal static class IdentifyCommand
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits);
             bool json = parsed.GetValue(format) == "json";
             string[] named = parsed.GetValue(seen) ?? [], denied = parsed.GetValue(absent) ?? [];
             if (parsed.GetValue(list))

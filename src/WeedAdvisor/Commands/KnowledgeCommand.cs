@@ -33,7 +33,8 @@ internal static class KnowledgeCommand
             "weedadvisor knowledge check --knowledge my-rules");
         command.SetAction(parsed =>
         {
-            surroundings.Out.Write(CatalogueText.Counts(KnowledgeOption.Load(parsed, surroundings)));
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
+            surroundings.Out.Write(CatalogueText.Counts(knowledge));
             return ExitCode.Done;
         });
         return command;
@@ -53,7 +54,7 @@ internal static class KnowledgeCommand
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
             ImmutableArray<CatalogueEntry> entries = KnowledgeCatalogue.Of(knowledge, parsed.GetRequiredValue(kind));
             surroundings.Out.Write(CatalogueText.List(entries, parsed.GetValue(width)));
             return ExitCode.Done;
@@ -75,7 +76,7 @@ internal static class KnowledgeCommand
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
             surroundings.Out.Write(Record(knowledge, parsed.GetRequiredValue(id), parsed.GetValue(width)));
             return ExitCode.Done;
         });

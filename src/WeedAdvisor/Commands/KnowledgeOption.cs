@@ -34,11 +34,11 @@ internal static class KnowledgeOption
     }
 
     /// <summary>Reads the knowledge, or says every problem it has.</summary>
-    public static KnowledgeBase Load(ParseResult parsed, Surroundings surroundings) =>
-        Load(FolderOf(parsed, surroundings), surroundings);
+    public static KnowledgeBase Load(ParseResult parsed, Surroundings surroundings, KnowledgeScope scope) =>
+        Load(FolderOf(parsed, surroundings), surroundings, scope);
 
     /// <summary>Reads the knowledge of a folder, or says every problem it has.</summary>
-    public static KnowledgeBase Load(string folder, Surroundings surroundings)
+    public static KnowledgeBase Load(string folder, Surroundings surroundings, KnowledgeScope scope)
     {
         string full = surroundings.FullPath(folder);
         if (!Directory.Exists(full))
@@ -48,7 +48,7 @@ internal static class KnowledgeOption
                 $"no knowledge folder '{folder}'. Name one with --knowledge FOLDER or {Variable}.");
         }
 
-        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(full);
+        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(full, scope);
         return outcome.IsGood ? outcome.Value : throw Bad(folder, outcome);
     }
 

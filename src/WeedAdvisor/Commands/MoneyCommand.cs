@@ -48,7 +48,10 @@ internal static class MoneyCommand
         {
             var terms = new MoneyTerms(parsed.GetValue(wage), parsed.GetValue(pots));
             KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
+                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+                parsed,
+                parsed.GetRequiredValue(file),
+                surroundings);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
             PriceBook book = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings);

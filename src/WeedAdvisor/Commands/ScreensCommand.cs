@@ -12,7 +12,7 @@ internal static class ScreensCommand
     /// </summary>
     public static int Run(Surroundings surroundings, string folder, string? labels)
     {
-        KnowledgeBase knowledge = KnowledgeOption.Load(folder, surroundings);
+        KnowledgeBase knowledge = KnowledgeOption.Load(folder, surroundings, KnowledgeScope.WithoutWorkedVisits);
         using InterviewStart start = InterviewStart.Of(knowledge, labels, null, null, surroundings);
         (IReadOnlyList<RecoveryOffer> offers, IReadOnlyList<string> troubles) = start.Offers();
         bool isPlain = ScreenSettings.WantsNoColour(surroundings.Environment);

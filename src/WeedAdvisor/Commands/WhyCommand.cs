@@ -29,7 +29,10 @@ internal static class WhyCommand
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
+                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.ForAdvice),
+                parsed,
+                parsed.GetRequiredValue(file),
+                surroundings);
             CatalogueAction asked = Find(parsed.GetRequiredValue(action), knowledge);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);

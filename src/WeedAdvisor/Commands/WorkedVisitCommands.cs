@@ -18,7 +18,8 @@ internal static class WorkedVisitCommands
             "test",
             "Hold the advice on the worked visits against what they expect. A line for each miss; exit code 1.",
             "weedadvisor knowledge test");
-        command.SetAction(parsed => RunTest(KnowledgeOption.Load(parsed, surroundings), surroundings));
+        command.SetAction(parsed =>
+            RunTest(KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole), surroundings));
         return command;
     }
 
@@ -35,7 +36,7 @@ internal static class WorkedVisitCommands
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
             var coverage = Reports.Worked.Coverage.Of(knowledge, Advisor.Of(knowledge).Advise);
             var gaps = CoverageGaps.Of(coverage, knowledge.NotShown);
             surroundings.Out.Write(CoverageText.Full(coverage, gaps, parsed.GetValue(width)));
@@ -52,7 +53,7 @@ internal static class WorkedVisitCommands
             "weedadvisor knowledge doc > docs/knowledge.md");
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings);
+            KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
             var coverage = Reports.Worked.Coverage.Of(knowledge, Advisor.Of(knowledge).Advise);
             surroundings.Out.Write(KnowledgeDocument.Of(knowledge, coverage));
             return ExitCode.Done;

@@ -56,10 +56,10 @@ internal sealed class FixtureKnowledge
             folder.Write(path, _files[path]);
     }
 
-    public Outcome<KnowledgeBase, Problem> Load()
+    public Outcome<KnowledgeBase, Problem> Load(KnowledgeScope scope = KnowledgeScope.Whole)
     {
         using var folder = new TempFolder();
         WriteTo(folder);
-        return KnowledgeFolder.Load(folder.Path);
+        return KnowledgeFolder.Load(folder.Path, scope);
     }
 }

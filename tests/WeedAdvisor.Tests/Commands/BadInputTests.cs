@@ -110,6 +110,25 @@ public sealed class BadInputTests
     }
 
     [Fact]
+    public void A_broken_worked_visit_stops_the_check_of_the_knowledge_and_no_advice()
+    {
+        using var copy = new RulesCopy();
+        string visit = Path.Combine(CommandRun.SmallRules, "visits", "demo-spring.yaml");
+        string before = CommandRun.Of("advise", visit, "--knowledge", copy.Folder).Out;
+        copy.Replace("visits/demo-spring.yaml", "areas:", "areaz:");
+        CommandRun check = CommandRun.Of("knowledge", "check", "--knowledge", copy.Folder);
+        Assert.Equal(ExitCode.BadKnowledge, check.Code);
+        Assert.StartsWith("visits/demo-spring.yaml:", check.Complaints[0], StringComparison.Ordinal);
+        CommandRun advise = CommandRun.Of("advise", visit, "--knowledge", copy.Folder);
+        Assert.Equal(ExitCode.Done, advise.Code);
+        Assert.Equal(WithoutStamp(before), WithoutStamp(advise.Out));
+    }
+
+    // The stamp is that of all files, the broken one among them.
+    private static IEnumerable<string> WithoutStamp(string text) =>
+        text.Split('\n').Where(line => !line.Contains("; knowledge ", StringComparison.Ordinal));
+
+    [Fact]
     public void Knowledge_without_a_demo_says_so()
     {
         using var copy = new RulesCopy();

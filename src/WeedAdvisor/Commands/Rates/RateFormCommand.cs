@@ -34,7 +34,10 @@ internal static class RateFormCommand
         {
             string? written = parsed.GetValue(format);
             RateSite? place = site?.Read(parsed, surroundings)
-                ?? (form.NeedsKnowledge ? new RateSite(KnowledgeOption.Load(parsed, surroundings), null, null) : null);
+                ?? (form.NeedsKnowledge
+                    ? new RateSite(
+                        KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits), null, null)
+                    : null);
             ImmutableSortedDictionary<string, Source> sources = place?.Knowledge.Sources
                 ?? KnowledgeOption.Sources(parsed, surroundings);
             Dictionary<string, string> typed = Typed(form, fields, parsed);

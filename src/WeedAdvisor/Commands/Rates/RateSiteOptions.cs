@@ -36,7 +36,7 @@ internal sealed record RateSiteOptions(Option<string?> Visit, Option<string?> Ar
         if (file is null && id is not null)
             throw new RefusalException(ExitCode.Usage, "--visit-area needs --visit FILE.");
         KnowledgeBase knowledge = LabelsOption.Over(
-            KnowledgeOption.Load(parsed, surroundings), parsed, file, surroundings);
+            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits), parsed, file, surroundings);
         if (file is null)
             return new RateSite(knowledge, null, null);
         Visit visit = VisitArgument.Read(file, id, knowledge, surroundings);

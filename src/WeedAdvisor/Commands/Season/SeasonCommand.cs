@@ -47,7 +47,10 @@ internal static class SeasonCommand
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
+                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+                parsed,
+                parsed.GetRequiredValue(file),
+                surroundings);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file),
                 parsed.GetValue(area),

@@ -55,7 +55,10 @@ internal static class WeedingCommand
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings), parsed, parsed.GetRequiredValue(file), surroundings);
+                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+                parsed,
+                parsed.GetRequiredValue(file),
+                surroundings);
             int[] compared = parsed.GetValue(intervals) is { Length: > 0 } given
                 ? given
                 : [.. IntervalComparison.UsualIntervals];
