@@ -15,6 +15,10 @@ internal readonly struct Bindings
     /// <summary>No variable is bound.</summary>
     public static Bindings None { get; } = new([]);
 
+    /// <summary>Reading by variable name.</summary>
+    public IEnumerable<KeyValuePair<string, Reading>> Values =>
+        Bound.Select(one => KeyValuePair.Create(one.Name, one.Reading));
+
     /// <summary>What a variable stands for; absent when it is not bound.</summary>
     public Reading this[string name] => PlaceOf(name) is var place and >= 0 ? _bound[place].Reading : Reading.Absent;
 

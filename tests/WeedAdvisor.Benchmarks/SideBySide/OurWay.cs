@@ -8,7 +8,7 @@ using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Benchmarks.SideBySide;
 
-/// <summary>The engine of this program: matches on the case, sets over the catalogue; every conclusion is made.</summary>
+/// <summary>The engine of this program: matches on the case, sets over the catalogue; all conclusions made.</summary>
 internal sealed class OurWay : IWay
 {
     private readonly EngineSession _session;

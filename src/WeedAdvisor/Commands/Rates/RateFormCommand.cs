@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Asking;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Rates.Answers;
