@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using WeedAdvisor.Benchmarks;
+using WeedAdvisor.Benchmarks.SideBySide;
 
 #pragma warning disable RS0030 // The entry is the one place that talks to the console; all else gets a writer.
 if (args is ["season"])
@@ -10,6 +11,10 @@ else if (args is ["season", "alone"])
 {
     SeasonTable.WriteAlone(Console.Out);
 }
+else if (args is ["rules"])
+{
+    return SideBySideTable.Write(Console.Out) ? 0 : 1;
+}
 else
 {
     BenchmarkSwitcher.FromTypes(
@@ -18,3 +23,5 @@ else
         ])
         .Run(args);
 }
+
+return 0;

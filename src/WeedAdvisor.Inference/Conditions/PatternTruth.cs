@@ -31,6 +31,24 @@ internal static class PatternTruth
     /// <summary>Whether a fact may pass: no test fails for sure. What it waits for is not worked out.</summary>
     public static bool MayPass(Pattern.Fact pattern, Fact fact, Bindings bindings)
     {
+        // Most facts fail a test that no variable stands in: nothing is bound for them.
+        bool usesVariables = false;
+        foreach ((string attribute, AttributeTest test) in pattern.Tests)
+        {
+            if (MayUseVariables(test))
+                usesVariables = true;
+            else if (TestTruth.Of(test, fact.Read(attribute), bindings) == Truth.No)
+                return false;
+        }
+
+        return !usesVariables || MayPassBound(pattern, fact, bindings);
+    }
+
+    private static bool MayUseVariables(AttributeTest test) =>
+        test is AttributeTest.Variable { Binds: false } or AttributeTest.VariableLimit or AttributeTest.Every;
+
+    private static bool MayPassBound(Pattern.Fact pattern, Fact fact, Bindings bindings)
+    {
         foreach ((string attribute, AttributeTest test) in pattern.Tests)
         {
             Reading reading = fact.Read(attribute);

@@ -46,11 +46,12 @@ public static class Closures
         if (roof is { Shared: Truth.No })
             yield break;
         ImmutableArray<PastApplication> uses = treated.Past ?? [];
+        ILookup<DateOnly?, PastApplication> byDay = uses.ToLookup(use => use.Date);
         EntryClock clock = EntryClock.Of(Zone(area.Area, knowledge));
         bool isOpen = Roof.IsOpen(treated, knowledge);
         foreach (PastApplication use in uses)
         {
-            EntryInterval interval = Together(use, uses, knowledge);
+            EntryInterval interval = Together(use, byDay[use.Date], knowledge);
             if (roof is not null && !interval.ClosesHouse)
                 continue;
             string name = Name(use, roof is null ? null : treated, knowledge) + Assumed(use, knowledge);
@@ -97,8 +98,8 @@ public static class Closures
 
     // Uses of one day are one application unless each has an hour of its own.
     private static EntryInterval Together(
-        PastApplication use, ImmutableArray<PastApplication> uses, KnowledgeBase knowledge) => uses
-        .Where(other => other.Date == use.Date && (other.Hour == use.Hour || other.Hour is null || use.Hour is null))
+        PastApplication use, IEnumerable<PastApplication> ofThatDay, KnowledgeBase knowledge) => ofThatDay
+        .Where(other => other.Hour == use.Hour || other.Hour is null || use.Hour is null)
         .Select(other => EntryInterval.Of(other, knowledge))
         .Aggregate(EntryInterval.Of(use, knowledge), (longest, next) => longest.Together(next));
 

@@ -27,6 +27,8 @@ internal static class MarkdownLetters
         var escaped = new StringBuilder(text.Length + 8);
         string clean = Page.Clean(text).Trim();
         int digits = clean.TakeWhile(char.IsAsciiDigit).Count();
+        // Behind a heading they would be taken for its end.
+        int closing = clean.TrimEnd('#').Length;
         for (int i = 0; i < clean.Length; i++)
         {
             char letter = clean[i];
@@ -34,6 +36,7 @@ internal static class MarkdownLetters
             bool isMark = Anywhere.Contains(letter, StringComparison.Ordinal)
                 || (isStart && i == 0 && Starting.Contains(letter, StringComparison.Ordinal))
                 || (isStart && i > 0 && i == digits && letter is '.' or ')' && IsBlank(clean, i + 1))
+                || i == closing
                 || (letter == '_' && !(IsWord(clean, i - 1) && IsWord(clean, i + 1)))
                 || (letter == '&' && (IsWord(clean, i + 1) || At(clean, i + 1) == '#'))
                 || (letter == '[' && IsLink(clean, i));
