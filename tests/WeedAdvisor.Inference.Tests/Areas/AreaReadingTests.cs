@@ -63,13 +63,18 @@ public sealed class AreaReadingTests
     public void Nothing_answered_is_nothing_told()
     {
         AreaReading area = Read();
+        string[] always =
+        [
+            nameof(AreaReading.Area), nameof(AreaReading.Equipment), nameof(AreaReading.UsualRoundsWeeks),
+            nameof(AreaReading.UsualPots), nameof(AreaReading.PotWidthCm),
+        ];
         foreach (PropertyInfo property in typeof(AreaReading).GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(one => one.PropertyType != typeof(bool) && one.Name is not (
-                nameof(AreaReading.Area) or nameof(AreaReading.Equipment) or nameof(AreaReading.UsualRoundsWeeks))))
+            .Where(one => one.PropertyType != typeof(bool) && !always.Contains(one.Name)))
         {
             Assert.True(property.GetValue(area) is null, property.Name);
         }
 
+        Assert.Equal(Origin.Assumed, area.PotWidthCm.From);
         Assert.True(area.HasPots);
         Assert.Equal(WordSet.Empty, area.Equipment);
     }
