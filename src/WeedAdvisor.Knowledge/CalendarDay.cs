@@ -8,8 +8,10 @@ namespace WeedAdvisor.Knowledge;
 /// </summary>
 public static class CalendarDay
 {
-    private const int FirstYear = 1900, LastYear = 2199;
-    private static readonly string[] s_exact = ["yyyy-MM-dd"], s_typed = ["yyyy-MM-dd", "yyyy-M-d"];
+    private const int FirstYear = 1900,
+        LastYear = 2199;
+    private static readonly string[] s_exact = ["yyyy-MM-dd"],
+        s_typed = ["yyyy-MM-dd", "yyyy-M-d"];
 
     /// <summary>Reads a day as files have it.</summary>
     public static bool TryRead(string text, out DateOnly day) => TryRead(text, s_exact, out day) && IsNear(day);
@@ -18,9 +20,10 @@ public static class CalendarDay
     public static DateOnly? Typed(string text) => TryRead(text, s_typed, out DateOnly day) && IsNear(day) ? day : null;
 
     /// <summary>What to expect in place of a text that is no such day.</summary>
-    public static string ExpectedInsteadOf(string text) => TryRead(text, s_exact, out _)
-        ? string.Create(CultureInfo.InvariantCulture, $"a date of the years {FirstYear} to {LastYear}")
-        : "a date, YYYY-MM-DD";
+    public static string ExpectedInsteadOf(string text) =>
+        TryRead(text, s_exact, out _)
+            ? string.Create(CultureInfo.InvariantCulture, $"a date of the years {FirstYear} to {LastYear}")
+            : "a date, YYYY-MM-DD";
 
     private static bool TryRead(string text, string[] formats, out DateOnly day) =>
         DateOnly.TryParseExact(text, formats, CultureInfo.InvariantCulture, DateTimeStyles.None, out day);

@@ -16,13 +16,13 @@ public static class CatalogueWords
 
     /// <summary>Units in which rates are given.</summary>
     public static ImmutableArray<string> RateUnits(this KnowledgeBase knowledge) =>
-    [
+        [
             .. knowledge
                 .Treatments.Values.SelectMany(treatment => treatment.Rates)
                 .Select(rate => rate.Unit)
                 .OfType<string>()
                 .Distinct(),
-    ];
+        ];
 
     private static IEnumerable<Active> AllActives(KnowledgeBase knowledge) =>
         knowledge.Treatments.Values.SelectMany(treatment => treatment.Actives);

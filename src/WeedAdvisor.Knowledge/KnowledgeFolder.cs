@@ -36,12 +36,13 @@ public static class KnowledgeFolder
             : Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(problems));
     }
 
-    private static bool IsRead(FileRole role, KnowledgeScope scope) => role switch
-    {
-        FileRole.Visits => scope == KnowledgeScope.Whole,
-        FileRole.Sources => scope != KnowledgeScope.ForAdvice,
-        _ => true,
-    };
+    private static bool IsRead(FileRole role, KnowledgeScope scope) =>
+        role switch
+        {
+            FileRole.Visits => scope == KnowledgeScope.Whole,
+            FileRole.Sources => scope != KnowledgeScope.ForAdvice,
+            _ => true,
+        };
 
     internal static ParsedFile Parse(FolderFile file)
     {
@@ -65,9 +66,10 @@ public static class KnowledgeFolder
         {
             if (i == questions)
                 return;
-            contents[i] = withoutQuestions && files[i].Role is FileRole.Judgements or FileRole.Visits
-                ? new FileContent([], [])
-                : reader.Read(files[i].Role, files[i].Parsed);
+            contents[i] =
+                withoutQuestions && files[i].Role is FileRole.Judgements or FileRole.Visits
+                    ? new FileContent([], [])
+                    : reader.Read(files[i].Role, files[i].Parsed);
         });
         return contents;
     }

@@ -13,39 +13,45 @@ public static class CatalogueText
     private const int WidestId = 36;
 
     /// <summary>A list of a catalogue: id and name, one record after the other.</summary>
-    public static string List(ImmutableArray<CatalogueEntry> entries, int width) => DocumentText.Of(
-        [
-            new FieldList(
-                [.. entries.Select(entry => new FieldEntry(entry.Id, [entry.Name]))],
-                Math.Min(WidestId, width / 2) - 2),
-        ],
-        width);
+    public static string List(ImmutableArray<CatalogueEntry> entries, int width) =>
+        DocumentText.Of(
+            [
+                new FieldList(
+                    [.. entries.Select(entry => new FieldEntry(entry.Id, [entry.Name]))],
+                    Math.Min(WidestId, width / 2) - 2
+                ),
+            ],
+            width
+        );
 
     /// <summary>Records in full.</summary>
     public static string Show(ImmutableArray<CatalogueEntry> entries, int width) =>
         DocumentText.Of(entries.SelectMany((entry, at) => Record(entry, isFirst: at == 0)), width);
 
     /// <summary>How much the knowledge holds.</summary>
-    public static string Counts(KnowledgeBase knowledge) => DocumentText.Of(
-        [
-            new Paragraph($"Knowledge {knowledge.Stamp.Version}"),
-            new Paragraph(knowledge.Stamp.Hash),
-            new ItemList(
+    public static string Counts(KnowledgeBase knowledge) =>
+        DocumentText.Of(
             [
-                .. KnowledgeCatalogue.Kinds.Select(kind =>
-                    new Item(Column(KnowledgeCatalogue.Of(knowledge, kind).Length), kind)),
-                new Item(Column(knowledge.WorkedVisits.Length), "worked visits"),
-            ]).At(2),
-        ],
-        Page.Narrowest * 2);
+                new Paragraph($"Knowledge {knowledge.Stamp.Version}"),
+                new Paragraph(knowledge.Stamp.Hash),
+                new ItemList([
+                    .. KnowledgeCatalogue.Kinds.Select(kind => new Item(
+                        Column(KnowledgeCatalogue.Of(knowledge, kind).Length),
+                        kind
+                    )),
+                    new Item(Column(knowledge.WorkedVisits.Length), "worked visits"),
+                ]).At(2),
+            ],
+            Page.Narrowest * 2
+        );
 
     private static IEnumerable<Block> Record(CatalogueEntry entry, bool isFirst) =>
-    [
-        .. isFirst ? [] : (Block[])[new Blank()],
-        new Paragraph($"{entry.Id} ({entry.Kind})"),
-        new Paragraph(entry.Name),
-        .. Fields(entry.Read()),
-    ];
+        [
+            .. isFirst ? [] : (Block[])[new Blank()],
+            new Paragraph($"{entry.Id} ({entry.Kind})"),
+            new Paragraph(entry.Name),
+            .. Fields(entry.Read()),
+        ];
 
     private static IEnumerable<Block> Fields(ImmutableArray<Field> fields)
     {

@@ -17,27 +17,30 @@ public static class CoverageText
         + $"clear; {Figures.Count(gaps.Open.Length, "gap", "gaps")}";
 
     /// <summary>What is not covered, what need not be, and the line.</summary>
-    public static string Full(Coverage coverage, CoverageGaps gaps, int width) => DocumentText.Of(
-    [
-        .. Groups(gaps.Open, GapTitle),
-        .. Excused(gaps),
-        .. Groups(gaps.Idle, lacks => $"excused from '{lacks}', yet shown: take it out of coverage.yaml"),
-        new Blank(),
-        new Paragraph(Line(coverage, gaps)),
-    ],
-        width);
+    public static string Full(Coverage coverage, CoverageGaps gaps, int width) =>
+        DocumentText.Of(
+            [
+                .. Groups(gaps.Open, GapTitle),
+                .. Excused(gaps),
+                .. Groups(gaps.Idle, lacks => $"excused from '{lacks}', yet shown: take it out of coverage.yaml"),
+                new Blank(),
+                new Paragraph(Line(coverage, gaps)),
+            ],
+            width
+        );
 
     /// <summary>What a gap means, as a heading.</summary>
-    public static string GapTitle(string lacks) => lacks switch
-    {
-        "fires" => "rules that hold in no visit",
-        "held-back" => "rules that no visit holds back",
-        "expected" => "rules that hold, but no visit says that they must",
-        "clear" => "actions that are clear in no visit",
-        "expected-clear" => "actions that are clear, but no visit says that they must be",
-        "barred" => "chemicals that are barred in no visit",
-        _ => "chemicals that are barred, but no visit says that they must be",
-    };
+    public static string GapTitle(string lacks) =>
+        lacks switch
+        {
+            "fires" => "rules that hold in no visit",
+            "held-back" => "rules that no visit holds back",
+            "expected" => "rules that hold, but no visit says that they must",
+            "clear" => "actions that are clear in no visit",
+            "expected-clear" => "actions that are clear, but no visit says that they must be",
+            "barred" => "chemicals that are barred in no visit",
+            _ => "chemicals that are barred, but no visit says that they must be",
+        };
 
     private static IEnumerable<Block> Excused(CoverageGaps gaps)
     {
@@ -53,7 +56,8 @@ public static class CoverageText
     }
 
     private static IEnumerable<Block> Groups(ImmutableArray<CoverageGap> gaps, Func<string, string> title) =>
-        gaps.GroupBy(gap => gap.Lacks).SelectMany(group => group
-            .Select(gap => new Paragraph(gap.Subject).At(2))
-            .Prepend(Heading.Section(title(group.Key))));
+        gaps.GroupBy(gap => gap.Lacks)
+            .SelectMany(group =>
+                group.Select(gap => new Paragraph(gap.Subject).At(2)).Prepend(Heading.Section(title(group.Key)))
+            );
 }

@@ -9,32 +9,34 @@ namespace WeedAdvisor.Reports;
 public static class IdentifyJson
 {
     /// <summary>Every weed with its score, the feature to look at next, and the tells.</summary>
-    public static string Of(Identification found, KnowledgeBase knowledge, FeatureList features) => JsonText.Of(json =>
-    {
-        json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        StampJson.Write(json, knowledge.Stamp);
-        json.WriteTexts("seen", found.Sighting.Seen);
-        json.WriteTexts("absent", found.Sighting.Absent);
-        json.WriteList("weeds", found.Fits, fit => WriteFit(json, fit));
-        WriteNext(json, found.Next, features);
-        json.WriteList("tells", found.Tells, tell =>
+    public static string Of(Identification found, KnowledgeBase knowledge, FeatureList features) =>
+        JsonText.Of(json =>
         {
-            json.WriteString("weed", tell.Weed);
-            json.WriteString("other", tell.Other);
-            json.WriteString("text", tell.Text);
+            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+            StampJson.Write(json, knowledge.Stamp);
+            json.WriteTexts("seen", found.Sighting.Seen);
+            json.WriteTexts("absent", found.Sighting.Absent);
+            json.WriteList("weeds", found.Fits, fit => WriteFit(json, fit));
+            WriteNext(json, found.Next, features);
+            json.WriteList("tells", found.Tells, tell =>
+            {
+                json.WriteString("weed", tell.Weed);
+                json.WriteString("other", tell.Other);
+                json.WriteString("text", tell.Text);
+            });
         });
-    });
 
     /// <summary>The features that can be named.</summary>
-    public static string Of(FeatureList features) => JsonText.Of(json =>
-    {
-        json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        json.WriteList("features", features.All, feature =>
+    public static string Of(FeatureList features) =>
+        JsonText.Of(json =>
         {
-            json.WriteString("feature", feature.Key);
-            json.WriteString("text", feature.Value);
+            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+            json.WriteList("features", features.All, feature =>
+            {
+                json.WriteString("feature", feature.Key);
+                json.WriteString("text", feature.Value);
+            });
         });
-    });
 
     private static void WriteFit(Utf8JsonWriter json, WeedFit fit)
     {

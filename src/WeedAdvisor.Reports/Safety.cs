@@ -25,7 +25,8 @@ public static class Safety
 
     /// <summary>Whether the area's advice names a chemical anywhere.</summary>
     public static bool NamesTreatment(AreaAdvice area, KnowledgeBase knowledge) =>
-        area.Clear.Select(action => action.Action)
+        area
+            .Clear.Select(action => action.Action)
             .Concat(area.Waiting.Select(action => action.Action))
             .Concat(area.Barred.Select(action => action.Action))
             .Concat(area.Conflicts.Select(conflict => conflict.Action))
@@ -40,24 +41,31 @@ public static class Safety
         );
 
     /// <summary>The same in fewer words: what has to be confirmed is counted.</summary>
-    public static ImmutableArray<string> BriefLinesFor(Treatment treatment, DateOnly day) => LinesFor(
-        treatment,
-        day,
-        fields => $"confirm {Figures.Count(fields.Length, "value", "values")} on the label (from memory)");
+    public static ImmutableArray<string> BriefLinesFor(Treatment treatment, DateOnly day) =>
+        LinesFor(treatment, day, fields =>
+            $"confirm {Figures.Count(fields.Length, "value", "values")} on the label (from memory)"
+        );
 
     private static ImmutableArray<string> LinesFor(
-        Treatment treatment, DateOnly day, Func<ImmutableArray<string>, string> confirm)
+        Treatment treatment,
+        DateOnly day,
+        Func<ImmutableArray<string>, string> confirm
+    )
     {
         List<string> lines = [];
         if (treatment.RestrictedUse)
             lines.Add("restricted use: certified applicators only");
         lines.Add(treatment.SignalWord is { } signal ? $"signal word: {signal}" : "signal word: see the label");
-        lines.Add(treatment.ReiHours is { } rei
-            ? $"restricted entry: {Figures.Range(rei)} h"
-            : "restricted entry: see the label");
-        lines.Add(treatment.ProtectiveEquipment is { } equipment
-            ? $"protective equipment: {equipment.TrimEnd('.')}"
-            : "protective equipment: see the label");
+        lines.Add(
+            treatment.ReiHours is { } rei
+                ? $"restricted entry: {Figures.Range(rei)} h"
+                : "restricted entry: see the label"
+        );
+        lines.Add(
+            treatment.ProtectiveEquipment is { } equipment
+                ? $"protective equipment: {equipment.TrimEnd('.')}"
+                : "protective equipment: see the label"
+        );
         if (ToConfirm(treatment) is { IsEmpty: false } fields)
             lines.Add(confirm(fields));
         if (IsStale(treatment, day))

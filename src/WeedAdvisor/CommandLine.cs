@@ -39,7 +39,8 @@ public static class CommandLine
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            string line = $"internal error, a fault of this program ({e.GetType().Name}: {OneLine(e.Message)}). "
+            string line =
+                $"internal error, a fault of this program ({e.GetType().Name}: {OneLine(e.Message)}). "
                 + "Please report it with the command and the visit that led to it.";
             return Complain(surroundings, new RefusalException(ExitCode.Internal, line));
         }
@@ -53,13 +54,15 @@ public static class CommandLine
         ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Action is ParseErrorAction or null)
             throw UsageError.Of(parsed);
-        return parsed.Invoke(new InvocationConfiguration
-        {
-            Output = surroundings.Out,
-            Error = surroundings.Error,
-            EnableDefaultExceptionHandler = false,
-            ProcessTerminationTimeout = null,
-        });
+        return parsed.Invoke(
+            new InvocationConfiguration
+            {
+                Output = surroundings.Out,
+                Error = surroundings.Error,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = null,
+            }
+        );
     }
 
     private static int Complain(Surroundings surroundings, RefusalException refusal)

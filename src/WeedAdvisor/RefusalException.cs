@@ -13,9 +13,7 @@ public sealed class RefusalException : Exception
     /// <param name="exitCode">The exit code.</param>
     /// <param name="line">What is wrong and what to do.</param>
     public RefusalException(int exitCode, string line)
-        : this(exitCode, [], line)
-    {
-    }
+        : this(exitCode, [], line) { }
 
     /// <summary>A refusal because of problems in files.</summary>
     /// <param name="exitCode">The exit code.</param>

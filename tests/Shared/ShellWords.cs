@@ -8,7 +8,8 @@ internal static class ShellWords
     {
         var words = new List<string>();
         var word = new System.Text.StringBuilder();
-        bool inQuotes = false, inWord = false;
+        bool inQuotes = false,
+            inWord = false;
         string joined = command.Replace("\\\n", " ", StringComparison.Ordinal);
         foreach (char c in joined)
         {

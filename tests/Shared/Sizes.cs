@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.CompilerServices;
 
 namespace WeedAdvisor.Golden;
@@ -8,7 +9,8 @@ namespace WeedAdvisor.Golden;
 /// </summary>
 internal static class Sizes
 {
-    private const string Variable = "WEEDADVISOR_LONG", CountsVariable = "WEEDADVISOR_COUNTS";
+    private const string Variable = "WEEDADVISOR_LONG",
+        CountsVariable = "WEEDADVISOR_COUNTS";
     private static readonly Lock s_gate = new();
 
     /// <summary>Whether this is the long run.</summary>
@@ -28,7 +30,8 @@ internal static class Sizes
             lock (s_gate)
                 File.AppendAllText(
                     $"{counts}.{Environment.ProcessId}",
-                    $"{size,7} {Path.GetFileNameWithoutExtension(file)}.{law}\n"
+                    $"{size.ToString(CultureInfo.InvariantCulture).PadLeft(7)} "
+                        + $"{Path.GetFileNameWithoutExtension(file)}.{law}\n"
                 );
         }
 

@@ -30,14 +30,12 @@ public class AdviceBenchmarks
         _advisor = Advisor.Of(knowledge);
         Visit demo = ShippedRules.Demo;
         ImmutableArray<VisitArea> areas =
-            [.. Enumerable.Range(0, Areas).Select(i => demo.Areas[i % demo.Areas.Length] with { Id = $"area-{i}" })];
+        [
+            .. Enumerable.Range(0, Areas).Select(i => demo.Areas[i % demo.Areas.Length] with { Id = $"area-{i}" }),
+        ];
         _demo = demo with { Areas = areas };
         VisitArea area = demo.Areas[0];
-        _answers =
-        [
-            area.With("surface-moisture", "wet"),
-            area.With("surface-moisture", "dry-between"),
-        ];
+        _answers = [area.With("surface-moisture", "wet"), area.With("surface-moisture", "dry-between")];
         _day = demo.Date;
         _live = _advisor.Open(AreaCase.Alone(_day, area));
     }

@@ -17,9 +17,12 @@ else if (args is ["rules"])
 }
 else
 {
-    BenchmarkSwitcher.FromTypes(
-        [
-            typeof(KnowledgeBenchmarks), typeof(AdviceBenchmarks), typeof(WeedingBenchmarks), typeof(SeasonBenchmarks),
+    BenchmarkSwitcher
+        .FromTypes([
+            typeof(KnowledgeBenchmarks),
+            typeof(AdviceBenchmarks),
+            typeof(WeedingBenchmarks),
+            typeof(SeasonBenchmarks),
         ])
         .Run(args);
 }

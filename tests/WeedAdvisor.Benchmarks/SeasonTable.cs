@@ -13,7 +13,10 @@ internal static class SeasonTable
 {
     private static readonly (int Candidates, int Weeds, int OpenPercent, int Years, double Seconds)[] s_sizes =
     [
-        (5, 4, 92, 10, 60), (10, 6, 92, 5, 120), (30, 12, 5, 10, 120), (30, 12, 92, 2, 300),
+        (5, 4, 92, 10, 60),
+        (10, 6, 92, 5, 120),
+        (30, 12, 5, 10, 120),
+        (30, 12, 92, 2, 300),
     ];
 
     /// <summary>Measures and writes the tables.</summary>
@@ -29,8 +32,10 @@ internal static class SeasonTable
         to.WriteLine("| --- | --- | --- | --- | --- | --- |");
         foreach ((int candidates, int weeds, int open, int years, double seconds) in s_sizes)
         {
-            double[] mine = new double[years], other = new double[years];
-            int proven = 0, same = 0;
+            double[] mine = new double[years],
+                other = new double[years];
+            int proven = 0,
+                same = 0;
             for (int year = 0; year < years; year++)
             {
                 SeasonProblem problem = RandomSeasons.Year((ulong)year, candidates, weeds, open);
@@ -65,8 +70,7 @@ internal static class SeasonTable
         {
             SeasonProblem problem = RandomSeasons.Year((ulong)year);
             SeasonSearch? search = null;
-            SeasonPlan plan = Timed(
-                () => (search = SeasonSearch.Prepare(problem)).Solve().Plan!, out fresh[year]);
+            SeasonPlan plan = Timed(() => (search = SeasonSearch.Prepare(problem)).Solve().Plan!, out fresh[year]);
             string dropped = plan.Applications.IsEmpty ? problem.Candidates[0].Name : plan.Applications[0].Name;
             SeasonProblem changed = problem with { Wishes = problem.Wishes with { Dropped = [dropped] } };
             Timed(() => SeasonSearch.Prepare(changed, search).Solve(plan), out again[year]);
@@ -77,11 +81,15 @@ internal static class SeasonTable
         to.WriteLine();
         to.WriteLine("| | median | nine in ten | worst |");
         to.WriteLine("| --- | --- | --- | --- |");
-        foreach ((string what, double[] times) in ((string, double[])[])
-            [
-                ("proven plan, from nothing", fresh), ("after one treatment is dropped", again),
-                ("three runners-up, proven", next), ("price of every rule", rules),
-            ])
+        foreach (
+            (string what, double[] times) in ((string, double[])[])
+                [
+                    ("proven plan, from nothing", fresh),
+                    ("after one treatment is dropped", again),
+                    ("three runners-up, proven", next),
+                    ("price of every rule", rules),
+                ]
+        )
         {
             Array.Sort(times);
             to.WriteLine(Text($"| {what} | {Median(times):0} ms | {times[years * 9 / 10]:0} ms | {times[^1]:0} ms |"));

@@ -16,7 +16,9 @@ internal static class ActionsOf
     /// <param name="now">What is printed now.</param>
     /// <returns>Area, action, where it stood before and the status it has now.</returns>
     public static IEnumerable<(string Area, string Action, string Before, string Now)> NewlyClear(
-        string before, string now)
+        string before,
+        string now
+    )
     {
         Dictionary<(string, string), Place> old = Standing(before);
         return Standing(now)
@@ -36,16 +38,20 @@ internal static class ActionsOf
     public static IEnumerable<(string Area, string Action, string Rule)> LostBars(string before, string now)
     {
         Dictionary<(string, string), Place> after = Standing(now);
-        return after.Count == 0 ? [] : Standing(before)
-            .Where(one => one.Value.List == Barred)
-            .SelectMany(one => one.Value.Certain
-                .Except(after.TryGetValue(one.Key, out Place? place) ? place.Against : [])
-                .Select(rule => (one.Key.Area, one.Key.Action, rule)));
+        return after.Count == 0
+            ? []
+            : Standing(before)
+                .Where(one => one.Value.List == Barred)
+                .SelectMany(one =>
+                    one.Value.Certain.Except(after.TryGetValue(one.Key, out Place? place) ? place.Against : [])
+                        .Select(rule => (one.Key.Area, one.Key.Action, rule))
+                );
     }
 
     private static Dictionary<(string Area, string Action), Place> Standing(string printed)
     {
-        int start = printed.IndexOf('{', StringComparison.Ordinal), end = printed.LastIndexOf('}');
+        int start = printed.IndexOf('{', StringComparison.Ordinal),
+            end = printed.LastIndexOf('}');
         if (start < 0)
             return [];
         using JsonDocument document = JsonDocument.Parse(printed[start..(end + 1)]);
@@ -77,7 +83,8 @@ internal static class ActionsOf
             list,
             Status(action) ?? list,
             [.. because.Where(one => one.IsCertain).Select(one => one.Rule).Distinct()],
-            [.. because.Select(one => one.Rule)]);
+            [.. because.Select(one => one.Rule)]
+        );
     }
 
     private static string Rule(JsonElement because) =>

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace WeedAdvisor.Frozen;
 
 /// <summary>Two states of the program side by side.</summary>
@@ -17,7 +19,8 @@ internal static class Comparison
     /// <returns>0 when all are equal, else 1.</returns>
     public static int Print(string before, string after, string list, bool isPart, TextWriter page)
     {
-        string[] old = Names(before), now = Names(after);
+        string[] old = Names(before),
+            now = Names(after);
         Pair[] pairs = Pairs(before, after);
         int both = pairs.Length;
         page.WriteLine($"{both} outputs in both, {old.Length - both} only before, {now.Length - both} only after");
@@ -25,17 +28,30 @@ internal static class Comparison
         {
             Pair[] differ = [.. command.Where(pair => !pair.IsSame)];
             int equal = command.Count() - differ.Length;
-            page.WriteLine($"{command.Key,-18} {equal,5} equal {differ.Length,5} differ{Some(differ)}");
+            page.WriteLine(
+                $"{command.Key.PadRight(18)} {Padded(equal)} equal {Padded(differ.Length)} differ{Some(differ)}"
+            );
         }
 
         page.WriteLine("ended with another exit code:");
-        Group(page, pairs.Where(pair => pair.OldEnd != pair.NewEnd)
-            .Select(pair => ($"{pair.Command}: {pair.OldEnd} before, {pair.NewEnd} now", pair.Visit)));
+        Group(
+            page,
+            pairs
+                .Where(pair => pair.OldEnd != pair.NewEnd)
+                .Select(pair => ($"{pair.Command}: {pair.OldEnd} before, {pair.NewEnd} now", pair.Visit))
+        );
 
         Cleared(page, pairs);
         page.WriteLine("rules that barred an action before and don't now, renamed ones among them:");
-        Group(page, Advice(pairs).SelectMany(pair => ActionsOf.LostBars(pair.Old, pair.New)
-            .Select(one => (one.Rule, $"{pair.Visit} {one.Area} {one.Action}"))));
+        Group(
+            page,
+            Advice(pairs)
+                .SelectMany(pair =>
+                    ActionsOf
+                        .LostBars(pair.Old, pair.New)
+                        .Select(one => (one.Rule, $"{pair.Visit} {one.Area} {one.Action}"))
+                )
+        );
 
         string[] differing = [.. pairs.Where(pair => !pair.IsSame).Select(pair => pair.Name)];
         File.WriteAllLines(list, differing);
@@ -52,8 +68,14 @@ internal static class Comparison
     {
         (string, string)[] found =
         [
-            .. Advice(pairs).SelectMany(pair => ActionsOf.NewlyClear(pair.Old, pair.New)
-                .Select(one => ($"{one.Action}: {one.Before} before, {one.Now} now", $"{pair.Visit} {one.Area}"))),
+            .. Advice(pairs)
+                .SelectMany(pair =>
+                    ActionsOf
+                        .NewlyClear(pair.Old, pair.New)
+                        .Select(one =>
+                            ($"{one.Action}: {one.Before} before, {one.Now} now", $"{pair.Visit} {one.Area}")
+                        )
+                ),
         ];
         page.WriteLine("clear now and not before:");
         Group(page, found);
@@ -64,10 +86,11 @@ internal static class Comparison
         pairs.Where(pair => !pair.IsSame && pair.Command == "advise.json");
 
     private static Pair[] Pairs(string before, string after) =>
-    [
-        .. Names(before).Intersect(Names(after))
-            .Select(name => new Pair(name, Read(before, name), Read(after, name))),
-    ];
+        [
+            .. Names(before)
+                .Intersect(Names(after))
+                .Select(name => new Pair(name, Read(before, name), Read(after, name))),
+        ];
 
     private static void Group(TextWriter page, IEnumerable<(string What, string Where)> found)
     {
@@ -75,22 +98,24 @@ internal static class Comparison
         if (groups.Count == 0)
             page.WriteLine("  none");
         foreach (var group in groups.OrderBy(group => group.Key, StringComparer.Ordinal))
-            page.WriteLine($"  {group.Count(),5} {group.Key}{Named([.. group])}");
+            page.WriteLine($"  {Padded(group.Count())} {group.Key}{Named([.. group])}");
     }
 
     private static string Some(Pair[] differ) => Named([.. differ.Select(pair => pair.Visit)]);
 
-    private static string Named(string[] names) => names.Length == 0
-        ? ""
-        : $": {string.Join(", ", names.Take(MostNamed))}{(names.Length > MostNamed ? ", ..." : "")}";
+    private static string Named(string[] names) =>
+        names.Length == 0
+            ? ""
+            : $": {string.Join(", ", names.Take(MostNamed))}{(names.Length > MostNamed ? ", ..." : "")}";
 
     private static string[] Names(string folder) =>
-    [
-        .. Directory.GetFiles(folder, "*", SearchOption.AllDirectories)
-            .Select(file => Path.GetRelativePath(folder, file))
-            .Where(name => Path.GetDirectoryName(name) is { Length: > 0 })
-            .Order(StringComparer.Ordinal),
-    ];
+        [
+            .. Directory
+                .GetFiles(folder, "*", SearchOption.AllDirectories)
+                .Select(file => Path.GetRelativePath(folder, file))
+                .Where(name => Path.GetDirectoryName(name) is { Length: > 0 })
+                .Order(StringComparer.Ordinal),
+        ];
 
     private static string Read(string folder, string name) => File.ReadAllText(Path.Combine(folder, name));
 
@@ -110,4 +135,6 @@ internal static class Comparison
         private static string End(string said) =>
             said.StartsWith("exit ", StringComparison.Ordinal) ? said.Split('\n', 2)[0] : "a visit";
     }
+
+    private static string Padded(int count) => count.ToString(CultureInfo.InvariantCulture).PadLeft(5);
 }

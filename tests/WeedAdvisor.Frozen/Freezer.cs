@@ -28,13 +28,17 @@ internal static class Freezer
     {
         string[] files =
         [
-            .. Directory.GetFiles(visits, "*.yaml", SearchOption.AllDirectories)
+            .. Directory
+                .GetFiles(visits, "*.yaml", SearchOption.AllDirectories)
                 .Where(file => Path.GetFileName(file) != LabelBook)
                 .Order(StringComparer.Ordinal),
         ];
         bool isThousands = files.Length >= FrozenCommands.Thousands;
         string[] ofMost = isThousands ? FrozenCommands.OfThousands : FrozenCommands.OfMany;
-        int everything = isThousands ? 20 : files.Length > FrozenCommands.Few ? 10 : 1, done = 0;
+        int everything = isThousands ? 20
+            : files.Length > FrozenCommands.Few ? 10
+            : 1,
+            done = 0;
         var began = Stopwatch.StartNew();
 
         // One by one, not in two halves: what is dear lies unevenly.
@@ -42,9 +46,10 @@ internal static class Freezer
         Parallel.ForEach(numbers, s_pace, number =>
         {
             bool isAskedEverything = number % everything == 0;
-            bool isWanted(string name) => only.Length == 0
-                ? isAskedEverything || ofMost.Contains(name)
-                : only.Contains(name) && (isAskedEverything || !isThousands || ofMost.Contains(name));
+            bool isWanted(string name) =>
+                only.Length == 0
+                    ? isAskedEverything || ofMost.Contains(name)
+                    : only.Contains(name) && (isAskedEverything || !isThousands || ofMost.Contains(name));
             string file = files[number];
             string folder = Path.Combine(output, Path.ChangeExtension(Path.GetRelativePath(visits, file), null));
             foreach ((string name, string[] args) in FrozenCommands.OnVisit.Where(one => isWanted(one.Name)))
@@ -97,27 +102,36 @@ internal static class Freezer
     }
 
     private static (int Code, string Said, string Complained) Run(
-        string rules, string typed, string folder, string state, string[] args)
+        string rules,
+        string typed,
+        string folder,
+        string state,
+        string[] args
+    )
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        int code = CommandLine.Run(args, new Surroundings
-        {
-            Out = output,
-            Error = error,
-            In = new StringReader(typed),
-            Time = new StandingClock(),
-            IsInputTerminal = false,
-            IsOutputTerminal = false,
-            WorkingFolder = folder,
-            ProgramFolder = "/nowhere",
-            Environment = name => name switch
+        int code = CommandLine.Run(
+            args,
+            new Surroundings
             {
-                "WEEDADVISOR_KNOWLEDGE" => rules,
-                "XDG_STATE_HOME" => state,
-                _ => null,
-            },
-        });
+                Out = output,
+                Error = error,
+                In = new StringReader(typed),
+                Time = new StandingClock(),
+                IsInputTerminal = false,
+                IsOutputTerminal = false,
+                WorkingFolder = folder,
+                ProgramFolder = "/nowhere",
+                Environment = name =>
+                    name switch
+                    {
+                        "WEEDADVISOR_KNOWLEDGE" => rules,
+                        "XDG_STATE_HOME" => state,
+                        _ => null,
+                    },
+            }
+        );
         return (code, output.ToString(), error.ToString());
     }
 

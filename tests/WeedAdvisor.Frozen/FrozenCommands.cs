@@ -25,16 +25,32 @@ internal static class FrozenCommands
         ("season.json", ["season", "{visit}", "--format", "json"]),
         ("season.html", ["season", "{visit}", "--format", "html"]),
         ("season.ics", ["season", "{visit}", "--format", "ics"]),
-        ("rate.txt",
+        (
+            "rate.txt",
             [
-                "rate", "product", "treatment", "--visit", "{visit}", "--treatment", "oxadiazon-granule",
-                "--area", "1000 ft2",
-            ]),
+                "rate",
+                "product",
+                "treatment",
+                "--visit",
+                "{visit}",
+                "--treatment",
+                "oxadiazon-granule",
+                "--area",
+                "1000 ft2",
+            ]
+        ),
     ];
 
     /// <summary>What many visits are asked: of each topic the medium that says most.</summary>
     public static readonly string[] OfMany =
-        ["advise.txt", "advise.json", "why.txt", "weeding.json", "money.json", "season.json"];
+    [
+        "advise.txt",
+        "advise.json",
+        "why.txt",
+        "weeding.json",
+        "money.json",
+        "season.json",
+    ];
 
     /// <summary>From so many visits on, most are asked no more than <see cref="OfThousands"/>.</summary>
     public const int Thousands = 1000;
@@ -48,8 +64,16 @@ internal static class FrozenCommands
     /// <summary>The actions that thousands of visits are asked about in turn, by <c>why.txt</c>.</summary>
     public static readonly string[] AskedInTurn =
     [
-        "oxadiazon-granule", "isoxaben-spray", "pendimethalin-granule", "clethodim-over-top",
-        "pelargonic-acid-floor-spray", "prodiamine-granule", "glyphosate-outdoor-directed", "flumioxazin-granule",
-        "s-metolachlor-spray", "hand-weed-now", "dithiopyr-granule",
+        "oxadiazon-granule",
+        "isoxaben-spray",
+        "pendimethalin-granule",
+        "clethodim-over-top",
+        "pelargonic-acid-floor-spray",
+        "prodiamine-granule",
+        "glyphosate-outdoor-directed",
+        "flumioxazin-granule",
+        "s-metolachlor-spray",
+        "hand-weed-now",
+        "dithiopyr-granule",
     ];
 }

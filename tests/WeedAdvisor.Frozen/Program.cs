@@ -9,12 +9,24 @@ CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 return args switch
 {
-    ["draw", var rules, var folder, var count] =>
-        VisitsDrawn.Write(rules, folder, int.Parse(count, CultureInfo.InvariantCulture)),
-    ["draw-present", var rules, var folder, var count] =>
-        PresentVisits.Write(rules, folder, int.Parse(count, CultureInfo.InvariantCulture), Console.Out),
-    ["make", var rules, var visits, var output, "quick"] =>
-        Freezer.Make(rules, visits, output, FrozenCommands.Quick, Console.Out),
+    ["draw", var rules, var folder, var count] => VisitsDrawn.Write(
+        rules,
+        folder,
+        int.Parse(count, CultureInfo.InvariantCulture)
+    ),
+    ["draw-present", var rules, var folder, var count] => PresentVisits.Write(
+        rules,
+        folder,
+        int.Parse(count, CultureInfo.InvariantCulture),
+        Console.Out
+    ),
+    ["make", var rules, var visits, var output, "quick"] => Freezer.Make(
+        rules,
+        visits,
+        output,
+        FrozenCommands.Quick,
+        Console.Out
+    ),
     ["make", var rules, var visits, var output, .. var only] => Freezer.Make(rules, visits, output, only, Console.Out),
     ["compare", var before, var after, var list] => Comparison.Print(before, after, list, false, Console.Out),
     ["compare", var before, var after, var list, "quick"] => Comparison.Print(before, after, list, true, Console.Out),
@@ -26,7 +38,8 @@ static int Usage()
 {
     Console.Error.WriteLine(
         "frozen draw RULES FOLDER COUNT | draw-present RULES FOLDER COUNT"
-        + " | make RULES VISITS OUT [quick | NAME...] | compare BEFORE AFTER LIST [quick]"
-        + " | cleared BEFORE AFTER");
+            + " | make RULES VISITS OUT [quick | NAME...] | compare BEFORE AFTER LIST [quick]"
+            + " | cleared BEFORE AFTER"
+    );
     return 2;
 }

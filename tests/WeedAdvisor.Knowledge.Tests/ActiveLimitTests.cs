@@ -21,7 +21,7 @@ public sealed class ActiveLimitTests
     {
         const string more =
             "- id: oxadine-sprays\n  active: oxadine\n  form: spray\n  per: calendar-year\n  interval-days: 60\n  "
-                + "source: [book]\n";
+            + "source: [book]\n";
         var limit = new FixtureKnowledge().With(File, Good + more).Load().Value!.ActiveLimits["oxadine-sprays"];
         Assert.Equal(("spray", true, 60m), (limit.Form, limit.IsCalendarYear, limit.IntervalDays));
     }
@@ -40,5 +40,6 @@ public sealed class ActiveLimitTests
                     new FixtureKnowledge().With(File, Good.Replace(was, now, StringComparison.Ordinal)).Load().Refusals
                 )
                 .ToString(),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
 }

@@ -74,13 +74,16 @@ public sealed class AtomicFileTests : IDisposable
         string[] contents = [new string('a', 50_000), new string('b', 50_000)];
         AtomicFile.Write(File1, contents[0]);
         using var done = new CancellationTokenSource();
-        Task<int> reading = Task.Run(() =>
-        {
-            int reads = 0;
-            for (; !done.IsCancellationRequested; reads++)
-                Assert.Contains(File.ReadAllText(File1), contents);
-            return reads;
-        }, TestContext.Current.CancellationToken);
+        Task<int> reading = Task.Run(
+            () =>
+            {
+                int reads = 0;
+                for (; !done.IsCancellationRequested; reads++)
+                    Assert.Contains(File.ReadAllText(File1), contents);
+                return reads;
+            },
+            TestContext.Current.CancellationToken
+        );
 
         for (int i = 0; i < 200; i++)
             AtomicFile.Write(File1, contents[i % 2]);
@@ -91,9 +94,10 @@ public sealed class AtomicFileTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    private IEnumerable<string?> Names() => new DirectoryInfo(_folder.Path)
-        .EnumerateFileSystemInfos()
-        .Select(entry => entry.Name)
-        .Where(name => name != "elsewhere")
-        .Order(StringComparer.Ordinal);
+    private IEnumerable<string?> Names() =>
+        new DirectoryInfo(_folder.Path)
+            .EnumerateFileSystemInfos()
+            .Select(entry => entry.Name)
+            .Where(name => name != "elsewhere")
+            .Order(StringComparer.Ordinal);
 }

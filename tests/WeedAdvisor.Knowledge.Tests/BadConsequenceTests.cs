@@ -43,7 +43,8 @@ public sealed class BadConsequenceTests
     public void An_argument_without_an_action_is_a_problem(string consequence) =>
         AssertOne(
             "found 0 practice, treatment or action patterns; expected exactly one",
-            Rule.Load(consequence + "\n  because: x", "site: { place: house }", "any: { treatment: {} }"));
+            Rule.Load(consequence + "\n  because: x", "site: { place: house }", "any: { treatment: {} }")
+        );
 
     [Theory]
     [InlineData(
@@ -59,9 +60,10 @@ public sealed class BadConsequenceTests
     [InlineData("{weed hurts.", "found a brace without its partner; expected slots such as {treatment} or {$name}")]
     [InlineData("weed} hurts.", "found a brace without its partner")]
     [InlineData("{weed {crop} hurts.", "found a brace without its partner")]
-    public void A_bad_slot_is_a_problem(string because, string expected) => AssertOne(
-        expected,
-        Rule.Load(
+    public void A_bad_slot_is_a_problem(string because, string expected) =>
+        AssertOne(
+            expected,
+            Rule.Load(
                 $"{Support}\n  because: \"{because}\"",
                 "weed: { places: $place }",
                 "practice: { places: $place }",
@@ -70,9 +72,11 @@ public sealed class BadConsequenceTests
         );
 
     [Fact]
-    public void A_slot_in_a_rule_without_facts_is_a_problem() => AssertOne(
-        "found the slot {weed}; expected no slots",
-        Rule.Load("caution: \"Mind {weed}.\"\n  because: x", "site: { place: house }"));
+    public void A_slot_in_a_rule_without_facts_is_a_problem() =>
+        AssertOne(
+            "found the slot {weed}; expected no slots",
+            Rule.Load("caution: \"Mind {weed}.\"\n  because: x", "site: { place: house }")
+        );
 
     private static void AssertOne(string expected, Outcome<KnowledgeBase, Problem> outcome)
     {

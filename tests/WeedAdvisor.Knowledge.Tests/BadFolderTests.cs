@@ -34,14 +34,16 @@ public sealed class BadFolderTests
     public void A_question_that_the_program_reads_has_to_be_of_the_kind_that_it_reads()
     {
         var fixture = new FixtureKnowledge();
-        string questions = fixture.Text("questions.yaml")
+        string questions =
+            fixture.Text("questions.yaml")
             + "- { id: heated, group: crop, ask: How warm?, why: So., kind: number, unit: cm, between: [0, 9], source: "
             + "[common-practice] }\n";
 
         Assert.Contains(
             "found the question 'heated' of kind number; expected kind one-of: the program itself reads this question",
             Assert.Single(fixture.With("questions.yaml", questions).Load().Refusals).ToString(),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -78,9 +80,10 @@ public sealed class BadFolderTests
         Assert.True(new FixtureKnowledge().With(path, "words").Load().IsGood);
 
     [Fact]
-    public void The_same_list_in_two_files_is_a_problem() => Assert.Equal(
-        "vocabulary/more.yaml:1:1: found the id 'when' a second time; "
-            + "expected another id: vocabulary/lists.yaml:22:1 has this one",
+    public void The_same_list_in_two_files_is_a_problem() =>
+        Assert.Equal(
+            "vocabulary/more.yaml:1:1: found the id 'when' a second time; "
+                + "expected another id: vocabulary/lists.yaml:22:1 has this one",
             Assert
                 .Single(new FixtureKnowledge().With("vocabulary/more.yaml", "when: { now: now }").Load().Refusals)
                 .ToString()
@@ -114,7 +117,8 @@ public sealed class BadFolderTests
                 "sources.yaml",
                 "usual.yaml",
             ],
-            KnowledgeFolder.Load(folder.Path).Refusals.Select(problem => problem.Where.File));
+            KnowledgeFolder.Load(folder.Path).Refusals.Select(problem => problem.Where.File)
+        );
     }
 
     [Fact]

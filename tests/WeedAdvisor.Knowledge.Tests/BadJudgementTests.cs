@@ -100,36 +100,45 @@ public sealed class BadJudgementTests
         AssertOne(expected, Rule.Load(Support + "\n  because: x", "practice: {}", pattern));
 
     [Fact]
-    public void A_pattern_that_is_held_against_the_action_before_it_is_a_problem() => AssertOne(
-        "found the variable $wait of the action, used after it; expected the comparison on the action itself",
-        Rule.Load(
-            "bar: prohibited\n  because: x",
-            "treatment: { wait-after-potting-days: $wait }",
-            "site: { days-since-potting: { less-than: $wait } }"));
+    public void A_pattern_that_is_held_against_the_action_before_it_is_a_problem() =>
+        AssertOne(
+            "found the variable $wait of the action, used after it; expected the comparison on the action itself",
+            Rule.Load(
+                "bar: prohibited\n  because: x",
+                "treatment: { wait-after-potting-days: $wait }",
+                "site: { days-since-potting: { less-than: $wait } }"
+            )
+        );
 
     [Fact]
-    public void The_same_id_in_two_files_is_a_problem() => AssertOne(
-        "found the id 'drying-helps' a second time; expected another id: judgements/moisture.yaml:10:3 has this one",
-        Rule.Load("- id: drying-helps\n  when: [practice: {}]\n  doubt: 0.5\n  because: x\n  source: [book]\n"));
+    public void The_same_id_in_two_files_is_a_problem() =>
+        AssertOne(
+            "found the id 'drying-helps' a second time; expected another id: judgements/moisture.yaml:10:3 has this "
+                + "one",
+            Rule.Load("- id: drying-helps\n  when: [practice: {}]\n  doubt: 0.5\n  because: x\n  source: [book]\n")
+        );
 
     [Theory]
     [InlineData("when: []", "found an empty list; expected a list of at least one pattern")]
     [InlineData("when: { site: { place: house } }", "found a map of keys; expected a list of at least one pattern")]
-    public void A_rule_without_patterns_is_a_problem(string when, string expected) => AssertOne(
-        expected, Rule.Load($"- id: a-rule\n  {when}\n  caution: Beware.\n  because: x\n  source: [book]\n"));
+    public void A_rule_without_patterns_is_a_problem(string when, string expected) =>
+        AssertOne(expected, Rule.Load($"- id: a-rule\n  {when}\n  caution: Beware.\n  because: x\n  source: [book]\n"));
 
     [Theory]
     [InlineData("finding: { id: liverwort-is-being-fed }")]
     [InlineData("none: { finding: { id: liverwort-is-being-fed } }")]
     [InlineData("any: { finding: { id: liverwort-is-being-fed } }")]
-    public void Findings_that_depend_on_themselves_are_a_problem(string pattern) => AssertOne(
+    public void Findings_that_depend_on_themselves_are_a_problem(string pattern) =>
+        AssertOne(
             "found findings that depend on themselves: liverwort-is-being-fed needs surface-stays-wet needs "
                 + "liverwort-is-being-fed",
-        Rule.Load("finding: { id: surface-stays-wet, certainty: 0.5 }\n  because: x", pattern));
+            Rule.Load("finding: { id: surface-stays-wet, certainty: 0.5 }\n  because: x", pattern)
+        );
 
     [Fact]
-    public void A_finding_that_needs_itself_is_a_problem() => AssertOne(
-        "found findings that depend on themselves: surface-stays-wet needs surface-stays-wet",
+    public void A_finding_that_needs_itself_is_a_problem() =>
+        AssertOne(
+            "found findings that depend on themselves: surface-stays-wet needs surface-stays-wet",
             Rule.Load(
                 "finding: { id: surface-stays-wet, certainty: 0.5 }\n  because: x",
                 "finding: { id: surface-stays-wet }"

@@ -97,9 +97,9 @@ public sealed class BadVisitTests
     [InlineData("name: The bench", "name:", "found nothing; expected text")]
     [InlineData("title: A wet house", "title: A wet house\ntitle: Again", "3:1: found the key 'title' a second time")]
     public void A_bad_visit_is_a_problem(string old, string changed, string expected) =>
-        Assert.Contains(
-            Parse(s_good.Replace(old, changed, StringComparison.Ordinal)).Refusals,
-            problem => problem.ToString().Contains(expected, StringComparison.Ordinal));
+        Assert.Contains(Parse(s_good.Replace(old, changed, StringComparison.Ordinal)).Refusals, problem =>
+            problem.ToString().Contains(expected, StringComparison.Ordinal)
+        );
 
     [Theory]
     [InlineData(
@@ -129,7 +129,8 @@ public sealed class BadVisitTests
             Assert
                 .Single(new FixtureKnowledge().Change("visits/wet-house.yaml", old, changed).Load().Refusals)
                 .ToString(),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
 
     private static Outcome<Visit, Problem> Parse(string text) =>
         VisitFile.Parse(text, "visit.yaml", FixtureKnowledge.Good);

@@ -89,7 +89,9 @@ public sealed class BadYamlTests
         Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().With("knowledge.yaml", bomb.ToString()).Load();
 
         Assert.Equal(
-            ["the anchor &a0", "the anchor &a1", "the alias *a0"], outcome.Refusals.Select(problem => problem.Found));
+            ["the anchor &a0", "the anchor &a1", "the alias *a0"],
+            outcome.Refusals.Select(problem => problem.Found)
+        );
     }
 
     [Theory]
@@ -102,7 +104,8 @@ public sealed class BadYamlTests
         Assert.Contains(
             expected,
             Assert.Single(new FixtureKnowledge().With("knowledge.yaml", bytes).Load().Refusals).ToString(),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void A_knowledge_file_of_more_than_256_KB_is_refused()
@@ -112,7 +115,8 @@ public sealed class BadYamlTests
         Assert.True(new FixtureKnowledge().With("crops.yaml", large[..^1]).Load().IsGood);
         Assert.Equal(
             ["crops.yaml: found a file of more than 256 KB; expected at most 256 KB"],
-            new FixtureKnowledge().With("crops.yaml", large).Load().Refusals.Select(problem => problem.ToString()));
+            new FixtureKnowledge().With("crops.yaml", large).Load().Refusals.Select(problem => problem.ToString())
+        );
         Assert.False(new FixtureKnowledge().With("crops.yaml", Padded("crops.yaml", 10_000_000)).Load().IsGood);
     }
 

@@ -11,10 +11,27 @@ public sealed class HostileInputTests : IDisposable
 {
     // What has meaning in YAML or in UTF-8, so that most changes hurt.
     private static readonly byte[] s_sharp =
-        [.. "\n\r\t :-?,[]{}#&*!|>'\"%@`$<~=0"u8, 0x00, 0x1B, 0x7F, 0x85, 0xC2, 0xE2, 0xEF, 0xBB, 0xBF, 0xF0, 0xFF];
+    [
+        .. "\n\r\t :-?,[]{}#&*!|>'\"%@`$<~=0"u8,
+        0x00,
+        0x1B,
+        0x7F,
+        0x85,
+        0xC2,
+        0xE2,
+        0xEF,
+        0xBB,
+        0xBF,
+        0xF0,
+        0xFF,
+    ];
 
-    private static readonly Gen<(int Kind, double At, byte Value, int Length)> s_change =
-        Gen.Select(Gen.Int[0, 3], Gen.Double[0, 1], Gen.OneOf(Gen.OneOf(s_sharp), Gen.Byte), Gen.Int[1, 40]);
+    private static readonly Gen<(int Kind, double At, byte Value, int Length)> s_change = Gen.Select(
+        Gen.Int[0, 3],
+        Gen.Double[0, 1],
+        Gen.OneOf(Gen.OneOf(s_sharp), Gen.Byte),
+        Gen.Int[1, 40]
+    );
 
     private readonly TempFolder _folder = new();
 
@@ -23,25 +40,30 @@ public sealed class HostileInputTests : IDisposable
     {
         byte[] good = Encoding.UTF8.GetBytes(FixtureFiles.All["visits/wet-house.yaml"]);
         int file = 0;
-        s_change.Array[1, 12].Sample(
-            changes =>
-            {
-                string path = _folder.Write($"{Interlocked.Increment(ref file)}.yaml", Changed(good, changes));
-                AssertTotal(VisitFile.Read(path, FixtureKnowledge.Good));
-                File.Delete(path);
-            },
-            iter: 3000);
+        s_change
+            .Array[1, 12]
+            .Sample(
+                changes =>
+                {
+                    string path = _folder.Write($"{Interlocked.Increment(ref file)}.yaml", Changed(good, changes));
+                    AssertTotal(VisitFile.Read(path, FixtureKnowledge.Good));
+                    File.Delete(path);
+                },
+                iter: 3000
+            );
     }
 
     [Fact]
     public void A_folder_with_changed_bytes_is_read_or_refused() =>
-        Gen.Select(Gen.OneOf(new FixtureKnowledge().Paths.ToArray()), s_change.Array[1, 6]).Sample(
-            (path, changes) =>
-            {
-                var fixture = new FixtureKnowledge();
-                AssertTotal(fixture.With(path, Changed(fixture[path], changes)).Load());
-            },
-            iter: 300);
+        Gen.Select(Gen.OneOf(new FixtureKnowledge().Paths.ToArray()), s_change.Array[1, 6])
+            .Sample(
+                (path, changes) =>
+                {
+                    var fixture = new FixtureKnowledge();
+                    AssertTotal(fixture.With(path, Changed(fixture[path], changes)).Load());
+                },
+                iter: 300
+            );
 
     [Fact]
     public void Any_text_at_all_is_read_or_refused() =>

@@ -60,7 +60,8 @@ public sealed class JudgementReadingTests
             "site: { cover: $cover, days-since-potting: $days }",
             "treatment: { allowed-under: { has: $cover }, wait-after-potting-days: { more-than: $days } }",
             "none: { treatment: { allowed-under: { lacks: $cover } } }",
-            "any: { past: { days-ago: $days } }");
+            "any: { past: { days-ago: $days } }"
+        );
 
         Assert.Equal(["$cover binds", "$days binds"], Tests(rule.When[0]));
         Assert.Equal(["no $cover"], Tests(Assert.IsType<Pattern.None>(rule.When[1]).Inner));
@@ -75,7 +76,8 @@ public sealed class JudgementReadingTests
         Judgement rule = Read(
             "bar: unsuitable\n  not-yet: { from: $days, to: 56 }\n  because: \"{$days}\"",
             "past: { days-ago: { called: $days, less-than: 56 } }",
-            "treatment: {}");
+            "treatment: {}"
+        );
 
         Assert.Equal(["$days binds", "LessThan 56"], Tests(rule.When[0]));
         Assert.Equal(new Lift.Days("days", null, 56), Assert.IsType<Consequence.Bar>(rule.Then).Lift);
@@ -89,8 +91,8 @@ public sealed class JudgementReadingTests
         Assert.Equal(new Lift.OtherWay("beside the pots"), LiftOf("bar: prohibited\n  not-this-way: beside the pots"));
     }
 
-    private static Lift LiftOf(string consequence) => Assert.IsType<Consequence.Bar>(
-        Read($"{consequence}\n  because: So.", "treatment: {}").Then).Lift;
+    private static Lift LiftOf(string consequence) =>
+        Assert.IsType<Consequence.Bar>(Read($"{consequence}\n  because: So.", "treatment: {}").Then).Lift;
 
     [Fact]
     public void Each_consequence_is_read()
@@ -109,10 +111,13 @@ public sealed class JudgementReadingTests
             Read("bar: unsuitable\n  because: x", "treatment: {}").Then
         );
         Assert.Equal(
-            new Consequence.Caution("Mind {weed}."), Read("caution: \"Mind {weed}.\"\n  because: x", "weed: {}").Then);
+            new Consequence.Caution("Mind {weed}."),
+            Read("caution: \"Mind {weed}.\"\n  because: x", "weed: {}").Then
+        );
         Assert.Equal(
             new Consequence.MakesFinding("surface-stays-wet", 0.9),
-            Read("finding: { id: surface-stays-wet, certainty: 0.9 }\n  because: x", "site: { place: house }").Then);
+            Read("finding: { id: surface-stays-wet, certainty: 0.9 }\n  because: x", "site: { place: house }").Then
+        );
     }
 
     [Fact]
@@ -122,7 +127,8 @@ public sealed class JudgementReadingTests
             "support: 0.5\n  because: x",
             "practice: {}",
             "finding: { id: surface-stays-wet }",
-            "none: { finding: { id: liverwort-is-being-fed } }");
+            "none: { finding: { id: liverwort-is-being-fed } }"
+        );
 
         Assert.Equal(new Pattern.HasFinding("surface-stays-wet"), rule.When[0]);
         Assert.Equal(new Pattern.None(new Pattern.HasFinding("liverwort-is-being-fed")), rule.When[1]);
@@ -130,19 +136,20 @@ public sealed class JudgementReadingTests
 
     private static Judgement Read(string consequence, params string[] patterns) =>
         Rule.Load(consequence, patterns).Value?.Judgements.Single(rule => rule.Id == "a-rule")
-            ?? throw new InvalidOperationException(Rule.Load(consequence, patterns).Refusals[0].ToString());
+        ?? throw new InvalidOperationException(Rule.Load(consequence, patterns).Refusals[0].ToString());
 
     private static IEnumerable<string> Tests(Pattern pattern) =>
         Assert.IsType<Pattern.Fact>(pattern).Tests.Select(condition => Written(condition.Test));
 
-    private static string Written(AttributeTest test) => test switch
-    {
-        AttributeTest.Word word => (word.Negated ? "no Word " : "Word ") + word.Words,
-        AttributeTest.Limit limit => $"{limit.Comparison} {((Reading.Number)Reading.Of(limit.Value)).AsWord}",
-        AttributeTest.Variable variable =>
-            $"{(variable.Negated ? "no " : "")}${variable.Name}{(variable.Binds ? " binds" : "")}",
-        AttributeTest.VariableLimit limit => $"{limit.Comparison} ${limit.Name}",
-        AttributeTest.Every every => $"({string.Join(" and ", every.Tests.Select(Written))})",
-        _ => "?",
-    };
+    private static string Written(AttributeTest test) =>
+        test switch
+        {
+            AttributeTest.Word word => (word.Negated ? "no Word " : "Word ") + word.Words,
+            AttributeTest.Limit limit => $"{limit.Comparison} {((Reading.Number)Reading.Of(limit.Value)).AsWord}",
+            AttributeTest.Variable variable =>
+                $"{(variable.Negated ? "no " : "")}${variable.Name}{(variable.Binds ? " binds" : "")}",
+            AttributeTest.VariableLimit limit => $"{limit.Comparison} ${limit.Name}",
+            AttributeTest.Every every => $"({string.Join(" and ", every.Tests.Select(Written))})",
+            _ => "?",
+        };
 }

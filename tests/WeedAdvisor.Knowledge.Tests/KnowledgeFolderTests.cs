@@ -140,7 +140,9 @@ public sealed class KnowledgeFolderTests
     public void One_changed_byte_changes_the_stamp()
     {
         KnowledgeStamp changed = new FixtureKnowledge()
-            .Change("weeds/liverwort.yaml", "with cups.", "with cups!").Load().Value!.Stamp;
+            .Change("weeds/liverwort.yaml", "with cups.", "with cups!")
+            .Load()
+            .Value!.Stamp;
 
         Assert.NotEqual(FixtureKnowledge.Good.Stamp, changed);
         Assert.Matches("^[0-9a-f]{64}$", changed.Hash);

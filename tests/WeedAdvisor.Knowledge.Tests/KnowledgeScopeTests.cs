@@ -4,7 +4,8 @@ namespace WeedAdvisor.Knowledge.Tests;
 
 public sealed class KnowledgeScopeTests
 {
-    private const string Visit = "visits/wet-house.yaml", Sources = "sources.yaml";
+    private const string Visit = "visits/wet-house.yaml",
+        Sources = "sources.yaml";
 
     [Theory]
     [InlineData(KnowledgeScope.WithoutWorkedVisits)]
@@ -51,20 +52,21 @@ public sealed class KnowledgeScopeTests
     {
         FixtureKnowledge knowledge = new FixtureKnowledge().Without(Sources);
 
-        Assert.All(
-            Enum.GetValues<KnowledgeScope>(),
-            scope => Assert.Contains(knowledge.Load(scope).Refusals, problem => problem.Where.File == Sources));
+        Assert.All(Enum.GetValues<KnowledgeScope>(), scope =>
+            Assert.Contains(knowledge.Load(scope).Refusals, problem => problem.Where.File == Sources)
+        );
     }
 
     [Fact]
     public void A_broken_rule_is_a_problem_in_every_scope()
     {
-        string path = new FixtureKnowledge().Paths
-            .First(one => one.StartsWith("judgements/", StringComparison.Ordinal));
+        string path = new FixtureKnowledge().Paths.First(one =>
+            one.StartsWith("judgements/", StringComparison.Ordinal)
+        );
         FixtureKnowledge knowledge = new FixtureKnowledge().With(path, "- [");
 
-        Assert.All(
-            Enum.GetValues<KnowledgeScope>(),
-            scope => Assert.Contains(knowledge.Load(scope).Refusals, problem => problem.Where.File == path));
+        Assert.All(Enum.GetValues<KnowledgeScope>(), scope =>
+            Assert.Contains(knowledge.Load(scope).Refusals, problem => problem.Where.File == path)
+        );
     }
 }

@@ -37,7 +37,9 @@ public sealed class NearestWordTests
     [Fact]
     public void One_slip_in_a_word_of_four_letters_or_more_is_always_found_out() =>
         Gen.Select(Gen.String[Gen.Char['a', 'z'], 4, 12], Gen.Int[0, 11], Gen.Char['a', 'z'])
-            .Sample((word, at, letter) =>
-                NearestWord.Of(word.Insert(at % word.Length, letter.ToString()), [word]) == word
-                && NearestWord.Of(word.Remove(at % word.Length, 1), [word]) == word);
+            .Sample(
+                (word, at, letter) =>
+                    NearestWord.Of(word.Insert(at % word.Length, letter.ToString()), [word]) == word
+                    && NearestWord.Of(word.Remove(at % word.Length, 1), [word]) == word
+            );
 }

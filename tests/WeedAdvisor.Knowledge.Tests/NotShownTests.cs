@@ -36,9 +36,8 @@ public sealed class NotShownTests
         Assert.Equal(found, problem.Found);
     }
 
-    private static Outcome<KnowledgeBase, Problem> With(string text) => new FixtureKnowledge()
-        .With("coverage.yaml", text.Replace("RULE", Rule(), StringComparison.Ordinal))
-        .Load();
+    private static Outcome<KnowledgeBase, Problem> With(string text) =>
+        new FixtureKnowledge().With("coverage.yaml", text.Replace("RULE", Rule(), StringComparison.Ordinal)).Load();
 
     private static string Rule() => new FixtureKnowledge().Load().Value!.Judgements[0].Id;
 }

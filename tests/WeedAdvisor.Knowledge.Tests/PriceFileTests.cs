@@ -23,8 +23,11 @@ public class PriceFileTests
     }
 
     [Fact]
-    public void The_shipped_prices_are_a_valid_price_file() => Assert.Equal(
-        s_shipped.Prices.Count, PriceFile.Read(Path.Combine(Repository.Rules, "prices.yaml"), s_shipped).Value!.Count);
+    public void The_shipped_prices_are_a_valid_price_file() =>
+        Assert.Equal(
+            s_shipped.Prices.Count,
+            PriceFile.Read(Path.Combine(Repository.Rules, "prices.yaml"), s_shipped).Value!.Count
+        );
 
     [Theory]
     [InlineData(
@@ -57,8 +60,9 @@ public class PriceFileTests
         Assert.Equal(expected, Assert.Single(Parse(Price(id, value, unit)).Refusals).ToString());
 
     [Fact]
-    public void A_price_stands_only_once() => Assert.Equal(
-        "own.yaml:6:3: found the price 'propane' a second time; expected each price once",
+    public void A_price_stands_only_once() =>
+        Assert.Equal(
+            "own.yaml:6:3: found the price 'propane' a second time; expected each price once",
             Assert
                 .Single(Parse(Price("propane", "1", "usd-per-kg") + Price("propane", "2", "usd-per-kg")).Refusals)
                 .ToString()
@@ -82,8 +86,11 @@ public class PriceFileTests
     {
         string[] followed =
         [
-            .. s_shipped.Practices.Values.Cast<CatalogueAction>().Concat(s_shipped.Treatments.Values)
-                .Select(action => action.Cost?.Price).OfType<string>(),
+            .. s_shipped
+                .Practices.Values.Cast<CatalogueAction>()
+                .Concat(s_shipped.Treatments.Values)
+                .Select(action => action.Cost?.Price)
+                .OfType<string>(),
         ];
         Assert.NotEmpty(followed);
         Assert.All(followed, id => Assert.True(s_shipped.Prices[id].Value > 0));

@@ -13,49 +13,58 @@ namespace WeedAdvisor.Knowledge.Tests;
 /// </summary>
 public sealed class VisitDocumentLawTests
 {
-    private static readonly Gen<(Visit Visit, int[] Tape, VisitArea[] Fresh)> s_case =
-        Gen.Select(VisitTextTests.Visits, Gen.Int[0, 1_000_000].Array[64], VisitTextTests.Areas.Array[2]);
+    private static readonly Gen<(Visit Visit, int[] Tape, VisitArea[] Fresh)> s_case = Gen.Select(
+        VisitTextTests.Visits,
+        Gen.Int[0, 1_000_000].Array[64],
+        VisitTextTests.Areas.Array[2]
+    );
 
     [Fact]
-    public void Whatever_is_edited_can_be_read_and_no_comment_is_lost_that_stood_elsewhere() => s_case.Sample(
-        drawn =>
-        {
-            var tape = new Tape(drawn.Tape);
-            string[] lines = Commented(VisitText.Of(drawn.Visit), tape);
-            string eol = tape.Next(2) == 0 ? "\n" : "\r\n";
-            string text =
-                (tape.Next(4) == 0 ? "\uFEFF" : "") + string.Join(eol, lines) + (tape.Next(4) == 0 ? "" : eol);
-            VisitDocument document = VisitDocumentTests.Document(text);
-            Assert.Equal(Encoding.UTF8.GetBytes(text), document.With(document.Visit).Bytes);
+    public void Whatever_is_edited_can_be_read_and_no_comment_is_lost_that_stood_elsewhere() =>
+        s_case.Sample(
+            drawn =>
+            {
+                var tape = new Tape(drawn.Tape);
+                string[] lines = Commented(VisitText.Of(drawn.Visit), tape);
+                string eol = tape.Next(2) == 0 ? "\n" : "\r\n";
+                string text =
+                    (tape.Next(4) == 0 ? "\uFEFF" : "") + string.Join(eol, lines) + (tape.Next(4) == 0 ? "" : eol);
+                VisitDocument document = VisitDocumentTests.Document(text);
+                Assert.Equal(Encoding.UTF8.GetBytes(text), document.With(document.Visit).Bytes);
 
-            Visit edited = document.Visit;
-            for (int i = tape.Next(4); i >= 0; i--)
-                edited = Edit(edited, drawn.Fresh, tape);
-            VisitWriting written = document.With(edited);
+                Visit edited = document.Visit;
+                for (int i = tape.Next(4); i >= 0; i--)
+                    edited = Edit(edited, drawn.Fresh, tape);
+                VisitWriting written = document.With(edited);
 
-            string saved = Encoding.UTF8.GetString([.. written.Bytes]);
-            Assert.True(written.KeepsLines, text);
-            Assert.Equal(VisitText.Of(edited), VisitText.Of(VisitDocumentTests.Document(saved).Visit));
-            foreach (string comment in Outside(lines, document.Visit, edited))
-                Assert.True(saved.Contains(comment, StringComparison.Ordinal), $"{comment}\n{text}\nbecame\n{saved}");
-            Assert.Equal(text.StartsWith('\uFEFF'), saved.StartsWith('\uFEFF'));
-            Assert.Equal(
-                eol == "\n" ? 0 : saved.Count(c => c == '\n'), saved.Split("\r\n").Length - 1);
-        },
-        iter: Sizes.Of(300, 20_000));
+                string saved = Encoding.UTF8.GetString([.. written.Bytes]);
+                Assert.True(written.KeepsLines, text);
+                Assert.Equal(VisitText.Of(edited), VisitText.Of(VisitDocumentTests.Document(saved).Visit));
+                foreach (string comment in Outside(lines, document.Visit, edited))
+                    Assert.True(
+                        saved.Contains(comment, StringComparison.Ordinal),
+                        $"{comment}\n{text}\nbecame\n{saved}"
+                    );
+                Assert.Equal(text.StartsWith('\uFEFF'), saved.StartsWith('\uFEFF'));
+                Assert.Equal(eol == "\n" ? 0 : saved.Count(c => c == '\n'), saved.Split("\r\n").Length - 1);
+            },
+            iter: Sizes.Of(300, 20_000)
+        );
 
     [Fact]
-    public void What_is_edited_and_edited_back_gives_the_same_bytes() => s_case.Sample(
-        drawn =>
-        {
-            var tape = new Tape(drawn.Tape);
-            string text = string.Join('\n', Commented(VisitText.Of(drawn.Visit), tape));
-            VisitDocument document = VisitDocumentTests.Document(text);
-            Edit(document.Visit, drawn.Fresh, tape);
-            VisitWriting back = document.With(VisitDocumentTests.Document(VisitText.Of(document.Visit)).Visit);
-            Assert.Equal(document.Bytes, back.Bytes);
-        },
-        iter: Sizes.Of(50, 2_000));
+    public void What_is_edited_and_edited_back_gives_the_same_bytes() =>
+        s_case.Sample(
+            drawn =>
+            {
+                var tape = new Tape(drawn.Tape);
+                string text = string.Join('\n', Commented(VisitText.Of(drawn.Visit), tape));
+                VisitDocument document = VisitDocumentTests.Document(text);
+                Edit(document.Visit, drawn.Fresh, tape);
+                VisitWriting back = document.With(VisitDocumentTests.Document(VisitText.Of(document.Visit)).Visit);
+                Assert.Equal(document.Bytes, back.Bytes);
+            },
+            iter: Sizes.Of(50, 2_000)
+        );
 
     private static string[] Commented(string text, Tape tape)
     {
@@ -102,15 +111,21 @@ public sealed class VisitDocumentLawTests
             case 7 when at >= 0:
                 return visit.WithArea(at, area => area with { Past = Listed(area.Past, other.Past, tape) });
             case 8 when at >= 0 && visit.Areas[at].Answers.Count > 0:
-                return visit.WithArea(at, area => area with
-                {
-                    Answers = area.Answers.Remove(area.Answers.Keys.ElementAt(tape.Next(area.Answers.Count))),
-                });
+                return visit.WithArea(at, area =>
+                    area with
+                    {
+                        Answers = area.Answers.Remove(area.Answers.Keys.ElementAt(tape.Next(area.Answers.Count))),
+                    }
+                );
             default:
-                return at < 0 ? visit : visit.WithArea(at, area => area with
-                {
-                    Answers = area.Answers.SetItems(other.Answers.Take(tape.Next(3))),
-                });
+                return at < 0
+                    ? visit
+                    : visit.WithArea(at, area =>
+                        area with
+                        {
+                            Answers = area.Answers.SetItems(other.Answers.Take(tape.Next(3))),
+                        }
+                    );
         }
     }
 
@@ -140,9 +155,16 @@ public sealed class VisitDocumentLawTests
         {
             if (!lines[i].TrimStart().StartsWith('#'))
                 continue;
-            bool isLost = i > areas && i < end
-                ? IsWithin(lines, i, end, 2) is { } area && (after.Areas.All(kept => kept.Id != Id(area))
-                    || (IsWithin(lines, i, end, 4) is { } block && IsChangedWhole(block, Id(area), before, after)))
+            bool isLost =
+                i > areas && i < end
+                    ? IsWithin(lines, i, end, 2) is { } area
+                        && (
+                            after.Areas.All(kept => kept.Id != Id(area))
+                            || (
+                                IsWithin(lines, i, end, 4) is { } block
+                                && IsChangedWhole(block, Id(area), before, after)
+                            )
+                        )
                     : IsWithin(lines, i, areas, 0) is { } top
                         && top.StartsWith("answers:", StringComparison.Ordinal)
                         && after.Head.IsEmpty;
@@ -153,7 +175,8 @@ public sealed class VisitDocumentLawTests
 
     private static bool IsChangedWhole(string block, string id, Visit before, Visit after)
     {
-        VisitArea one = before.Areas.Single(area => area.Id == id), other = after.Areas.Single(area => area.Id == id);
+        VisitArea one = before.Areas.Single(area => area.Id == id),
+            other = after.Areas.Single(area => area.Id == id);
         return block.TrimStart().Split(':')[0] switch
         {
             "weeds" => other.Weeds is null or { IsEmpty: true },

@@ -41,62 +41,90 @@ public sealed class VisitDocumentTests
         """;
 
     [Fact]
-    public void A_changed_answer_changes_its_line_and_no_other() => Assert.Equal(
-        Told.Replace("cover: film-on", "cover: open-sky", StringComparison.Ordinal)
-            .Replace("visit: wet-house\n", "visit: wet-house\nformat: 2\n", StringComparison.Ordinal),
-        Edited(Told, visit => visit.Answered(0, "cover", "open-sky")));
+    public void A_changed_answer_changes_its_line_and_no_other() =>
+        Assert.Equal(
+            Told.Replace("cover: film-on", "cover: open-sky", StringComparison.Ordinal)
+                .Replace("visit: wet-house\n", "visit: wet-house\nformat: 2\n", StringComparison.Ordinal),
+            Edited(Told, visit => visit.Answered(0, "cover", "open-sky"))
+        );
 
     [Fact]
-    public void The_comment_behind_a_value_stays_when_the_value_changes_and_goes_with_its_line() => Assert.Equal(
-        Told.Replace("sides: closed  # since March", "sides: open  # since March", StringComparison.Ordinal)
-            .Replace("      - {weed: liverwort, stage: mature}   # under the gutter\n", "", StringComparison.Ordinal)
-            .Replace("date: 2026-04-14 ", "date: 2026-04-15 ", StringComparison.Ordinal)
-            .Replace("visit: wet-house\n", "visit: wet-house\nformat: 2\n", StringComparison.Ordinal),
-        Edited(Told, visit => visit.Answered(0, "sides", "open").WithArea(
-            0, area => area with { Weeds = area.Weeds!.Value.RemoveAt(0) }) with
-        { Date = new DateOnly(2026, 4, 15) }));
+    public void The_comment_behind_a_value_stays_when_the_value_changes_and_goes_with_its_line() =>
+        Assert.Equal(
+            Told.Replace("sides: closed  # since March", "sides: open  # since March", StringComparison.Ordinal)
+                .Replace(
+                    "      - {weed: liverwort, stage: mature}   # under the gutter\n",
+                    "",
+                    StringComparison.Ordinal
+                )
+                .Replace("date: 2026-04-14 ", "date: 2026-04-15 ", StringComparison.Ordinal)
+                .Replace("visit: wet-house\n", "visit: wet-house\nformat: 2\n", StringComparison.Ordinal),
+            Edited(Told, visit =>
+                visit
+                    .Answered(0, "sides", "open")
+                    .WithArea(0, area => area with { Weeds = area.Weeds!.Value.RemoveAt(0) }) with
+                {
+                    Date = new DateOnly(2026, 4, 15),
+                }
+            )
+        );
 
     [Fact]
     public void What_is_new_is_written_in_the_lines_of_its_own_list()
     {
         string text = Told.Replace(
-            "      - {weed: liverwort, stage: mature}   # under the gutter\n", "", StringComparison.Ordinal);
+            "      - {weed: liverwort, stage: mature}   # under the gutter\n",
+            "",
+            StringComparison.Ordinal
+        );
         Assert.Equal(
             text.Replace(
                     "        stage: seedling\n",
                     "        stage: seedling\n      - {weed: liverwort, cover-percent: 5}\n",
-                    StringComparison.Ordinal)
+                    StringComparison.Ordinal
+                )
                 .Replace("        - spreader\n", "        - spreader\n      place: yard\n", StringComparison.Ordinal)
                 .Replace("visit: wet-house\n", "visit: wet-house\nformat: 2\n", StringComparison.Ordinal)
                 .Replace("    name: The yard\n", "    name: The yard\n    weeds: []\n", StringComparison.Ordinal),
-            Edited(text, visit => visit.Answered(0, "place", "yard")
-                .WithArea(0, area => area with { Weeds = area.Weeds!.Value.Add(new WeedSeen("liverwort", null, 5)) })
-                .WithArea(1, area => area with { Weeds = [] })));
+            Edited(text, visit =>
+                visit
+                    .Answered(0, "place", "yard")
+                    .WithArea(0, area =>
+                        area with
+                        {
+                            Weeds = area.Weeds!.Value.Add(new WeedSeen("liverwort", null, 5)),
+                        }
+                    )
+                    .WithArea(1, area => area with { Weeds = [] })
+            )
+        );
     }
 
     [Fact]
-    public void A_removed_area_takes_its_lines_with_it_and_the_comment_above_it_stays() => Assert.Equal(
-        """
-        # walked with the foreman
-        date: 2026-04-14   # a Tuesday
-        visit: wet-house
-        format: 2
+    public void A_removed_area_takes_its_lines_with_it_and_the_comment_above_it_stays() =>
+        Assert.Equal(
+            """
+            # walked with the foreman
+            date: 2026-04-14   # a Tuesday
+            visit: wet-house
+            format: 2
 
-        title: A wet house
-        areas:
-          # the house at the road
-          # nothing there yet
-          - id: yard
-            name: The yard
-            past: []
-        # what should come out
-        expect:
-          - area: bench
-            clear: [hand-weed]
-        # the end
+            title: A wet house
+            areas:
+              # the house at the road
+              # nothing there yet
+              - id: yard
+                name: The yard
+                past: []
+            # what should come out
+            expect:
+              - area: bench
+                clear: [hand-weed]
+            # the end
 
-        """,
-        Edited(Told, visit => visit with { Areas = visit.Areas.RemoveAt(0) }));
+            """,
+            Edited(Told, visit => visit with { Areas = visit.Areas.RemoveAt(0) })
+        );
 
     [Theory]
     [InlineData(false, false, true)]
@@ -147,8 +175,12 @@ public sealed class VisitDocumentTests
                     "- id: two\n  name: Two\n  answers:\n    cover: not-known",
                     StringComparison.Ordinal
                 ),
-            Edited(text, visit => visit.Answered(0, "cover", "open-sky").WithArea(
-                1, area => area with { Answers = area.Answers.Remove("cover") })));
+            Edited(text, visit =>
+                visit
+                    .Answered(0, "cover", "open-sky")
+                    .WithArea(1, area => area with { Answers = area.Answers.Remove("cover") })
+            )
+        );
     }
 
     [Theory]
@@ -194,8 +226,11 @@ public sealed class VisitDocumentTests
 internal static class VisitEditing
 {
     public static Visit WithArea(this Visit visit, int at, Func<VisitArea, VisitArea> edit) =>
-        visit with { Areas = visit.Areas.SetItem(at, edit(visit.Areas[at])) };
+        visit with
+        {
+            Areas = visit.Areas.SetItem(at, edit(visit.Areas[at])),
+        };
 
-    public static Visit Answered(this Visit visit, int at, string question, string word) => visit.WithArea(
-        at, area => area.With(question, word));
+    public static Visit Answered(this Visit visit, int at, string question, string word) =>
+        visit.WithArea(at, area => area.With(question, word));
 }

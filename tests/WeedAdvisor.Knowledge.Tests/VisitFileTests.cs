@@ -27,7 +27,8 @@ public sealed class VisitFileTests
         Assert.Equal([new WeedSeen("liverwort", "mature", 20)], bench.Weeds!.Value);
         Assert.Equal(
             [new PastApplication("oxadine-granules", new DateOnly(2026, 3, 1), "escapes", WordSet.Of(["liverwort"]))],
-            bench.Past!.Value);
+            bench.Past!.Value
+        );
     }
 
     [Fact]
@@ -50,7 +51,8 @@ public sealed class VisitFileTests
     {
         VisitArea area = Area(
             "weeds: [{ weed: liverwort, stage: not-known, cover-percent: not-known }], "
-            + "past: [{ treatment: oxadine-granules, date: not-known, result: unknown }]").Value!.Areas[0];
+                + "past: [{ treatment: oxadine-granules, date: not-known, result: unknown }]"
+        ).Value!.Areas[0];
 
         Assert.Equal([new WeedSeen("liverwort", null, null)], area.Weeds!.Value);
         Assert.Equal([new PastApplication("oxadine-granules", null, null, WordSet.Empty)], area.Past!.Value);
@@ -97,8 +99,13 @@ public sealed class VisitFileTests
     [Fact]
     public void A_thousand_areas_are_read()
     {
-        string areas = string.Concat(Enumerable.Range(0, 1000).Select(i =>
-            $"  - {{ id: bed-{i}, name: Bed {i}, answers: {{ place: yard, cover: open-sky }}, weeds: [] }}\n"));
+        string areas = string.Concat(
+            Enumerable
+                .Range(0, 1000)
+                .Select(i =>
+                    $"  - {{ id: bed-{i}, name: Bed {i}, answers: {{ place: yard, cover: open-sky }}, weeds: [] }}\n"
+                )
+        );
 
         Assert.Equal(1000, Parse($"visit: v\ndate: 2026-01-01\nareas:\n{areas}").Value!.Areas.Length);
     }

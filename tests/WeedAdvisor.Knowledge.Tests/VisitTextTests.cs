@@ -13,8 +13,9 @@ public sealed class VisitTextTests
 {
     private static readonly DateOnly s_day = new(2026, 4, 14);
 
-    private static readonly Gen<string> s_id =
-        Gen.String[Gen.Char["abcxyz019"], 1, 5].Array[1, 3].Select(words => string.Join('-', words));
+    private static readonly Gen<string> s_id = Gen.String[Gen.Char["abcxyz019"], 1, 5]
+        .Array[1, 3]
+        .Select(words => string.Join('-', words));
 
     private static readonly Gen<string> s_text = Gen.String[Gen.Char, 1, 20]
         .Where(text => !string.IsNullOrWhiteSpace(text) && text.All(c => !char.IsControl(c) && !char.IsSurrogate(c)));
@@ -28,9 +29,9 @@ public sealed class VisitTextTests
         Gen.OneOf<string?>(null, "mature", "seedling"),
         Gen.OneOf(Gen.Const((decimal?)null), s_percent.Select(percent => (decimal?)percent)),
         Gen.Bool,
-        (weeds, stage, cover, known) => known
-            ? (ImmutableArray<WeedSeen>?)[.. weeds.Select(weed => new WeedSeen(weed, stage, cover))]
-            : null);
+        (weeds, stage, cover, known) =>
+            known ? (ImmutableArray<WeedSeen>?)[.. weeds.Select(weed => new WeedSeen(weed, stage, cover))] : null
+    );
 
     private static readonly Gen<bool?> s_flag = Gen.OneOf<bool?>(null, true, false);
 
@@ -40,25 +41,28 @@ public sealed class VisitTextTests
         Gen.OneOf<string?>(null, "granules", "mist-or-fog"),
         Gen.Int[-1, 1439],
         Gen.OneOf<decimal?>(null, 0.5m, 150),
-        s_flag, s_flag, s_flag,
+        s_flag,
+        s_flag,
+        s_flag,
         Gen.OneOf<string?>(null, "few", "many"),
-        (kind, method, minute, rate, part, watered, aired, amount) => new PastApplication(
-            kind == 0 ? "oxadine-granules" : null, null, null, WordSet.Empty)
-        {
-            Actives = kind == 1 ? WordSet.Of(["oxadine"]) : WordSet.Empty,
-            Groups = kind is 1 or 2 ? WordSet.Of(["14"]) : WordSet.Empty,
-            Kind = kind == 3 ? "other-pesticide" : null,
-            Method = method,
-            Hour = minute < 0 ? null : new TimeOnly(minute / 60, minute % 60),
-            Rate = rate,
-            RateUnit = rate is null ? null : "lb/acre",
-            PartOnly = part,
-            WateredIn = watered,
-            Aired = aired,
-            Drifted = aired,
-            CameThrough = amount,
-            SeasonsRunning = amount is null ? null : 3,
-        });
+        (kind, method, minute, rate, part, watered, aired, amount) =>
+            new PastApplication(kind == 0 ? "oxadine-granules" : null, null, null, WordSet.Empty)
+            {
+                Actives = kind == 1 ? WordSet.Of(["oxadine"]) : WordSet.Empty,
+                Groups = kind is 1 or 2 ? WordSet.Of(["14"]) : WordSet.Empty,
+                Kind = kind == 3 ? "other-pesticide" : null,
+                Method = method,
+                Hour = minute < 0 ? null : new TimeOnly(minute / 60, minute % 60),
+                Rate = rate,
+                RateUnit = rate is null ? null : "lb/acre",
+                PartOnly = part,
+                WateredIn = watered,
+                Aired = aired,
+                Drifted = aired,
+                CameThrough = amount,
+                SeasonsRunning = amount is null ? null : 3,
+            }
+    );
 
     private static readonly Gen<ImmutableArray<PastApplication>?> s_applications = Gen.Select(
         Gen.OneOf(Gen.Const((DateOnly?)null), s_past.Select(day => (DateOnly?)day)),
@@ -66,13 +70,22 @@ public sealed class VisitTextTests
         Gen.Shuffle(FixtureKnowledge.Good.Weeds.Keys.ToArray(), 0, 2),
         Gen.Int[-1, 2],
         s_more,
-        (day, result, escaped, count, more) => count < 0
-            ? (ImmutableArray<PastApplication>?)null
-            :
-            [
-                .. Enumerable.Repeat(
-                    more with { Date = day, Result = result, Escaped = WordSet.Of(escaped) }, count),
-            ]);
+        (day, result, escaped, count, more) =>
+            count < 0
+                ? (ImmutableArray<PastApplication>?)null
+                :
+                [
+                    .. Enumerable.Repeat(
+                        more with
+                        {
+                            Date = day,
+                            Result = result,
+                            Escaped = WordSet.Of(escaped),
+                        },
+                        count
+                    ),
+                ]
+    );
 
     private static readonly Gen<VisitArea> s_area = Gen.Select(
         s_id,
@@ -80,48 +93,59 @@ public sealed class VisitTextTests
         Gen.Shuffle(FixtureKnowledge.Good.Questions.ToArray(), 0, 8).SelectMany(Answers),
         s_weeds,
         s_applications,
-        (id, name, answers, weeds, past) => new VisitArea(id, name, answers, weeds, past));
+        (id, name, answers, weeds, past) => new VisitArea(id, name, answers, weeds, past)
+    );
 
     private static readonly Gen<Visit> s_visit = Gen.Select(
-        s_id, s_text, Gen.Bool, Gen.Int[0, 3], s_area.Array[0, 4],
+        s_id,
+        s_text,
+        Gen.Bool,
+        Gen.Int[0, 3],
+        s_area.Array[0, 4],
         Gen.Shuffle(FixtureKnowledge.Good.Questions.ToArray(), 0, 4).SelectMany(Answers),
-        (id, text, titled, units, areas, head) => new Visit(
-            id, titled ? text : null, s_day, titled ? null : text, [.. areas.DistinctBy(area => area.Id)])
-        { Head = head, Units = units < 3 ? (UnitsWanted)units : null });
+        (id, text, titled, units, areas, head) =>
+            new Visit(id, titled ? text : null, s_day, titled ? null : text, [.. areas.DistinctBy(area => area.Id)])
+            {
+                Head = head,
+                Units = units < 3 ? (UnitsWanted)units : null,
+            }
+    );
 
     internal static Gen<Visit> Visits => s_visit;
 
     internal static Gen<VisitArea> Areas => s_area;
 
     [Fact]
-    public void Every_visit_comes_back_as_it_was_written() => s_visit.Sample(visit =>
-    {
-        string text = VisitText.Of(visit);
-        Visit back = Read(text);
-
-        Assert.Equal(
-            (visit.Id, visit.Title, visit.Date, visit.Nursery),
-            (back.Id, back.Title, back.Date, back.Nursery)
-        );
-        Assert.Equal(visit.Head, back.Head);
-        Assert.Equal(visit.Areas.Length, back.Areas.Length);
-        foreach ((VisitArea area, VisitArea same) in visit.Areas.Zip(back.Areas))
+    public void Every_visit_comes_back_as_it_was_written() =>
+        s_visit.Sample(visit =>
         {
-            Assert.Equal((area.Id, area.Name), (same.Id, same.Name));
-            Assert.Equal(Known(area, visit), Known(same, back));
-            Assert.Equal(area.Weeds.HasValue, same.Weeds.HasValue);
-            Assert.Equal(area.Weeds ?? [], same.Weeds ?? []);
-            Assert.Equal(area.Past.HasValue, same.Past.HasValue);
-            Assert.Equal(area.Past ?? [], same.Past ?? []);
-        }
+            string text = VisitText.Of(visit);
+            Visit back = Read(text);
 
-        Assert.Equal(text, VisitText.Of(back));
-    });
+            Assert.Equal(
+                (visit.Id, visit.Title, visit.Date, visit.Nursery),
+                (back.Id, back.Title, back.Date, back.Nursery)
+            );
+            Assert.Equal(visit.Head, back.Head);
+            Assert.Equal(visit.Areas.Length, back.Areas.Length);
+            foreach ((VisitArea area, VisitArea same) in visit.Areas.Zip(back.Areas))
+            {
+                Assert.Equal((area.Id, area.Name), (same.Id, same.Name));
+                Assert.Equal(Known(area, visit), Known(same, back));
+                Assert.Equal(area.Weeds.HasValue, same.Weeds.HasValue);
+                Assert.Equal(area.Weeds ?? [], same.Weeds ?? []);
+                Assert.Equal(area.Past.HasValue, same.Past.HasValue);
+                Assert.Equal(area.Past ?? [], same.Past ?? []);
+            }
+
+            Assert.Equal(text, VisitText.Of(back));
+        });
 
     [Fact]
     public void What_stands_at_the_head_holds_for_every_area_that_does_not_say_otherwise()
     {
-        Visit visit = Read("""
+        Visit visit = Read(
+            """
             visit: v
             format: 2
             date: 2026-04-14
@@ -134,7 +158,8 @@ public sealed class VisitTextTests
               - id: two
                 name: Two
                 answers: { cover: open-sky, mulch-depth: not-known }
-            """);
+            """
+        );
 
         Assert.Equal("film-on", Word(visit.Areas[0], "cover"));
         Assert.Equal(new Answer.Number(2), visit.Areas[0].Answers["mulch-depth"]);
@@ -175,7 +200,8 @@ public sealed class VisitTextTests
                 past: []
 
             """,
-            VisitText.Of(visit));
+            VisitText.Of(visit)
+        );
     }
 
     [Fact]
@@ -232,17 +258,19 @@ public sealed class VisitTextTests
                     Gen.Select(all, AnswerTo(question), (answers, answer) => answers.SetItem(question.Id, answer))
             );
 
-    private static Gen<Answer> AnswerTo(Question question) => Gen.OneOf(
-        Gen.Const<Answer>(new Answer.NotKnown()),
-        question.Kind switch
-        {
-            QuestionKind.OneOf => Gen.OneOf(Words(question)).Select(Set),
-            QuestionKind.AnyOf => Gen.Shuffle(Words(question), 0, 2).Select(Set),
-            QuestionKind.Crops => Gen.Shuffle(FixtureKnowledge.Good.Crops.Keys.ToArray(), 0, 3).Select(Set),
-            QuestionKind.Region => Gen.Const(Set("warm-coast")),
-            QuestionKind.Number => s_percent.Select(percent => (Answer)new Answer.Number(percent * 0.3m)),
-            _ => s_past.Select(day => (Answer)new Answer.Date(day)),
-        });
+    private static Gen<Answer> AnswerTo(Question question) =>
+        Gen.OneOf(
+            Gen.Const<Answer>(new Answer.NotKnown()),
+            question.Kind switch
+            {
+                QuestionKind.OneOf => Gen.OneOf(Words(question)).Select(Set),
+                QuestionKind.AnyOf => Gen.Shuffle(Words(question), 0, 2).Select(Set),
+                QuestionKind.Crops => Gen.Shuffle(FixtureKnowledge.Good.Crops.Keys.ToArray(), 0, 3).Select(Set),
+                QuestionKind.Region => Gen.Const(Set("warm-coast")),
+                QuestionKind.Number => s_percent.Select(percent => (Answer)new Answer.Number(percent * 0.3m)),
+                _ => s_past.Select(day => (Answer)new Answer.Date(day)),
+            }
+        );
 
     private static string[] Words(Question question) => [.. question.Choices.Select(choice => choice.Id)];
 

@@ -9,8 +9,12 @@ public sealed class WeedingParameterTests
 {
     private const string Walking = "id: walking-minutes-per-1000-pots-per-round";
 
-    private static string Good { get; } = string.Concat(WeedingParameterLimits.All.Select(limits =>
-        $"- {{ id: {limits.Key}, name: A name, value: {limits.Value.Low}, source: [invented] }}\n"));
+    private static string Good { get; } =
+        string.Concat(
+            WeedingParameterLimits.All.Select(limits =>
+                $"- {{ id: {limits.Key}, name: A name, value: {limits.Value.Low}, source: [invented] }}\n"
+            )
+        );
 
     [Fact]
     public void It_may_be_missing() => Assert.Empty(new FixtureKnowledge().Load().Value!.Weeding);

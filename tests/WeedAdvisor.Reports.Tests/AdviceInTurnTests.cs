@@ -14,7 +14,10 @@ public sealed class AdviceInTurnTests
         SampleAdvice.WithGranules(7),
         SampleAdvice.ClosedArea,
         SampleAdvice.Seeding(SampleAdvice.FullArea),
-        SampleAdvice.FullArea with { Clear = [SampleAdvice.Pull] },
+        SampleAdvice.FullArea with
+        {
+            Clear = [SampleAdvice.Pull],
+        },
         SampleAdvice.WithGranules(2),
     ];
 
@@ -70,7 +73,11 @@ public sealed class AdviceInTurnTests
     }
 
     private static string InTurn(
-        VisitAdvice advice, IEnumerable<ImmutableArray<AreaAdvice>> areas, bool full, bool cite)
+        VisitAdvice advice,
+        IEnumerable<ImmutableArray<AreaAdvice>> areas,
+        bool full,
+        bool cite
+    )
     {
         var text = new StringWriter();
         AdviceInTurn.Write(text, advice.Visit, areas, SampleKnowledge.Small, full, cite, 72);

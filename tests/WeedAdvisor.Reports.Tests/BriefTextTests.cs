@@ -10,8 +10,10 @@ public sealed class BriefTextTests
     public void Brief_advice_at_80_columns() => ExpectedText.Matches(Text(SampleAdvice.Full));
 
     [Fact]
-    public void Brief_advice_at_60_columns_with_sources() => ExpectedText.Matches(
-        TextReport.Of(SampleAdvice.Full, SampleKnowledge.Small, new TextLayout(60, WithSources: true)));
+    public void Brief_advice_at_60_columns_with_sources() =>
+        ExpectedText.Matches(
+            TextReport.Of(SampleAdvice.Full, SampleKnowledge.Small, new TextLayout(60, WithSources: true))
+        );
 
     [Fact]
     public void Another_culture_gives_the_same_text()
@@ -111,19 +113,24 @@ public sealed class BriefTextTests
         Assert.Contains(
             "  - 1 practice, unsuitable: This practice takes longer than it helps.\n      Pull the weeds by hand\n",
             text,
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
     }
 
-    private static AreaAdvice Minding(AreaAdvice area, int cautions) => area with
-    {
-        Clear =
-        [
-            area.Clear[0] with
-            {
-                Cautions = [.. Enumerable.Range(1, cautions).Select(n => new ActionCaution($"Thing {n}.", null, true))],
-            },
-        ],
-    };
+    private static AreaAdvice Minding(AreaAdvice area, int cautions) =>
+        area with
+        {
+            Clear =
+            [
+                area.Clear[0] with
+                {
+                    Cautions =
+                    [
+                        .. Enumerable.Range(1, cautions).Select(n => new ActionCaution($"Thing {n}.", null, true)),
+                    ],
+                },
+            ],
+        };
 
     private static string Text(VisitAdvice advice) => TextReport.Of(advice, SampleKnowledge.Small, new TextLayout());
 

@@ -15,8 +15,11 @@ public sealed class CatalogueTextTests
     [InlineData("surface-stays-wet")]
     [InlineData("mild-coast")]
     [InlineData("paper-two")]
-    public void Record(string id) => ExpectedText.Matches(
-        CatalogueText.Show(KnowledgeCatalogue.Find(SampleKnowledge.Small, id), 80), $"Record_{id}");
+    public void Record(string id) =>
+        ExpectedText.Matches(
+            CatalogueText.Show(KnowledgeCatalogue.Find(SampleKnowledge.Small, id), 80),
+            $"Record_{id}"
+        );
 
     [Fact]
     public void Every_catalogue_is_listed_with_every_record()

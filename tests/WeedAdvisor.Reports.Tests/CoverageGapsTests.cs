@@ -7,18 +7,24 @@ namespace WeedAdvisor.Reports.Tests;
 public sealed class CoverageGapsTests
 {
     private static readonly JudgementCoverage s_rule = new("rule", 2, 1, IsExpected: true, IsAlways: false);
-    private static readonly ActionCoverage s_action =
-        new("spray", ["v"], ["w"], IsExpectedClear: true, IsExpectedBarred: true);
+    private static readonly ActionCoverage s_action = new(
+        "spray",
+        ["v"],
+        ["w"],
+        IsExpectedClear: true,
+        IsExpectedBarred: true
+    );
 
     [Fact]
     public void What_is_shown_and_expected_leaves_no_gap() => Assert.True(Gaps([s_rule], [s_action]).IsEmpty);
 
-    public static TheoryData<string, JudgementCoverage> PoorRules => new()
-    {
-        { "fires", s_rule with { Fires = 0 } },
-        { "held-back", s_rule with { HeldBack = 0 } },
-        { "expected", s_rule with { IsExpected = false } },
-    };
+    public static TheoryData<string, JudgementCoverage> PoorRules =>
+        new()
+        {
+            { "fires", s_rule with { Fires = 0 } },
+            { "held-back", s_rule with { HeldBack = 0 } },
+            { "expected", s_rule with { IsExpected = false } },
+        };
 
     [Theory]
     [MemberData(nameof(PoorRules))]
@@ -29,13 +35,14 @@ public sealed class CoverageGapsTests
     public void A_rule_about_the_catalogue_alone_need_not_be_held_back() =>
         Assert.True(Gaps([s_rule with { HeldBack = 0, IsAlways = true }], []).IsEmpty);
 
-    public static TheoryData<string, ActionCoverage> PoorActions => new()
-    {
-        { "clear", s_action with { ClearIn = [] } },
-        { "expected-clear", s_action with { IsExpectedClear = false } },
-        { "barred", s_action with { BarredIn = [] } },
-        { "expected-barred", s_action with { IsExpectedBarred = false } },
-    };
+    public static TheoryData<string, ActionCoverage> PoorActions =>
+        new()
+        {
+            { "clear", s_action with { ClearIn = [] } },
+            { "expected-clear", s_action with { IsExpectedClear = false } },
+            { "barred", s_action with { BarredIn = [] } },
+            { "expected-barred", s_action with { IsExpectedBarred = false } },
+        };
 
     [Theory]
     [MemberData(nameof(PoorActions))]
@@ -71,12 +78,13 @@ public sealed class CoverageGapsTests
         params NotShown[] excuses
     ) => CoverageGaps.Of(new Coverage(1, rules, [], treatments), [.. excuses]);
 
-    private static NotShown Excuse(string lacks) => new()
-    {
-        Actions = ["spray"],
-        Judgements = [],
-        Lacks = lacks,
-        Because = "no label",
-        Where = new("coverage.yaml", 1, 1),
-    };
+    private static NotShown Excuse(string lacks) =>
+        new()
+        {
+            Actions = ["spray"],
+            Judgements = [],
+            Lacks = lacks,
+            Because = "no label",
+            Where = new("coverage.yaml", 1, 1),
+        };
 }

@@ -13,31 +13,69 @@ public sealed class ExpectationCheckTests
     [Fact]
     public void Everything_that_comes_as_expected_is_counted()
     {
-        ExpectationResult result = Check(s_nothing with
-        {
-            Clear = ["surface-wash", "mulch-pots"],
-            First = ["surface-wash", "mulch-pots"],
-            NotClear = ["granule-05"],
-            Barred = [new("granule-05", "nothing-over-cuttings")],
-            Waiting = [new("granule-02", "crops")],
-            Findings = ["surface-stays-wet"],
-            Cautions = ["mind-the-water", "soft"],
-            NextQuestion = "cover",
-            Fires = ["wet-surfaces-stay-wet"],
-            Holds = ["must-allow-the-cover", "no-such-rule-holds"],
-        });
+        ExpectationResult result = Check(
+            s_nothing with
+            {
+                Clear = ["surface-wash", "mulch-pots"],
+                First = ["surface-wash", "mulch-pots"],
+                NotClear = ["granule-05"],
+                Barred = [new("granule-05", "nothing-over-cuttings")],
+                Waiting = [new("granule-02", "crops")],
+                Findings = ["surface-stays-wet"],
+                Cautions = ["mind-the-water", "soft"],
+                NextQuestion = "cover",
+                Fires = ["wet-surfaces-stay-wet"],
+                Holds = ["must-allow-the-cover", "no-such-rule-holds"],
+            }
+        );
         Assert.Empty(result.Failures);
         Assert.Equal(14, result.Passed);
     }
 
-    public static TheoryData<string, Expectation, string> Wrong => new()
-    {
-        { "clear", s_nothing with { Clear = ["granule-05"] }, "granule-05 to be clear; it is never, prohibited, by" },
-        { "first", s_nothing with { First = ["mulch-pots"] }, "mulch-pots to have rank 1; surface-wash has rank 1" },
-        { "far", s_nothing with { First = ["surface-wash", "mulch-pots", "let-surface-dry", "x"] }, "only 3 actions" },
-        { "not", s_nothing with { NotClear = ["mulch-pots"] }, "mulch-pots not to be clear; it is clear with rank 2" },
-        { "bar", s_nothing with { Barred = [new("granule-05", "other")] }, "granule-05 to be barred by other; it is" },
-        { "wait", s_nothing with { Waiting = [new("granule-01", "crops")] }, "wait for crops; it waits for cover" },
+    public static TheoryData<string, Expectation, string> Wrong =>
+        new()
+        {
+            {
+                "clear",
+                s_nothing with
+                {
+                    Clear = ["granule-05"],
+                },
+                "granule-05 to be clear; it is never, prohibited, by"
+            },
+            {
+                "first",
+                s_nothing with
+                {
+                    First = ["mulch-pots"],
+                },
+                "mulch-pots to have rank 1; surface-wash has rank 1"
+            },
+            {
+                "far",
+                s_nothing with
+                {
+                    First = ["surface-wash", "mulch-pots", "let-surface-dry", "x"],
+                },
+                "only 3 actions"
+            },
+            {
+                "not",
+                s_nothing with
+                {
+                    NotClear = ["mulch-pots"],
+                },
+                "mulch-pots not to be clear; it is clear with rank 2"
+            },
+            {
+                "bar",
+                s_nothing with
+                {
+                    Barred = [new("granule-05", "other")],
+                },
+                "granule-05 to be barred by other; it is"
+            },
+            { "wait", s_nothing with { Waiting = [new("granule-01", "crops")] }, "wait for crops; it waits for cover" },
             {
                 "status",
                 s_nothing with
@@ -62,17 +100,31 @@ public sealed class ExpectationCheckTests
                 },
                 "clear unless cover tells otherwise; it is clear"
             },
-        { "finding", s_nothing with { Findings = ["plants-are-weak"] }, "plants-are-weak; it was not concluded" },
-        { "caution", s_nothing with { Cautions = ["none-such"] }, "the caution of none-such; it was not given" },
-        { "treatment", s_nothing with { NoClear = "treatment" }, "no treatment to be clear; clear: surface-wash" },
-        { "practice", s_nothing with { NoClear = "practice" }, "clear: mulch-pots, let-surface-dry" },
-        { "reach", s_nothing with { NoClearReachingCrop = true }, "reaches the crop to be clear; clear: surface-wash" },
-        { "next", s_nothing with { NextQuestion = "heated" }, "heated to be asked next; asked: cover" },
-        { "fires", s_nothing with { Fires = ["must-allow-the-cover"] }, "to hold for sure; it is only possible" },
-        { "holds", s_nothing with { Holds = ["it-helps-0-7"] }, "it-helps-0-7 not to hold for sure; it does" },
-        { "area", s_nothing with { Area = "attic" }, "attic: expected advice for this area; the visit has no such" },
-        { "nobody", s_nothing with { Clear = ["nothing"] }, "it is not advised: no rule speaks of it" },
-    };
+            { "finding", s_nothing with { Findings = ["plants-are-weak"] }, "plants-are-weak; it was not concluded" },
+            { "caution", s_nothing with { Cautions = ["none-such"] }, "the caution of none-such; it was not given" },
+            { "treatment", s_nothing with { NoClear = "treatment" }, "no treatment to be clear; clear: surface-wash" },
+            { "practice", s_nothing with { NoClear = "practice" }, "clear: mulch-pots, let-surface-dry" },
+            {
+                "reach",
+                s_nothing with
+                {
+                    NoClearReachingCrop = true,
+                },
+                "reaches the crop to be clear; clear: surface-wash"
+            },
+            { "next", s_nothing with { NextQuestion = "heated" }, "heated to be asked next; asked: cover" },
+            { "fires", s_nothing with { Fires = ["must-allow-the-cover"] }, "to hold for sure; it is only possible" },
+            { "holds", s_nothing with { Holds = ["it-helps-0-7"] }, "it-helps-0-7 not to hold for sure; it does" },
+            {
+                "area",
+                s_nothing with
+                {
+                    Area = "attic",
+                },
+                "attic: expected advice for this area; the visit has no such"
+            },
+            { "nobody", s_nothing with { Clear = ["nothing"] }, "it is not advised: no rule speaks of it" },
+        };
 
     [Theory]
     [MemberData(nameof(Wrong))]
@@ -114,6 +166,9 @@ public sealed class ExpectationCheckTests
         AreaAdvice area = SampleAdvice.FullArea;
         VisitAdvice advice = SampleAdvice.Of(area with { Findings = [area.Findings[0]] });
         return ExpectationCheck.Check(
-            new WorkedVisit("visits/v.yaml", advice.Visit, [expectation]), advice, SampleKnowledge.Small);
+            new WorkedVisit("visits/v.yaml", advice.Visit, [expectation]),
+            advice,
+            SampleKnowledge.Small
+        );
     }
 }

@@ -27,8 +27,21 @@ public sealed class JsonReportTests
         HasKeys(root.GetProperty("visit"), "id", "date", "title", "nursery");
         JsonElement area = root.GetProperty("areas")[0];
         HasKeys(
-            area, "id", "name", "keepOut", "findings", "clear", "waiting", "barred", "notAdvised", "becomesPossible",
-            "conflicts", "cautions", "gaps", "nextQuestion");
+            area,
+            "id",
+            "name",
+            "keepOut",
+            "findings",
+            "clear",
+            "waiting",
+            "barred",
+            "notAdvised",
+            "becomesPossible",
+            "conflicts",
+            "cautions",
+            "gaps",
+            "nextQuestion"
+        );
         HasKeys(First(area, "findings"), "id", "text", "certainty", "certain", "because");
         HasKeys(
             First(area, "clear"),
@@ -44,11 +57,23 @@ public sealed class JsonReportTests
             "when",
             "notToday",
             "conditions",
-            "dates", "costUsdPer1000Pots", "hoursPer1000Pots", "because", "cautions", "fromMemory", "sources");
+            "dates",
+            "costUsdPer1000Pots",
+            "hoursPer1000Pots",
+            "because",
+            "cautions",
+            "fromMemory",
+            "sources"
+        );
         HasKeys(First(area, "clear").GetProperty("effect"), "reduction", "counted", "parts");
         HasKeys(
             First(area, "clear").GetProperty("dates"),
-            "earliest", "earliestBecause", "latest", "latestBecause", "lookAgain");
+            "earliest",
+            "earliestBecause",
+            "latest",
+            "latestBecause",
+            "lookAgain"
+        );
         HasKeys(First(First(area, "clear"), "because"), "judgement", "text", "certainty", "certain", "sources");
         HasKeys(First(area, "waiting"), "action", "status", "needs", "because");
         HasKeys(First(area, "barred"), "action", "status", "severity", "until", "otherWays", "because", "sources");

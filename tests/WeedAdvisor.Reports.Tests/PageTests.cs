@@ -10,16 +10,19 @@ public sealed class PageTests
     {
         Gen<string> words = Gen.String[Gen.Char["abc-/,. \u001b\t\u202e"], 0, 300];
         Gen<string> marks = Gen.String[Gen.Char["ab: "], 0, 120];
-        Gen.Select(words, marks, Gen.Int[Page.Narrowest, 100], Gen.Int[0, 300]).Sample((text, mark, width, indent) =>
-        {
-            var page = new Page(width);
-            page.Write(indent, mark, text);
-            string written = page.ToString();
-            string kept = string.Concat(text.Where(c => c is not ('\u001b' or '\t' or '\u202e' or ' ')));
-            Assert.All(written.Split('\n'), line => Assert.True(line.Length <= width, line));
-            string shown = string.Concat(written.Where(c => c is not (' ' or '\n')));
-            Assert.Equal(mark.Replace(" ", "", StringComparison.Ordinal) + kept, shown);
-        });
+        Gen.Select(words, marks, Gen.Int[Page.Narrowest, 100], Gen.Int[0, 300])
+            .Sample(
+                (text, mark, width, indent) =>
+                {
+                    var page = new Page(width);
+                    page.Write(indent, mark, text);
+                    string written = page.ToString();
+                    string kept = string.Concat(text.Where(c => c is not ('\u001b' or '\t' or '\u202e' or ' ')));
+                    Assert.All(written.Split('\n'), line => Assert.True(line.Length <= width, line));
+                    string shown = string.Concat(written.Where(c => c is not (' ' or '\n')));
+                    Assert.Equal(mark.Replace(" ", "", StringComparison.Ordinal) + kept, shown);
+                }
+            );
     }
 
     [Theory]

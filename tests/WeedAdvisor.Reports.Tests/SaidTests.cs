@@ -52,10 +52,11 @@ public sealed class SaidTests
     public void Said_of_any_two_actions_read_the_same() =>
         Gen.Select(Gen.String[Gen.Char["ab: {}"], 0, 30], Gen.String, Gen.String)
             .Sample(
-        (text, one, other) =>
-        {
-            string template = "{action}: " + text + " {action}";
-            Assert.Equal(Said.Of(template, one).Of("it"), Said.Of(template, other).Of("it"));
-        },
-        iter: 100);
+                (text, one, other) =>
+                {
+                    string template = "{action}: " + text + " {action}";
+                    Assert.Equal(Said.Of(template, one).Of("it"), Said.Of(template, other).Of("it"));
+                },
+                iter: 100
+            );
 }

@@ -13,34 +13,35 @@ public sealed class StatusTextTests
     private static readonly TextLayout s_brief = new(120);
     private static readonly TextLayout s_full = new(120, Full: true);
 
-    public static TheoryData<string, string> Statuses => new()
-    {
-        { "let-surface-dry", "clear" },
-        { "surface-wash", "clear unless (ask: cover)" },
-        { "granule-01", "waits (ask: cover)" },
-        { "granule-12", "not advised (what speaks against it weighs more)" },
-        { "granule-13", "not advised (nothing speaks for it here)" },
-        { "granule-06", "not yet (from 14 July)" },
-        { "granule-07", "not yet (when the flush has hardened)" },
-        { "granule-08", "not yet (from 2 January 2027, and when the house is open)" },
-        { "pull-by-hand", "not yet (from 20:00 on 14 April)" },
-        { "granule-11", "not this way (as a spray between the pots)" },
-        { "granule-05", "never" },
-    };
+    public static TheoryData<string, string> Statuses =>
+        new()
+        {
+            { "let-surface-dry", "clear" },
+            { "surface-wash", "clear unless (ask: cover)" },
+            { "granule-01", "waits (ask: cover)" },
+            { "granule-12", "not advised (what speaks against it weighs more)" },
+            { "granule-13", "not advised (nothing speaks for it here)" },
+            { "granule-06", "not yet (from 14 July)" },
+            { "granule-07", "not yet (when the flush has hardened)" },
+            { "granule-08", "not yet (from 2 January 2027, and when the house is open)" },
+            { "pull-by-hand", "not yet (from 20:00 on 14 April)" },
+            { "granule-11", "not this way (as a spray between the pots)" },
+            { "granule-05", "never" },
+        };
 
     [Theory]
     [MemberData(nameof(Statuses))]
     public void Each_status_has_its_words_in_why(string action, string words)
     {
-        Assert.Equal(
-            words, StatusWords.Of(SampleAdvice.ClosedArea, action, need => need.Id, SampleAdvice.Day));
+        Assert.Equal(words, StatusWords.Of(SampleAdvice.ClosedArea, action, need => need.Id, SampleAdvice.Day));
         string why = DocumentText.Of(
             WhyDocument.Of(
                 SampleAdvice.Of(SampleAdvice.ClosedArea),
                 SampleKnowledge.Small.ActionOf(action)!,
                 SampleKnowledge.Small
             ),
-            120);
+            120
+        );
         Assert.Contains($"Here: {words}", why, StringComparison.Ordinal);
     }
 
@@ -53,20 +54,23 @@ public sealed class StatusTextTests
             string afterHead = page[page.LastIndexOf("======\n", StringComparison.Ordinal)..];
             Assert.StartsWith(
                 "======\n\nKEEP OUT UNTIL 20:00 ON 14 APRIL\n"
-                + "  - Granule number 05 went on here. Its interval still runs.\n"
-                + "  From then, best first:\n"
-                + "   1. Pull the weeds by hand\n"
-                + "   2. Mulch the pots\n",
+                    + "  - Granule number 05 went on here. Its interval still runs.\n"
+                    + "  From then, best first:\n"
+                    + "   1. Pull the weeds by hand\n"
+                    + "   2. Mulch the pots\n",
                 afterHead,
-                StringComparison.Ordinal);
+                StringComparison.Ordinal
+            );
         }
     }
 
     [Fact]
-    public void First_things_say_keep_out_and_no_work() => Assert.Contains(
-        "do:  keep out until 20:00 on 14 April\n",
-        Text(s_brief, SampleAdvice.ClosedArea, SampleAdvice.BlankArea),
-        StringComparison.Ordinal);
+    public void First_things_say_keep_out_and_no_work() =>
+        Assert.Contains(
+            "do:  keep out until 20:00 on 14 April\n",
+            Text(s_brief, SampleAdvice.ClosedArea, SampleAdvice.BlankArea),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void The_end_of_an_interval_at_midnight_is_24_00_of_the_day_before()
@@ -79,14 +83,16 @@ public sealed class StatusTextTests
     }
 
     [Fact]
-    public void What_becomes_possible_stands_in_order_of_day_and_then_of_state() => Assert.Contains(
-        "WHAT BECOMES POSSIBLE, AND WHEN\n"
-        + "  - From 20 April, if the answers it waits for allow it: Granule number 09\n"
-        + "  - From 14 July: Granule number 06\n"
-        + "  - From 2 January 2027, and when the house is open: Granule number 08\n"
-        + "  - When the flush has hardened: Granule number 07\n\n",
-        Text(s_brief, SampleAdvice.ClosedArea),
-        StringComparison.Ordinal);
+    public void What_becomes_possible_stands_in_order_of_day_and_then_of_state() =>
+        Assert.Contains(
+            "WHAT BECOMES POSSIBLE, AND WHEN\n"
+                + "  - From 20 April, if the answers it waits for allow it: Granule number 09\n"
+                + "  - From 14 July: Granule number 06\n"
+                + "  - From 2 January 2027, and when the house is open: Granule number 08\n"
+                + "  - When the flush has hardened: Granule number 07\n\n",
+            Text(s_brief, SampleAdvice.ClosedArea),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Never_not_this_way_and_not_yet_stand_apart()
@@ -94,8 +100,9 @@ public sealed class StatusTextTests
         string page = Text(s_full, SampleAdvice.ClosedArea);
         int[] places =
         [
-            .. new[] { "  Never, prohibited:", "  Not this way, prohibited:", "  Not yet, prohibited:" }
-                .Select(title => page.IndexOf(title, StringComparison.Ordinal)),
+            .. new[] { "  Never, prohibited:", "  Not this way, prohibited:", "  Not yet, prohibited:" }.Select(title =>
+                page.IndexOf(title, StringComparison.Ordinal)
+            ),
         ];
         Assert.DoesNotContain(-1, places);
         Assert.Equal(places.Order(), places);
@@ -117,11 +124,12 @@ public sealed class StatusTextTests
     [Fact]
     public void What_is_not_advised_is_named_where_something_speaks_for_it_and_counted_where_nothing_does() =>
         Assert.Contains(
-        "WHAT IS NOT ADVISED: 2 CHEMICALS\n"
-        + "  - what speaks against it weighs more: Granule number 12\n"
-        + "  - nothing speaks for it here: 1 chemical\n",
-        Text(s_brief, SampleAdvice.ClosedArea),
-        StringComparison.Ordinal);
+            "WHAT IS NOT ADVISED: 2 CHEMICALS\n"
+                + "  - what speaks against it weighs more: Granule number 12\n"
+                + "  - nothing speaks for it here: 1 chemical\n",
+            Text(s_brief, SampleAdvice.ClosedArea),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Json_writes_status_and_end_for_machines()
@@ -147,7 +155,8 @@ public sealed class StatusTextTests
         Assert.Equal("as a spray between the pots", barred[8].GetProperty("otherWays")[0].GetString());
         Assert.Equal(
             ["mulch-pots", "pull-by-hand", "granule-09", "granule-06", "granule-08", "granule-07"],
-            area.GetProperty("becomesPossible").EnumerateArray().Select(one => one.GetProperty("action").GetString()));
+            area.GetProperty("becomesPossible").EnumerateArray().Select(one => one.GetProperty("action").GetString())
+        );
         Assert.Equal("granule-12", area.GetProperty("notAdvised")[0].GetProperty("action").GetString());
     }
 

@@ -62,9 +62,11 @@ public sealed class TextReportTests
     }
 
     [Fact]
-    public void Prohibited_stands_before_unsuitable() => Assert.True(
-        Text(SampleAdvice.FullArea).IndexOf("Never, prohibited:", StringComparison.Ordinal)
-        < Text(SampleAdvice.FullArea).IndexOf("Never, unsuitable:", StringComparison.Ordinal));
+    public void Prohibited_stands_before_unsuitable() =>
+        Assert.True(
+            Text(SampleAdvice.FullArea).IndexOf("Never, prohibited:", StringComparison.Ordinal)
+                < Text(SampleAdvice.FullArea).IndexOf("Never, unsuitable:", StringComparison.Ordinal)
+        );
 
     [Fact]
     public void Values_older_than_a_year_are_called_out()

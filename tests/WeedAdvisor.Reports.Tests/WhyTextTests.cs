@@ -34,7 +34,8 @@ public sealed class WhyTextTests
         Assert.Contains(
             "WHAT TO MIND WITH IT\n  - Pull what it misses.\n    because: What is left seeds.\n",
             text,
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
         string flat = string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains(
             "read: liverwort, a-weed-1, a-weed-2, a-weed-3, a-weed-4 and 5 more sources:",
@@ -69,6 +70,9 @@ public sealed class WhyTextTests
 
     private static string Why(string action) => Why(action, SampleAdvice.FullArea);
 
-    private static string Why(string action, AreaAdvice area) => DocumentText.Of(
-        WhyDocument.Of(SampleAdvice.Of(area), SampleKnowledge.Small.ActionOf(action)!, SampleKnowledge.Small), 80);
+    private static string Why(string action, AreaAdvice area) =>
+        DocumentText.Of(
+            WhyDocument.Of(SampleAdvice.Of(area), SampleKnowledge.Small.ActionOf(action)!, SampleKnowledge.Small),
+            80
+        );
 }

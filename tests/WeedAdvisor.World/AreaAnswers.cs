@@ -8,8 +8,7 @@ namespace WeedAdvisor.World;
 public static class AreaAnswers
 {
     /// <summary>Answers of one word each.</summary>
-    public static ImmutableSortedDictionary<string, Answer> Of(
-        IEnumerable<KeyValuePair<string, string>> answers) =>
+    public static ImmutableSortedDictionary<string, Answer> Of(IEnumerable<KeyValuePair<string, string>> answers) =>
         answers.ToImmutableSortedDictionary(one => one.Key, one => Word(one.Value), StringComparer.Ordinal);
 
     /// <summary>Answers of one word each.</summary>
@@ -20,7 +19,10 @@ public static class AreaAnswers
     public static Answer Word(string word) => new Answer.Words(WordSet.Of(word));
 
     public static VisitArea With(this VisitArea area, string question, Answer answer) =>
-        area with { Answers = area.Answers.SetItem(question, answer) };
+        area with
+        {
+            Answers = area.Answers.SetItem(question, answer),
+        };
 
     public static VisitArea With(this VisitArea area, string question, params string[] words) =>
         area.With(question, new Answer.Words(WordSet.Of(words)));
@@ -32,9 +34,15 @@ public static class AreaAnswers
         area.With(question, new Answer.Date(date));
 
     public static VisitArea Without(this VisitArea area, string question) =>
-        area with { Answers = area.Answers.Remove(question) };
+        area with
+        {
+            Answers = area.Answers.Remove(question),
+        };
 
     /// <summary>The area with other weeds: known to come, but not up yet.</summary>
     public static VisitArea Expecting(this VisitArea area, params string[] weeds) =>
-        area with { Weeds = [.. weeds.Select(weed => new WeedSeen(weed, "expected", null))] };
+        area with
+        {
+            Weeds = [.. weeds.Select(weed => new WeedSeen(weed, "expected", null))],
+        };
 }

@@ -23,9 +23,12 @@ public sealed class RandomVisits(KnowledgeBase knowledge)
     public Gen<VisitArea> Area => Gen.ULong.Select(seed => new Draw(seed)).Select(AreaOf);
 
     /// <summary>A random area of a visit to one, two or three of them, some of which share a house.</summary>
-    public Gen<AreaCase> Case => Gen.ULong.Select(seed => new Draw(seed)).Select(draw => new AreaCase(
-        Day,
-        AreaOf(draw),
+    public Gen<AreaCase> Case =>
+        Gen
+            .ULong.Select(seed => new Draw(seed))
+            .Select(draw => new AreaCase(
+                Day,
+                AreaOf(draw),
                 [
                     .. Enumerable
                         .Range(0, draw.Below(3))
@@ -51,30 +54,39 @@ public sealed class RandomVisits(KnowledgeBase knowledge)
             "Area",
             answers.ToImmutable(),
             draw.Below(10) < answered ? Weeds(draw) : null,
-            draw.Below(10) < answered ? Past(draw) : null);
+            draw.Below(10) < answered ? Past(draw) : null
+        );
     }
 
-    private Answer? AnswerTo(Question question, Draw draw) => question.Kind switch
-    {
-        QuestionKind.OneOf => new Answer.Words(WordSet.Of([draw.From(question.Choices).Id])),
-        QuestionKind.AnyOf => new Answer.Words(WordSet.Of(draw.Some(question.Choices, 3).Select(choice => choice.Id))),
-        QuestionKind.Number => new Answer.Number(
-            question.Between!.Value.Low
-            + Math.Round((question.Between.Value.High - question.Between.Value.Low) * draw.Below(101) / 100, 1)),
-        QuestionKind.Date => new Answer.Date(Day.AddDays(question.PastOnly ? -draw.Below(120) : draw.Below(200) - 50)),
-        QuestionKind.Crops => new Answer.Words(WordSet.Of(draw.Some([.. knowledge.Crops.Keys], 3))),
-        QuestionKind.Name => new Answer.Words(WordSet.Of([draw.From(s_houses)])),
-        QuestionKind.Region => new Answer.Words(WordSet.Of([draw.From([.. knowledge.Regions.Keys])])),
-        _ => null,
-    };
+    private Answer? AnswerTo(Question question, Draw draw) =>
+        question.Kind switch
+        {
+            QuestionKind.OneOf => new Answer.Words(WordSet.Of([draw.From(question.Choices).Id])),
+            QuestionKind.AnyOf => new Answer.Words(
+                WordSet.Of(draw.Some(question.Choices, 3).Select(choice => choice.Id))
+            ),
+            QuestionKind.Number => new Answer.Number(
+                question.Between!.Value.Low
+                    + Math.Round((question.Between.Value.High - question.Between.Value.Low) * draw.Below(101) / 100, 1)
+            ),
+            QuestionKind.Date => new Answer.Date(
+                Day.AddDays(question.PastOnly ? -draw.Below(120) : draw.Below(200) - 50)
+            ),
+            QuestionKind.Crops => new Answer.Words(WordSet.Of(draw.Some([.. knowledge.Crops.Keys], 3))),
+            QuestionKind.Name => new Answer.Words(WordSet.Of([draw.From(s_houses)])),
+            QuestionKind.Region => new Answer.Words(WordSet.Of([draw.From([.. knowledge.Regions.Keys])])),
+            _ => null,
+        };
 
     private ImmutableArray<WeedSeen> Weeds(Draw draw) =>
-    [
-        .. draw.Some([.. knowledge.Weeds.Keys], 4).Select(weed => new WeedSeen(
-            weed,
-            draw.Below(6) == 0 ? null : draw.From(knowledge.Vocabulary["stage"].Words).Key,
-            draw.Below(6) == 0 ? null : draw.Below(101))),
-    ];
+        [
+            .. draw.Some([.. knowledge.Weeds.Keys], 4)
+                .Select(weed => new WeedSeen(
+                    weed,
+                    draw.Below(6) == 0 ? null : draw.From(knowledge.Vocabulary["stage"].Words).Key,
+                    draw.Below(6) == 0 ? null : draw.Below(101)
+                )),
+        ];
 
     private ImmutableArray<PastApplication> Past(Draw draw) =>
         [.. Enumerable.Range(0, draw.Below(4)).Select(_ => Use(draw))];
@@ -90,10 +102,12 @@ public sealed class RandomVisits(KnowledgeBase knowledge)
             treatment,
             draw.Below(6) == 0 ? null : Day.AddDays(-(draw.Below(2) == 0 ? draw.Below(5) : draw.Below(400))),
             result,
-            result == "clean" ? WordSet.Empty : WordSet.Of(draw.Some([.. knowledge.Weeds.Keys], 2)))
+            result == "clean" ? WordSet.Empty : WordSet.Of(draw.Some([.. knowledge.Weeds.Keys], 2))
+        )
         {
             Hour = draw.Below(2) == 0 ? null : new TimeOnly(draw.Below(24), 0),
-            Method = draw.Below(2) == 0 ? null
+            Method =
+                draw.Below(2) == 0 ? null
                 : record is { Formulation: "GR" } ? "granules"
                 : draw.From(["low-coarse-spray", "other-spray", "mist-or-fog"]),
             PartOnly = Flag(draw),
@@ -105,13 +119,15 @@ public sealed class RandomVisits(KnowledgeBase knowledge)
         };
         if (record?.Rates.FirstOrDefault(rate => rate.Product is not null) is { } rate && draw.Below(2) == 0)
             use = use with { Rate = rate.Product!.Value.Low, RateUnit = rate.Unit };
-        return treatment is not null ? use : draw.Below(4) switch
-        {
-            0 => use with { Actives = WordSet.Of([draw.From(Actives)]) },
-            1 => use with { Groups = WordSet.Of([draw.From(Groups)]) },
-            2 => use with { Kind = "other-pesticide" },
-            _ => use with { Kind = "weed-killer" },
-        };
+        return treatment is not null
+            ? use
+            : draw.Below(4) switch
+            {
+                0 => use with { Actives = WordSet.Of([draw.From(Actives)]) },
+                1 => use with { Groups = WordSet.Of([draw.From(Groups)]) },
+                2 => use with { Kind = "other-pesticide" },
+                _ => use with { Kind = "weed-killer" },
+            };
     }
 
     private ImmutableArray<string> Actives =>

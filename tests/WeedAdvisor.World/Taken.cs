@@ -16,16 +16,28 @@ public sealed record Taken(VisitArea Owner, string What, string Question, AreaCa
     /// Everything that can be taken away from an area and from those that may share its roof, one at a time.
     /// </summary>
     public static ImmutableArray<Taken> From(AreaCase all) =>
-    [
-        .. FromArea(all.Area).Select(one => new Taken(all.Area, one.What, one.Question, all with { Area = one.Less })),
-        .. all.Others.SelectMany((other, i) => FromArea(other).Select(one => new Taken(
-            other, $"{other.Id}: {one.What}", one.Question, all with { Others = all.Others.SetItem(i, one.Less) }))),
-    ];
+        [
+            .. FromArea(all.Area)
+                .Select(one => new Taken(all.Area, one.What, one.Question, all with { Area = one.Less })),
+            .. all.Others.SelectMany(
+                (other, i) =>
+                    FromArea(other)
+                        .Select(one => new Taken(
+                            other,
+                            $"{other.Id}: {one.What}",
+                            one.Question,
+                            all with
+                            {
+                                Others = all.Others.SetItem(i, one.Less),
+                            }
+                        ))
+            ),
+        ];
 
     private static IEnumerable<(string What, string Question, VisitArea Less)> FromArea(VisitArea area) =>
-    [
-        .. area.Answers.Keys.Select(id => (id, id, area with { Answers = area.Answers.Remove(id) })),
-        .. area.Weeds is { } weeds
+        [
+            .. area.Answers.Keys.Select(id => (id, id, area with { Answers = area.Answers.Remove(id) })),
+            .. area.Weeds is { } weeds
                 ? weeds
                     .SelectMany(
                         (seen, i) =>
@@ -33,15 +45,18 @@ public sealed record Taken(VisitArea Owner, string What, string Question, AreaCa
                                 .Select(less => ($"weed {i}", "weeds", area with { Weeds = weeds.SetItem(i, less) }))
                     )
                     .Append(("weeds", "weeds", area with { Weeds = null }))
-            : [],
-        .. area.Past is { } past
-            ? past.SelectMany((use, i) => FromUse(use).Select(less =>
+                : [],
+            .. area.Past is { } past
+                ? past.SelectMany(
+                        (use, i) =>
+                            FromUse(use)
+                                .Select(less =>
                                     ($"past {i}: {less.Field}", "past", area with { Past = past.SetItem(i, less.Less) })
                                 )
                     )
                     .Append(("past", "past", area with { Past = null }))
-            : [],
-    ];
+                : [],
+        ];
 
     private static IEnumerable<WeedSeen> FromWeed(WeedSeen seen) =>
         new[] { seen with { Stage = null }, seen with { CoverPercent = null } }.Where(less => less != seen);

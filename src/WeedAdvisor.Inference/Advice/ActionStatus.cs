@@ -31,17 +31,18 @@ public enum ActionStatus
 public static class ActionStatuses
 {
     /// <summary>The word of a status, such as <c>not-yet</c>, as files and JSON write it.</summary>
-    public static string Word(ActionStatus status) => status switch
-    {
-        ActionStatus.Clear => "clear",
-        ActionStatus.ClearUnless => "clear-unless",
-        ActionStatus.Waits => "waits",
-        ActionStatus.NotAdvised => "not-advised",
-        ActionStatus.NotYet => "not-yet",
-        ActionStatus.NotThisWay => "not-this-way",
-        ActionStatus.Never => "never",
-        _ => throw new ArgumentOutOfRangeException(nameof(status), status, "not a status"),
-    };
+    public static string Word(ActionStatus status) =>
+        status switch
+        {
+            ActionStatus.Clear => "clear",
+            ActionStatus.ClearUnless => "clear-unless",
+            ActionStatus.Waits => "waits",
+            ActionStatus.NotAdvised => "not-advised",
+            ActionStatus.NotYet => "not-yet",
+            ActionStatus.NotThisWay => "not-this-way",
+            ActionStatus.Never => "never",
+            _ => throw new ArgumentOutOfRangeException(nameof(status), status, "not a status"),
+        };
 
     /// <summary>The status as people say it, such as <c>not yet</c>.</summary>
     public static string Text(ActionStatus status) => Word(status).Replace('-', ' ');

@@ -12,7 +12,11 @@ namespace WeedAdvisor.Inference.Advice;
 /// <param name="Then">Ids of the actions that wait for nothing but its end, in the order in which they will
 /// rank.</param>
 public sealed record KeepOut(
-    Until Until, ImmutableArray<Need> Needs, ImmutableArray<string> Because, ImmutableArray<string> Then)
+    Until Until,
+    ImmutableArray<Need> Needs,
+    ImmutableArray<string> Because,
+    ImmutableArray<string> Then
+)
 {
     /// <summary>Whether it runs for sure.</summary>
     public bool IsSure => Needs.IsEmpty;

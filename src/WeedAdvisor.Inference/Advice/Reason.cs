@@ -29,7 +29,8 @@ public sealed class Reason
         ImmutableArray<Need> needs,
         ImmutableArray<MatchedPattern> matched,
         ImmutableArray<string> sources,
-        Said? caution = null)
+        Said? caution = null
+    )
     {
         Judgement = judgement;
         Topic = topic;
@@ -72,9 +73,10 @@ public sealed class Reason
     public string Text => Said.Text;
 
     /// <summary>What a caution says, slots filled in; null for a reason of another kind.</summary>
-    public Said? Caution => Then is Consequence.Caution caution
-        ? _caution ?? _details?.CautionOf(_conclusion!) ?? Said.FromString(caution.Text)
-        : null;
+    public Said? Caution =>
+        Then is Consequence.Caution caution
+            ? _caution ?? _details?.CautionOf(_conclusion!) ?? Said.FromString(caution.Text)
+            : null;
 
     /// <summary>What a caution says in plain words; null for a reason of another kind.</summary>
     public string? CautionText => Caution?.Text;
@@ -97,8 +99,7 @@ public sealed class Reason
     public ImmutableArray<Need> Needs { get; }
 
     /// <summary>The conditions with what they matched.</summary>
-    public ImmutableArray<MatchedPattern> Matched =>
-        _matched.IsDefault ? _details!.MatchedBy(_conclusion!) : _matched;
+    public ImmutableArray<MatchedPattern> Matched => _matched.IsDefault ? _details!.MatchedBy(_conclusion!) : _matched;
 
     /// <summary>Keys of the rule's sources.</summary>
     public ImmutableArray<string> Sources { get; }
@@ -111,7 +112,12 @@ public sealed class Reason
 /// <param name="Tests">Its tests with what was read.</param>
 /// <param name="Behind">Reasons of the finding it names; empty for other patterns.</param>
 public sealed record MatchedPattern(
-    string Pattern, string Fact, Truth Truth, ImmutableArray<MatchedTest> Tests, ImmutableArray<Reason> Behind);
+    string Pattern,
+    string Fact,
+    Truth Truth,
+    ImmutableArray<MatchedTest> Tests,
+    ImmutableArray<Reason> Behind
+);
 
 /// <summary>One test with what was read.</summary>
 /// <param name="Attribute">The attribute.</param>

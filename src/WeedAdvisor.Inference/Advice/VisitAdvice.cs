@@ -85,7 +85,12 @@ public sealed record AreaAdvice
 /// <param name="IsCertain">Whether it holds whatever the unanswered questions turn out to be.</param>
 /// <param name="Because">The reasons.</param>
 public sealed record AreaFinding(
-    string Id, string Text, double Certainty, bool IsCertain, ImmutableArray<Reason> Because);
+    string Id,
+    string Text,
+    double Certainty,
+    bool IsCertain,
+    ImmutableArray<Reason> Because
+);
 
 /// <summary>An action that is clear here.</summary>
 public sealed record ClearAction
@@ -178,7 +183,12 @@ public sealed record Effect(double? Reduction, ImmutableArray<EffectPart> Parts)
 /// <param name="HighPercent">High end, percent; null when missing.</param>
 /// <param name="Sources">Keys of the sources.</param>
 public sealed record EffectPart(
-    string Weed, double Weight, decimal? LowPercent, decimal? HighPercent, ImmutableArray<string> Sources);
+    string Weed,
+    double Weight,
+    decimal? LowPercent,
+    decimal? HighPercent,
+    ImmutableArray<string> Sources
+);
 
 /// <summary>An action that waits for an answer.</summary>
 /// <param name="Action">The action's id.</param>
@@ -192,7 +202,11 @@ public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, Im
 /// <param name="Because">The certain bars, hardest first.</param>
 /// <param name="Sources">Keys of every source behind it, in ordinal order.</param>
 public sealed record BarredAction(
-    string Action, Severity Severity, ImmutableArray<Reason> Because, ImmutableArray<string> Sources)
+    string Action,
+    Severity Severity,
+    ImmutableArray<Reason> Because,
+    ImmutableArray<string> Sources
+)
 {
     /// <summary>
     /// <see cref="ActionStatus.Never"/>, <see cref="ActionStatus.NotYet"/> or <see cref="ActionStatus.NotThisWay"/>.

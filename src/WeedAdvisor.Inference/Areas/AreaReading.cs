@@ -12,8 +12,11 @@ namespace WeedAdvisor.Inference.Areas;
 /// </summary>
 public sealed record AreaReading
 {
-    private const string NoMulch = "none", NoStock = "none-present", Yes = "yes";
-    private const string PotTight = "pot-tight", WeedsSeedRoundAbout = "weedy-seeding";
+    private const string NoMulch = "none",
+        NoStock = "none-present",
+        Yes = "yes";
+    private const string PotTight = "pot-tight",
+        WeedsSeedRoundAbout = "weedy-seeding";
 
     /// <summary>The longest interval between two rounds, whole weeks.</summary>
     public const int MostWeeks = 52;
@@ -105,16 +108,18 @@ public sealed record AreaReading
     /// Whole weeks between two rounds, 1 to <see cref="MostWeeks"/>, halves rounded up; null when it is not told, and
     /// when nobody weeds.
     /// </summary>
-    public int? RoundsWeeks => RoundsAnswered is { } weeks and > 0
-        ? (int)Math.Clamp(Math.Round(weeks, MidpointRounding.AwayFromZero), 1, MostWeeks)
-        : null;
+    public int? RoundsWeeks =>
+        RoundsAnswered is { } weeks and > 0
+            ? (int)Math.Clamp(Math.Round(weeks, MidpointRounding.AwayFromZero), 1, MostWeeks)
+            : null;
 
     /// <summary>
     /// Whole weeks between two rounds: as set, else as answered, else the usual ones. That nobody weeds now is no
     /// interval to reckon with, so then the usual one counts too.
     /// </summary>
     /// <param name="set">Weeks set for this reckoning; null for none.</param>
-    public Told<int> Rounds(int? set) => set is { } weeks ? new Told<int>(weeks, Origin.Set)
+    public Told<int> Rounds(int? set) =>
+        set is { } weeks ? new Told<int>(weeks, Origin.Set)
         : RoundsWeeks is { } told ? new Told<int>(told, Origin.Answer)
         : new Told<int>(UsualRoundsWeeks, Origin.Assumed);
 

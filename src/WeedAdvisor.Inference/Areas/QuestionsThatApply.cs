@@ -36,10 +36,12 @@ public sealed class QuestionsThatApply
             ? []
             :
             [
-                .. question.AskedWhen
-                    .Select(condition => condition.Attribute)
-                    .Where(id => _knowledge.QuestionOf(id) is { } other
+                .. question
+                    .AskedWhen.Select(condition => condition.Attribute)
+                    .Where(id =>
+                        _knowledge.QuestionOf(id) is { } other
                         && !_area.Answers.ContainsKey(id)
-                        && Applies(other) != Truth.No),
+                        && Applies(other) != Truth.No
+                    ),
             ];
 }

@@ -8,12 +8,13 @@ namespace WeedAdvisor.Inference.Areas;
 internal sealed class SiteValues(IReadOnlyDictionary<string, Reading> readings, DateOnly day)
 {
     /// <summary>All words; null when they are not told, empty when there are none.</summary>
-    public WordSet? Words(string question) => readings.GetValueOrDefault(question) switch
-    {
-        Reading.Words words => words.Value,
-        Reading.Open or null => null,
-        _ => WordSet.Empty,
-    };
+    public WordSet? Words(string question) =>
+        readings.GetValueOrDefault(question) switch
+        {
+            Reading.Words words => words.Value,
+            Reading.Open or null => null,
+            _ => WordSet.Empty,
+        };
 
     /// <summary>The one word; null when it is not told, or there are several or none.</summary>
     public string? Word(string question) => Words(question) is { Count: 1 } words ? words.First() : null;

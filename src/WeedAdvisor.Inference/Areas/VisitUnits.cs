@@ -13,7 +13,7 @@ public static class VisitUnits
     private static UnitsWanted? OfRegion(Visit visit, KnowledgeBase knowledge) =>
         knowledge.Regions.Values.All(region => region.Units is null)
             ? null
-            : visit.Areas
-                .Select(area => AreaReading.Of(area, visit.Date, knowledge).Region?.Units)
+            : visit
+                .Areas.Select(area => AreaReading.Of(area, visit.Date, knowledge).Region?.Units)
                 .FirstOrDefault(units => units is not null);
 }

@@ -39,7 +39,9 @@ internal sealed class ActionCase
         }
 
         Certainty = CertaintyFactor.Combine(
-            Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.CertaintyOf(Doubts.Where(IsSure)));
+            Evidences.CertaintyOf(Supports.Where(IsSure)),
+            -Evidences.CertaintyOf(Doubts.Where(IsSure))
+        );
         Status = Bars.Exists(IsSure) ? StatusOfBars() : StatusOf(Bars);
     }
 
@@ -78,8 +80,8 @@ internal sealed class ActionCase
     public double Certainty { get; }
 
     /// <summary>What is left of it if every doubt that could hold does, as strong as it can become.</summary>
-    public double LeastCertainty => CertaintyFactor.Combine(
-        Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.MostCertaintyOf(Doubts));
+    public double LeastCertainty =>
+        CertaintyFactor.Combine(Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.MostCertaintyOf(Doubts));
 
     /// <summary>The doubts that an answer could still raise.</summary>
     public IEnumerable<Conclusion> OpenDoubts =>
@@ -95,7 +97,9 @@ internal sealed class ActionCase
 
     private ActionStatus StatusOf(List<Conclusion> possibleBars) =>
         possibleBars.Count > 0 && Supports.Count > 0 ? ActionStatus.Waits
-        : !Supports.Exists(IsSure) ? Supports.Count > 0 ? ActionStatus.Waits : ActionStatus.NotAdvised
+        : !Supports.Exists(IsSure)
+            ? Supports.Count > 0 ? ActionStatus.Waits
+                : ActionStatus.NotAdvised
         : Certainty <= Nothing ? ActionStatus.NotAdvised
         : LeastCertainty <= Nothing ? ActionStatus.ClearUnless
         : ActionStatus.Clear;

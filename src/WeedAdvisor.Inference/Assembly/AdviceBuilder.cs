@@ -83,7 +83,8 @@ internal sealed class AdviceBuilder
         Effect effect = ExpectedEffect.Of(action, area.Weeds, _knowledge, escapes);
         ImmutableArray<Reason> because =
         [
-            .. one.Supports.Concat(one.Doubts)
+            .. one
+                .Supports.Concat(one.Doubts)
                 .Where(argument => argument.IsCertain)
                 .OrderByDescending(argument => argument.Certainty)
                 .ThenBy(argument => argument)
@@ -106,8 +107,7 @@ internal sealed class AdviceBuilder
             Hours = CostEstimate.HoursOf(action),
             Because = because,
             Cautions = CautionsOf(action, one, date),
-            Sources = Keys(
-            [
+            Sources = Keys([
                 .. because.Select(reason => reason.Sources),
                 action.Sources,
                 .. effect.Parts.Select(part => part.Sources),
@@ -117,23 +117,26 @@ internal sealed class AdviceBuilder
 
     // What the grower's own label changes stands first: it is said wherever the treatment is.
     private ImmutableArray<ActionCaution> CautionsOf(CatalogueAction action, ActionCase one, DateOnly date) =>
-    [
+        [
             .. action is Treatment { Label: { } label }
                 ? [new ActionCaution(label.Line(date), null, true)]
                 : (ActionCaution[])[],
-        .. action.Cautions.Select(text => new ActionCaution(text, null, true)),
-        .. one.Cautions
-            .Order()
-            .Select(caution => new ActionCaution(_reasons.CautionOf(caution), caution.Judgement.Id, caution.IsCertain))
-            .DistinctBy(caution => caution.Text),
-    ];
+            .. action.Cautions.Select(text => new ActionCaution(text, null, true)),
+            .. one
+                .Cautions.Order()
+                .Select(caution => new ActionCaution(
+                    _reasons.CautionOf(caution),
+                    caution.Judgement.Id,
+                    caution.IsCertain
+                ))
+                .DistinctBy(caution => caution.Text),
+        ];
 
     private WaitingAction WaitingOf(ActionCase one) =>
         new(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)]);
 
-    private static ImmutableArray<Need> Unless(ActionCase one) => one.Status == ActionStatus.Clear
-        ? []
-        : [.. one.OpenDoubts.SelectMany(Evidences.OpenIn).Distinct().Order()];
+    private static ImmutableArray<Need> Unless(ActionCase one) =>
+        one.Status == ActionStatus.Clear ? [] : [.. one.OpenDoubts.SelectMany(Evidences.OpenIn).Distinct().Order()];
 
     // Actions of which no rule said anything are not advised either: nothing speaks for them.
     private ImmutableArray<NotAdvisedAction> NotAdvisedOf(ActionCase[] cases)
@@ -143,13 +146,15 @@ internal sealed class AdviceBuilder
         [
             .. _actions
                 .Where(id => !known.TryGetValue(id, out ActionCase? one) || one.Status == ActionStatus.NotAdvised)
-                .Select(id => known.TryGetValue(id, out ActionCase? one)
+                .Select(id =>
+                    known.TryGetValue(id, out ActionCase? one)
                         ? new NotAdvisedAction(
                             id,
                             Strongest(one.Supports.Where(support => support.IsCertain)),
                             Strongest(one.Doubts)
                         )
-                    : new NotAdvisedAction(id, [], [])),
+                        : new NotAdvisedAction(id, [], [])
+                ),
         ];
     }
 
@@ -158,17 +163,13 @@ internal sealed class AdviceBuilder
 
     private BarredAction BarredOf(ActionCase one, DateOnly date)
     {
-        Conclusion[] bars =
-        [
-            .. one.CertainBars
-                .OrderByDescending(SeverityOf)
-                .ThenBy(bar => bar),
-        ];
+        Conclusion[] bars = [.. one.CertainBars.OrderByDescending(SeverityOf).ThenBy(bar => bar)];
         return new BarredAction(
             one.Action,
             bars.Max(SeverityOf),
             [.. bars.Select(_reasons.Of)],
-            Keys([.. bars.Select(bar => bar.Judgement.Sources), _knowledge.ActionOf(one.Action)!.Sources]))
+            Keys([.. bars.Select(bar => bar.Judgement.Sources), _knowledge.ActionOf(one.Action)!.Sources])
+        )
         {
             Status = one.Status,
             Deciding = [.. Deciding(one.Status, bars, date).Select(_reasons.Of)],
@@ -196,15 +197,15 @@ internal sealed class AdviceBuilder
     }
 
     private ImmutableArray<AreaFinding> FindingsIn(IEnumerable<Conclusion> conclusions) =>
-    [
-        .. conclusions
-            .OfType<FindingConclusion>()
-            .GroupBy(one => one.Finding, StringComparer.Ordinal)
-            .Select(FindingOf)
-            .OrderByDescending(finding => finding.IsCertain)
-            .ThenByDescending(finding => finding.Certainty)
-            .ThenBy(finding => finding.Id, StringComparer.Ordinal),
-    ];
+        [
+            .. conclusions
+                .OfType<FindingConclusion>()
+                .GroupBy(one => one.Finding, StringComparer.Ordinal)
+                .Select(FindingOf)
+                .OrderByDescending(finding => finding.IsCertain)
+                .ThenByDescending(finding => finding.Certainty)
+                .ThenBy(finding => finding.Id, StringComparer.Ordinal),
+        ];
 
     private AreaFinding FindingOf(IGrouping<string, FindingConclusion> evidence)
     {
@@ -214,18 +215,19 @@ internal sealed class AdviceBuilder
             _knowledge.Findings[evidence.Key].Text,
             Evidences.CertaintyOf(counted),
             counted[0].IsCertain,
-            [.. counted.Order().Select(_reasons.Of)]);
+            [.. counted.Order().Select(_reasons.Of)]
+        );
     }
 
     private ImmutableArray<AreaCaution> CautionsIn(IEnumerable<Conclusion> conclusions) =>
-    [
-        .. conclusions
-            .Where(one => one.Judgement.Then is Consequence.Caution && one.Action is null)
-            .OrderBy(one => ((Consequence.Caution)one.Judgement.Then).Order ?? int.MaxValue)
-            .ThenBy(one => one)
-            .Select(one => new AreaCaution(_reasons.CautionOf(one).Text, one.IsCertain, _reasons.Of(one)))
-            .DistinctBy(caution => (caution.Text, caution.Because.Judgement)),
-    ];
+        [
+            .. conclusions
+                .Where(one => one.Judgement.Then is Consequence.Caution && one.Action is null)
+                .OrderBy(one => ((Consequence.Caution)one.Judgement.Then).Order ?? int.MaxValue)
+                .ThenBy(one => one)
+                .Select(one => new AreaCaution(_reasons.CautionOf(one).Text, one.IsCertain, _reasons.Of(one)))
+                .DistinctBy(caution => (caution.Text, caution.Because.Judgement)),
+        ];
 
     // Done for every action of every area: sorted in place, without the machinery of a query.
     private static ImmutableArray<string> Keys(ReadOnlySpan<ImmutableArray<string>> lists)

@@ -33,8 +33,7 @@ internal sealed record DayWeather(ImmutableArray<string> NotToday, ImmutableArra
             : new DayWeather([], [.. ConditionsOf(treatment, isOpen)]);
     }
 
-    private static IEnumerable<string> Against(
-        Treatment treatment, WordSet weather, bool isOpen, decimal hotFrom)
+    private static IEnumerable<string> Against(Treatment treatment, WordSet weather, bool isOpen, decimal hotFrom)
     {
         bool isSprayed = treatment.Applied.Overlaps(s_sprays);
         if (isOpen && weather.Contains("windy") && (isSprayed || treatment.Applied.Overlaps(s_broadcast)))

@@ -18,10 +18,13 @@ internal static class Gaps
         var gaps = ImmutableArray.CreateBuilder<Gap>();
         if (StockAndCrops.IsEmptyWithCrops(area))
         {
-            gaps.Add(new Gap(
-                GapKind.Contradiction,
-                null,
-                "Crops are named, and it is said that no stock stands here. Until that is settled neither counts."));
+            gaps.Add(
+                new Gap(
+                    GapKind.Contradiction,
+                    null,
+                    "Crops are named, and it is said that no stock stands here. Until that is settled neither counts."
+                )
+            );
         }
 
         if (StockAndCrops.IsStockWithoutCrops(area))
@@ -30,12 +33,15 @@ internal static class Gaps
             );
         if (DeniedUse.In(looked, knowledge))
         {
-            gaps.Add(new Gap(
-                GapKind.Contradiction,
-                null,
+            gaps.Add(
+                new Gap(
+                    GapKind.Contradiction,
+                    null,
                     "It is said that nothing was put on here or in this house in the last week, and a use of these "
                         + "days is told. "
-                    + "The use counts; put the answer right."));
+                        + "The use counts; put the answer right."
+                )
+            );
         }
 
         if (clear.IsEmpty)
@@ -62,7 +68,10 @@ internal static class Gaps
         if (!knowledge.Treatments.Values.Any(treatment => WeedRatings.Of(treatment, weed).Count > 0))
         {
             yield return new Gap(
-                GapKind.WeedWithoutRating, weed.Id, $"No published table rates any treatment on {weed.Name}.");
+                GapKind.WeedWithoutRating,
+                weed.Id,
+                $"No published table rates any treatment on {weed.Name}."
+            );
         }
     }
 }

@@ -21,7 +21,9 @@ internal sealed class KeepOuts(Reasons reasons, Lifts lifts, KnowledgeBase knowl
         // The same closure bars many actions; it is one reason to keep out.
         Conclusion[] bars =
         [
-            .. cases.SelectMany(one => one.Bars).Where(IsOfEntry)
+            .. cases
+                .SelectMany(one => one.Bars)
+                .Where(IsOfEntry)
                 .DistinctBy(bar => (bar.Judgement.Id, KeyOfClosure(bar))),
         ];
         if (bars.Length == 0)
@@ -33,7 +35,8 @@ internal sealed class KeepOuts(Reasons reasons, Lifts lifts, KnowledgeBase knowl
                 new Until(null, false, []),
                 [.. bars.SelectMany(bar => bar.Needs).Distinct().Order()],
                 TextsOf(bars, date),
-                []);
+                []
+            );
     }
 
     private static bool IsOfEntry(Conclusion bar) => Lifts.Of(bar) is Lift.Hours;
@@ -42,19 +45,22 @@ internal sealed class KeepOuts(Reasons reasons, Lifts lifts, KnowledgeBase knowl
         string.Join(',', bar.Match.OfType<Matched.One>().Select(one => one.Fact).Where(fact => fact is not ActionFact));
 
     private ImmutableArray<string> TextsOf(IEnumerable<Conclusion> bars, DateOnly date) =>
-    [
-        .. bars.OrderByDescending(bar => lifts.UntilOf([bar], date).From)
-            .ThenBy(bar => bar)
-            .Select(bar => reasons.SaidOf(bar).Text)
-            .Distinct(StringComparer.Ordinal),
-    ];
+        [
+            .. bars.OrderByDescending(bar => lifts.UntilOf([bar], date).From)
+                .ThenBy(bar => bar)
+                .Select(bar => reasons.SaidOf(bar).Text)
+                .Distinct(StringComparer.Ordinal),
+        ];
 
     private ImmutableArray<string> Then(IEnumerable<ActionCase> cases, VisitArea area)
     {
         ActionCase[] only =
         [
-            .. cases.Where(one => one.IsBarred && one.CertainBars.All(IsOfEntry)
-                && one.After is ActionStatus.Clear or ActionStatus.ClearUnless),
+            .. cases.Where(one =>
+                one.IsBarred
+                && one.CertainBars.All(IsOfEntry)
+                && one.After is ActionStatus.Clear or ActionStatus.ClearUnless
+            ),
         ];
         ImmutableArray<Escape> escapes = only.Length == 0 ? [] : EscapesOfArea.Of(area.Past, knowledge);
         return

@@ -29,11 +29,11 @@ internal sealed class Lifts(Reasons reasons)
 
     /// <summary>The other ways that bars leave, each once.</summary>
     public ImmutableArray<string> OtherWaysOf(IEnumerable<Conclusion> bars) =>
-    [
-        .. bars.Select(bar => Of(bar) is Lift.OtherWay way ? reasons.Fill(way.Text, bar) : null)
-            .OfType<string>()
-            .Distinct(StringComparer.Ordinal),
-    ];
+        [
+            .. bars.Select(bar => Of(bar) is Lift.OtherWay way ? reasons.Fill(way.Text, bar) : null)
+                .OfType<string>()
+                .Distinct(StringComparer.Ordinal),
+        ];
 
     /// <summary>Bars that all end, the last to end first; those that wait for a state come last.</summary>
     public static IEnumerable<Conclusion> LastFirst(IEnumerable<Conclusion> bars, DateOnly date) =>

@@ -18,8 +18,10 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     private const double WeightOfBar = 1.0;
     private const double WeightOfCaution = 0.2;
 
-    private readonly ImmutableDictionary<string, Question> _questions =
-        knowledge.Questions.ToImmutableDictionary(question => question.Id, StringComparer.Ordinal);
+    private readonly ImmutableDictionary<string, Question> _questions = knowledge.Questions.ToImmutableDictionary(
+        question => question.Id,
+        StringComparer.Ordinal
+    );
 
     /// <summary>The next question; null when no answer could change the advice.</summary>
     public NextQuestion? Next(IReadOnlyCollection<ActionCase> cases, IEnumerable<Conclusion> conclusions)
@@ -38,8 +40,8 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
             }
         }
 
-        Question? next = score.Keys
-            .Select(id => _questions.GetValueOrDefault(id))
+        Question? next = score
+            .Keys.Select(id => _questions.GetValueOrDefault(id))
             .OfType<Question>()
             .OrderByDescending(question => Math.Round(score[question.Id], 9))
             .ThenBy(question => question.Order)
@@ -47,10 +49,11 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         return next is null ? null : new NextQuestion(next.Id, next.Ask, next.Why, settles[next.Id]);
     }
 
-    private static double WeightOf(Conclusion conclusion) => conclusion.Judgement.Then switch
-    {
-        Consequence.Bar => WeightOfBar,
-        Consequence.Caution => WeightOfCaution,
-        _ => conclusion.Certainty,
-    };
+    private static double WeightOf(Conclusion conclusion) =>
+        conclusion.Judgement.Then switch
+        {
+            Consequence.Bar => WeightOfBar,
+            Consequence.Caution => WeightOfCaution,
+            _ => conclusion.Certainty,
+        };
 }

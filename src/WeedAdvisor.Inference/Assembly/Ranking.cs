@@ -11,14 +11,14 @@ internal static class Ranking
 {
     /// <summary>The actions in order, with their ranks.</summary>
     public static ImmutableArray<ClearAction> Of(IEnumerable<ClearAction> actions) =>
-    [
-        .. actions
-            .OrderBy(action => !action.NotToday.IsEmpty)
-            .ThenBy(action => action.Status)
-            // Merits that differ only in the last bits of their arithmetic are equal.
-            .ThenByDescending(action => Math.Round(action.Merit, 9))
-            .ThenBy(action => action.CostUsd ?? decimal.MaxValue)
-            .ThenBy(action => action.Action, StringComparer.Ordinal)
-            .Select((action, index) => action with { Rank = index + 1 }),
-    ];
+        [
+            .. actions
+                .OrderBy(action => !action.NotToday.IsEmpty)
+                .ThenBy(action => action.Status)
+                // Merits that differ only in the last bits of their arithmetic are equal.
+                .ThenByDescending(action => Math.Round(action.Merit, 9))
+                .ThenBy(action => action.CostUsd ?? decimal.MaxValue)
+                .ThenBy(action => action.Action, StringComparer.Ordinal)
+                .Select((action, index) => action with { Rank = index + 1 }),
+        ];
 }

@@ -30,8 +30,8 @@ internal sealed class Reasons : IReasonDetails
     /// <summary>A text of a rule with its slots filled in, in plain words.</summary>
     public string Fill(string text, Conclusion conclusion) => SaidOf(text, conclusion).Text;
 
-    private Said SaidOf(string text, Conclusion conclusion) => Wording.Fill(
-        text, conclusion.Match, conclusion.Bindings, Say, conclusion.Action?.Name);
+    private Said SaidOf(string text, Conclusion conclusion) =>
+        Wording.Fill(text, conclusion.Match, conclusion.Bindings, Say, conclusion.Action?.Name);
 
     private string Say(string word) => _plainWords.GetValueOrDefault(word, word);
 
@@ -44,27 +44,33 @@ internal sealed class Reasons : IReasonDetails
         {
             Pattern pattern = conclusion.Judgement.When[i];
             PatternHolds outcome = PatternHolds.Of(pattern, conclusion.Match[i], bindings);
-            matched.Add(new MatchedPattern(
-                Wording.Of(pattern),
-                NameOf(conclusion.Match[i]),
-                outcome.Truth,
-                TestsOf(pattern, conclusion.Match[i], bindings),
-                conclusion.Match[i] is Matched.Evidence evidence ? [.. evidence.Conclusions.Select(Of)] : []));
+            matched.Add(
+                new MatchedPattern(
+                    Wording.Of(pattern),
+                    NameOf(conclusion.Match[i]),
+                    outcome.Truth,
+                    TestsOf(pattern, conclusion.Match[i], bindings),
+                    conclusion.Match[i] is Matched.Evidence evidence ? [.. evidence.Conclusions.Select(Of)] : []
+                )
+            );
             bindings = outcome.Bindings;
         }
 
         return matched.MoveToImmutable();
     }
 
-    private static string NameOf(Matched matched) => matched switch
-    {
-        Matched.One one => one.Fact.Name,
-        Matched.Several { Facts.IsEmpty: true } or Matched.Evidence { Conclusions.IsEmpty: true } => "none",
-        Matched.Several several => string.Join(", ", several.Facts.Select(fact => fact.Name)),
-        Matched.Evidence evidence => string.Join(
-            ", ", evidence.Conclusions.Select(one => one.Judgement.Id).Distinct(StringComparer.Ordinal)),
-        _ => "",
-    };
+    private static string NameOf(Matched matched) =>
+        matched switch
+        {
+            Matched.One one => one.Fact.Name,
+            Matched.Several { Facts.IsEmpty: true } or Matched.Evidence { Conclusions.IsEmpty: true } => "none",
+            Matched.Several several => string.Join(", ", several.Facts.Select(fact => fact.Name)),
+            Matched.Evidence evidence => string.Join(
+                ", ",
+                evidence.Conclusions.Select(one => one.Judgement.Id).Distinct(StringComparer.Ordinal)
+            ),
+            _ => "",
+        };
 
     private static ImmutableArray<MatchedTest> TestsOf(Pattern pattern, Matched matched, Bindings bindings)
     {
@@ -76,10 +82,12 @@ internal sealed class Reasons : IReasonDetails
             Reading reading = one.Fact.Read(attribute);
             if (test is AttributeTest.Variable { Binds: true } variable)
                 bindings = bindings.With(variable.Name, reading);
-            tests.Add(new MatchedTest(attribute, Wording.Of(test), reading.Text, TestTruth.Of(test, reading, bindings))
-            {
-                Words = reading is Reading.Words words ? [.. words.Value] : [],
-            });
+            tests.Add(
+                new MatchedTest(attribute, Wording.Of(test), reading.Text, TestTruth.Of(test, reading, bindings))
+                {
+                    Words = reading is Reading.Words words ? [.. words.Value] : [],
+                }
+            );
         }
 
         return tests.MoveToImmutable();

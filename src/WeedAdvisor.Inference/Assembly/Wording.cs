@@ -24,7 +24,12 @@ internal static class Wording
     /// <param name="say">A word in plain words.</param>
     /// <param name="action">The name of the action that the text speaks of; null for none.</param>
     public static Said Fill(
-        string text, IReadOnlyList<Matched> match, Bindings bindings, Func<string, string> say, string? action)
+        string text,
+        IReadOnlyList<Matched> match,
+        Bindings bindings,
+        Func<string, string> say,
+        string? action
+    )
     {
         if (!text.Contains('{', StringComparison.Ordinal))
             return text;
@@ -32,7 +37,8 @@ internal static class Wording
         int from = 0;
         while (from < text.Length)
         {
-            int start = text.IndexOf('{', from), end = start < 0 ? -1 : text.IndexOf('}', start);
+            int start = text.IndexOf('{', from),
+                end = start < 0 ? -1 : text.IndexOf('}', start);
             if (end < 0)
                 break;
             if (start > from)
@@ -49,7 +55,12 @@ internal static class Wording
     }
 
     private static string? ValueOf(
-        string slot, IReadOnlyList<Matched> match, Bindings bindings, Func<string, string> say, bool isCount)
+        string slot,
+        IReadOnlyList<Matched> match,
+        Bindings bindings,
+        Func<string, string> say,
+        bool isCount
+    )
     {
         if (slot.StartsWith('$'))
         {
@@ -80,51 +91,55 @@ internal static class Wording
     }
 
     /// <summary>A test in words, such as <c>one of film-on, glass-or-rigid</c> or <c>at least 3</c>.</summary>
-    public static string Of(AttributeTest test) => test switch
-    {
-        AttributeTest.Word { Words.Count: 1 } word => (word.Negated ? "not " : "") + word.Words.First(),
-        AttributeTest.Word word => (word.Negated ? "none of " : "one of ") + word.Words,
-        AttributeTest.Limit limit => $"{Of(limit.Comparison)} {limit.Value.ToString(CultureInfo.InvariantCulture)}",
-        AttributeTest.Variable { Binds: true } variable => $"anything, called ${variable.Name}",
-        AttributeTest.Variable variable => (variable.Negated ? "nothing of $" : "same as $") + variable.Name,
-        AttributeTest.VariableLimit limit => $"{Of(limit.Comparison)} ${limit.Name}",
-        AttributeTest.Every every => string.Join(" and ", every.Tests.Select(Of)),
-        _ => test.GetType().Name,
-    };
+    public static string Of(AttributeTest test) =>
+        test switch
+        {
+            AttributeTest.Word { Words.Count: 1 } word => (word.Negated ? "not " : "") + word.Words.First(),
+            AttributeTest.Word word => (word.Negated ? "none of " : "one of ") + word.Words,
+            AttributeTest.Limit limit => $"{Of(limit.Comparison)} {limit.Value.ToString(CultureInfo.InvariantCulture)}",
+            AttributeTest.Variable { Binds: true } variable => $"anything, called ${variable.Name}",
+            AttributeTest.Variable variable => (variable.Negated ? "nothing of $" : "same as $") + variable.Name,
+            AttributeTest.VariableLimit limit => $"{Of(limit.Comparison)} ${limit.Name}",
+            AttributeTest.Every every => string.Join(" and ", every.Tests.Select(Of)),
+            _ => test.GetType().Name,
+        };
 
     /// <summary>
     /// What a pattern asks for, such as <c>weed</c>, <c>no weed</c> or <c>finding surface-stays-wet</c>.
     /// </summary>
-    public static string Of(Pattern pattern) => pattern switch
-    {
-        Pattern.Fact fact => Of(fact.Kind),
-        Pattern.HasFinding finding => $"finding {finding.Id}",
-        Pattern.None none => $"no {Of(none.Inner)}",
-        Pattern.Any any => $"any {Of(any.Inner)}",
-        _ => pattern.GetType().Name,
-    };
+    public static string Of(Pattern pattern) =>
+        pattern switch
+        {
+            Pattern.Fact fact => Of(fact.Kind),
+            Pattern.HasFinding finding => $"finding {finding.Id}",
+            Pattern.None none => $"no {Of(none.Inner)}",
+            Pattern.Any any => $"any {Of(any.Inner)}",
+            _ => pattern.GetType().Name,
+        };
 
-    private static string Of(FactKind kind) => kind switch
-    {
-        FactKind.Site => "site",
-        FactKind.Weed => "weed",
-        FactKind.Crop => "crop",
-        FactKind.Practice => "practice",
-        FactKind.Treatment => "treatment",
-        FactKind.Action => "action",
-        FactKind.Past => "earlier application",
-        FactKind.Closure => "entry interval",
-        FactKind.Limit => "limit of an active",
-        FactKind.Escape => "weed that came through",
-        _ => kind.ToString(),
-    };
+    private static string Of(FactKind kind) =>
+        kind switch
+        {
+            FactKind.Site => "site",
+            FactKind.Weed => "weed",
+            FactKind.Crop => "crop",
+            FactKind.Practice => "practice",
+            FactKind.Treatment => "treatment",
+            FactKind.Action => "action",
+            FactKind.Past => "earlier application",
+            FactKind.Closure => "entry interval",
+            FactKind.Limit => "limit of an active",
+            FactKind.Escape => "weed that came through",
+            _ => kind.ToString(),
+        };
 
-    private static string Of(Comparison comparison) => comparison switch
-    {
-        Comparison.LessThan => "less than",
-        Comparison.AtMost => "at most",
-        Comparison.AtLeast => "at least",
-        Comparison.MoreThan => "more than",
-        _ => comparison.ToString(),
-    };
+    private static string Of(Comparison comparison) =>
+        comparison switch
+        {
+            Comparison.LessThan => "less than",
+            Comparison.AtMost => "at most",
+            Comparison.AtLeast => "at least",
+            Comparison.MoreThan => "more than",
+            _ => comparison.ToString(),
+        };
 }

@@ -27,14 +27,18 @@ internal sealed class ActionColumn
         ImmutableArray<Reading> readings = [.. actions.Select(action => action.Read(attribute))];
         _all = ActionSet.Where(actions.Length, _ => true);
         _open = ActionSet.Where(actions.Length, place => readings[place] is Reading.Open { Domain: null });
-        _byWord = readings.OfType<Reading.Words>()
+        _byWord = readings
+            .OfType<Reading.Words>()
             .SelectMany(words => words.Value)
             .Distinct(StringComparer.Ordinal)
             .ToFrozenDictionary(
                 word => word,
-                word => ActionSet.Where(
-                    actions.Length, place => readings[place] is Reading.Words words && words.Value.Contains(word)),
-                StringComparer.Ordinal);
+                word =>
+                    ActionSet.Where(actions.Length, place =>
+                        readings[place] is Reading.Words words && words.Value.Contains(word)
+                    ),
+                StringComparer.Ordinal
+            );
         _others = [.. Enumerable.Range(0, actions.Length).Where(place => IsOther(readings[place]))];
     }
 
@@ -75,7 +79,8 @@ internal sealed class ActionColumn
         );
         return new Extent(
             shared.Sure.Or(ActionSet.Where(_actions.Length, place => others.GetValueOrDefault(place) == Truth.Yes)),
-            shared.Perhaps.Or(ActionSet.Where(_actions.Length, place => others.GetValueOrDefault(place) != Truth.No)));
+            shared.Perhaps.Or(ActionSet.Where(_actions.Length, place => others.GetValueOrDefault(place) != Truth.No))
+        );
     }
 
     private Extent OneByOne(AttributeTest test, Bindings bindings)
@@ -83,7 +88,8 @@ internal sealed class ActionColumn
         Truth[] truths = [.. _actions.Select(action => TestTruth.Of(test, action.Read(_attribute), bindings))];
         return new Extent(
             ActionSet.Where(truths.Length, place => truths[place] == Truth.Yes),
-            ActionSet.Where(truths.Length, place => truths[place] != Truth.No));
+            ActionSet.Where(truths.Length, place => truths[place] != Truth.No)
+        );
     }
 
     private static bool IsOther(Reading reading) => reading is Reading.Number or Reading.Open { Domain: not null };

@@ -72,12 +72,15 @@ internal sealed class ActionCondition
     {
         Truth[] truths =
         [
-            .. _actions.Select((action, place) =>
-                _fixed.Perhaps.Contains(place) ? PatternTruth.Of(Pattern, action, bindings).Truth : Truth.No),
+            .. _actions.Select(
+                (action, place) =>
+                    _fixed.Perhaps.Contains(place) ? PatternTruth.Of(Pattern, action, bindings).Truth : Truth.No
+            ),
         ];
         return new Extent(
             ActionSet.Where(truths.Length, place => truths[place] == Truth.Yes),
-            ActionSet.Where(truths.Length, place => truths[place] != Truth.No));
+            ActionSet.Where(truths.Length, place => truths[place] != Truth.No)
+        );
     }
 
     private static bool BoundIn(Pattern.Fact pattern, string name) =>

@@ -46,7 +46,8 @@ internal sealed class ActionIndex
         Truth[] truths = [.. Actions.Select(action => TestTruth.Of(test, action.Read(attribute), Bindings.None))];
         return _tested[(attribute, test)] = new Extent(
             ActionSet.Where(truths.Length, place => truths[place] == Truth.Yes),
-            ActionSet.Where(truths.Length, place => truths[place] != Truth.No));
+            ActionSet.Where(truths.Length, place => truths[place] != Truth.No)
+        );
     }
 
     /// <summary>An attribute of all actions, laid out for tests on variables.</summary>

@@ -15,7 +15,12 @@ namespace WeedAdvisor.Inference.Conclusions;
 /// <param name="Condition">What it asks of an action; null when it speaks of the area.</param>
 /// <param name="Extent">The actions it speaks for; without meaning when it speaks of the area.</param>
 internal sealed record CaseMatch(
-    Judgement Judgement, ImmutableArray<Matched> Match, MatchTruth Truth, ActionCondition? Condition, Extent Extent)
+    Judgement Judgement,
+    ImmutableArray<Matched> Match,
+    MatchTruth Truth,
+    ActionCondition? Condition,
+    Extent Extent
+)
 {
     /// <summary>The actions of which it holds for sure.</summary>
     public ActionSet? Sure => Condition is null || Truth.Truth != Knowledge.Readings.Truth.Yes ? null : Extent.Sure;
@@ -33,14 +38,21 @@ internal sealed record CaseMatch(
         if (isSureOfAction && !Condition!.Binds)
             return Conclusion.Of(Judgement, match, Truth);
         FactTruth ofAction = PatternTruth.Of(Condition!.Pattern, action.Fact, Truth.Bindings);
-        return Conclusion.Of(Judgement, match, isSureOfAction
-            ? Truth with { Bindings = ofAction.Bindings }
-            : Truth with
-            {
-                Truth = Knowledge.Readings.Truth.NotKnown,
-                Needs = [.. Truth.Needs.Concat(ofAction.Needs).Distinct().Order()],
-                Bindings = ofAction.Bindings,
-            });
+        return Conclusion.Of(
+            Judgement,
+            match,
+            isSureOfAction
+                ? Truth with
+                {
+                    Bindings = ofAction.Bindings,
+                }
+                : Truth with
+                {
+                    Truth = Knowledge.Readings.Truth.NotKnown,
+                    Needs = [.. Truth.Needs.Concat(ofAction.Needs).Distinct().Order()],
+                    Bindings = ofAction.Bindings,
+                }
+        );
     }
 
     /// <summary>Ordinal order of judgement, then of the facts matched.</summary>

@@ -62,12 +62,13 @@ internal abstract class Conclusion : IEquatable<Conclusion>, IComparable<Conclus
     /// <summary>How certain it can become, whatever the unanswered questions turn out to be.</summary>
     public double MostCertainty => OwnCertainty is { } own ? own * MostPremise : 1;
 
-    private double? OwnCertainty => Judgement.Then switch
-    {
-        Consequence.MakesFinding finding => finding.Certainty,
-        Consequence.Argument argument => argument.Certainty,
-        _ => null,
-    };
+    private double? OwnCertainty =>
+        Judgement.Then switch
+        {
+            Consequence.MakesFinding finding => finding.Certainty,
+            Consequence.Argument argument => argument.Certainty,
+            _ => null,
+        };
 
     /// <summary>A conclusion of the right kind for the judgement's consequence.</summary>
     public static Conclusion Of(Judgement judgement, ImmutableArray<Matched> match, MatchTruth truth) =>

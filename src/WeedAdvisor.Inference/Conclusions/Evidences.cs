@@ -8,12 +8,13 @@ internal static class Evidences
 {
     /// <summary>Yes with certain evidence, not known with possible evidence only, no without any.</summary>
     public static Truth TruthOf(IReadOnlyCollection<Conclusion> evidence) =>
-        evidence.Any(one => one.IsCertain) ? Truth.Yes : evidence.Count > 0 ? Truth.NotKnown : Truth.No;
+        evidence.Any(one => one.IsCertain) ? Truth.Yes
+        : evidence.Count > 0 ? Truth.NotKnown
+        : Truth.No;
 
     /// <summary>The evidence that counts: the certain pieces, or, when there are none, the possible ones.</summary>
     public static IEnumerable<T> ThatCount<T>(IReadOnlyCollection<T> evidence)
-        where T : Conclusion =>
-        evidence.Any(one => one.IsCertain) ? evidence.Where(one => one.IsCertain) : evidence;
+        where T : Conclusion => evidence.Any(one => one.IsCertain) ? evidence.Where(one => one.IsCertain) : evidence;
 
     /// <summary>
     /// Combined certainty. Each judgement speaks once, with its strongest match: five weeds are not five arguments.
@@ -25,11 +26,16 @@ internal static class Evidences
         Together(evidence, one => one.MostCertainty);
 
     /// <summary>What would have to be known before the certainty of a conclusion can rise no more.</summary>
-    public static IEnumerable<Need> OpenIn(Conclusion conclusion) => conclusion.IsCertain
-        ? conclusion.Match.OfType<Matched.Evidence>().SelectMany(evidence => evidence.Conclusions).SelectMany(OpenIn)
-        : conclusion.Needs;
+    public static IEnumerable<Need> OpenIn(Conclusion conclusion) =>
+        conclusion.IsCertain
+            ? conclusion
+                .Match.OfType<Matched.Evidence>()
+                .SelectMany(evidence => evidence.Conclusions)
+                .SelectMany(OpenIn)
+            : conclusion.Needs;
 
     private static double Together(IEnumerable<Conclusion> evidence, Func<Conclusion, double> certainty) =>
         CertaintyFactor.Combine(
-            evidence.GroupBy(one => one.Judgement.Id, StringComparer.Ordinal).Select(rule => rule.Max(certainty)));
+            evidence.GroupBy(one => one.Judgement.Id, StringComparer.Ordinal).Select(rule => rule.Max(certainty))
+        );
 }

@@ -12,14 +12,20 @@ namespace WeedAdvisor.Inference.Conclusions;
 /// <param name="MostPremise">The same, with all evidence that may hold: as certain as it can become.</param>
 /// <param name="Bindings">What the variables stand for.</param>
 internal sealed record MatchTruth(
-    Truth Truth, ImmutableArray<Need> Needs, double Premise, double MostPremise, Bindings Bindings)
+    Truth Truth,
+    ImmutableArray<Need> Needs,
+    double Premise,
+    double MostPremise,
+    Bindings Bindings
+)
 {
     /// <summary>Evaluates every pattern, in order, in full: nothing is skipped, whatever came before.</summary>
     public static MatchTruth Of(Judgement judgement, IReadOnlyList<Matched> match)
     {
         var truth = Truth.Yes;
         SortedSet<Need>? needs = null;
-        double premise = 1, most = 1;
+        double premise = 1,
+            most = 1;
         Bindings bindings = Bindings.None;
         for (int i = 0; i < match.Count; i++)
         {
@@ -43,21 +49,27 @@ internal sealed record MatchTruth(
 /// <param name="MostCertainty">The same, with all evidence that may hold.</param>
 /// <param name="Bindings">The variables after it.</param>
 internal sealed record PatternHolds(
-    Truth Truth, IEnumerable<Need> Needs, double Certainty, double MostCertainty, Bindings Bindings)
+    Truth Truth,
+    IEnumerable<Need> Needs,
+    double Certainty,
+    double MostCertainty,
+    Bindings Bindings
+)
 {
     /// <summary>Evaluates one pattern.</summary>
-    public static PatternHolds Of(Pattern pattern, Matched matched, Bindings bindings) => (pattern, matched) switch
-    {
-        (Pattern.Fact fact, Matched.One one) => OfFact(PatternTruth.Of(fact, one.Fact, bindings)),
-        (Pattern.HasFinding, Matched.Evidence evidence) => OfFinding(evidence, bindings),
-        (Pattern.Any { Inner: Pattern.Fact inner }, Matched.Several several) => OfAny(inner, several, bindings),
-        (Pattern.Any, Matched.Evidence evidence) => OfFinding(evidence, bindings),
-        (Pattern.None { Inner: Pattern.Fact inner }, Matched.Several several) => Absent(
-            OfAny(inner, several, bindings)
-        ),
-        (Pattern.None, Matched.Evidence evidence) => Absent(OfFinding(evidence, bindings)),
-        _ => throw new InvalidOperationException($"{pattern.GetType().Name} cannot match {matched.GetType().Name}"),
-    };
+    public static PatternHolds Of(Pattern pattern, Matched matched, Bindings bindings) =>
+        (pattern, matched) switch
+        {
+            (Pattern.Fact fact, Matched.One one) => OfFact(PatternTruth.Of(fact, one.Fact, bindings)),
+            (Pattern.HasFinding, Matched.Evidence evidence) => OfFinding(evidence, bindings),
+            (Pattern.Any { Inner: Pattern.Fact inner }, Matched.Several several) => OfAny(inner, several, bindings),
+            (Pattern.Any, Matched.Evidence evidence) => OfFinding(evidence, bindings),
+            (Pattern.None { Inner: Pattern.Fact inner }, Matched.Several several) => Absent(
+                OfAny(inner, several, bindings)
+            ),
+            (Pattern.None, Matched.Evidence evidence) => Absent(OfFinding(evidence, bindings)),
+            _ => throw new InvalidOperationException($"{pattern.GetType().Name} cannot match {matched.GetType().Name}"),
+        };
 
     private static PatternHolds OfFact(FactTruth fact) => new(fact.Truth, fact.Needs, 1, 1, fact.Bindings);
 
@@ -69,7 +81,8 @@ internal sealed record PatternHolds(
             truth == Truth.NotKnown ? evidence.Conclusions.SelectMany(one => one.Needs) : [],
             truth == Truth.No ? 1 : Evidences.CertaintyOf(Evidences.ThatCount(evidence.Conclusions)),
             truth == Truth.No ? 1 : Evidences.MostCertaintyOf(evidence.Conclusions),
-            bindings);
+            bindings
+        );
     }
 
     private static PatternHolds OfAny(Pattern.Fact inner, Matched.Several several, Bindings bindings)
@@ -81,5 +94,10 @@ internal sealed record PatternHolds(
 
     // Absence turns the truth round; how sure a finding would be does not weaken what follows from its absence.
     private static PatternHolds Absent(PatternHolds present) =>
-        present with { Truth = Truths.Not(present.Truth), Certainty = 1, MostCertainty = 1 };
+        present with
+        {
+            Truth = Truths.Not(present.Truth),
+            Certainty = 1,
+            MostCertainty = 1,
+        };
 }

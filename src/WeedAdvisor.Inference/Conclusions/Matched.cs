@@ -7,13 +7,15 @@ namespace WeedAdvisor.Inference.Conclusions;
 /// <summary>What one pattern matched. A closed family: the nested types are all there are.</summary>
 internal abstract record Matched
 {
-    private Matched()
-    {
-    }
+    private Matched() { }
 
     /// <summary>Ordinal order of judgement, then of the single facts matched.</summary>
     public static int InOrder(
-        Judgement judgement, ImmutableArray<Matched> match, Judgement other, ImmutableArray<Matched> matchOfOther)
+        Judgement judgement,
+        ImmutableArray<Matched> match,
+        Judgement other,
+        ImmutableArray<Matched> matchOfOther
+    )
     {
         int order = string.CompareOrdinal(judgement.Id, other.Id);
         for (int i = 0; order == 0 && i < match.Length; i++)

@@ -23,8 +23,8 @@ internal readonly struct Bindings
     public Reading this[string name] => PlaceOf(name) is var place and >= 0 ? _bound[place].Reading : Reading.Absent;
 
     /// <summary>One more variable, or another reading of one that is bound.</summary>
-    public Bindings With(string name, Reading reading) => new(
-        PlaceOf(name) is var place and >= 0 ? _bound.SetItem(place, (name, reading)) : Bound.Add((name, reading)));
+    public Bindings With(string name, Reading reading) =>
+        new(PlaceOf(name) is var place and >= 0 ? _bound.SetItem(place, (name, reading)) : Bound.Add((name, reading)));
 
     /// <summary>With the names that a pattern gives to attributes of the fact that it matched.</summary>
     public Bindings With(Pattern.Fact pattern, Fact fact)

@@ -62,20 +62,21 @@ internal static class PatternTruth
     }
 
     /// <summary>Whether a fact is of the kind that a pattern asks for.</summary>
-    public static bool IsOfKind(Fact fact, FactKind kind) => kind switch
-    {
-        FactKind.Site => fact is SiteFact,
-        FactKind.Weed => fact is WeedFact,
-        FactKind.Crop => fact is CropFact,
-        FactKind.Practice => fact is PracticeFact,
-        FactKind.Treatment => fact is TreatmentFact,
-        FactKind.Action => fact is ActionFact,
-        FactKind.Past => fact is PastFact,
-        FactKind.Closure => fact is ClosureFact,
-        FactKind.Limit => fact is LimitFact,
-        FactKind.Escape => fact is EscapeFact,
-        _ => false,
-    };
+    public static bool IsOfKind(Fact fact, FactKind kind) =>
+        kind switch
+        {
+            FactKind.Site => fact is SiteFact,
+            FactKind.Weed => fact is WeedFact,
+            FactKind.Crop => fact is CropFact,
+            FactKind.Practice => fact is PracticeFact,
+            FactKind.Treatment => fact is TreatmentFact,
+            FactKind.Action => fact is ActionFact,
+            FactKind.Past => fact is PastFact,
+            FactKind.Closure => fact is ClosureFact,
+            FactKind.Limit => fact is LimitFact,
+            FactKind.Escape => fact is EscapeFact,
+            _ => false,
+        };
 }
 
 /// <summary>The truth of a pattern for one fact.</summary>

@@ -40,7 +40,10 @@ internal sealed class CaseRule
         if (ofCase.Any(pattern => pattern.IsOnAction()))
             throw new ArgumentException($"'{judgement.Id}' asks something else after the action", nameof(judgement));
         return new CaseRule(
-            judgement, ofCase, isOnAction ? ActionCondition.Of((Pattern.Fact)judgement.When[^1], index) : null);
+            judgement,
+            ofCase,
+            isOnAction ? ActionCondition.Of((Pattern.Fact)judgement.When[^1], index) : null
+        );
     }
 
     /// <summary>The engine rule: each pattern has one condition, which lets through what may hold.</summary>
@@ -56,8 +59,9 @@ internal sealed class CaseRule
             PatternBuilder builder = all.Pattern(TypeOf(pattern), $"p{patterns.Count}");
             patterns.Add(Expression.Parameter(builder.Declaration.Type, builder.Declaration.Name));
             HashSet<string> used = [.. Variables.In(pattern)];
-            builder.Condition(ConditionOf(
-                shelf.Of(pattern, [.. bound.Where(variable => used.Contains(variable.Name))]), patterns));
+            builder.Condition(
+                ConditionOf(shelf.Of(pattern, [.. bound.Where(variable => used.Contains(variable.Name))]), patterns)
+            );
             if (pattern is Pattern.Fact fact)
                 bound.AddRange(BoundBy(fact, patterns.Count - 1));
         }
@@ -66,9 +70,11 @@ internal sealed class CaseRule
         if (_case.IsEmpty)
             all.Pattern(typeof(SiteFact), "site");
         // What is done with a match stands in MatchKeeper; the engine calls it instead of this.
-        rule.RightHandSide().Action(
-            Expression.Lambda(Expression.Empty(), Expression.Parameter(typeof(IContext), "context")),
-            ActionTrigger.Activated | ActionTrigger.Reactivated | ActionTrigger.Deactivated);
+        rule.RightHandSide()
+            .Action(
+                Expression.Lambda(Expression.Empty(), Expression.Parameter(typeof(IContext), "context")),
+                ActionTrigger.Activated | ActionTrigger.Reactivated | ActionTrigger.Deactivated
+            );
         return rule.Build();
     }
 
@@ -101,14 +107,15 @@ internal sealed class CaseRule
         );
     }
 
-    private static Matched MatchedBy(Pattern pattern, object matched, Bindings bindings) => (pattern, matched) switch
-    {
-        (Pattern.Fact, Fact fact) => new Matched.One(fact),
-        (_, FindingFact finding) => new Matched.Evidence(finding.Evidence),
-        (Pattern.Any { Inner: Pattern.Fact inner }, FactList list) => ThatMayPass(inner, list, bindings),
-        (Pattern.None { Inner: Pattern.Fact inner }, FactList list) => ThatMayPass(inner, list, bindings),
-        _ => throw new InvalidOperationException($"{pattern.GetType().Name} cannot match {matched.GetType().Name}"),
-    };
+    private static Matched MatchedBy(Pattern pattern, object matched, Bindings bindings) =>
+        (pattern, matched) switch
+        {
+            (Pattern.Fact, Fact fact) => new Matched.One(fact),
+            (_, FindingFact finding) => new Matched.Evidence(finding.Evidence),
+            (Pattern.Any { Inner: Pattern.Fact inner }, FactList list) => ThatMayPass(inner, list, bindings),
+            (Pattern.None { Inner: Pattern.Fact inner }, FactList list) => ThatMayPass(inner, list, bindings),
+            _ => throw new InvalidOperationException($"{pattern.GetType().Name} cannot match {matched.GetType().Name}"),
+        };
 
     private static Matched.Several ThatMayPass(Pattern.Fact inner, FactList list, Bindings bindings) =>
         new([.. list.Facts.Where(fact => PatternTruth.MayPass(inner, fact, bindings))]);
@@ -120,21 +127,26 @@ internal sealed class CaseRule
         if (matcher.Bound.IsEmpty)
             return Expression.Lambda(Expression.Call(on, CaseMatcher.OnFact, fact), fact);
         NewArrayExpression before = Expression.NewArrayInit(
-            typeof(object), matcher.Bound.Select(variable => patterns[variable.Pattern]));
+            typeof(object),
+            matcher.Bound.Select(variable => patterns[variable.Pattern])
+        );
         return Expression.Lambda(
             Expression.Call(on, CaseMatcher.OnJoin, before, fact),
-            [.. matcher.Bound.Select(variable => patterns[variable.Pattern]).Distinct(), fact]);
+            [.. matcher.Bound.Select(variable => patterns[variable.Pattern]).Distinct(), fact]
+        );
     }
 
-    private static IEnumerable<BoundVariable> BoundBy(Pattern.Fact fact, int pattern) => fact.Tests
-        .Where(one => one.Test is AttributeTest.Variable { Binds: true })
-        .Select(one => new BoundVariable(((AttributeTest.Variable)one.Test).Name, pattern, one.Attribute));
+    private static IEnumerable<BoundVariable> BoundBy(Pattern.Fact fact, int pattern) =>
+        fact
+            .Tests.Where(one => one.Test is AttributeTest.Variable { Binds: true })
+            .Select(one => new BoundVariable(((AttributeTest.Variable)one.Test).Name, pattern, one.Attribute));
 
-    private static Type TypeOf(Pattern pattern) => pattern switch
-    {
-        Pattern.Fact fact => FactTypes.OfOne(fact.Kind),
-        Pattern.Any { Inner: Pattern.Fact inner } => FactTypes.OfList(inner.Kind),
-        Pattern.None { Inner: Pattern.Fact inner } => FactTypes.OfList(inner.Kind),
-        _ => typeof(FindingFact),
-    };
+    private static Type TypeOf(Pattern pattern) =>
+        pattern switch
+        {
+            Pattern.Fact fact => FactTypes.OfOne(fact.Kind),
+            Pattern.Any { Inner: Pattern.Fact inner } => FactTypes.OfList(inner.Kind),
+            Pattern.None { Inner: Pattern.Fact inner } => FactTypes.OfList(inner.Kind),
+            _ => typeof(FindingFact),
+        };
 }

@@ -15,8 +15,10 @@ namespace WeedAdvisor.Inference.Engine;
 /// </remarks>
 internal sealed class DirectConditions : IExpressionCompiler
 {
-    private static readonly MethodInfo s_nothing =
-        typeof(DirectConditions).GetMethod(nameof(Nothing), BindingFlags.Static | BindingFlags.NonPublic)!;
+    private static readonly MethodInfo s_nothing = typeof(DirectConditions).GetMethod(
+        nameof(Nothing),
+        BindingFlags.Static | BindingFlags.NonPublic
+    )!;
 
     /// <summary>How many expressions were not recognised.</summary>
     public int Interpreted { get; private set; }
@@ -45,7 +47,5 @@ internal sealed class DirectConditions : IExpressionCompiler
         };
     }
 
-    private static void Nothing(IContext _, ITuple __)
-    {
-    }
+    private static void Nothing(IContext _, ITuple __) { }
 }

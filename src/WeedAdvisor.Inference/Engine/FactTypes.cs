@@ -11,10 +11,16 @@ internal static class FactTypes
 {
     private static readonly ImmutableArray<Kind> s_all =
     [
-        Of<SiteFact>(FactKind.Site), Of<WeedFact>(FactKind.Weed), Of<CropFact>(FactKind.Crop),
-        Of<PastFact>(FactKind.Past), Of<ClosureFact>(FactKind.Closure), Of<LimitFact>(FactKind.Limit),
-        Of<EscapeFact>(FactKind.Escape), Of<PracticeFact>(FactKind.Practice),
-        Of<TreatmentFact>(FactKind.Treatment), Of<ActionFact>(FactKind.Action),
+        Of<SiteFact>(FactKind.Site),
+        Of<WeedFact>(FactKind.Weed),
+        Of<CropFact>(FactKind.Crop),
+        Of<PastFact>(FactKind.Past),
+        Of<ClosureFact>(FactKind.Closure),
+        Of<LimitFact>(FactKind.Limit),
+        Of<EscapeFact>(FactKind.Escape),
+        Of<PracticeFact>(FactKind.Practice),
+        Of<TreatmentFact>(FactKind.Treatment),
+        Of<ActionFact>(FactKind.Action),
     ];
 
     /// <summary>The type of a single fact.</summary>

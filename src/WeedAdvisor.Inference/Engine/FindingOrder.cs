@@ -12,8 +12,7 @@ internal static class FindingOrder
     public static ImmutableArray<Judgement> Of(IEnumerable<Judgement> judgements)
     {
         Judgement[] all = [.. judgements.OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
-        ILookup<string, Judgement> makers = all
-            .Where(judgement => judgement.Then is Consequence.MakesFinding)
+        ILookup<string, Judgement> makers = all.Where(judgement => judgement.Then is Consequence.MakesFinding)
             .ToLookup(judgement => ((Consequence.MakesFinding)judgement.Then).Id, StringComparer.Ordinal);
         var done = new HashSet<string>(StringComparer.Ordinal);
         var open = new HashSet<string>(StringComparer.Ordinal);
@@ -46,11 +45,12 @@ internal static class FindingOrder
     public static IEnumerable<string> NamedIn(Judgement judgement) =>
         judgement.When.SelectMany(FindingsIn).Concat(judgement.Then is Consequence.MakesFinding made ? [made.Id] : []);
 
-    private static IEnumerable<string> FindingsIn(Pattern pattern) => pattern switch
-    {
-        Pattern.HasFinding finding => [finding.Id],
-        Pattern.None none => FindingsIn(none.Inner),
-        Pattern.Any any => FindingsIn(any.Inner),
-        _ => [],
-    };
+    private static IEnumerable<string> FindingsIn(Pattern pattern) =>
+        pattern switch
+        {
+            Pattern.HasFinding finding => [finding.Id],
+            Pattern.None none => FindingsIn(none.Inner),
+            Pattern.Any any => FindingsIn(any.Inner),
+            _ => [],
+        };
 }

@@ -12,7 +12,9 @@ namespace WeedAdvisor.Inference.Engine;
 /// <param name="rules">The rules by name.</param>
 /// <param name="findings">The findings by id.</param>
 internal sealed class MatchKeeper(
-    IReadOnlyDictionary<string, CaseRule> rules, IReadOnlyDictionary<string, FindingFact> findings) : IActionInterceptor
+    IReadOnlyDictionary<string, CaseRule> rules,
+    IReadOnlyDictionary<string, FindingFact> findings
+) : IActionInterceptor
 {
     // The engine keeps one object for a match through its whole life.
     private readonly Dictionary<IMatch, CaseMatch> _kept = new(ReferenceEqualityComparer.Instance);

@@ -18,14 +18,15 @@ internal sealed class MatcherShelf
         return matcher;
     }
 
-    private static CaseMatcher Made(Pattern pattern, ImmutableArray<BoundVariable> bound) => pattern switch
-    {
-        Pattern.Fact fact => new CaseMatcher.One(fact, bound),
-        Pattern.Any { Inner: Pattern.Fact inner } => new CaseMatcher.OfList(inner, isAbsent: false, bound),
-        Pattern.None { Inner: Pattern.Fact inner } => new CaseMatcher.OfList(inner, isAbsent: true, bound),
-        Pattern.HasFinding finding => new CaseMatcher.OfFinding(finding.Id, isAbsent: false),
-        Pattern.Any { Inner: Pattern.HasFinding finding } => new CaseMatcher.OfFinding(finding.Id, isAbsent: false),
-        Pattern.None { Inner: Pattern.HasFinding finding } => new CaseMatcher.OfFinding(finding.Id, isAbsent: true),
-        _ => throw new InvalidOperationException($"no such pattern: {pattern.GetType().Name}"),
-    };
+    private static CaseMatcher Made(Pattern pattern, ImmutableArray<BoundVariable> bound) =>
+        pattern switch
+        {
+            Pattern.Fact fact => new CaseMatcher.One(fact, bound),
+            Pattern.Any { Inner: Pattern.Fact inner } => new CaseMatcher.OfList(inner, isAbsent: false, bound),
+            Pattern.None { Inner: Pattern.Fact inner } => new CaseMatcher.OfList(inner, isAbsent: true, bound),
+            Pattern.HasFinding finding => new CaseMatcher.OfFinding(finding.Id, isAbsent: false),
+            Pattern.Any { Inner: Pattern.HasFinding finding } => new CaseMatcher.OfFinding(finding.Id, isAbsent: false),
+            Pattern.None { Inner: Pattern.HasFinding finding } => new CaseMatcher.OfFinding(finding.Id, isAbsent: true),
+            _ => throw new InvalidOperationException($"no such pattern: {pattern.GetType().Name}"),
+        };
 }

@@ -57,8 +57,9 @@ internal sealed class RuleEngine
             throw new InvalidOperationException("conditions have shapes that a native program does not know");
         var shelf = new MatcherShelf();
         var conditions = new DirectConditions();
-        ISessionFactory factory = new RuleCompiler { ExpressionCompiler = conditions }
-            .Compile(rules.Select(rule => rule.Definition(shelf)));
+        ISessionFactory factory = new RuleCompiler { ExpressionCompiler = conditions }.Compile(
+            rules.Select(rule => rule.Definition(shelf))
+        );
         ImmutableArray<string> findings =
         [
             .. rules

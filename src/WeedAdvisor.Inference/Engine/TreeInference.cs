@@ -15,7 +15,9 @@ internal static class TreeInference
 {
     /// <summary>Every conclusion that holds or may hold, in ordinal order of key.</summary>
     public static ImmutableArray<Conclusion> Conclude(
-        IEnumerable<Judgement> judgements, IReadOnlyCollection<Fact> facts)
+        IEnumerable<Judgement> judgements,
+        IReadOnlyCollection<Fact> facts
+    )
     {
         FactsByKind byKind = new(facts);
         var evidence = new Dictionary<string, List<FindingConclusion>>(StringComparer.Ordinal);
@@ -37,7 +39,10 @@ internal static class TreeInference
     }
 
     private static IEnumerable<Conclusion> Conclude(
-        Judgement judgement, FactsByKind facts, Dictionary<string, List<FindingConclusion>> evidence)
+        Judgement judgement,
+        FactsByKind facts,
+        Dictionary<string, List<FindingConclusion>> evidence
+    )
     {
         foreach (ImmutableArray<Matched> match in Matches(judgement.When, 0, [], Bindings.None, facts, evidence))
         {
@@ -53,7 +58,8 @@ internal static class TreeInference
         ImmutableArray<Matched> soFar,
         Bindings bindings,
         FactsByKind facts,
-        Dictionary<string, List<FindingConclusion>> evidence)
+        Dictionary<string, List<FindingConclusion>> evidence
+    )
     {
         if (next == patterns.Length)
         {
@@ -66,8 +72,16 @@ internal static class TreeInference
             PatternHolds outcome = PatternHolds.Of(patterns[next], candidate, bindings);
             if (outcome.Truth == Truth.No)
                 continue;
-            foreach (ImmutableArray<Matched> match in Matches(
-                patterns, next + 1, soFar.Add(candidate), outcome.Bindings, facts, evidence))
+            foreach (
+                ImmutableArray<Matched> match in Matches(
+                    patterns,
+                    next + 1,
+                    soFar.Add(candidate),
+                    outcome.Bindings,
+                    facts,
+                    evidence
+                )
+            )
                 yield return match;
         }
     }
@@ -76,7 +90,9 @@ internal static class TreeInference
         Pattern pattern,
         Bindings bindings,
         FactsByKind facts,
-        Dictionary<string, List<FindingConclusion>> evidence) => pattern switch
+        Dictionary<string, List<FindingConclusion>> evidence
+    ) =>
+        pattern switch
         {
             Pattern.Fact fact => facts.Of(fact.Kind),
             Pattern.HasFinding finding => [EvidenceFor(finding, evidence)],
@@ -88,25 +104,28 @@ internal static class TreeInference
         };
 
     private static Matched.Evidence EvidenceFor(
-        Pattern.HasFinding finding, Dictionary<string, List<FindingConclusion>> evidence) =>
-        new(evidence.TryGetValue(finding.Id, out List<FindingConclusion>? list)
-            ? [.. list.Order()]
-            : []);
+        Pattern.HasFinding finding,
+        Dictionary<string, List<FindingConclusion>> evidence
+    ) => new(evidence.TryGetValue(finding.Id, out List<FindingConclusion>? list) ? [.. list.Order()] : []);
 
-    private static Matched.Several ThatMayPass(Pattern.Fact inner, Bindings bindings, FactsByKind facts) => new(
-    [
-        .. facts.Of(inner.Kind)
-            .Select(one => one.Fact)
-            .Where(one => PatternTruth.Of(inner, one, bindings).Truth != Truth.No)
-            .OrderBy(one => one.Key, StringComparer.Ordinal),
-    ]);
+    private static Matched.Several ThatMayPass(Pattern.Fact inner, Bindings bindings, FactsByKind facts) =>
+        new([
+            .. facts
+                .Of(inner.Kind)
+                .Select(one => one.Fact)
+                .Where(one => PatternTruth.Of(inner, one, bindings).Truth != Truth.No)
+                .OrderBy(one => one.Key, StringComparer.Ordinal),
+        ]);
 
     /// <summary>The facts, sorted once by the kinds that patterns ask for.</summary>
     private sealed class FactsByKind(IReadOnlyCollection<Fact> facts)
     {
-        private readonly Dictionary<FactKind, Matched.One[]> _byKind = Enum.GetValues<FactKind>().ToDictionary(
-            kind => kind,
-            kind => facts.Where(one => PatternTruth.IsOfKind(one, kind)).Select(one => new Matched.One(one)).ToArray());
+        private readonly Dictionary<FactKind, Matched.One[]> _byKind = Enum.GetValues<FactKind>()
+            .ToDictionary(
+                kind => kind,
+                kind =>
+                    facts.Where(one => PatternTruth.IsOfKind(one, kind)).Select(one => new Matched.One(one)).ToArray()
+            );
 
         public Matched.One[] Of(FactKind kind) => _byKind[kind];
     }

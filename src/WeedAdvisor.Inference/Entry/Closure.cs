@@ -19,4 +19,5 @@ public sealed record Closure(
     Truth Runs,
     IReadOnlyList<Need> Needs,
     decimal? HoursLeft,
-    bool WaitsForAir);
+    bool WaitsForAir
+);

@@ -15,31 +15,33 @@ public static class Closures
 {
     /// <summary>The closures of the area, those that last longest first.</summary>
     public static ImmutableArray<Closure> Of(AreaCase area, KnowledgeBase knowledge) =>
-    [
-        .. OfArea(area, area.Area, null, knowledge)
+        [
+            .. OfArea(area, area.Area, null, knowledge)
                 .Concat(
                     area.Others.SelectMany(other =>
                         OfArea(area, other, Roof.Of(area.Area, other, knowledge), knowledge)
                     )
                 )
-            .Concat(Untold(area, area.Area, null, knowledge))
+                .Concat(Untold(area, area.Area, null, knowledge))
                 .Concat(
                     area.Others.SelectMany(other =>
                         Untold(area, other, Roof.Of(area.Area, other, knowledge), knowledge)
                     )
                 )
-            .OrderByDescending(closure => closure.HoursLeft ?? decimal.MaxValue)
-            .ThenByDescending(closure => closure.IsHere)
-            .ThenBy(closure => closure.Name, StringComparer.Ordinal),
-    ];
+                .OrderByDescending(closure => closure.HoursLeft ?? decimal.MaxValue)
+                .ThenByDescending(closure => closure.IsHere)
+                .ThenBy(closure => closure.Name, StringComparer.Ordinal),
+        ];
 
     // Something was put on lately, and it is not among the earlier uses. One of an unknown day may be it, and may be
     // old: it answers only where it closes the area itself, on whatever day it was.
     private static bool IsUntold(VisitArea area, DateOnly date, bool isHere, KnowledgeBase knowledge) =>
         PutOnLately.SaysYes(area, date)
-        && !(area.Past ?? []).Any(use => use.Date is { } day
-            ? day >= date.AddDays(-PutOnLately.Days)
-            : isHere || EntryInterval.Of(use, knowledge).ClosesHouse);
+        && !(area.Past ?? []).Any(use =>
+            use.Date is { } day
+                ? day >= date.AddDays(-PutOnLately.Days)
+                : isHere || EntryInterval.Of(use, knowledge).ClosesHouse
+        );
 
     private static IEnumerable<Closure> OfArea(AreaCase area, VisitArea treated, Roof? roof, KnowledgeBase knowledge)
     {
@@ -71,15 +73,21 @@ public static class Closures
 
             DateTime end = EntryClock.EndOf(day, use.Hour);
             DateTime over = clock.After(end, interval.Hours);
-            DateTime aired = interval.AskedToAir && !isOpen
-                ? clock.After(end, knowledge.Usual[UsualIds.HoursUnaired])
-                : over;
+            DateTime aired =
+                interval.AskedToAir && !isOpen ? clock.After(end, knowledge.Usual[UsualIds.HoursUnaired]) : over;
             decimal left = HoursFrom(area.Date, over > aired ? over : aired);
             decimal most = HoursFrom(area.Date, clock.After(end, interval.MostHours));
             if (left > 0)
             {
                 yield return new Closure(
-                    use, name, roof is null, roof?.Shared ?? Truth.Yes, roof?.Needs ?? [], left, aired > over);
+                    use,
+                    name,
+                    roof is null,
+                    roof?.Shared ?? Truth.Yes,
+                    roof?.Needs ?? [],
+                    left,
+                    aired > over
+                );
             }
             else if (most > 0)
             {
@@ -98,10 +106,14 @@ public static class Closures
 
     // Uses of one day are one application unless each has an hour of its own.
     private static EntryInterval Together(
-        PastApplication use, IEnumerable<PastApplication> ofThatDay, KnowledgeBase knowledge) => ofThatDay
-        .Where(other => other.Hour == use.Hour || other.Hour is null || use.Hour is null)
-        .Select(other => EntryInterval.Of(other, knowledge))
-        .Aggregate(EntryInterval.Of(use, knowledge), (longest, next) => longest.Together(next));
+        PastApplication use,
+        IEnumerable<PastApplication> ofThatDay,
+        KnowledgeBase knowledge
+    ) =>
+        ofThatDay
+            .Where(other => other.Hour == use.Hour || other.Hour is null || use.Hour is null)
+            .Select(other => EntryInterval.Of(other, knowledge))
+            .Aggregate(EntryInterval.Of(use, knowledge), (longest, next) => longest.Together(next));
 
     private static IEnumerable<Closure> Untold(AreaCase area, VisitArea treated, Roof? roof, KnowledgeBase knowledge)
     {
@@ -116,7 +128,8 @@ public static class Closures
             Truth.NotKnown,
             [Need.Question(QuestionIds.Past), .. roof?.Needs ?? []],
             null,
-            false);
+            false
+        );
     }
 
     private static decimal HoursFrom(DateOnly day, DateTime end) =>

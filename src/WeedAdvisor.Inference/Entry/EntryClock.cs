@@ -37,10 +37,11 @@ internal sealed class EntryClock
         return begin.Plus(Duration.FromMinutes((double)(hours * 60))).LocalDateTime.ToDateTimeUnspecified();
     }
 
-    private static ZonedDateTime Later(NodaTime.TimeZones.ZoneLocalMapping mapping) => mapping.Count switch
-    {
-        2 => mapping.Last(),
-        1 => mapping.Single(),
-        _ => mapping.LateInterval.Start.InZone(mapping.Zone),
-    };
+    private static ZonedDateTime Later(NodaTime.TimeZones.ZoneLocalMapping mapping) =>
+        mapping.Count switch
+        {
+            2 => mapping.Last(),
+            1 => mapping.Single(),
+            _ => mapping.LateInterval.Start.InZone(mapping.Zone),
+        };
 }

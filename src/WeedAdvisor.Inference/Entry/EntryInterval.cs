@@ -24,7 +24,8 @@ internal readonly record struct EntryInterval(decimal Hours, decimal MostHours, 
         PastProduct product = PastProduct.Of(use, knowledge);
         decimal hours = product.Record?.ReiHours?.High
             ?? knowledge.Usual[product.IsWeedKiller ? UsualIds.EntryHours : UsualIds.EntryHoursOfAnything];
-        bool staysLow = use.Method is "granules" or "low-coarse-spray"
+        bool staysLow =
+            use.Method is "granules" or "low-coarse-spray"
             || (use.Method is null && product.Record is { Formulation: Granule });
         decimal most = product.Record is null ? Math.Max(hours, LongestOf(product, knowledge)) : hours;
         return new EntryInterval(hours, most, !staysLow, !staysLow && use.Aired != true);
@@ -33,16 +34,20 @@ internal readonly record struct EntryInterval(decimal Hours, decimal MostHours, 
     /// <summary>
     /// Of products put on together the longest interval counts (40 CFR 170.407(c)), and the widest closing.
     /// </summary>
-    public EntryInterval Together(EntryInterval other) => new(
+    public EntryInterval Together(EntryInterval other) =>
+        new(
             Math.Max(Hours, other.Hours),
             Math.Max(MostHours, other.MostHours),
             ClosesHouse || other.ClosesHouse,
             AskedToAir || other.AskedToAir
         );
 
-    private static decimal LongestOf(PastProduct product, KnowledgeBase knowledge) => knowledge.Treatments.Values
-        .Where(record => product.Actives is null || product.Actives.Overlaps(PastProduct.ActivesOf(record)))
-        .Select(record => record.ReiHours?.High ?? 0)
-        .DefaultIfEmpty()
-        .Max();
+    private static decimal LongestOf(PastProduct product, KnowledgeBase knowledge) =>
+        knowledge
+            .Treatments.Values.Where(record =>
+                product.Actives is null || product.Actives.Overlaps(PastProduct.ActivesOf(record))
+            )
+            .Select(record => record.ReiHours?.High ?? 0)
+            .DefaultIfEmpty()
+            .Max();
 }

@@ -19,7 +19,8 @@ internal sealed record Roof(Truth Shared, ImmutableArray<Need> Needs)
     {
         if (IsOpen(area, knowledge) || IsOpen(other, knowledge))
             return new Roof(Truth.No, []);
-        string? here = HouseOf(area), there = HouseOf(other);
+        string? here = HouseOf(area),
+            there = HouseOf(other);
         if (here is not null && there is not null && here != there)
             return new Roof(Truth.No, []);
         ImmutableArray<Need> needs =

@@ -46,7 +46,8 @@ internal sealed class Roofs
         return new AreaCase(
             _visit.Date,
             area,
-            [.. others.Where(place => place != index).Order().Select(place => _all[place]).Where(MayShare)]);
+            [.. others.Where(place => place != index).Order().Select(place => _all[place]).Where(MayShare)]
+        );
 
         bool MayShare(VisitArea other) => Roof.Of(area, other, _knowledge).Shared != Truth.No;
     }

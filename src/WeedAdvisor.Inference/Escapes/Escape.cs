@@ -16,7 +16,14 @@ namespace WeedAdvisor.Inference.Escapes;
 /// <param name="IsOnRecord">Whether a population of the weed that withstands the site is on record anywhere.</param>
 /// <param name="Product">Name of the product that was used last.</param>
 public sealed record Escape(
-    string? Weed, string? Site, int Times, bool MayBeMore, WordSet FailedSites, bool IsOnRecord, string Product)
+    string? Weed,
+    string? Site,
+    int Times,
+    bool MayBeMore,
+    WordSet FailedSites,
+    bool IsOnRecord,
+    string Product
+)
 {
     /// <summary>From how many times on the credit of the site on the weed lapses here.</summary>
     public const int TimesToLapse = 2;

@@ -26,20 +26,24 @@ public static class EscapesOfArea
         foreach (
             var same in told.GroupBy(one => (one.Weed, one.Site))
                 .OrderBy(one => one.Key.Weed, StringComparer.Ordinal)
-            .ThenBy(one => one.Key.Site, StringComparer.Ordinal))
+                .ThenBy(one => one.Key.Site, StringComparer.Ordinal)
+        )
         {
             bool isOnRecord = IsOnRecord(same.Key.Weed, same.Key.Site, knowledge);
             int times = same.Sum(one => one.Use.Told.SeasonsRunning ?? 1) + (isOnRecord ? 1 : 0);
             bool mayBeMore =
                 same.Any(one => one.Use.Told.SeasonsRunning is null) || uses.Any(use => use.MayHide(same.Key.Site));
-            escapes.Add(new Escape(
-                same.Key.Weed,
-                same.Key.Site,
-                times,
-                mayBeMore,
-                WordSet.Of(told.Where(one => one.Weed == same.Key.Weed).Select(one => one.Site)),
-                isOnRecord,
-                same.Last().Use.Product.Name));
+            escapes.Add(
+                new Escape(
+                    same.Key.Weed,
+                    same.Key.Site,
+                    times,
+                    mayBeMore,
+                    WordSet.Of(told.Where(one => one.Weed == same.Key.Weed).Select(one => one.Site)),
+                    isOnRecord,
+                    same.Last().Use.Product.Name
+                )
+            );
         }
 
         foreach (
@@ -79,7 +83,10 @@ public static class EscapesOfArea
     private sealed record Use(PastApplication Told, PastProduct Product)
     {
         /// <summary>The sites that may have let something through untold; a null among them stands for any.</summary>
-        public IEnumerable<string?> HiddenSites => IsTold ? [] : Product.Groups is { } groups ? groups : [null];
+        public IEnumerable<string?> HiddenSites =>
+            IsTold ? []
+            : Product.Groups is { } groups ? groups
+            : [null];
 
         private bool IsTold => Told.Result == "clean" || (Told.Escaped.Count > 0 && Product.Record is not null);
 

@@ -36,7 +36,11 @@ internal static class AreaFacts
     }
 
     private static IEnumerable<Fact> Weeds(
-        KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
+        KnowledgeBase knowledge,
+        DateOnly date,
+        VisitArea area,
+        Dictionary<string, Reading> site
+    )
     {
         if (area.Weeds is not { } seen)
             return Unknown(FactKind.Weed, site, QuestionIds.Weeds, all => new WeedFact(
@@ -60,15 +64,24 @@ internal static class AreaFacts
             _ => [],
         };
 
-    private static CropFact CropOf(Crop crop) => new(crop.Id, crop.Name, new Dictionary<string, Reading>
-    {
-        ["id"] = Reading.Of(crop.Id),
-        ["is-a"] = Reading.Of(crop.IsA),
-        ["traits"] = Reading.Of(crop.Traits),
-    });
+    private static CropFact CropOf(Crop crop) =>
+        new(
+            crop.Id,
+            crop.Name,
+            new Dictionary<string, Reading>
+            {
+                ["id"] = Reading.Of(crop.Id),
+                ["is-a"] = Reading.Of(crop.IsA),
+                ["traits"] = Reading.Of(crop.Traits),
+            }
+        );
 
     private static IEnumerable<Fact> Past(
-        KnowledgeBase knowledge, DateOnly date, VisitArea area, Dictionary<string, Reading> site)
+        KnowledgeBase knowledge,
+        DateOnly date,
+        VisitArea area,
+        Dictionary<string, Reading> site
+    )
     {
         if (area.Past is not { } past)
             return Unknown(FactKind.Past, site, QuestionIds.Past, all => new PastFact(
@@ -81,11 +94,22 @@ internal static class AreaFacts
 
     // The gate comes first: when it is not even known whether the question applies, that is what has to be asked.
     private static IEnumerable<Fact> Unknown(
-        FactKind kind, Dictionary<string, Reading> site, string question, Func<Dictionary<string, Reading>, Fact> make)
+        FactKind kind,
+        Dictionary<string, Reading> site,
+        string question,
+        Func<Dictionary<string, Reading>, Fact> make
+    )
     {
         Reading asked = site.GetValueOrDefault(question, Reading.Absent);
         ImmutableArray<Need> needs = asked.Needs.IsEmpty ? [Need.Question(question)] : asked.Needs;
-        yield return make(AttributeSchema.Of(kind).ToDictionary(
-            attribute => attribute.Name, Reading (_) => new Reading.Open(needs, null), StringComparer.Ordinal));
+        yield return make(
+            AttributeSchema
+                .Of(kind)
+                .ToDictionary(
+                    attribute => attribute.Name,
+                    Reading (_) => new Reading.Open(needs, null),
+                    StringComparer.Ordinal
+                )
+        );
     }
 }

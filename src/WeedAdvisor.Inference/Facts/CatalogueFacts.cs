@@ -12,11 +12,12 @@ internal static class CatalogueFacts
 {
     /// <summary>One fact for each practice and treatment, in ordinal order of id.</summary>
     public static ImmutableArray<ActionFact> Of(KnowledgeBase knowledge) =>
-    [
-        .. knowledge.Practices.Values.Select(OfPractice)
-            .Concat<ActionFact>(knowledge.Treatments.Values.Select(treatment => OfTreatment(treatment, knowledge)))
-            .OrderBy(fact => fact.Id, StringComparer.Ordinal),
-    ];
+        [
+            .. knowledge
+                .Practices.Values.Select(OfPractice)
+                .Concat<ActionFact>(knowledge.Treatments.Values.Select(treatment => OfTreatment(treatment, knowledge)))
+                .OrderBy(fact => fact.Id, StringComparer.Ordinal),
+        ];
 
     private static PracticeFact OfPractice(Practice practice)
     {

@@ -22,5 +22,6 @@ public static class DeniedUse
         PutOnLately.SaysNo(looked.Area)
         && looked.Others.Any(other =>
             PutOnLately.ToldOf(other, looked.Date).Any(use => EntryInterval.Of(use, knowledge).ClosesHouse)
-            && Roof.Of(looked.Area, other, knowledge).Shared != Truth.No);
+            && Roof.Of(looked.Area, other, knowledge).Shared != Truth.No
+        );
 }

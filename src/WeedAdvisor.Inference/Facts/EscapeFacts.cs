@@ -19,18 +19,24 @@ internal static class EscapeFacts
         EscapesOfArea.Of(past, knowledge).Select(escape => Of(escape, knowledge));
 
     private static EscapeFact Of(Escape escape, KnowledgeBase knowledge) =>
-        new($"{escape.Weed ?? "?"}-{escape.Site ?? "?"}", NameOf(escape, knowledge), new Dictionary<string, Reading>
-        {
-            ["weed"] = escape.Weed is { } weed ? Reading.Of(weed) : Reading.NotKnown(s_past),
-            ["site"] = escape.Site is { } site ? Reading.Of(site) : Reading.NotKnown(s_past),
-            ["times"] = escape.Times >= Escape.TimesToLapse || !escape.MayBeMore
-                ? Reading.Of(escape.Times)
-                : Reading.NotKnown(s_past),
-            ["failed-sites"] = escape.Weed is null ? Reading.NotKnown(s_past) : Reading.Of(escape.FailedSites),
-            ["on-record"] = escape.Weed is null ? Reading.NotKnown(s_past) : Reading.Of(escape.IsOnRecord),
-        });
+        new(
+            $"{escape.Weed ?? "?"}-{escape.Site ?? "?"}",
+            NameOf(escape, knowledge),
+            new Dictionary<string, Reading>
+            {
+                ["weed"] = escape.Weed is { } weed ? Reading.Of(weed) : Reading.NotKnown(s_past),
+                ["site"] = escape.Site is { } site ? Reading.Of(site) : Reading.NotKnown(s_past),
+                ["times"] =
+                    escape.Times >= Escape.TimesToLapse || !escape.MayBeMore
+                        ? Reading.Of(escape.Times)
+                        : Reading.NotKnown(s_past),
+                ["failed-sites"] = escape.Weed is null ? Reading.NotKnown(s_past) : Reading.Of(escape.FailedSites),
+                ["on-record"] = escape.Weed is null ? Reading.NotKnown(s_past) : Reading.Of(escape.IsOnRecord),
+            }
+        );
 
-    private static string NameOf(Escape escape, KnowledgeBase knowledge) => escape.Weed is { } weed
-        ? $"{knowledge.Weeds[weed].Name} came through {escape.Product.ToLowerInvariant()}"
-        : $"a weed may have come through {escape.Product.ToLowerInvariant()}";
+    private static string NameOf(Escape escape, KnowledgeBase knowledge) =>
+        escape.Weed is { } weed
+            ? $"{knowledge.Weeds[weed].Name} came through {escape.Product.ToLowerInvariant()}"
+            : $"a weed may have come through {escape.Product.ToLowerInvariant()}";
 }

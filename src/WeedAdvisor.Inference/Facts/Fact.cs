@@ -36,9 +36,11 @@ public abstract class Fact : IEquatable<Fact>
     public bool SaysTheSame(Fact other) =>
         ReferenceEquals(this, other)
         || Key == other.Key
-        && Name == other.Name
-        && _readings.Count == other._readings.Count
-        && _readings.All(pair => other._readings.TryGetValue(pair.Key, out Reading? reading) && reading == pair.Value);
+            && Name == other.Name
+            && _readings.Count == other._readings.Count
+            && _readings.All(pair =>
+                other._readings.TryGetValue(pair.Key, out Reading? reading) && reading == pair.Value
+            );
 
     /// <inheritdoc/>
     public bool Equals(Fact? other) => other is not null && GetType() == other.GetType() && Key == other.Key;

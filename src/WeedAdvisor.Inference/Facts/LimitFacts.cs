@@ -15,7 +15,10 @@ internal static class LimitFacts
     /// One fact for each limit that says the same of a set of treatments, in ordinal order of what they say.
     /// </summary>
     public static IEnumerable<LimitFact> Of(
-        ImmutableArray<PastApplication>? past, DateOnly day, KnowledgeBase knowledge)
+        ImmutableArray<PastApplication>? past,
+        DateOnly day,
+        KnowledgeBase knowledge
+    )
     {
         if (past is { IsEmpty: true })
             return [];
@@ -28,47 +31,60 @@ internal static class LimitFacts
         return found
             .GroupBy(one => new Said(one.Verdict))
             .OrderBy(group => group.Key.Text, StringComparer.Ordinal)
-            .Select((group, index) => Of(
-                group.First().Verdict,
-                WordSet.Of(group.Select(one => one.Treatment.Id)),
-                day,
-                index.ToString("000", CultureInfo.InvariantCulture)));
+            .Select(
+                (group, index) =>
+                    Of(
+                        group.First().Verdict,
+                        WordSet.Of(group.Select(one => one.Treatment.Id)),
+                        day,
+                        index.ToString("000", CultureInfo.InvariantCulture)
+                    )
+            );
     }
 
     private static LimitFact Of(LimitVerdict verdict, WordSet treatments, DateOnly day, string id)
     {
         // A limit that holds and never ends is one that no use can keep: only the label can tell when.
         Reading open = new Reading.Open(
-            verdict.Needs.IsEmpty ? [Need.Record(treatments.First(), "uses-per-year")] : verdict.Needs, null);
-        return new LimitFact(id, verdict.Text, new Dictionary<string, Reading>
-        {
-            ["holds"] = verdict.Holds == Truth.NotKnown ? open : Reading.Of(verdict.Holds == Truth.Yes),
-            ["treatments"] = Reading.Of(treatments),
-            ["active"] = verdict.Active is { } active ? Reading.Of(active) : Reading.Absent,
-            ["kind"] = Reading.Of(KindOf(verdict.Kind)),
-            ["days-left"] = verdict.Until is { } until ? Reading.Of(until.DayNumber - day.DayNumber) : open,
-        });
+            verdict.Needs.IsEmpty ? [Need.Record(treatments.First(), "uses-per-year")] : verdict.Needs,
+            null
+        );
+        return new LimitFact(
+            id,
+            verdict.Text,
+            new Dictionary<string, Reading>
+            {
+                ["holds"] = verdict.Holds == Truth.NotKnown ? open : Reading.Of(verdict.Holds == Truth.Yes),
+                ["treatments"] = Reading.Of(treatments),
+                ["active"] = verdict.Active is { } active ? Reading.Of(active) : Reading.Absent,
+                ["kind"] = Reading.Of(KindOf(verdict.Kind)),
+                ["days-left"] = verdict.Until is { } until ? Reading.Of(until.DayNumber - day.DayNumber) : open,
+            }
+        );
     }
 
-    private static string KindOf(LimitKind kind) => kind switch
-    {
-        LimitKind.Uses => "uses",
-        LimitKind.Amount => "amount",
-        LimitKind.Interval => "interval",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of limit"),
-    };
+    private static string KindOf(LimitKind kind) =>
+        kind switch
+        {
+            LimitKind.Uses => "uses",
+            LimitKind.Amount => "amount",
+            LimitKind.Interval => "interval",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of limit"),
+        };
 
     // Two limits say the same when every word and figure of them does.
     private sealed record Said
     {
-        public Said(LimitVerdict verdict) => Text = string.Join(
-            '|',
-            KindOf(verdict.Kind),
-            verdict.Active,
-            verdict.Holds,
-            verdict.Until?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-            string.Join(' ', verdict.Needs.Select(need => need.Id)),
-            verdict.Text);
+        public Said(LimitVerdict verdict) =>
+            Text = string.Join(
+                '|',
+                KindOf(verdict.Kind),
+                verdict.Active,
+                verdict.Holds,
+                verdict.Until?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+                string.Join(' ', verdict.Needs.Select(need => need.Id)),
+                verdict.Text
+            );
 
         public string Text { get; }
     }

@@ -28,8 +28,7 @@ internal static class PastFacts
         DateOnly? latest = past.All(entry => entry.Date is not null) ? past.Select(entry => entry.Date).Max() : null;
         (PastApplication Entry, PastProduct Product)[] uses =
         [
-            .. past
-                .Select(entry => (Entry: entry, Product: PastProduct.Of(entry, knowledge)))
+            .. past.Select(entry => (Entry: entry, Product: PastProduct.Of(entry, knowledge)))
                 .OrderBy(one => one.Entry.Date)
                 .ThenBy(one => one.Entry.Treatment ?? one.Product.Name, StringComparer.Ordinal),
         ];
@@ -71,26 +70,30 @@ internal static class PastFacts
         DateOnly? latest,
         Reading usesOfSite
     ) =>
-        new($"{index}-{entry.Treatment ?? "other"}", product.Name, new Dictionary<string, Reading>
-        {
-            ["treatment"] = TreatmentOf(product),
-            ["groups"] = product.Groups is { } groups ? Reading.Of(groups) : NotTold(),
-            ["actives"] = product.Actives is { } actives ? Reading.Of(actives) : NotTold(),
-            ["days-ago"] = entry.Date is { } day ? Reading.Of(date.DayNumber - day.DayNumber) : NotTold(),
-            ["latest"] = latest is { } last ? Reading.Of(entry.Date == last) : NotTold(s_flags),
-            ["result"] = Word(entry.Result, s_results),
-            ["escaped"] = Escaped(entry),
-            ["control-days-left"] = ControlLeft(entry, product, date),
-            ["uses-of-its-site"] = usesOfSite,
-            ["above-published-rate"] = Reading.Of(IsAbovePublished(entry, product)),
-            // Whoever does not tell of drift has seen none; what follows from it are cautions only.
-            ["drifted"] = Reading.Of(entry.Drifted == true),
-            ["method"] = Word(entry.Method, s_methods),
-            ["part-only"] = Flag(entry.PartOnly),
-            ["watered-in"] = Flag(entry.WateredIn),
-            ["came-through"] = Word(entry.CameThrough, s_amounts),
-            ["seasons-running"] = entry.SeasonsRunning is { } seasons ? Reading.Of(seasons) : NotTold(),
-        });
+        new(
+            $"{index}-{entry.Treatment ?? "other"}",
+            product.Name,
+            new Dictionary<string, Reading>
+            {
+                ["treatment"] = TreatmentOf(product),
+                ["groups"] = product.Groups is { } groups ? Reading.Of(groups) : NotTold(),
+                ["actives"] = product.Actives is { } actives ? Reading.Of(actives) : NotTold(),
+                ["days-ago"] = entry.Date is { } day ? Reading.Of(date.DayNumber - day.DayNumber) : NotTold(),
+                ["latest"] = latest is { } last ? Reading.Of(entry.Date == last) : NotTold(s_flags),
+                ["result"] = Word(entry.Result, s_results),
+                ["escaped"] = Escaped(entry),
+                ["control-days-left"] = ControlLeft(entry, product, date),
+                ["uses-of-its-site"] = usesOfSite,
+                ["above-published-rate"] = Reading.Of(IsAbovePublished(entry, product)),
+                // Whoever does not tell of drift has seen none; what follows from it are cautions only.
+                ["drifted"] = Reading.Of(entry.Drifted == true),
+                ["method"] = Word(entry.Method, s_methods),
+                ["part-only"] = Flag(entry.PartOnly),
+                ["watered-in"] = Flag(entry.WateredIn),
+                ["came-through"] = Word(entry.CameThrough, s_amounts),
+                ["seasons-running"] = entry.SeasonsRunning is { } seasons ? Reading.Of(seasons) : NotTold(),
+            }
+        );
 
     // A product outside the catalogue may still be one of its records under another name, unless it holds none of their
     // actives.

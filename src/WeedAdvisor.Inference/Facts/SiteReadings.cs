@@ -57,7 +57,11 @@ internal static class SiteReadings
         AppliesBy(question, readings).Applies;
 
     private static Reading ReadingOf(
-        Question question, KnowledgeBase knowledge, AreaCase looked, Dictionary<string, Reading> earlier)
+        Question question,
+        KnowledgeBase knowledge,
+        AreaCase looked,
+        Dictionary<string, Reading> earlier
+    )
     {
         VisitArea area = looked.Area;
         (Truth applies, IReadOnlyList<Need> gate) = AppliesBy(question, earlier);
@@ -73,7 +77,12 @@ internal static class SiteReadings
     }
 
     private static Reading ReadingOf(
-        Question question, VisitArea area, DateOnly date, Truth applies, IReadOnlyList<Need> gate) =>
+        Question question,
+        VisitArea area,
+        DateOnly date,
+        Truth applies,
+        IReadOnlyList<Need> gate
+    ) =>
         area.Answers.GetValueOrDefault(question.Id) switch
         {
             Answer.Words words => Reading.Of(words.Value),
@@ -86,7 +95,9 @@ internal static class SiteReadings
 
     // Whether a question applies is itself three-valued: its conditions are tests on earlier answers.
     private static (Truth Applies, IReadOnlyList<Need> Gate) AppliesBy(
-        Question question, IReadOnlyDictionary<string, Reading> earlier)
+        Question question,
+        IReadOnlyDictionary<string, Reading> earlier
+    )
     {
         var truth = Truth.Yes;
         var gate = new SortedSet<Need>();

@@ -13,12 +13,13 @@ public static class StockAndCrops
     private const string NonePresent = "none-present";
 
     /// <summary>Whether the answer to this question cannot be taken as it stands.</summary>
-    public static bool Contradicts(string question, VisitArea area) => question switch
-    {
-        QuestionIds.Stock => IsEmptyWithCrops(area),
-        QuestionIds.Crops => IsStockWithoutCrops(area),
-        _ => false,
-    };
+    public static bool Contradicts(string question, VisitArea area) =>
+        question switch
+        {
+            QuestionIds.Stock => IsEmptyWithCrops(area),
+            QuestionIds.Crops => IsStockWithoutCrops(area),
+            _ => false,
+        };
 
     /// <summary>Whether crops are named although no stock is said to stand here.</summary>
     public static bool IsEmptyWithCrops(VisitArea area) =>

@@ -11,7 +11,8 @@ namespace WeedAdvisor.Inference.Identify;
 /// </summary>
 public sealed class FeatureList
 {
-    private const string Features = "weed-feature", Either = "weed-feature-either";
+    private const string Features = "weed-feature",
+        Either = "weed-feature-either";
 
     private readonly WordList _texts;
     private readonly ImmutableDictionary<string, string> _either;
@@ -20,8 +21,11 @@ public sealed class FeatureList
     public FeatureList(KnowledgeBase knowledge)
     {
         _texts = knowledge.Vocabulary.GetValueOrDefault(Features) ?? new WordList(Features, []);
-        _either = (knowledge.Vocabulary.GetValueOrDefault(Either)?.Words ?? [])
-            .ToImmutableDictionary(pair => pair.Key, pair => pair.Value, StringComparer.Ordinal);
+        _either = (knowledge.Vocabulary.GetValueOrDefault(Either)?.Words ?? []).ToImmutableDictionary(
+            pair => pair.Key,
+            pair => pair.Value,
+            StringComparer.Ordinal
+        );
     }
 
     /// <summary>Every feature and its text, in order.</summary>

@@ -51,12 +51,13 @@ public sealed record Sighting
     }
 
     /// <summary>Takes back what was said of the feature.</summary>
-    public Sighting Forget(string feature) => new()
-    {
-        Seen = Without(Seen, feature),
-        Absent = Without(Absent, feature),
-        Unsure = Without(Unsure, feature),
-    };
+    public Sighting Forget(string feature) =>
+        new()
+        {
+            Seen = Without(Seen, feature),
+            Absent = Without(Absent, feature),
+            Unsure = Without(Unsure, feature),
+        };
 
     /// <summary>Whether anything was said of the feature.</summary>
     public bool Speaks(string feature) =>

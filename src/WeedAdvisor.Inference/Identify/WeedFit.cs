@@ -14,7 +14,12 @@ namespace WeedAdvisor.Inference.Identify;
 /// <param name="Missing">Features that its record names and that were looked for in vain.</param>
 /// <param name="ShutOut">Features seen that go against one that its record names.</param>
 public sealed record WeedFit(
-    Weed Weed, WordSet Matches, WordSet NotRecorded, WordSet Missing, ImmutableArray<ShutOut> ShutOut)
+    Weed Weed,
+    WordSet Matches,
+    WordSet NotRecorded,
+    WordSet Missing,
+    ImmutableArray<ShutOut> ShutOut
+)
 {
     /// <summary>What a contradiction costs, against the one point that a match brings.</summary>
     public const int ContradictionCosts = 2;
@@ -49,7 +54,8 @@ public sealed record WeedFit(
             WordSet.Of(sighting.Seen.Where(weed.Features.Contains)),
             WordSet.Of(unnamed.Except(shut.Select(pair => pair.Seen))),
             WordSet.Of(sighting.Absent.Where(weed.Features.Contains)),
-            shut);
+            shut
+        );
     }
 }
 

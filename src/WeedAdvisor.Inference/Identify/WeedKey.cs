@@ -22,8 +22,8 @@ public sealed class WeedKey(KnowledgeBase knowledge)
     {
         ImmutableArray<WeedFit> fits =
         [
-            .. knowledge.Weeds.Values
-                .Select(weed => WeedFit.Of(weed, sighting, Features))
+            .. knowledge
+                .Weeds.Values.Select(weed => WeedFit.Of(weed, sighting, Features))
                 .OrderByDescending(fit => fit.Score)
                 .ThenByDescending(fit => fit.Matches.Count)
                 .ThenBy(fit => fit.Weed.Id, StringComparer.Ordinal),
@@ -44,23 +44,20 @@ public sealed class WeedKey(KnowledgeBase knowledge)
     private static ImmutableArray<WeedFit> Candidates(ImmutableArray<WeedFit> fits, ImmutableArray<WeedFit> leaders) =>
         leaders.Length != 1
             ? leaders
-            :
-            [
-                leaders[0],
-                .. fits.Skip(1).Where(fit => fit.Contradictions == 0 && fit.Score >= leaders[0].Score - 1),
-            ];
+            : [leaders[0], .. fits.Skip(1).Where(fit => fit.Contradictions == 0 && fit.Score >= leaders[0].Score - 1)];
 
     // The fewer are left on average, the better; equally good features go by the order of the list.
-    private NextFeature? Next(ImmutableArray<WeedFit> candidates, Sighting sighting) => Features.All
-        .Select(pair => pair.Key)
-        .Where(feature => !sighting.Speaks(feature) && Features.RivalOf(feature, sighting.Seen) is null)
-        .Select(feature =>
-        {
-            int with = candidates.Count(fit => fit.Weed.Features.Contains(feature));
-            return new NextFeature(feature, with, candidates.Length - with);
-        })
-        .Where(next => next is { With: > 0, Without: > 0 })
-        .MaxBy(next => next.With * next.Without);
+    private NextFeature? Next(ImmutableArray<WeedFit> candidates, Sighting sighting) =>
+        Features
+            .All.Select(pair => pair.Key)
+            .Where(feature => !sighting.Speaks(feature) && Features.RivalOf(feature, sighting.Seen) is null)
+            .Select(feature =>
+            {
+                int with = candidates.Count(fit => fit.Weed.Features.Contains(feature));
+                return new NextFeature(feature, with, candidates.Length - with);
+            })
+            .Where(next => next is { With: > 0, Without: > 0 })
+            .MaxBy(next => next.With * next.Without);
 
     private static ImmutableArray<WeedTell> Tells(ImmutableArray<Weed> leaders)
     {

@@ -41,7 +41,9 @@ public static class ActiveAmounts
         return rates.Length == 0
             ? null
             : new ActiveAmount(
-                rates.Min(rate => rate.Low) * KgPerHaInLbPerAcre, rates.Max(rate => rate.High) * KgPerHaInLbPerAcre);
+                rates.Min(rate => rate.Low) * KgPerHaInLbPerAcre,
+                rates.Max(rate => rate.High) * KgPerHaInLbPerAcre
+            );
     }
 
     /// <summary>
@@ -69,18 +71,22 @@ public static class ActiveAmounts
             return null;
         decimal[] strengths =
         [
-            .. treatment.Rates
-                .Where(rate => rate.Unit == use.RateUnit)
-                .SelectMany(rate => rate is { Product: { } sold, AiLbPerAcre: { } held }
-                    ? new[] { (held.Low, sold.Low), (held.High, sold.High) }
-                    : [])
+            .. treatment
+                .Rates.Where(rate => rate.Unit == use.RateUnit)
+                .SelectMany(rate =>
+                    rate is { Product: { } sold, AiLbPerAcre: { } held }
+                        ? new[] { (held.Low, sold.Low), (held.High, sold.High) }
+                        : []
+                )
                 .Where(pair => pair.Item2 > 0)
                 .Select(pair => pair.Item1 / pair.Item2),
         ];
         return strengths.Length == 0
             ? null
             : new ActiveAmount(
-                product * strengths.Min() * KgPerHaInLbPerAcre, product * strengths.Max() * KgPerHaInLbPerAcre);
+                product * strengths.Min() * KgPerHaInLbPerAcre,
+                product * strengths.Max() * KgPerHaInLbPerAcre
+            );
     }
 
     private static ActiveAmount Part(ActiveAmount all, decimal share) => new(all.Least * share, all.Most * share);

@@ -25,20 +25,25 @@ internal static class AmountLimit
         ImmutableArray<CountedUse> uses,
         ActiveAmount? now,
         bool isGiven,
-        bool isPastTold)
+        bool isPastTold
+    )
     {
         CountedUse[] sure = [.. uses.Where(use => use.IsSure)];
         decimal least = sure.Sum(use => use.Amount.Least);
         decimal? most = uses.Any(use => use.Amount.Most is null) ? null : uses.Sum(use => use.Amount.Most!.Value);
         decimal? brings = now?.Least;
-        bool isSpent = sure.Length > 0 && !Fits(limit, least, brings), isTooMuchAlone = brings > limit.Allowed;
+        bool isSpent = sure.Length > 0 && !Fits(limit, least, brings),
+            isTooMuchAlone = brings > limit.Allowed;
         bool mayBeSpent =
             !isPastTold || (!uses.IsEmpty && (most is not { } all || brings is null || !Fits(limit, all, brings)));
 
         // Published figures that contradict each other are for the label to settle.
         bool asksLabel = limit.IsStandIn || (isTooMuchAlone && !isGiven);
         bool isSure = isSpent || isTooMuchAlone;
-        Truth holds = isSure && !asksLabel ? Truth.Yes : isSure || mayBeSpent ? Truth.NotKnown : Truth.No;
+        Truth holds =
+            isSure && !asksLabel ? Truth.Yes
+            : isSure || mayBeSpent ? Truth.NotKnown
+            : Truth.No;
         bool isTight = holds == Truth.No && !isGiven && most + now?.Most > limit.Allowed;
         return new LimitVerdict(
             LimitKind.Amount,
@@ -47,7 +52,9 @@ internal static class AmountLimit
             holds == Truth.NotKnown ? Needs(limit, treatment, !isSure, brings is null || isTooMuchAlone) : [],
             holds == Truth.Yes && !isTooMuchAlone ? Until(limit, sure, brings) : null,
             holds != Truth.No ? Says(limit, treatment, uses, (least, most, brings), isSure, isGiven, isPastTold)
-                : isTight ? Tight(limit, treatment, most!.Value) : "")
+                : isTight ? Tight(limit, treatment, most!.Value)
+                : ""
+        )
         {
             Yearly = limit,
             Used = new ActiveAmount(least, most),
@@ -55,25 +62,29 @@ internal static class AmountLimit
         };
     }
 
-    private static bool Fits(YearlyLimit limit, decimal used, decimal? brings) => brings is { } more
-        ? used + more <= limit.Allowed
-        : used < limit.Most - limit.Rounding;
+    private static bool Fits(YearlyLimit limit, decimal used, decimal? brings) =>
+        brings is { } more ? used + more <= limit.Allowed : used < limit.Most - limit.Rounding;
 
     // The first day on which so much is twelve months old that this use has room.
     private static DateOnly? Until(YearlyLimit limit, CountedUse[] sure, decimal? brings)
     {
         (DateOnly Over, decimal Kg)[] left =
-            [.. sure.Select(use => (YearWindow.Over(use.Date!.Value, limit.ByCalendarYear), use.Amount.Least))];
-        return left.Select(use => use.Over).Distinct().Order()
+        [
+            .. sure.Select(use => (YearWindow.Over(use.Date!.Value, limit.ByCalendarYear), use.Amount.Least)),
+        ];
+        return left.Select(use => use.Over)
+            .Distinct()
+            .Order()
             .First(day => Fits(limit, left.Where(use => use.Over > day).Sum(use => use.Kg), brings));
     }
 
     private static ImmutableArray<Need> Needs(YearlyLimit limit, Treatment treatment, bool past, bool rate) =>
-    [
-        .. LimitNeeds.Of(past, limit.IsStandIn ? treatment : null)
-            .Concat(rate ? LimitNeeds.Of(false, treatment, RateField) : [])
-            .Order(),
-    ];
+        [
+            .. LimitNeeds
+                .Of(past, limit.IsStandIn ? treatment : null)
+                .Concat(rate ? LimitNeeds.Of(false, treatment, RateField) : [])
+                .Order(),
+        ];
 
     private static string Says(
         YearlyLimit limit,
@@ -82,7 +93,8 @@ internal static class AmountLimit
         (decimal Least, decimal? Most, decimal? Brings) kg,
         bool isSure,
         bool isGiven,
-        bool isPastTold)
+        bool isPastTold
+    )
     {
         string may = limit.IsStandIn
             ? $"No yearly limit of {limit.Active} is known here: one full use counts, {LimitWords.Kg(limit.Most)}"
@@ -91,14 +103,16 @@ internal static class AmountLimit
         if (!isPastTold && !isSure)
             return $"{may}, and what went on here before is not told";
         string when = LimitWords.Days(uses.Select(use => use.Date));
-        string did = uses.IsEmpty ? ""
+        string did =
+            uses.IsEmpty ? ""
             : isSure ? $"; {LimitWords.Kg(kg.Least)} at least did ({when})"
             : kg.Most is { } most && most > kg.Least
                 ? $"; up to {LimitWords.Kg(most)} did ({when}), as not every rate and day is known"
             : kg.Most is { } all ? $"; {LimitWords.Kg(all)} did ({when})"
             : $"; how much did is not known ({when})";
-        string brings = kg.Brings is not { } more ? "" : isGiven
-            ? $", and this use brings {LimitWords.Kg(more)}"
+        string brings =
+            kg.Brings is not { } more ? ""
+            : isGiven ? $", and this use brings {LimitWords.Kg(more)}"
             : $", and one more use brings {LimitWords.Kg(more)} at least";
         return may + did + brings;
     }
@@ -106,7 +120,8 @@ internal static class AmountLimit
     private static string Tight(YearlyLimit limit, Treatment treatment, decimal used)
     {
         decimal left = Math.Max(0, limit.Most - used);
-        string isLeft = $"{LimitWords.Kg(left)} ({LimitWords.Number(left / ActiveAmounts.KgPerHaInLbPerAcre)} lb/acre)"
+        string isLeft =
+            $"{LimitWords.Kg(left)} ({LimitWords.Number(left / ActiveAmounts.KgPerHaInLbPerAcre)} lb/acre)"
             + $" of {Of(limit, treatment)} is left";
         return limit.IsStandIn
             ? $"No yearly limit of {limit.Active} is known here, so one full use counts, {LimitWords.Kg(limit.Most)}: "

@@ -15,7 +15,9 @@ internal sealed record CountedUse(DateOnly? Date, bool IsSure, ActiveAmount Amou
 /// <summary>An earlier use with what is known of its product.</summary>
 internal sealed record EarlierUse(PastApplication Use, PastProduct Product)
 {
-    private const string Granules = "granules", Granule = "granule", Spray = "spray";
+    private const string Granules = "granules",
+        Granule = "granule",
+        Spray = "spray";
 
     /// <summary>Its day; null when not known.</summary>
     public DateOnly? Date => Use.Date;
@@ -47,7 +49,12 @@ internal sealed record EarlierUse(PastApplication Use, PastProduct Product)
         : ActiveAmount.NotKnown;
 
     private string? Form =>
-        Product.Record?.Form ?? (Use.Method is null ? null : Use.Method == Granules ? Granule : Spray);
+        Product.Record?.Form
+        ?? (
+            Use.Method is null ? null
+            : Use.Method == Granules ? Granule
+            : Spray
+        );
 }
 
 /// <summary>What went on in an area up to a day.</summary>
@@ -59,24 +66,32 @@ internal static class EarlierUses
         DateOnly day,
         KnowledgeBase knowledge
     ) =>
-    [
-        .. past
-            .Where(use => use.Date is null || use.Date <= day)
-            .Select(use => new EarlierUse(use, PastProduct.Of(use, knowledge))),
-    ];
+        [
+            .. past.Where(use => use.Date is null || use.Date <= day)
+                .Select(use => new EarlierUse(use, PastProduct.Of(use, knowledge))),
+        ];
 
     /// <summary>Those that count, or may count, against a limit of a treatment on a day.</summary>
     public static ImmutableArray<CountedUse> Counting(
-        this ImmutableArray<EarlierUse> uses, YearlyLimit limit, Treatment treatment, DateOnly day) =>
-        Counting(uses, limit, use => limit.Active is { } active ? use.Holds(active) : use.IsOf(treatment), day);
+        this ImmutableArray<EarlierUse> uses,
+        YearlyLimit limit,
+        Treatment treatment,
+        DateOnly day
+    ) => Counting(uses, limit, use => limit.Active is { } active ? use.Holds(active) : use.IsOf(treatment), day);
 
     /// <summary>Those that count, or may count, against a limit of an active on a day.</summary>
     public static ImmutableArray<CountedUse> Counting(
-        this ImmutableArray<EarlierUse> uses, YearlyLimit limit, DateOnly day) =>
-        Counting(uses, limit, use => use.Holds(limit.Active!), day);
+        this ImmutableArray<EarlierUse> uses,
+        YearlyLimit limit,
+        DateOnly day
+    ) => Counting(uses, limit, use => use.Holds(limit.Active!), day);
 
     private static ImmutableArray<CountedUse> Counting(
-        ImmutableArray<EarlierUse> uses, YearlyLimit limit, Func<EarlierUse, Truth> counts, DateOnly day)
+        ImmutableArray<EarlierUse> uses,
+        YearlyLimit limit,
+        Func<EarlierUse, Truth> counts,
+        DateOnly day
+    )
     {
         var counted = ImmutableArray.CreateBuilder<CountedUse>();
         foreach (EarlierUse use in uses)

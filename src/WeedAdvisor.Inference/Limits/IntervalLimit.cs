@@ -15,7 +15,12 @@ internal static class IntervalLimit
 
     /// <summary>The verdict: the interval that ends last, or one that may run; null when none does.</summary>
     public static LimitVerdict? Of(
-        Treatment treatment, ImmutableArray<EarlierUse> uses, DateOnly day, LimitTable table, bool isPastTold)
+        Treatment treatment,
+        ImmutableArray<EarlierUse> uses,
+        DateOnly day,
+        LimitTable table,
+        bool isPastTold
+    )
     {
         LimitVerdict[] found = [.. uses.Select(use => Of(treatment, use, day, table)).OfType<LimitVerdict>()];
         LimitVerdict? last = found.Where(verdict => verdict.Holds == Truth.Yes).MaxBy(verdict => verdict.Until);
@@ -36,7 +41,8 @@ internal static class IntervalLimit
         ];
         if (shared.Length == 0)
             return null;
-        IntervalFigure? figure = shared.Select(active => table.IntervalOf(active, treatment.Form))
+        IntervalFigure? figure = shared
+            .Select(active => table.IntervalOf(active, treatment.Form))
             .Append(IntervalFigure.OfTreatment(treatment))
             .Append(use.Product.Record is { } record ? IntervalFigure.OfTreatment(record) : null)
             .MaxBy(one => one?.Days);
@@ -53,11 +59,12 @@ internal static class IntervalLimit
             ? $"{(isSure ? "the last was" : "one that may have held it was")} on {LimitWords.Day(on)}"
             : "the day of the last is not known";
         return figure is not { } known
-            ? Open(
-                name,
-                LimitNeeds.Of(!isSure, treatment, Field),
-                $"How many days must lie between two uses of {name} is not known here"
-                    + $" ({LimitWords.Number(table.DaysOfUnknownInterval)} are usual); {last}")
+                ? Open(
+                    name,
+                    LimitNeeds.Of(!isSure, treatment, Field),
+                    $"How many days must lie between two uses of {name} is not known here"
+                        + $" ({LimitWords.Number(table.DaysOfUnknownInterval)} are usual); {last}"
+                )
             : isSure ? new LimitVerdict(LimitKind.Interval, name, Truth.Yes, [], over, $"{Between(known)}; {last}")
             : Open(name, LimitNeeds.Of(past: true, null), $"{Between(known)}; {last}");
     }
@@ -67,7 +74,7 @@ internal static class IntervalLimit
 
     private static string Between(IntervalFigure figure) =>
         $"{LimitWords.Number(figure.Days)} days must lie between two uses of "
-            + $"{figure.Of}{LimitWords.Mark(figure.IsFromMemory)}";
+        + $"{figure.Of}{LimitWords.Mark(figure.IsFromMemory)}";
 
     private static string NamesOf(Treatment treatment) =>
         string.Join(" and ", treatment.Actives.Select(active => active.Name));

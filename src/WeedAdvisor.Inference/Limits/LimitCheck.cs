@@ -20,7 +20,11 @@ public static class LimitCheck
     /// <param name="past">Earlier uses in the area; null when they are not told.</param>
     /// <param name="knowledge">The knowledge.</param>
     public static ImmutableArray<LimitVerdict> Of(
-        Treatment treatment, DateOnly day, ImmutableArray<PastApplication>? past, KnowledgeBase knowledge)
+        Treatment treatment,
+        DateOnly day,
+        ImmutableArray<PastApplication>? past,
+        KnowledgeBase knowledge
+    )
     {
         if (past is not null)
             return [.. All(treatment, day, past, knowledge).Where(verdict => verdict.Holds != Truth.No)];
@@ -45,7 +49,8 @@ public static class LimitCheck
         DateOnly day,
         ImmutableArray<PastApplication>? past,
         KnowledgeBase knowledge,
-        decimal? now = null) =>
+        decimal? now = null
+    ) =>
         All(
             treatment,
             day,
@@ -59,16 +64,23 @@ public static class LimitCheck
     /// What holds, may hold or leaves room for the low rate alone, for every treatment that an earlier use can touch.
     /// </summary>
     internal static IEnumerable<(Treatment Treatment, LimitVerdict Verdict)> OfAll(
-        DateOnly day, ImmutableArray<PastApplication> past, KnowledgeBase knowledge)
+        DateOnly day,
+        ImmutableArray<PastApplication> past,
+        KnowledgeBase knowledge
+    )
     {
         LimitTable table = LimitTable.Of(knowledge);
         ImmutableArray<EarlierUse> uses = EarlierUses.Of(past, day, knowledge);
-        return knowledge.Treatments.Values
-            .Where(treatment => uses.Any(use => treatment.Actives.Any(active => use.Holds(active.Name) != Truth.No)))
+        return knowledge
+            .Treatments.Values.Where(treatment =>
+                uses.Any(use => treatment.Actives.Any(active => use.Holds(active.Name) != Truth.No))
+            )
             .SelectMany(
-                treatment => All(treatment, day, uses, isPastTold: true, table, now: null)
-                    .Where(verdict => verdict.Holds != Truth.No || verdict.IsTight),
-                (treatment, verdict) => (treatment, verdict));
+                treatment =>
+                    All(treatment, day, uses, isPastTold: true, table, now: null)
+                        .Where(verdict => verdict.Holds != Truth.No || verdict.IsTight),
+                (treatment, verdict) => (treatment, verdict)
+            );
     }
 
     /// <summary>
@@ -83,14 +95,20 @@ public static class LimitCheck
     /// told.
     /// </summary>
     public static decimal? MostBefore(
-        YearlyLimit limit, ImmutableArray<PastApplication> past, DateOnly day, KnowledgeBase knowledge)
+        YearlyLimit limit,
+        ImmutableArray<PastApplication> past,
+        DateOnly day,
+        KnowledgeBase knowledge
+    )
     {
-        ImmutableArray<CountedUse> counted =
-            EarlierUses.Of(past, day, knowledge).Counting(limit with { ByCalendarYear = false }, day);
+        ImmutableArray<CountedUse> counted = EarlierUses
+            .Of(past, day, knowledge)
+            .Counting(limit with { ByCalendarYear = false }, day);
         return limit.Kind == LimitKind.Uses
                 ? counted.Select(use => use.Date).OfType<DateOnly>().Distinct().Count()
                     + counted.Count(use => use.Date is null)
-            : counted.Any(use => use.Amount.Most is null) ? null : counted.Sum(use => use.Amount.Most!.Value);
+            : counted.Any(use => use.Amount.Most is null) ? null
+            : counted.Sum(use => use.Amount.Most!.Value);
     }
 
     private static ImmutableArray<LimitVerdict> All(
@@ -99,15 +117,17 @@ public static class LimitCheck
         ImmutableArray<EarlierUse> uses,
         bool isPastTold,
         LimitTable table,
-        decimal? now)
+        decimal? now
+    )
     {
         ActiveAmount? brings = now is { } kg ? new ActiveAmount(kg, kg) : ActiveAmounts.Published(treatment);
         var verdicts = ImmutableArray.CreateBuilder<LimitVerdict>();
         foreach (YearlyLimit limit in table.YearlyOf(treatment))
         {
             ImmutableArray<CountedUse> counted = uses.Counting(limit, treatment, day);
-            verdicts.Add(limit.Kind == LimitKind.Uses
-                ? UsesLimit.Of(limit, treatment, counted, isPastTold)
+            verdicts.Add(
+                limit.Kind == LimitKind.Uses
+                    ? UsesLimit.Of(limit, treatment, counted, isPastTold)
                     : AmountLimit.Of(
                         limit,
                         treatment,

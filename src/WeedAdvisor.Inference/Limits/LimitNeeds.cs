@@ -14,8 +14,8 @@ internal static class LimitNeeds
     /// <param name="treatment">The treatment whose label would settle it; null when no label would.</param>
     /// <param name="field">The field that the label would tell.</param>
     public static ImmutableArray<Need> Of(bool past, Treatment? treatment, string field = YearField) =>
-    [
-        .. past ? [Need.Question(QuestionIds.Past)] : (Need[])[],
-        .. treatment is null ? (Need[])[] : [Need.Record(treatment.Id, field)],
-    ];
+        [
+            .. past ? [Need.Question(QuestionIds.Past)] : (Need[])[],
+            .. treatment is null ? (Need[])[] : [Need.Record(treatment.Id, field)],
+        ];
 }

@@ -21,11 +21,11 @@ public sealed class LimitTable
     private LimitTable(KnowledgeBase knowledge)
     {
         DaysOfUnknownInterval = (int)decimal.Ceiling(knowledge.Usual[UsualIds.UnknownInterval] * DaysInWeek);
-        _limits = knowledge.ActiveLimits.Values
-            .GroupBy(limit => limit.Active, StringComparer.Ordinal)
+        _limits = knowledge
+            .ActiveLimits.Values.GroupBy(limit => limit.Active, StringComparer.Ordinal)
             .ToImmutableDictionary(group => group.Key, group => group.ToImmutableArray(), StringComparer.Ordinal);
-        _fullUses = knowledge.Treatments.Values
-            .SelectMany(treatment => treatment.Actives, FullUse)
+        _fullUses = knowledge
+            .Treatments.Values.SelectMany(treatment => treatment.Actives, FullUse)
             .OfType<KeyValuePair<string, decimal>>()
             .GroupBy(use => use.Key, StringComparer.Ordinal)
             .ToImmutableDictionary(group => group.Key, group => group.Max(use => use.Value), StringComparer.Ordinal);
@@ -57,19 +57,25 @@ public sealed class LimitTable
     }
 
     /// <summary>Days that must lie between two uses of an active in a form; null when nobody found them.</summary>
-    public IntervalFigure? IntervalOf(string active, string form) => LimitsOf(active)
-        .Where(limit => (limit.Form is null || limit.Form == form) && limit.IntervalDays is not null)
-        .Select(limit => new IntervalFigure(limit.IntervalDays!.Value, active, limit.Memory.Contains("interval-days")))
-        .Cast<IntervalFigure?>()
-        .MaxBy(figure => figure!.Value.Days);
+    public IntervalFigure? IntervalOf(string active, string form) =>
+        LimitsOf(active)
+            .Where(limit => (limit.Form is null || limit.Form == form) && limit.IntervalDays is not null)
+            .Select(limit => new IntervalFigure(
+                limit.IntervalDays!.Value,
+                active,
+                limit.Memory.Contains("interval-days")
+            ))
+            .Cast<IntervalFigure?>()
+            .MaxBy(figure => figure!.Value.Days);
 
     /// <summary>
     /// The longest interval of a treatment: its own or that of one of its actives; null when nobody found one.
     /// </summary>
-    public IntervalFigure? LongestIntervalOf(Treatment treatment) => treatment.Actives
-        .Select(active => IntervalOf(active.Name, treatment.Form))
-        .Append(IntervalFigure.OfTreatment(treatment))
-        .MaxBy(figure => figure?.Days);
+    public IntervalFigure? LongestIntervalOf(Treatment treatment) =>
+        treatment
+            .Actives.Select(active => IntervalOf(active.Name, treatment.Form))
+            .Append(IntervalFigure.OfTreatment(treatment))
+            .MaxBy(figure => figure?.Days);
 
     private ImmutableArray<ActiveLimit> LimitsOf(string active) => _limits.GetValueOrDefault(active, []);
 
@@ -79,7 +85,10 @@ public sealed class LimitTable
         foreach (ActiveLimit limit in LimitsOf(active).Where(limit => limit.IsOn(treatment)))
         {
             if (limit.KgAiHaPerYear is { } kg)
-                yield return Of(limit, LimitKind.Amount, kg, "yearly-limit-kg-ai-ha") with { Form = limit.Form };
+                yield return Of(limit, LimitKind.Amount, kg, "yearly-limit-kg-ai-ha") with
+                {
+                    Form = limit.Form,
+                };
             if (limit.UsesPerYear is { } uses)
                 yield return Of(limit, LimitKind.Uses, uses, "uses-per-year");
             isFound |= limit.KgAiHaPerYear is not null || limit.UsesPerYear is not null;
@@ -122,10 +131,11 @@ public sealed class LimitTable
     // What an active allows no more of, over more products, keeps the product's own limit too. It is not said twice.
     private static bool IsKeptBy(YearlyLimit[] ofActives, YearlyLimit own, Treatment treatment) =>
         ofActives.Any(limit =>
-        limit.Kind == own.Kind
-        && limit.Most <= own.Most
-        && limit is { IsStandIn: false, ByCalendarYear: false }
-        && (own.Kind == LimitKind.Uses || treatment.Actives.Length == 1));
+            limit.Kind == own.Kind
+            && limit.Most <= own.Most
+            && limit is { IsStandIn: false, ByCalendarYear: false }
+            && (own.Kind == LimitKind.Uses || treatment.Actives.Length == 1)
+        );
 
     // The grower's own label tells what nobody else found.
     private static bool IsToldByLabel(Treatment treatment) =>
@@ -146,11 +156,12 @@ public sealed class LimitTable
 public readonly record struct IntervalFigure(decimal Days, string Of, bool IsFromMemory)
 {
     /// <summary>The treatment's own; null when its record has none.</summary>
-    internal static IntervalFigure? OfTreatment(Treatment treatment) => treatment.RepeatAfterDays is { } days
+    internal static IntervalFigure? OfTreatment(Treatment treatment) =>
+        treatment.RepeatAfterDays is { } days
             ? new IntervalFigure(
                 days,
                 treatment.Name,
                 treatment.Label is null && treatment.Memory.Contains("repeat-after-days")
             )
-        : null;
+            : null;
 }

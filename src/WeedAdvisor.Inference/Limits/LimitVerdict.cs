@@ -11,7 +11,13 @@ namespace WeedAdvisor.Inference.Limits;
 /// <param name="Until">The first day on which the use keeps it, as far as is known; null when no day is.</param>
 /// <param name="Text">The limit and the uses, as a sentence without its end.</param>
 public sealed record LimitVerdict(
-    LimitKind Kind, string? Active, Truth Holds, ImmutableArray<Need> Needs, DateOnly? Until, string Text)
+    LimitKind Kind,
+    string? Active,
+    Truth Holds,
+    ImmutableArray<Need> Needs,
+    DateOnly? Until,
+    string Text
+)
 {
     /// <summary>The limit of a year; null for an interval.</summary>
     public YearlyLimit? Yearly { get; init; }

@@ -21,9 +21,8 @@ internal static class LimitWords
     ];
 
     /// <summary>How often.</summary>
-    public static string Times(decimal count) => count < s_times.Length && count == decimal.Truncate(count)
-        ? s_times[(int)count]
-        : $"{Number(count)} times";
+    public static string Times(decimal count) =>
+        count < s_times.Length && count == decimal.Truncate(count) ? s_times[(int)count] : $"{Number(count)} times";
 
     /// <summary>An amount of active ingredient.</summary>
     public static string Kg(decimal kg) => $"{Number(kg)} kg/ha";
@@ -38,9 +37,12 @@ internal static class LimitWords
         DateOnly[] known = [.. days.OfType<DateOnly>().Distinct().Order()];
         string[] said =
         [
-            .. known.Select((day, i) => i + 1 < known.Length && known[i + 1].Year == day.Year
-                ? day.ToString("d MMMM", CultureInfo.InvariantCulture)
-                : Day(day)),
+            .. known.Select(
+                (day, i) =>
+                    i + 1 < known.Length && known[i + 1].Year == day.Year
+                        ? day.ToString("d MMMM", CultureInfo.InvariantCulture)
+                        : Day(day)
+            ),
             .. days.Where(day => day is null).Select(_ => NoDay),
         ];
         return said.Length < 2 ? string.Concat(said) : $"{string.Join(", ", said[..^1])} and {said[^1]}";

@@ -9,13 +9,21 @@ internal static class UsesLimit
 {
     /// <summary>The verdict.</summary>
     public static LimitVerdict Of(
-        YearlyLimit limit, Treatment treatment, ImmutableArray<CountedUse> uses, bool isPastTold)
+        YearlyLimit limit,
+        Treatment treatment,
+        ImmutableArray<CountedUse> uses,
+        bool isPastTold
+    )
     {
         DateOnly[] sure = [.. uses.Where(use => use.IsSure).Select(use => use.Date!.Value).Distinct().Order()];
         int may =
             uses.Select(use => use.Date).OfType<DateOnly>().Distinct().Count() + uses.Count(use => use.Date is null);
-        bool isUsedUp = sure.Length >= limit.Most, mayBe = may >= limit.Most || !isPastTold;
-        Truth holds = isUsedUp && !limit.IsStandIn ? Truth.Yes : isUsedUp || mayBe ? Truth.NotKnown : Truth.No;
+        bool isUsedUp = sure.Length >= limit.Most,
+            mayBe = may >= limit.Most || !isPastTold;
+        Truth holds =
+            isUsedUp && !limit.IsStandIn ? Truth.Yes
+            : isUsedUp || mayBe ? Truth.NotKnown
+            : Truth.No;
         var verdict = new LimitVerdict(
             LimitKind.Uses,
             limit.Active,
@@ -53,7 +61,8 @@ internal static class UsesLimit
                 + $"{did}";
         }
 
-        string often = $"{products} may go on {LimitWords.Times(limit.Most)} {LimitWords.Year(limit)}"
+        string often =
+            $"{products} may go on {LimitWords.Times(limit.Most)} {LimitWords.Year(limit)}"
             + LimitWords.Mark(limit.IsFromMemory);
         return !isPastTold ? $"{often}, and what went on here before is not told"
             : uses.All(use => use.IsSure) ? $"{often}, and did: {when}"

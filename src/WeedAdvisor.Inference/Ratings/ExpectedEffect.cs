@@ -23,7 +23,11 @@ public static class ExpectedEffect
     /// <param name="escapes">What came through earlier applications in the area; empty when that does not
     /// count.</param>
     public static Effect Of(
-        CatalogueAction action, ImmutableArray<WeedSeen>? seen, KnowledgeBase knowledge, ImmutableArray<Escape> escapes)
+        CatalogueAction action,
+        ImmutableArray<WeedSeen>? seen,
+        KnowledgeBase knowledge,
+        ImmutableArray<Escape> escapes
+    )
     {
         if (seen is not { Length: > 0 } weeds)
             return new Effect(null, []);
@@ -56,7 +60,12 @@ public static class ExpectedEffect
     }
 
     private static EffectPart PartOf(
-        CatalogueAction action, Weed weed, double weight, KnowledgeBase knowledge, ImmutableArray<Escape> escapes)
+        CatalogueAction action,
+        Weed weed,
+        double weight,
+        KnowledgeBase knowledge,
+        ImmutableArray<Escape> escapes
+    )
     {
         (IReadOnlyList<Span> ranges, IEnumerable<string> sources) = action switch
         {
@@ -71,7 +80,8 @@ public static class ExpectedEffect
             weight,
             ranges.Min(range => range.Low),
             ranges.Max(range => range.High),
-            [.. sources.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)]);
+            [.. sources.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)]
+        );
     }
 
     private static (IReadOnlyList<Span> Ranges, IEnumerable<string> Sources) Published(Practice practice, Weed weed)
@@ -90,7 +100,11 @@ public static class ExpectedEffect
     }
 
     private static (IReadOnlyList<Span> Ranges, IEnumerable<string> Sources) Rated(
-        Treatment treatment, Weed weed, KnowledgeBase knowledge, ImmutableArray<Escape> escapes)
+        Treatment treatment,
+        Weed weed,
+        KnowledgeBase knowledge,
+        ImmutableArray<Escape> escapes
+    )
     {
         IReadOnlyList<Rating> ratings = WeedRatings.Of(treatment, weed);
         if (
@@ -106,6 +120,7 @@ public static class ExpectedEffect
 
         return (
             [.. ratings.Select(rating => knowledge.Scale[rating.Grade].ReductionPercent)],
-            ratings.SelectMany(rating => rating.Sources));
+            ratings.SelectMany(rating => rating.Sources)
+        );
     }
 }

@@ -23,6 +23,7 @@ internal sealed record RatedWeeds(WordSet ControlsWell, WordSet ControlsPartly, 
             WordSet.Of(byGrade["good"]),
             WordSet.Of(byGrade["fair"]),
             WordSet.Of(byGrade["poor"].Concat(byGrade["none"])),
-            WordSet.Of(byGrade[""]));
+            WordSet.Of(byGrade[""])
+        );
     }
 }

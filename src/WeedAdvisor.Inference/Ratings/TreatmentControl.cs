@@ -16,7 +16,8 @@ public static class TreatmentControl
     {
         string[] ordered =
         [
-            .. WeedRatings.Of(treatment, weed)
+            .. WeedRatings
+                .Of(treatment, weed)
                 .Select(rating => rating.Grade)
                 .OrderBy(grade => knowledge.Scale[grade].ReductionPercent.Low),
         ];
@@ -54,8 +55,10 @@ public static class TreatmentControl
                 .Actives.Where(active => active.Group is not { } group || !lapsed.Contains(group))
                 .Select(active => active.Name),
         ];
-        return knowledge.Treatments.Values
-            .Where(record => record.Actives is [var only] && left.Contains(only.Name) && record.Role == treatment.Role)
+        return knowledge
+            .Treatments.Values.Where(record =>
+                record.Actives is [var only] && left.Contains(only.Name) && record.Role == treatment.Role
+            )
             .Select(record => GradeOf(record, weed, knowledge))
             .OfType<string>()
             .OrderBy(grade => knowledge.Scale[grade].ReductionPercent.Low)

@@ -50,7 +50,8 @@ internal sealed class ComparedNumbers
 
         return new ComparedNumbers(
             marks.Where(pair => pair.Value.Count > 0).ToDictionary(pair => pair.Key, pair => pair.Value.ToArray()),
-            [.. pairs.Where(pair => MayBeNumber(pair.Item1) && MayBeNumber(pair.Item2))]);
+            [.. pairs.Where(pair => MayBeNumber(pair.Item1) && MayBeNumber(pair.Item2))]
+        );
 
         SortedSet<decimal> MarksOf(FactAttribute attribute) =>
             marks.TryGetValue(attribute, out SortedSet<decimal>? set) ? set : marks[attribute] = [];
@@ -65,47 +66,55 @@ internal sealed class ComparedNumbers
     /// <summary>The numbers that an attribute is compared with, in order.</summary>
     public ImmutableSortedSet<decimal> MarksOf(FactAttribute attribute) => [.. _marks.GetValueOrDefault(attribute, [])];
 
-    private static IEnumerable<(FactAttribute Attribute, AttributeTest Test)> TestsIn(Pattern pattern) => pattern switch
-    {
-        Pattern.Fact fact => fact.Tests.SelectMany(condition => Single(condition.Test)
-            .Select(test => (new FactAttribute(fact.Kind, condition.Attribute), test))),
-        Pattern.None none => TestsIn(none.Inner),
-        Pattern.Any any => TestsIn(any.Inner),
-        _ => [],
-    };
+    private static IEnumerable<(FactAttribute Attribute, AttributeTest Test)> TestsIn(Pattern pattern) =>
+        pattern switch
+        {
+            Pattern.Fact fact => fact.Tests.SelectMany(condition =>
+                Single(condition.Test).Select(test => (new FactAttribute(fact.Kind, condition.Attribute), test))
+            ),
+            Pattern.None none => TestsIn(none.Inner),
+            Pattern.Any any => TestsIn(any.Inner),
+            _ => [],
+        };
 
     private static IEnumerable<AttributeTest> Single(AttributeTest test) =>
         test is AttributeTest.Every every ? every.Tests.SelectMany(Single) : [test];
 
     // Numbers are also tested as words, such as the month.
-    private static IEnumerable<decimal> FixedIn(AttributeTest test) => test switch
-    {
-        AttributeTest.Limit limit => [limit.Value],
-        AttributeTest.Word word => word
-            .Words.Select(text =>
-                decimal.TryParse(text, NumberStyles.Number, CultureInfo.InvariantCulture, out decimal number)
-                    ? number
-                    : (decimal?)null
-            )
-        .OfType<decimal>(),
-        _ => [],
-    };
+    private static IEnumerable<decimal> FixedIn(AttributeTest test) =>
+        test switch
+        {
+            AttributeTest.Limit limit => [limit.Value],
+            AttributeTest.Word word => word
+                .Words.Select(text =>
+                    decimal.TryParse(text, NumberStyles.Number, CultureInfo.InvariantCulture, out decimal number)
+                        ? number
+                        : (decimal?)null
+                )
+                .OfType<decimal>(),
+            _ => [],
+        };
 
     // What one variable of a judgement ties together.
     private static IEnumerable<FactAttribute[]> Together(
         IEnumerable<(FactAttribute Attribute, AttributeTest Test)> tests
     ) =>
         tests
-        .Select(one => (one.Attribute, Name: one.Test switch
-        {
-            AttributeTest.Variable variable => variable.Name,
-            AttributeTest.VariableLimit limit => limit.Name,
-            _ => null,
-        }))
-        .Where(one => one.Name is not null)
-        .GroupBy(one => one.Name, one => one.Attribute)
-        .Select(group => group.ToArray())
-        .Where(group => group.Length > 1);
+            .Select(one =>
+                (
+                    one.Attribute,
+                    Name: one.Test switch
+                    {
+                        AttributeTest.Variable variable => variable.Name,
+                        AttributeTest.VariableLimit limit => limit.Name,
+                        _ => null,
+                    }
+                )
+            )
+            .Where(one => one.Name is not null)
+            .GroupBy(one => one.Name, one => one.Attribute)
+            .Select(group => group.ToArray())
+            .Where(group => group.Length > 1);
 
     // What a question asks for may be a number; the schema tells of all else.
     private static bool MayBeNumber(FactAttribute attribute) =>
@@ -115,7 +124,8 @@ internal sealed class ComparedNumbers
 
     private static IEnumerable<decimal> FiguresOf(FactAttribute attribute, IReadOnlyCollection<ActionFact> catalogue) =>
         attribute.Kind.IsOfCatalogue()
-            ? catalogue.Where(fact => PatternTruth.IsOfKind(fact, attribute.Kind))
+            ? catalogue
+                .Where(fact => PatternTruth.IsOfKind(fact, attribute.Kind))
                 .Select(fact => fact.Read(attribute.Name))
                 .OfType<Reading.Number>()
                 .Select(number => number.Value)

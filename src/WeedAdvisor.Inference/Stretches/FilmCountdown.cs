@@ -51,9 +51,11 @@ public sealed class FilmCountdown
     public DateOnly? LastDay(Treatment treatment, VisitArea area, DateOnly visit)
     {
         Dictionary<string, Reading> site = SiteReadings.Of(_knowledge, AreaCase.Alone(visit, area));
-        if (new SiteValues(site, visit).Day(QuestionIds.CoveringDate) is not { } film
+        if (
+            new SiteValues(site, visit).Day(QuestionIds.CoveringDate) is not { } film
             || film <= visit
-            || !_treatments.TryGetValue(treatment.Id, out ActionFact? fact))
+            || !_treatments.TryGetValue(treatment.Id, out ActionFact? fact)
+        )
             return null;
         DateOnly? last = null;
         foreach (int left in Days(film.DayNumber - visit.DayNumber))
@@ -78,12 +80,13 @@ public sealed class FilmCountdown
     }
 
     // A bar can begin on a mark or the day after it; the day before is the last without it.
-    private IEnumerable<int> Days(int now) => _marks
-        .SelectMany(mark => Enumerable.Range((int)decimal.Floor(mark) - 1, 4))
-        .Append(now)
-        .Where(left => left > 0 && left <= now)
-        .Distinct()
-        .OrderDescending();
+    private IEnumerable<int> Days(int now) =>
+        _marks
+            .SelectMany(mark => Enumerable.Range((int)decimal.Floor(mark) - 1, 4))
+            .Append(now)
+            .Where(left => left > 0 && left <= now)
+            .Distinct()
+            .OrderDescending();
 
     private static bool Counts(Pattern pattern) =>
         pattern is Pattern.Fact { Kind: FactKind.Site } site

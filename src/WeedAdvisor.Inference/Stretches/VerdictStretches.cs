@@ -17,8 +17,7 @@ namespace WeedAdvisor.Inference.Stretches;
 /// </remarks>
 public sealed class VerdictStretches
 {
-    private static readonly FactKind[] s_kinds =
-        [.. Enum.GetValues<FactKind>().Where(kind => !kind.IsOfCatalogue())];
+    private static readonly FactKind[] s_kinds = [.. Enum.GetValues<FactKind>().Where(kind => !kind.IsOfCatalogue())];
 
     private readonly KnowledgeBase _knowledge;
     private readonly ComparedNumbers _compared;
@@ -60,13 +59,18 @@ public sealed class VerdictStretches
         if (!one.Equals(other) || one.Readings.Count != other.Readings.Count)
             return false;
         FactKind kind = KindOf(one);
-        return one.Readings.All(pair => other.Readings.TryGetValue(pair.Key, out Reading? reading)
+        return one.Readings.All(pair =>
+            other.Readings.TryGetValue(pair.Key, out Reading? reading)
             && (pair.Value, reading) switch
             {
-                (Reading.Number left, Reading.Number right) =>
-                    _compared.AreAlike(new FactAttribute(kind, pair.Key), left.Value, right.Value),
+                (Reading.Number left, Reading.Number right) => _compared.AreAlike(
+                    new FactAttribute(kind, pair.Key),
+                    left.Value,
+                    right.Value
+                ),
                 _ => pair.Value == reading,
-            });
+            }
+        );
     }
 
     // How the numbers of two attributes lie to each other, over all facts that have them.
@@ -75,11 +79,12 @@ public sealed class VerdictStretches
         (FactAttribute One, FactAttribute Other) pair
     ) => from one in NumbersOf(facts, pair.One) from other in NumbersOf(facts, pair.Other) select one.CompareTo(other);
 
-    private static IEnumerable<decimal> NumbersOf(ImmutableArray<Fact> facts, FactAttribute attribute) => facts
-        .Where(fact => KindOf(fact) == attribute.Kind)
-        .Select(fact => fact.Readings.GetValueOrDefault(attribute.Name))
-        .OfType<Reading.Number>()
-        .Select(number => number.Value);
+    private static IEnumerable<decimal> NumbersOf(ImmutableArray<Fact> facts, FactAttribute attribute) =>
+        facts
+            .Where(fact => KindOf(fact) == attribute.Kind)
+            .Select(fact => fact.Readings.GetValueOrDefault(attribute.Name))
+            .OfType<Reading.Number>()
+            .Select(number => number.Value);
 
     private static FactKind KindOf(Fact fact) => s_kinds.First(kind => Conditions.PatternTruth.IsOfKind(fact, kind));
 }

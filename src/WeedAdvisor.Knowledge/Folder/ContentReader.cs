@@ -28,39 +28,40 @@ internal sealed class ContentReader(Lexicon lexicon)
         var questions = new QuestionReader();
         FileContent content = Records(file, "a question", questions.Read);
         Questions = [.. content.Records.Cast<Question>()];
-        ById = Questions.DistinctBy(question => question.Id)
+        ById = Questions
+            .DistinctBy(question => question.Id)
             .ToImmutableDictionary(question => question.Id, StringComparer.Ordinal);
         Site = TestableSet.OfSite(Questions, withDerived: true);
         return content;
     }
 
     /// <summary>Reads any other file.</summary>
-    public FileContent Read(FileRole role, ParsedFile file) => role switch
-    {
-        FileRole.Version => Whole(file, Version),
-        FileRole.Vocabulary => Whole(file, VocabularyReader.Read),
-        FileRole.Sources => Whole(file, SourceReader.Read),
-        FileRole.Findings => Records(file, "a finding", SmallReaders.Finding),
-        FileRole.Regions => Records(file, "a region", SmallReaders.Region),
-        FileRole.Scales => Records(file, "a step of the scale", SmallReaders.ScaleStep),
-        FileRole.Prices => Records(file, "a price", SmallReaders.Price),
-        FileRole.Usual => Records(file, "a usual value", UsualNumberReader.Read),
-        FileRole.Limits => Records(file, "a limit", SmallReaders.ActiveLimit),
-        FileRole.Resistance => Records(file, "a resistance on record", SmallReaders.KnownResistance),
-        FileRole.Coverage => Records(file, "an exception", SmallReaders.NotShown),
-        FileRole.Weeding => Records(file, "a parameter", WeedingParameterReader.Read),
-        FileRole.Crops => Records(file, "a crop", CropReader.Read),
-        FileRole.Weeds => Records(file, "a weed", WeedReader.Read),
-        FileRole.Practices => Records(file, "a practice", PracticeReader.Read),
-        FileRole.Treatments => Records(file, "a treatment", TreatmentReader.Read),
-        FileRole.Judgements => Records(file, "a judgement", new JudgementReader(Topic(file.File), Site).Read),
-        FileRole.Visits => Whole(file, Visit),
-        _ => throw new ArgumentOutOfRangeException(nameof(role), role, "questions are read by themselves"),
-    };
+    public FileContent Read(FileRole role, ParsedFile file) =>
+        role switch
+        {
+            FileRole.Version => Whole(file, Version),
+            FileRole.Vocabulary => Whole(file, VocabularyReader.Read),
+            FileRole.Sources => Whole(file, SourceReader.Read),
+            FileRole.Findings => Records(file, "a finding", SmallReaders.Finding),
+            FileRole.Regions => Records(file, "a region", SmallReaders.Region),
+            FileRole.Scales => Records(file, "a step of the scale", SmallReaders.ScaleStep),
+            FileRole.Prices => Records(file, "a price", SmallReaders.Price),
+            FileRole.Usual => Records(file, "a usual value", UsualNumberReader.Read),
+            FileRole.Limits => Records(file, "a limit", SmallReaders.ActiveLimit),
+            FileRole.Resistance => Records(file, "a resistance on record", SmallReaders.KnownResistance),
+            FileRole.Coverage => Records(file, "an exception", SmallReaders.NotShown),
+            FileRole.Weeding => Records(file, "a parameter", WeedingParameterReader.Read),
+            FileRole.Crops => Records(file, "a crop", CropReader.Read),
+            FileRole.Weeds => Records(file, "a weed", WeedReader.Read),
+            FileRole.Practices => Records(file, "a practice", PracticeReader.Read),
+            FileRole.Treatments => Records(file, "a treatment", TreatmentReader.Read),
+            FileRole.Judgements => Records(file, "a judgement", new JudgementReader(Topic(file.File), Site).Read),
+            FileRole.Visits => Whole(file, Visit),
+            _ => throw new ArgumentOutOfRangeException(nameof(role), role, "questions are read by themselves"),
+        };
 
     private FileContent Records<T>(ParsedFile file, string what, Func<MappingReader, T?> read)
-        where T : class =>
-        Whole(file, (root, context) => MappingReader.Each(root, context, what, read).OfType<T>());
+        where T : class => Whole(file, (root, context) => MappingReader.Each(root, context, what, read).OfType<T>());
 
     private FileContent Whole(ParsedFile file, Func<Node, ReadContext, IEnumerable<object>> read)
     {

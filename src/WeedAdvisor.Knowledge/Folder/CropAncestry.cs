@@ -10,7 +10,9 @@ internal static class CropAncestry
 {
     /// <summary>The crops with their ancestry; a crop above itself is a problem.</summary>
     public static ImmutableSortedDictionary<string, Crop> Of(
-        ImmutableSortedDictionary<string, Crop> crops, ICollection<Problem> problems)
+        ImmutableSortedDictionary<string, Crop> crops,
+        ICollection<Problem> problems
+    )
     {
         var whole = crops.ToBuilder();
         foreach ((string id, Crop crop) in crops)

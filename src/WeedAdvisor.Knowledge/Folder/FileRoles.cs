@@ -7,13 +7,27 @@ namespace WeedAdvisor.Knowledge.Folder;
 internal static class FileRoles
 {
     private static readonly ImmutableArray<string> s_folders =
-        ["judgements", "practices", "treatments", "visits", "vocabulary", "weeds"];
+    [
+        "judgements",
+        "practices",
+        "treatments",
+        "visits",
+        "vocabulary",
+        "weeds",
+    ];
 
     /// <summary>The files that must be there, in ordinal order.</summary>
     public static ImmutableArray<string> RequiredFiles { get; } =
     [
-        "crops.yaml", "findings.yaml", "knowledge.yaml", "prices.yaml", "questions.yaml", "regions.yaml", "scales.yaml",
-        Sources, Usual,
+        "crops.yaml",
+        "findings.yaml",
+        "knowledge.yaml",
+        "prices.yaml",
+        "questions.yaml",
+        "regions.yaml",
+        "scales.yaml",
+        Sources,
+        Usual,
     ];
 
     /// <summary>The file of what is cited.</summary>
@@ -27,13 +41,7 @@ internal static class FileRoles
     private const string ResistanceFile = "resistance.yaml";
     private const string WeedingFile = "weeding.yaml";
 
-    private static readonly ImmutableArray<string> s_optional =
-    [
-        CoverageFile,
-        LimitsFile,
-        ResistanceFile,
-        WeedingFile,
-    ];
+    private static readonly ImmutableArray<string> s_optional = [CoverageFile, LimitsFile, ResistanceFile, WeedingFile];
 
     /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
     public static FileRole? Of(string path)
@@ -46,48 +54,61 @@ internal static class FileRoles
     }
 
     /// <summary>Whether the role has a folder of files, which may be empty, and not one file.</summary>
-    public static bool IsFolder(FileRole role) => role is FileRole.Judgements or FileRole.Practices
-        or FileRole.Treatments or FileRole.Visits or FileRole.Vocabulary or FileRole.Weeds;
+    public static bool IsFolder(FileRole role) =>
+        role
+            is FileRole.Judgements
+                or FileRole.Practices
+                or FileRole.Treatments
+                or FileRole.Visits
+                or FileRole.Vocabulary
+                or FileRole.Weeds;
 
     /// <summary>The problem of a file that has no place.</summary>
     public static Problem Unplaced(string path)
     {
         string first = path.Split('/')[0];
-        string expected = "a .yaml file among " + string.Join(", ", [.. RequiredFiles, .. s_optional])
-            + " or directly in " + string.Join("/, ", s_folders) + "/";
+        string expected =
+            "a .yaml file among "
+            + string.Join(", ", [.. RequiredFiles, .. s_optional])
+            + " or directly in "
+            + string.Join("/, ", s_folders)
+            + "/";
         return new Problem(
             Place.Whole(path),
             "a file that nothing reads",
             expected,
-            NearestWord.Of(first, [.. RequiredFiles, .. s_optional, .. s_folders]));
+            NearestWord.Of(first, [.. RequiredFiles, .. s_optional, .. s_folders])
+        );
     }
 
-    private static FileRole? OfFile(string name) => name switch
-    {
-        "knowledge.yaml" => FileRole.Version,
-        "questions.yaml" => FileRole.Questions,
-        Sources => FileRole.Sources,
-        Usual => FileRole.Usual,
-        "findings.yaml" => FileRole.Findings,
-        "crops.yaml" => FileRole.Crops,
-        "regions.yaml" => FileRole.Regions,
-        "scales.yaml" => FileRole.Scales,
-        "prices.yaml" => FileRole.Prices,
-        CoverageFile => FileRole.Coverage,
-        LimitsFile => FileRole.Limits,
-        ResistanceFile => FileRole.Resistance,
-        WeedingFile => FileRole.Weeding,
-        _ => null,
-    };
+    private static FileRole? OfFile(string name) =>
+        name switch
+        {
+            "knowledge.yaml" => FileRole.Version,
+            "questions.yaml" => FileRole.Questions,
+            Sources => FileRole.Sources,
+            Usual => FileRole.Usual,
+            "findings.yaml" => FileRole.Findings,
+            "crops.yaml" => FileRole.Crops,
+            "regions.yaml" => FileRole.Regions,
+            "scales.yaml" => FileRole.Scales,
+            "prices.yaml" => FileRole.Prices,
+            CoverageFile => FileRole.Coverage,
+            LimitsFile => FileRole.Limits,
+            ResistanceFile => FileRole.Resistance,
+            WeedingFile => FileRole.Weeding,
+            _ => null,
+        };
 
-    private static FileRole? OfFolder(string name) => name switch
-    {
-        "judgements" => FileRole.Judgements,
-        "practices" => FileRole.Practices,
-        "treatments" => FileRole.Treatments,
-        "visits" => FileRole.Visits,
-        "vocabulary" => FileRole.Vocabulary,
-        "weeds" => FileRole.Weeds,
-        _ => null,
-    };
+    private static FileRole? OfFolder(string name) =>
+        name switch
+        {
+            "judgements" => FileRole.Judgements,
+            "practices" => FileRole.Practices,
+            "treatments" => FileRole.Treatments,
+            "visits" => FileRole.Visits,
+            "vocabulary" => FileRole.Vocabulary,
+            "weeds" => FileRole.Weeds,
+            _ => null,
+        };
 }

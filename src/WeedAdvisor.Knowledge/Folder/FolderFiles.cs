@@ -24,7 +24,8 @@ internal sealed record FolderFiles(ImmutableArray<FolderFile> Files, ImmutableAr
     public const int SetLimit = 8 * 1024 * 1024;
 
     // Notes for people and the copies that saving leaves behind; every other file is read or named.
-    private const string Notes = ".md", Copy = ".bak";
+    private const string Notes = ".md",
+        Copy = ".bak";
 
     // Deep enough for any folder that a person makes; a file below it would otherwise be passed over in silence.
     private const int Deepest = 64;
@@ -61,8 +62,13 @@ internal sealed record FolderFiles(ImmutableArray<FolderFile> Files, ImmutableAr
             total += bytes?.Length ?? 0;
             if (total > SetLimit)
             {
-                problems.Add(new Problem(
-                    Place.Whole(path), "a folder of more than 8 MB up to here", "at most 8 MB in all knowledge files"));
+                problems.Add(
+                    new Problem(
+                        Place.Whole(path),
+                        "a folder of more than 8 MB up to here",
+                        "at most 8 MB in all knowledge files"
+                    )
+                );
                 break;
             }
 
@@ -102,10 +108,13 @@ internal sealed record FolderFiles(ImmutableArray<FolderFile> Files, ImmutableAr
         {
             return
             [
-                .. Directory.EnumerateFiles(folder, "*", s_everything)
+                .. Directory
+                    .EnumerateFiles(folder, "*", s_everything)
                     .Select(path => System.IO.Path.GetRelativePath(folder, path).Replace('\\', '/'))
-                    .Where(path => !path.EndsWith(Notes, StringComparison.OrdinalIgnoreCase)
-                        && !path.EndsWith(Copy, StringComparison.OrdinalIgnoreCase))
+                    .Where(path =>
+                        !path.EndsWith(Notes, StringComparison.OrdinalIgnoreCase)
+                        && !path.EndsWith(Copy, StringComparison.OrdinalIgnoreCase)
+                    )
                     .Order(StringComparer.Ordinal),
             ];
         }
@@ -116,7 +125,10 @@ internal sealed record FolderFiles(ImmutableArray<FolderFile> Files, ImmutableAr
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
             problem = new Problem(
-                Place.Whole(folder), $"a folder that cannot be read ({e.Message})", "a readable knowledge folder");
+                Place.Whole(folder),
+                $"a folder that cannot be read ({e.Message})",
+                "a readable knowledge folder"
+            );
         }
 
         return null;

@@ -37,7 +37,8 @@ internal sealed class LexiconOfFolder
             if (list.Value is MappingNode words)
                 _words.TryAdd(
                     $"list:{list.Key.Text}",
-                    new ValidWords($"a word of list '{list.Key.Text}'", words.Entries.Select(word => word.Key.Text)));
+                    new ValidWords($"a word of list '{list.Key.Text}'", words.Entries.Select(word => word.Key.Text))
+                );
         }
     }
 
@@ -47,7 +48,9 @@ internal sealed class LexiconOfFolder
         {
             if (question.Find("id") is ScalarNode id && question.Find("answers") is SequenceNode answers)
                 _words.TryAdd(
-                    $"answers:{id.Text}", new ValidWords($"an answer to '{id.Text}'", Texts(answers.Items, "id")));
+                    $"answers:{id.Text}",
+                    new ValidWords($"an answer to '{id.Text}'", Texts(answers.Items, "id"))
+                );
         }
     }
 
@@ -71,7 +74,8 @@ internal sealed class LexiconOfFolder
                 [
                     .. Entries(FileRole.Sources).Select(entry => entry.Key.Text),
                     .. SourceReader.Always.Select(source => source.Key),
-                ]);
+                ]
+            );
     }
 
     private void NamedByTreatments()
@@ -83,11 +87,11 @@ internal sealed class LexiconOfFolder
         Declare("rate-units", "a unit in which records give a rate", Texts(Parts("rates"), "unit"));
 
         MappingNode[] Parts(string key) =>
-        [
-            .. Records(FileRole.Treatments)
-                .SelectMany(treatment => (treatment.Find(key) as SequenceNode)?.Items ?? [])
-                .OfType<MappingNode>(),
-        ];
+            [
+                .. Records(FileRole.Treatments)
+                    .SelectMany(treatment => (treatment.Find(key) as SequenceNode)?.Items ?? [])
+                    .OfType<MappingNode>(),
+            ];
     }
 
     // Published tables rate some weeds, and groups of weeds, that have no record of their own.
@@ -133,9 +137,10 @@ internal sealed class LexiconOfFolder
     private IEnumerable<Entry> Entries(FileRole role) =>
         Files(role).SelectMany(file => (file.Parsed.Root as MappingNode)?.Entries ?? []);
 
-    private static IEnumerable<string> Texts(IEnumerable<Node> records, string key) => records
-        .OfType<MappingNode>()
-        .Select(record => record.Find(key))
-        .OfType<ScalarNode>()
-        .Select(value => value.Text);
+    private static IEnumerable<string> Texts(IEnumerable<Node> records, string key) =>
+        records
+            .OfType<MappingNode>()
+            .Select(record => record.Find(key))
+            .OfType<ScalarNode>()
+            .Select(value => value.Text);
 }

@@ -41,17 +41,20 @@ internal static class QuestionKinds
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>One problem for each such question of another kind.</summary>
-    public static IEnumerable<Problem> Wrong(IEnumerable<Question> questions) => questions
-        .Where(question => s_kinds.TryGetValue(question.Id, out QuestionKind kind) && kind != question.Kind)
-        .Select(question => new Problem(
-            question.Where,
-            $"the question '{question.Id}' of kind {Word(question.Kind)}",
-            $"kind {Word(s_kinds[question.Id])}: the program itself reads this question"));
+    public static IEnumerable<Problem> Wrong(IEnumerable<Question> questions) =>
+        questions
+            .Where(question => s_kinds.TryGetValue(question.Id, out QuestionKind kind) && kind != question.Kind)
+            .Select(question => new Problem(
+                question.Where,
+                $"the question '{question.Id}' of kind {Word(question.Kind)}",
+                $"kind {Word(s_kinds[question.Id])}: the program itself reads this question"
+            ));
 
-    private static string Word(QuestionKind kind) => kind switch
-    {
-        QuestionKind.OneOf => "one-of",
-        QuestionKind.AnyOf => "any-of",
-        _ => kind.ToString().ToLowerInvariant(),
-    };
+    private static string Word(QuestionKind kind) =>
+        kind switch
+        {
+            QuestionKind.OneOf => "one-of",
+            QuestionKind.AnyOf => "any-of",
+            _ => kind.ToString().ToLowerInvariant(),
+        };
 }

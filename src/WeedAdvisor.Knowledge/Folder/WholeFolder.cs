@@ -81,8 +81,13 @@ internal sealed class WholeFolder
             // A missing id has been reported as such.
             string id = declaration.Id;
             if (id.Length > 0 && !first.TryAdd(id, declaration))
-                _problems.Add(new Problem(
-                    declaration.Where, $"the id '{id}' a second time", $"another id: {first[id].Where} has this one"));
+                _problems.Add(
+                    new Problem(
+                        declaration.Where,
+                        $"the id '{id}' a second time",
+                        $"another id: {first[id].Where} has this one"
+                    )
+                );
         }
     }
 

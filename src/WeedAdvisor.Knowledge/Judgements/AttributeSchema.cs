@@ -162,18 +162,19 @@ public static class AttributeSchema
     ];
 
     /// <summary>The attributes of a kind of fact; for <see cref="FactKind.Site"/> only the derived ones.</summary>
-    public static ImmutableArray<AttributeDefinition> Of(FactKind kind) => kind switch
-    {
-        FactKind.Site => DerivedSite,
-        FactKind.Weed => Weed,
-        FactKind.Crop => Crop,
-        FactKind.Practice => Practice,
-        FactKind.Treatment => Treatment,
-        FactKind.Action => Action,
-        FactKind.Past => Past,
-        FactKind.Closure => Closure,
-        FactKind.Limit => Limit,
-        FactKind.Escape => Escape,
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of fact"),
-    };
+    public static ImmutableArray<AttributeDefinition> Of(FactKind kind) =>
+        kind switch
+        {
+            FactKind.Site => DerivedSite,
+            FactKind.Weed => Weed,
+            FactKind.Crop => Crop,
+            FactKind.Practice => Practice,
+            FactKind.Treatment => Treatment,
+            FactKind.Action => Action,
+            FactKind.Past => Past,
+            FactKind.Closure => Closure,
+            FactKind.Limit => Limit,
+            FactKind.Escape => Escape,
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of fact"),
+        };
 }

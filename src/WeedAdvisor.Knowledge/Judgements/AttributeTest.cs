@@ -6,9 +6,7 @@ namespace WeedAdvisor.Knowledge.Judgements;
 /// <summary>A condition on one attribute of one fact. A closed family: the nested types are all there are.</summary>
 public abstract record AttributeTest
 {
-    private AttributeTest()
-    {
-    }
+    private AttributeTest() { }
 
     /// <summary>
     /// The attribute is one of the words, or (negated) none of them. A set attribute holds, or holds none, of them.
@@ -45,7 +43,6 @@ public abstract record AttributeTest
         public bool Equals(Every? other) => other is not null && Tests.SequenceEqual(other.Tests);
 
         /// <inheritdoc/>
-        public override int GetHashCode() =>
-            Tests.Aggregate(0, (hash, test) => HashCode.Combine(hash, test));
+        public override int GetHashCode() => Tests.Aggregate(0, (hash, test) => HashCode.Combine(hash, test));
     }
 }

@@ -3,9 +3,7 @@ namespace WeedAdvisor.Knowledge.Judgements;
 /// <summary>What a judgement concludes. A closed family: the nested types are all there are.</summary>
 public abstract record Consequence
 {
-    private Consequence()
-    {
-    }
+    private Consequence() { }
 
     /// <summary>Makes a finding: something is the case in the area.</summary>
     /// <param name="Id">The finding's id.</param>
@@ -24,9 +22,7 @@ public abstract record Consequence
     {
         /// <summary>A bar that nothing ends here.</summary>
         public Bar(Severity severity)
-            : this(severity, new Lift.Never())
-        {
-        }
+            : this(severity, new Lift.Never()) { }
     }
 
     /// <summary>Something that must be said with the action matched, or with the whole area when none is.</summary>

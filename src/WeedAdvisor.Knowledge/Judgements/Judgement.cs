@@ -24,4 +24,5 @@ public sealed record Judgement(
     string Because,
     ImmutableArray<string> Sources,
     ImmutableArray<string> Memory,
-    Place Where);
+    Place Where
+);

@@ -3,9 +3,7 @@ namespace WeedAdvisor.Knowledge.Judgements;
 /// <summary>What ends a bar. A closed family: the nested types are all there are.</summary>
 public abstract record Lift
 {
-    private Lift()
-    {
-    }
+    private Lift() { }
 
     /// <summary>Nothing does, here.</summary>
     public sealed record Never : Lift;

@@ -5,9 +5,7 @@ namespace WeedAdvisor.Knowledge.Judgements;
 /// <summary>One condition of a judgement. A closed family: the nested types are all there are.</summary>
 public abstract record Pattern
 {
-    private Pattern()
-    {
-    }
+    private Pattern() { }
 
     /// <summary>There is a fact of this kind that passes all tests; the rule holds once for each such fact.</summary>
     /// <param name="Kind">The kind of fact.</param>

@@ -11,14 +11,10 @@ namespace WeedAdvisor.Knowledge.Judgements;
 public sealed record TestableOfTreatment(AttributeDefinition Definition, Func<Treatment, Reading> Read)
 {
     internal TestableOfTreatment(string name, AttributeShape shape, Func<Treatment, Reading> read)
-        : this(new AttributeDefinition(name, shape), read)
-    {
-    }
+        : this(new AttributeDefinition(name, shape), read) { }
 
     internal TestableOfTreatment(string name, AttributeShape shape, string words, Func<Treatment, Reading> read)
-        : this(new AttributeDefinition(name, shape, words), read)
-    {
-    }
+        : this(new AttributeDefinition(name, shape, words), read) { }
 }
 
 /// <summary>
@@ -58,9 +54,9 @@ public static class TreatmentTestables
         OrLabel("repeat-after-days", one => one.RepeatAfterDays),
         OrLabel("uses-per-year", one => one.UsesPerYear),
         new("status", AttributeShape.Word, "list:status", one => Reading.Of(one.Status)),
-        new(
-            "signal-word", AttributeShape.Word, "list:signal-word",
-            one => one.SignalWord is { } word ? Reading.Of(word) : LabelTells(one, "signal-word")),
+        new("signal-word", AttributeShape.Word, "list:signal-word", one =>
+            one.SignalWord is { } word ? Reading.Of(word) : LabelTells(one, "signal-word")
+        ),
         new("wants", AttributeShape.WordSet, "words:warmth|light", one => Reading.Of(one.Wants)),
         new("water-in", AttributeShape.Word, one =>
             Reading.Of(WateringIn.WordsOf(one) is { } water ? $"{water} (the label decides)" : "as its label says")
@@ -75,10 +71,10 @@ public static class TreatmentTestables
             : Reading.Absent;
 
     // A figure that the record leaves out is not "no limit": only the label can tell, so it never clears a treatment.
-    private static TestableOfTreatment OrLabel(string name, Func<Treatment, decimal?> value) => new(
-        name,
-        AttributeShape.Number,
-        treatment => value(treatment) is { } number ? Reading.Of(number) : LabelTells(treatment, name));
+    private static TestableOfTreatment OrLabel(string name, Func<Treatment, decimal?> value) =>
+        new(name, AttributeShape.Number, treatment =>
+            value(treatment) is { } number ? Reading.Of(number) : LabelTells(treatment, name)
+        );
 
     private static Reading LabelTells(Treatment treatment, string field) =>
         Reading.NotKnown(Need.Record(treatment.Id, field));

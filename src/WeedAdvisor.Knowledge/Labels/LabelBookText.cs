@@ -62,8 +62,11 @@ public static class LabelBookText
         int stop = EndOf(lines, first, column);
         for (int at = first; at < stop; at++)
         {
-            if (IsBare(lines[at]) || lines[at].Length <= column
-                || !lines[at][column..].StartsWith(key + ":", StringComparison.Ordinal))
+            if (
+                IsBare(lines[at])
+                || lines[at].Length <= column
+                || !lines[at][column..].StartsWith(key + ":", StringComparison.Ordinal)
+            )
             {
                 continue;
             }

@@ -58,7 +58,8 @@ public static class LabelFile
         return problems.Length > 0
             ? Outcome<LabelBook, Problem>.Bad(Problem.InOrder(problems))
             : Outcome<LabelBook, Problem>.Good(
-                new LabelBook(labels, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))));
+                new LabelBook(labels, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text))))
+            );
     }
 
     private static ProductLabel Label(MappingReader map, KnowledgeBase knowledge, DateOnly today)
@@ -102,7 +103,8 @@ public static class LabelFile
             map.Word("unit", "rate-units"),
             map.OptionalRange("ai-lb-per-acre", 0, 1000),
             [SourceReader.LabelBook],
-            map.OptionalText("note"));
+            map.OptionalText("note")
+        );
         map.Finish();
         return rate;
     }
@@ -121,11 +123,12 @@ public static class LabelFile
             map.Context.Report(node, $"the actives {named}", $"those of '{record.Id}', {held}; or another treatment");
     }
 
-    private static IEnumerable<Problem> Twice(IEnumerable<ProductLabel> labels) => labels
-        .Where(label => label.Treatment.Length > 0)
-        .GroupBy(label => label.Treatment, StringComparer.Ordinal)
-        .SelectMany(same => same.Skip(1))
-        .Select(label => new Problem(
+    private static IEnumerable<Problem> Twice(IEnumerable<ProductLabel> labels) =>
+        labels
+            .Where(label => label.Treatment.Length > 0)
+            .GroupBy(label => label.Treatment, StringComparer.Ordinal)
+            .SelectMany(same => same.Skip(1))
+            .Select(label => new Problem(
                 label.Where,
                 $"a second label of '{label.Treatment}'",
                 "one label for a treatment: the one that will be used"

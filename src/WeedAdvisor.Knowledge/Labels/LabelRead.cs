@@ -19,7 +19,8 @@ public sealed record LabelRead(string Name, string? RegistrationNumber, DateOnly
     {
         string number = RegistrationNumber is { } registered ? $", number {registered}" : "";
         string what = Says.IsEmpty ? "as the record says" : string.Join("; ", Says);
-        string old = Read.AddYears(YearsFresh) < today ? " That was more than a year ago: read it again."
+        string old =
+            Read.AddYears(YearsFresh) < today ? " That was more than a year ago: read it again."
             : Read > today ? " It was read after the day of the visit."
             : "";
         return $"By your label of {Name}{number}, read {Read.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: "

@@ -81,8 +81,9 @@ public static class PriceFile
         }
     }
 
-    private static IEnumerable<Problem> Twice(IEnumerable<Price> prices) => prices
-        .GroupBy(price => price.Id, StringComparer.Ordinal)
-        .SelectMany(group => group.Skip(1))
-        .Select(price => new Problem(price.Where, $"the price '{price.Id}' a second time", "each price once"));
+    private static IEnumerable<Problem> Twice(IEnumerable<Price> prices) =>
+        prices
+            .GroupBy(price => price.Id, StringComparer.Ordinal)
+            .SelectMany(group => group.Skip(1))
+            .Select(price => new Problem(price.Where, $"the price '{price.Id}' a second time", "each price once"));
 }

@@ -14,9 +14,10 @@ public sealed record Problem(Place Where, string Found, string Expected, string?
         $"{Where}: found {Found}; expected {Expected}{(Nearest is null ? "" : $"; did you mean '{Nearest}'?")}";
 
     /// <summary>Problems in order of file, line and column.</summary>
-    public static IEnumerable<Problem> InOrder(IEnumerable<Problem> problems) => problems
-        .OrderBy(problem => problem.Where.File, StringComparer.Ordinal)
-        .ThenBy(problem => problem.Where.Line)
-        .ThenBy(problem => problem.Where.Column)
-        .ThenBy(problem => problem.Found, StringComparer.Ordinal);
+    public static IEnumerable<Problem> InOrder(IEnumerable<Problem> problems) =>
+        problems
+            .OrderBy(problem => problem.Where.File, StringComparer.Ordinal)
+            .ThenBy(problem => problem.Where.Line)
+            .ThenBy(problem => problem.Where.Column)
+            .ThenBy(problem => problem.Found, StringComparer.Ordinal);
 }

@@ -20,12 +20,13 @@ public enum Comparison
 public static class Comparisons
 {
     /// <summary>Whether <paramref name="value"/> stands in the relation to <paramref name="limit"/>.</summary>
-    public static bool Holds(decimal value, Comparison comparison, decimal limit) => comparison switch
-    {
-        Comparison.LessThan => value < limit,
-        Comparison.AtMost => value <= limit,
-        Comparison.AtLeast => value >= limit,
-        Comparison.MoreThan => value > limit,
-        _ => throw new ArgumentOutOfRangeException(nameof(comparison), comparison, "not a comparison"),
-    };
+    public static bool Holds(decimal value, Comparison comparison, decimal limit) =>
+        comparison switch
+        {
+            Comparison.LessThan => value < limit,
+            Comparison.AtMost => value <= limit,
+            Comparison.AtLeast => value >= limit,
+            Comparison.MoreThan => value > limit,
+            _ => throw new ArgumentOutOfRangeException(nameof(comparison), comparison, "not a comparison"),
+        };
 }

@@ -9,9 +9,7 @@ namespace WeedAdvisor.Knowledge.Readings;
 /// </summary>
 public abstract record Reading
 {
-    private Reading()
-    {
-    }
+    private Reading() { }
 
     /// <summary>What would have to be found out; empty unless the reading is <see cref="Open"/>.</summary>
     public virtual ImmutableArray<Need> Needs => [];
@@ -38,57 +36,64 @@ public abstract record Reading
     public static Reading NotKnown(Need need, WordSet? domain = null) => new Open([need], domain);
 
     /// <summary>Whether the attribute is one of the words, or holds one of them.</summary>
-    public Truth IsAnyOf(WordSet words) => this switch
-    {
-        Words known => Truths.Of(known.Value.Overlaps(words)),
-        Number number => Truths.Of(words.Contains(number.AsWord)),
-        Open { Domain: { } domain } => Within(domain, words),
-        Open => Truth.NotKnown,
-        _ => Truth.No,
-    };
+    public Truth IsAnyOf(WordSet words) =>
+        this switch
+        {
+            Words known => Truths.Of(known.Value.Overlaps(words)),
+            Number number => Truths.Of(words.Contains(number.AsWord)),
+            Open { Domain: { } domain } => Within(domain, words),
+            Open => Truth.NotKnown,
+            _ => Truth.No,
+        };
 
     /// <summary>How the attribute's number compares with a limit; an absent number compares with nothing.</summary>
-    public Truth Compares(Comparison comparison, decimal limit) => this switch
-    {
-        Number number => Truths.Of(Comparisons.Holds(number.Value, comparison, limit)),
-        Open => Truth.NotKnown,
-        _ => Truth.No,
-    };
+    public Truth Compares(Comparison comparison, decimal limit) =>
+        this switch
+        {
+            Number number => Truths.Of(Comparisons.Holds(number.Value, comparison, limit)),
+            Open => Truth.NotKnown,
+            _ => Truth.No,
+        };
 
     /// <summary>Whether the two readings share a word, or are the same number.</summary>
-    public Truth Shares(Reading other) => (this, other) switch
-    {
-        (Words left, Words right) => Truths.Of(left.Value.Overlaps(right.Value)),
-        (Number left, Number right) => Truths.Of(left.Value == right.Value),
-        (Open { Domain: { } domain }, Words right) => Within(domain, right.Value),
-        (Words left, Open { Domain: { } domain }) => Within(domain, left.Value),
-        (Nothing, _) or (_, Nothing) => Truth.No,
-        (Open, _) or (_, Open) => Truth.NotKnown,
-        _ => Truth.No,
-    };
+    public Truth Shares(Reading other) =>
+        (this, other) switch
+        {
+            (Words left, Words right) => Truths.Of(left.Value.Overlaps(right.Value)),
+            (Number left, Number right) => Truths.Of(left.Value == right.Value),
+            (Open { Domain: { } domain }, Words right) => Within(domain, right.Value),
+            (Words left, Open { Domain: { } domain }) => Within(domain, left.Value),
+            (Nothing, _) or (_, Nothing) => Truth.No,
+            (Open, _) or (_, Open) => Truth.NotKnown,
+            _ => Truth.No,
+        };
 
     /// <summary>How this number compares with another; either one missing leaves it open.</summary>
-    public Truth Compares(Comparison comparison, Reading other) => (this, other) switch
-    {
-        (Nothing, _) or (_, Nothing) => Truth.No,
-        (Open, _) or (_, Open) => Truth.NotKnown,
-        (Number, Number right) => Compares(comparison, right.Value),
-        _ => Truth.No,
-    };
+    public Truth Compares(Comparison comparison, Reading other) =>
+        (this, other) switch
+        {
+            (Nothing, _) or (_, Nothing) => Truth.No,
+            (Open, _) or (_, Open) => Truth.NotKnown,
+            (Number, Number right) => Compares(comparison, right.Value),
+            _ => Truth.No,
+        };
 
     /// <summary>Whether there is anything to bind a variable to: an absent attribute binds nothing.</summary>
-    public Truth HasValue => this switch
-    {
-        Nothing => Truth.No,
-        Open => Truth.NotKnown,
-        _ => Truth.Yes,
-    };
+    public Truth HasValue =>
+        this switch
+        {
+            Nothing => Truth.No,
+            Open => Truth.NotKnown,
+            _ => Truth.Yes,
+        };
 
     /// <summary>The reading as a person would write it.</summary>
     public abstract string Text { get; }
 
     private static Truth Within(WordSet domain, WordSet words) =>
-        domain.IsWithin(words) ? Truth.Yes : domain.Overlaps(words) ? Truth.NotKnown : Truth.No;
+        domain.IsWithin(words) ? Truth.Yes
+        : domain.Overlaps(words) ? Truth.NotKnown
+        : Truth.No;
 
     /// <summary>One or several known words.</summary>
     /// <param name="Value">The words; never empty.</param>

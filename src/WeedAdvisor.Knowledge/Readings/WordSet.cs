@@ -31,7 +31,8 @@ public sealed class WordSet : IEquatable<WordSet>, IReadOnlyCollection<string>
     /// <summary>Whether the two sets share a word.</summary>
     public bool Overlaps(WordSet other)
     {
-        int i = 0, j = 0;
+        int i = 0,
+            j = 0;
         while (i < _words.Length && j < other._words.Length)
         {
             int order = string.CompareOrdinal(_words[i], other._words[j]);

@@ -39,7 +39,8 @@ internal static class ActionParts
         var drivers = new CostDrivers(
             cost.Range("materials-usd-per-1000-pots", 0, MostMoney),
             cost.Range("labour-hours-per-1000-pots", 0, MostHours),
-            cost.Sources())
+            cost.Sources()
+        )
         {
             Price = cost.OptionalWord("price", "prices"),
         };

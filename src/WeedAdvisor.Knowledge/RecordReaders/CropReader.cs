@@ -8,16 +8,17 @@ namespace WeedAdvisor.Knowledge.RecordReaders;
 internal static class CropReader
 {
     /// <summary>A crop.</summary>
-    public static Crop Read(MappingReader map) => new()
-    {
-        Id = map.Id(),
-        Name = map.Text("name"),
-        Parents = map.WordSet("is-a", "crops"),
-        IsA = WordSet.Empty,
-        Traits = map.WordSet("traits", "list:crop-trait"),
-        Notes = map.Texts("notes"),
-        Sources = map.Sources(),
-        Where = map.Where,
-        Memory = map.FinishWithMemory(),
-    };
+    public static Crop Read(MappingReader map) =>
+        new()
+        {
+            Id = map.Id(),
+            Name = map.Text("name"),
+            Parents = map.WordSet("is-a", "crops"),
+            IsA = WordSet.Empty,
+            Traits = map.WordSet("traits", "list:crop-trait"),
+            Notes = map.Texts("notes"),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
 }

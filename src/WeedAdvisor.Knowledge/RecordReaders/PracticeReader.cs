@@ -7,32 +7,33 @@ namespace WeedAdvisor.Knowledge.RecordReaders;
 internal static class PracticeReader
 {
     /// <summary>A practice.</summary>
-    public static Practice Read(MappingReader map) => new()
-    {
-        Id = map.Id(),
-        Name = ActionParts.Name(map),
-        What = map.Text("what"),
-        When = map.Word("when", "list:when"),
-        Kind = map.Word("kind", "list:practice-kind"),
-        Places = map.WordSet("places", "answers:place"),
-        StockStages = ActionParts.StockStages(map),
-        NeedsEquipment = map.WordSet("needs-equipment", "answers:equipment"),
-        WorksOn = map.Word("works-on", "list:works-on"),
-        EnclosedOk = map.Flag("enclosed-ok"),
-        Entry = map.OptionalWord("entry", "words:worker|elsewhere|handlers") switch
+    public static Practice Read(MappingReader map) =>
+        new()
         {
-            "elsewhere" => EntryNeed.Elsewhere,
-            "handlers" => EntryNeed.Handlers,
-            _ => EntryNeed.Worker,
-        },
-        Cost = ActionParts.Cost(map),
-        Cautions = map.Texts("cautions"),
-        Effects = map.Each("effects", "an effect", Effect),
-        NotWhere = map.Texts("not-where"),
-        Sources = map.Sources(),
-        Where = map.Where,
-        Memory = map.FinishWithMemory(),
-    };
+            Id = map.Id(),
+            Name = ActionParts.Name(map),
+            What = map.Text("what"),
+            When = map.Word("when", "list:when"),
+            Kind = map.Word("kind", "list:practice-kind"),
+            Places = map.WordSet("places", "answers:place"),
+            StockStages = ActionParts.StockStages(map),
+            NeedsEquipment = map.WordSet("needs-equipment", "answers:equipment"),
+            WorksOn = map.Word("works-on", "list:works-on"),
+            EnclosedOk = map.Flag("enclosed-ok"),
+            Entry = map.OptionalWord("entry", "words:worker|elsewhere|handlers") switch
+            {
+                "elsewhere" => EntryNeed.Elsewhere,
+                "handlers" => EntryNeed.Handlers,
+                _ => EntryNeed.Worker,
+            },
+            Cost = ActionParts.Cost(map),
+            Cautions = map.Texts("cautions"),
+            Effects = map.Each("effects", "an effect", Effect),
+            NotWhere = map.Texts("not-where"),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
 
     private static PublishedEffect Effect(MappingReader map)
     {
@@ -40,7 +41,8 @@ internal static class PracticeReader
             map.Word("on", "targets-or-all"),
             map.Range("reduction-percent", 0, 100),
             map.Sources(),
-            map.OptionalText("note"));
+            map.OptionalText("note")
+        );
         map.Finish();
         return effect;
     }

@@ -37,7 +37,10 @@ internal sealed class QuestionReader
         };
         if (AttributeSchema.DerivedSite.Any(derived => derived.Name == question.Id))
             map.Context.Report(
-                map.Node, $"a question '{question.Id}'", "an id that is not worked out from the answers");
+                map.Node,
+                $"a question '{question.Id}'",
+                "an id that is not worked out from the answers"
+            );
         _asked.Add(question);
         return question;
     }

@@ -9,54 +9,58 @@ namespace WeedAdvisor.Knowledge.RecordReaders;
 internal static class SmallReaders
 {
     /// <summary>A region.</summary>
-    public static Region Region(MappingReader map) => new()
-    {
-        Id = map.Id(),
-        Name = map.Text("name"),
-        Country = map.Word("country", Records.Region.Countries),
-        Units = UnitsWords.Find(map.OptionalWord("units", UnitsWords.Notation)),
-        EmergenceZone = map.Word("emergence-zone", "list:emergence-zone"),
-        MeanTemperatureC = TwelveMonths(map),
-        TimeZone = map.OptionalText("time-zone"),
-        LastFrost = map.OptionalDayOfYear("last-frost"),
-        FirstFrost = map.OptionalDayOfYear("first-frost"),
-        Sources = map.Sources(),
-        Where = map.Where,
-        Memory = map.FinishWithMemory(),
-    };
+    public static Region Region(MappingReader map) =>
+        new()
+        {
+            Id = map.Id(),
+            Name = map.Text("name"),
+            Country = map.Word("country", Records.Region.Countries),
+            Units = UnitsWords.Find(map.OptionalWord("units", UnitsWords.Notation)),
+            EmergenceZone = map.Word("emergence-zone", "list:emergence-zone"),
+            MeanTemperatureC = TwelveMonths(map),
+            TimeZone = map.OptionalText("time-zone"),
+            LastFrost = map.OptionalDayOfYear("last-frost"),
+            FirstFrost = map.OptionalDayOfYear("first-frost"),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
 
     /// <summary>A finding.</summary>
-    public static FindingText Finding(MappingReader map) => new()
-    {
-        Id = map.Id(),
-        Text = map.Text("text"),
-        Sources = map.Sources(),
-        Where = map.Where,
-        Memory = map.FinishWithMemory(),
-    };
+    public static FindingText Finding(MappingReader map) =>
+        new()
+        {
+            Id = map.Id(),
+            Text = map.Text("text"),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
 
     /// <summary>A step of the rating scale.</summary>
-    public static ScaleStep ScaleStep(MappingReader map) => new()
-    {
-        Id = map.Id(),
-        ReductionPercent = map.Range("reduction-percent", 0, 100),
-        Sources = map.Sources(),
-        Where = map.Where,
-        Memory = map.FinishWithMemory(),
-    };
+    public static ScaleStep ScaleStep(MappingReader map) =>
+        new()
+        {
+            Id = map.Id(),
+            ReductionPercent = map.Range("reduction-percent", 0, 100),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
 
     /// <summary>A price.</summary>
-    public static Price Price(MappingReader map) => new()
-    {
-        Id = map.Id(),
-        Name = map.Text("name"),
-        Value = map.Number("value", 0, 1_000_000),
-        Unit = map.Text("unit"),
-        Checked = map.OptionalDate("checked"),
-        Sources = map.Sources(),
-        Where = map.Where,
-        Memory = map.FinishWithMemory(),
-    };
+    public static Price Price(MappingReader map) =>
+        new()
+        {
+            Id = map.Id(),
+            Name = map.Text("name"),
+            Value = map.Number("value", 0, 1_000_000),
+            Unit = map.Text("unit"),
+            Checked = map.OptionalDate("checked"),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
 
     /// <summary>A yearly limit of an active: an amount, a number of uses, or both.</summary>
     public static ActiveLimit ActiveLimit(MappingReader map)
@@ -82,7 +86,8 @@ internal static class SmallReaders
             map.Context.Report(
                 map.Node,
                 "a limit without a figure",
-                "'yearly-limit-kg-ai-ha', 'uses-per-year' or 'interval-days', one or several; or 'unlimited'");
+                "'yearly-limit-kg-ai-ha', 'uses-per-year' or 'interval-days', one or several; or 'unlimited'"
+            );
         }
 
         if (hasFigure && limit.IsUnlimited)
@@ -91,16 +96,17 @@ internal static class SmallReaders
     }
 
     /// <summary>A resistance on record.</summary>
-    public static KnownResistance KnownResistance(MappingReader map) => new()
-    {
-        Id = map.Id(),
-        Weed = map.Word("weed", "weeds"),
-        Groups = map.WordSet("groups", "groups"),
-        Note = map.OptionalText("note"),
-        Sources = map.Sources(),
-        Where = map.Where,
-        Memory = map.FinishWithMemory(),
-    };
+    public static KnownResistance KnownResistance(MappingReader map) =>
+        new()
+        {
+            Id = map.Id(),
+            Weed = map.Word("weed", "weeds"),
+            Groups = map.WordSet("groups", "groups"),
+            Note = map.OptionalText("note"),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
 
     /// <summary>What the worked visits need not show.</summary>
     public static NotShown NotShown(MappingReader map)

@@ -43,7 +43,8 @@ internal static class SourceReader
             map.OptionalText("year"),
             map.OptionalText("publisher"),
             map.OptionalText("url"),
-            map.OptionalText("note"));
+            map.OptionalText("note")
+        );
         map.Finish();
         return source;
     }

@@ -32,13 +32,17 @@ internal static class TreatmentParts
                 "a premix with a share of some actives only",
                 "'percent' for every active, or for none"
             );
-        else if (treatment.Strength is { Unit: "percent", Value: var strength }
-            && treatment.Actives.Sum(active => active.Percent) is { } sum && sum != strength)
+        else if (
+            treatment.Strength is { Unit: "percent", Value: var strength }
+            && treatment.Actives.Sum(active => active.Percent) is { } sum
+            && sum != strength
+        )
         {
             map.Context.Report(
                 map.Node,
                 $"shares of the actives that add up to {ScalarGrammar.Write(sum)} percent",
-                $"the strength, {ScalarGrammar.Write(strength)} percent");
+                $"the strength, {ScalarGrammar.Write(strength)} percent"
+            );
         }
     }
 
@@ -50,12 +54,16 @@ internal static class TreatmentParts
             map.OptionalText("unit"),
             map.OptionalRange("ai-lb-per-acre", 0, 1000),
             map.Sources(),
-            map.OptionalText("note"));
+            map.OptionalText("note")
+        );
         if (rate.Product is null && rate.AiLbPerAcre is null)
             map.Context.Report(map.Node, "a rate without a figure", "'product-per-area', 'ai-lb-per-acre' or both");
         if (rate.Product is null != rate.Unit is null)
             map.Context.Report(
-                map.Node, "a product figure and its unit apart", "'product-per-area' with 'unit', or neither");
+                map.Node,
+                "a product figure and its unit apart",
+                "'product-per-area' with 'unit', or neither"
+            );
         map.Finish();
         return rate;
     }
@@ -69,7 +77,8 @@ internal static class TreatmentParts
             map.Word("scale", "list:rating-scale"),
             map.OptionalText("raw"),
             map.Sources(),
-            map.OptionalText("note"));
+            map.OptionalText("note")
+        );
         map.Finish();
         return rating;
     }
@@ -81,7 +90,8 @@ internal static class TreatmentParts
             return null;
         var strength = new Strength(
             reader.Number("value", 0, 10_000),
-            reader.Word("unit", "words:percent|lb-ai-per-gal|g-ai-per-litre"));
+            reader.Word("unit", "words:percent|lb-ai-per-gal|g-ai-per-litre")
+        );
         if (strength is { Unit: "percent", Value: > 100 })
             map.Context.Report(reader.Node, "a strength above 100 percent", "at most 100 percent");
         reader.Finish();
@@ -95,7 +105,8 @@ internal static class TreatmentParts
             map.OptionalText("group"),
             map.OptionalWord("site-of-action", "list:site-of-action"),
             map.OptionalText("was"),
-            map.OptionalNumber("percent", 0, 100));
+            map.OptionalNumber("percent", 0, 100)
+        );
         map.Finish();
         return active;
     }

@@ -18,14 +18,18 @@ internal static class VocabularyReader
             yield break;
         foreach (Entry list in lists.Entries)
         {
-            if (MappingReader.Of(list.Value, context, "a list of words with their plain text")
-                is not { Node: MappingNode words } reader)
+            if (
+                MappingReader.Of(list.Value, context, "a list of words with their plain text")
+                is not { Node: MappingNode words } reader
+            )
                 continue;
             yield return new PlacedList(
                 new WordList(
                     list.Key.Text,
-                    [.. words.Entries.Select(word => KeyValuePair.Create(word.Key.Text, reader.Text(word.Key.Text)))]),
-                context.At(list.Key));
+                    [.. words.Entries.Select(word => KeyValuePair.Create(word.Key.Text, reader.Text(word.Key.Text)))]
+                ),
+                context.At(list.Key)
+            );
         }
     }
 }

@@ -9,41 +9,43 @@ namespace WeedAdvisor.Knowledge.RecordReaders;
 internal static class WeedReader
 {
     /// <summary>A weed.</summary>
-    public static Weed Read(MappingReader map) => new()
-    {
-        Id = map.Id(),
-        Name = map.Text("name"),
-        AlsoCalled = map.Texts("also-called"),
-        Scientific = map.Text("scientific"),
-        Kind = map.Word("kind", "list:weed-kind"),
-        LifeCycle = map.Word("life-cycle", "list:life-cycle"),
-        Emergence = Emergence(map),
-        BaseTemperatureC = map.OptionalRange("base-temperature-c", -20, 40),
-        WeeksToFirstSeed = map.OptionalRange("weeks-to-first-seed", 0, 520),
-        SeedsPerPlant = map.OptionalRange("seeds-per-plant", 0, 10_000_000_000),
-        SeedLifeYears = map.OptionalRange("seed-life-years", 0, 1000),
-        SpreadsBy = map.WordSet("spreads-by", "list:spread"),
-        SpreadDistanceM = map.OptionalNumber("spread-distance-m", 0, 1_000_000),
-        FavouredBy = map.WordSet("favoured-by", "list:favour"),
-        Places = map.WordSet("places", "answers:place"),
-        NeedsLight = map.Word("needs-light", "words:yes|partly|no"),
-        Underground = map.Flag("underground"),
-        RatedAs = RatedAs(map),
-        Features = map.OptionalWordSet("features", "list:weed-feature"),
-        LookAlikes = map.Each("look-alikes", "a look-alike", LookAlike),
-        Identify = map.Text("identify"),
-        Control = map.Texts("control"),
-        Sources = map.Sources(),
-        Where = map.Where,
-        Memory = map.FinishWithMemory(),
-    };
+    public static Weed Read(MappingReader map) =>
+        new()
+        {
+            Id = map.Id(),
+            Name = map.Text("name"),
+            AlsoCalled = map.Texts("also-called"),
+            Scientific = map.Text("scientific"),
+            Kind = map.Word("kind", "list:weed-kind"),
+            LifeCycle = map.Word("life-cycle", "list:life-cycle"),
+            Emergence = Emergence(map),
+            BaseTemperatureC = map.OptionalRange("base-temperature-c", -20, 40),
+            WeeksToFirstSeed = map.OptionalRange("weeks-to-first-seed", 0, 520),
+            SeedsPerPlant = map.OptionalRange("seeds-per-plant", 0, 10_000_000_000),
+            SeedLifeYears = map.OptionalRange("seed-life-years", 0, 1000),
+            SpreadsBy = map.WordSet("spreads-by", "list:spread"),
+            SpreadDistanceM = map.OptionalNumber("spread-distance-m", 0, 1_000_000),
+            FavouredBy = map.WordSet("favoured-by", "list:favour"),
+            Places = map.WordSet("places", "answers:place"),
+            NeedsLight = map.Word("needs-light", "words:yes|partly|no"),
+            Underground = map.Flag("underground"),
+            RatedAs = RatedAs(map),
+            Features = map.OptionalWordSet("features", "list:weed-feature"),
+            LookAlikes = map.Each("look-alikes", "a look-alike", LookAlike),
+            Identify = map.Text("identify"),
+            Control = map.Texts("control"),
+            Sources = map.Sources(),
+            Where = map.Where,
+            Memory = map.FinishWithMemory(),
+        };
 
     private static ImmutableSortedDictionary<string, ImmutableArray<int>> Emergence(MappingReader map)
     {
         var months = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<int>>(StringComparer.Ordinal);
-        if (map.Required("emergence") is not { } node
-            || MappingReader.Of(node, map.Context, "months by emergence zone")
-                is not { Node: MappingNode zones } reader)
+        if (
+            map.Required("emergence") is not { } node
+            || MappingReader.Of(node, map.Context, "months by emergence zone") is not { Node: MappingNode zones } reader
+        )
             return months.ToImmutable();
         foreach (Entry zone in zones.Entries)
         {

@@ -18,7 +18,8 @@ internal static class WeedingParameterReader
                 map.Optional("id")!,
                 $"'{id}'",
                 "the id of a parameter of the hand-weeding model",
-                NearestWord.Of(id, WeedingParameterLimits.All.Keys));
+                NearestWord.Of(id, WeedingParameterLimits.All.Keys)
+            );
             limits = new Span(0, decimal.MaxValue);
         }
 
@@ -50,11 +51,12 @@ internal static class WeedingParameterReader
     /// <summary>
     /// One problem for each parameter that a file of parameters leaves out; none when there is no such file.
     /// </summary>
-    public static IEnumerable<Problem> MissingFrom(IReadOnlyCollection<WeedingParameter> read) => read.Count == 0
-        ? []
-        : WeedingParameterLimits.All.Keys
-            .Except(read.Select(parameter => parameter.Id), StringComparer.Ordinal)
-            .Select(id => new Problem(
+    public static IEnumerable<Problem> MissingFrom(IReadOnlyCollection<WeedingParameter> read) =>
+        read.Count == 0
+            ? []
+            : WeedingParameterLimits
+                .All.Keys.Except(read.Select(parameter => parameter.Id), StringComparer.Ordinal)
+                .Select(id => new Problem(
                     Place.Whole(read.First().Where.File),
                     $"no parameter '{id}'",
                     "every parameter of the hand-weeding model"

@@ -98,8 +98,7 @@ public sealed record ActiveLimit : Record
 
     /// <summary>Whether the limit speaks of a treatment.</summary>
     public bool IsOn(Treatment treatment) =>
-        treatment.Actives.Any(active => active.Name == Active)
-        && (Form is null || Form == treatment.Form);
+        treatment.Actives.Any(active => active.Name == Active) && (Form is null || Form == treatment.Form);
 }
 
 /// <summary>
@@ -136,12 +135,21 @@ public sealed record UsualNumber : Record
 /// <param name="Url">Address; null when there is none.</param>
 /// <param name="Note">A note; null when there is none.</param>
 public sealed record Source(
-    string Key, string? Authors, string Title, string? Year, string? Publisher, string? Url, string? Note)
+    string Key,
+    string? Authors,
+    string Title,
+    string? Year,
+    string? Publisher,
+    string? Url,
+    string? Note
+)
 {
     /// <summary>The source in one line.</summary>
-    public string Citation => string.Join(
-        ". ",
-        new[] { Authors, Year?.TrimEnd('.'), Title, Publisher, Url }.Where(part => !string.IsNullOrEmpty(part)));
+    public string Citation =>
+        string.Join(
+            ". ",
+            new[] { Authors, Year?.TrimEnd('.'), Title, Publisher, Url }.Where(part => !string.IsNullOrEmpty(part))
+        );
 }
 
 /// <summary>A list of words with their plain text.</summary>
@@ -149,8 +157,7 @@ public sealed record Source(
 /// <param name="Words">Word and plain text, in the order of the file.</param>
 public sealed record WordList(string Id, ImmutableArray<KeyValuePair<string, string>> Words)
 {
-    private readonly ImmutableDictionary<string, string> _texts =
-        Words.ToImmutableDictionary(StringComparer.Ordinal);
+    private readonly ImmutableDictionary<string, string> _texts = Words.ToImmutableDictionary(StringComparer.Ordinal);
 
     /// <summary>Whether the list has the word.</summary>
     public bool Contains(string word) => _texts.ContainsKey(word);

@@ -150,7 +150,13 @@ public sealed record Active(string Name, string? Group, string? SiteOfAction, st
 /// <param name="Sources">Keys of the sources.</param>
 /// <param name="Note">A note, or null.</param>
 public sealed record Rating(
-    string On, string Grade, string Scale, string? Raw, ImmutableArray<string> Sources, string? Note);
+    string On,
+    string Grade,
+    string Scale,
+    string? Raw,
+    ImmutableArray<string> Sources,
+    string? Note
+);
 
 /// <summary>A published rate.</summary>
 /// <param name="Product">Product per area or per volume of water, in <paramref name="Unit"/>; null when only the active
@@ -159,8 +165,7 @@ public sealed record Rating(
 /// <param name="AiLbPerAcre">Active ingredient, pounds per acre; null when not given.</param>
 /// <param name="Sources">Keys of the sources.</param>
 /// <param name="Note">A note, or null.</param>
-public sealed record Rate(
-    Span? Product, string? Unit, Span? AiLbPerAcre, ImmutableArray<string> Sources, string? Note);
+public sealed record Rate(Span? Product, string? Unit, Span? AiLbPerAcre, ImmutableArray<string> Sources, string? Note);
 
 /// <summary>How much active ingredient the product kind holds.</summary>
 /// <param name="Value">The amount.</param>

@@ -11,13 +11,14 @@ public static class WateringIn
         if (treatment.WaterInMm is not { } water)
             return null;
         string range = water.Low == water.High ? Plain(water.Low) : $"{Plain(water.Low)} to {Plain(water.High)}";
-        return $"with {range} mm" + treatment.WaterInWithinDays switch
-        {
-            null => "",
-            0 => " straight after",
-            1 => " within a day",
-            { } days => string.Create(CultureInfo.InvariantCulture, $" within {days:0} days"),
-        };
+        return $"with {range} mm"
+            + treatment.WaterInWithinDays switch
+            {
+                null => "",
+                0 => " straight after",
+                1 => " within a day",
+                { } days => string.Create(CultureInfo.InvariantCulture, $" within {days:0} days"),
+            };
     }
 
     private static string Plain(decimal millimetres) => millimetres.ToString("0.#", CultureInfo.InvariantCulture);

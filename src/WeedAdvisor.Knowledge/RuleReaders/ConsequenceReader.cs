@@ -17,7 +17,13 @@ internal static class ConsequenceReader
     public static Consequence? Read(MappingReader map, int actions, VariableScope variables)
     {
         Consequence?[] all =
-            [Finding(map), Argument(map, "support"), Argument(map, "doubt"), Bar(map, variables), Caution(map)];
+        [
+            Finding(map),
+            Argument(map, "support"),
+            Argument(map, "doubt"),
+            Bar(map, variables),
+            Caution(map),
+        ];
         int count = s_keys.Count(map.Has);
         if (count != 1)
         {
@@ -35,8 +41,10 @@ internal static class ConsequenceReader
     {
         (bool isGood, string expected) = consequence switch
         {
-            Consequence.MakesFinding =>
-                (actions == 0, "none: a finding is about the area; put the action inside 'any' or 'none'"),
+            Consequence.MakesFinding => (
+                actions == 0,
+                "none: a finding is about the area; put the action inside 'any' or 'none'"
+            ),
             Consequence.Caution => (actions <= 1, "at most one: the action that the caution goes with"),
             _ => (actions == 1, "exactly one: the action that the rule is about"),
         };

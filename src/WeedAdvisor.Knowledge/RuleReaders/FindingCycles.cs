@@ -17,8 +17,13 @@ internal sealed class FindingCycles
     private FindingCycles(IEnumerable<Judgement> judgements) =>
         _needs = judgements
             .Where(judgement => judgement.Then is Consequence.MakesFinding)
-            .SelectMany(judgement => judgement.When.Select(FindingOf).OfType<string>().Distinct()
-                .Select(needs => new Edge(((Consequence.MakesFinding)judgement.Then).Id, needs, judgement)))
+            .SelectMany(judgement =>
+                judgement
+                    .When.Select(FindingOf)
+                    .OfType<string>()
+                    .Distinct()
+                    .Select(needs => new Edge(((Consequence.MakesFinding)judgement.Then).Id, needs, judgement))
+            )
             .ToLookup(edge => edge.Made, StringComparer.Ordinal);
 
     /// <summary>One problem for each cycle met.</summary>
@@ -37,8 +42,13 @@ internal sealed class FindingCycles
         if (start >= 0)
         {
             string chain = string.Join(" needs ", _path.Skip(start).Append(finding));
-            _problems.Add(new Problem(
-                rule!.Where, $"findings that depend on themselves: {chain}", "findings without such a circle"));
+            _problems.Add(
+                new Problem(
+                    rule!.Where,
+                    $"findings that depend on themselves: {chain}",
+                    "findings without such a circle"
+                )
+            );
             return;
         }
 
@@ -52,11 +62,12 @@ internal sealed class FindingCycles
 
     private sealed record Edge(string Made, string Needs, Judgement Rule);
 
-    private static string? FindingOf(Pattern pattern) => pattern switch
-    {
-        Pattern.HasFinding finding => finding.Id,
-        Pattern.None { Inner: Pattern.HasFinding finding } => finding.Id,
-        Pattern.Any { Inner: Pattern.HasFinding finding } => finding.Id,
-        _ => null,
-    };
+    private static string? FindingOf(Pattern pattern) =>
+        pattern switch
+        {
+            Pattern.HasFinding finding => finding.Id,
+            Pattern.None { Inner: Pattern.HasFinding finding } => finding.Id,
+            Pattern.Any { Inner: Pattern.HasFinding finding } => finding.Id,
+            _ => null,
+        };
 }

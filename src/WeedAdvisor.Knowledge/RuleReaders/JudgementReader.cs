@@ -45,7 +45,8 @@ internal sealed class JudgementReader(string topic, TestableSet site)
             map.Context.Report(
                 map.Required("when")!,
                 $"the variable ${used} of the action, used after it",
-                $"the comparison on the action itself, as in '{{ called: ${used}, more-than: $days }}'");
+                $"the comparison on the action itself, as in '{{ called: ${used}, more-than: $days }}'"
+            );
         }
 
         return [.. when.Remove(action), action];

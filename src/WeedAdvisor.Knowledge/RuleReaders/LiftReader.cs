@@ -43,9 +43,10 @@ internal static class LiftReader
     {
         string? hours = Variable(map, "hours", variables);
         string? from = Variable(map, "from", variables);
-        decimal? fixedTo = map.Optional("to") is ScalarNode { Text: var text } && !text.StartsWith('$')
-            ? map.OptionalNumber("to", 1, MostDays)
-            : null;
+        decimal? fixedTo =
+            map.Optional("to") is ScalarNode { Text: var text } && !text.StartsWith('$')
+                ? map.OptionalNumber("to", 1, MostDays)
+                : null;
         string? to = fixedTo is null ? Variable(map, "to", variables) : null;
         map.Finish();
         if (hours is not null && from is null && to is null)

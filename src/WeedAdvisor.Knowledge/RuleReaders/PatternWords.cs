@@ -36,34 +36,36 @@ internal static class PatternWords
     public static ValidWords Inner { get; } = new("one of", [.. s_kinds, Finding]);
 
     /// <summary>The word for a kind of fact.</summary>
-    public static string Of(FactKind kind) => kind switch
-    {
-        FactKind.Site => "site",
-        FactKind.Weed => "weed",
-        FactKind.Crop => "crop",
-        FactKind.Practice => "practice",
-        FactKind.Treatment => "treatment",
-        FactKind.Action => "action",
-        FactKind.Past => "past",
-        FactKind.Closure => "closure",
-        FactKind.Limit => "limit",
-        FactKind.Escape => "escape",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of fact"),
-    };
+    public static string Of(FactKind kind) =>
+        kind switch
+        {
+            FactKind.Site => "site",
+            FactKind.Weed => "weed",
+            FactKind.Crop => "crop",
+            FactKind.Practice => "practice",
+            FactKind.Treatment => "treatment",
+            FactKind.Action => "action",
+            FactKind.Past => "past",
+            FactKind.Closure => "closure",
+            FactKind.Limit => "limit",
+            FactKind.Escape => "escape",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of fact"),
+        };
 
     /// <summary>The kind of fact for a word, or null.</summary>
-    public static FactKind? KindOf(string word) => word switch
-    {
-        "site" => FactKind.Site,
-        "weed" => FactKind.Weed,
-        "crop" => FactKind.Crop,
-        "practice" => FactKind.Practice,
-        "treatment" => FactKind.Treatment,
-        "action" => FactKind.Action,
-        "past" => FactKind.Past,
-        "closure" => FactKind.Closure,
-        "limit" => FactKind.Limit,
-        "escape" => FactKind.Escape,
-        _ => null,
-    };
+    public static FactKind? KindOf(string word) =>
+        word switch
+        {
+            "site" => FactKind.Site,
+            "weed" => FactKind.Weed,
+            "crop" => FactKind.Crop,
+            "practice" => FactKind.Practice,
+            "treatment" => FactKind.Treatment,
+            "action" => FactKind.Action,
+            "past" => FactKind.Past,
+            "closure" => FactKind.Closure,
+            "limit" => FactKind.Limit,
+            "escape" => FactKind.Escape,
+            _ => null,
+        };
 }

@@ -17,7 +17,8 @@ internal sealed class SlotCheck(ReadContext context, ImmutableArray<Pattern> whe
         if (node is not ScalarNode scalar)
             return;
         string text = scalar.Text;
-        for (int at = text.AsSpan().IndexOfAny('{', '}'); at >= 0;)
+        int at = text.AsSpan().IndexOfAny('{', '}');
+        while (at >= 0)
         {
             int end = text.AsSpan(at + 1).IndexOfAny('{', '}');
             if (text[at] == '}' || end < 0 || text[at + 1 + end] == '{')
@@ -37,15 +38,16 @@ internal sealed class SlotCheck(ReadContext context, ImmutableArray<Pattern> whe
         if (slot.StartsWith('$') ? variables.Mention(slot[1..]) : Facts().Contains(slot))
             return;
         string[] valid = [.. Facts(), .. variables.Names.Select(name => "$" + name)];
-        string expected = valid.Length == 0
-            ? "no slots: the rule matches no weed, crop, action or earlier application"
-            : $"a slot of this rule: {string.Join(", ", valid.Select(name => $"{{{name}}}"))}";
+        string expected =
+            valid.Length == 0
+                ? "no slots: the rule matches no weed, crop, action or earlier application"
+                : $"a slot of this rule: {string.Join(", ", valid.Select(name => $"{{{name}}}"))}";
         context.Report(where, $"the slot {{{slot}}}", expected, NearestWord.Of(slot, valid));
     }
 
-    private IEnumerable<string> Facts() => when
-        .OfType<Pattern.Fact>()
-        .Where(fact => fact.Kind != FactKind.Site)
-        .Select(fact => PatternWords.Of(fact.Kind))
-        .Distinct();
+    private IEnumerable<string> Facts() =>
+        when.OfType<Pattern.Fact>()
+            .Where(fact => fact.Kind != FactKind.Site)
+            .Select(fact => PatternWords.Of(fact.Kind))
+            .Distinct();
 }

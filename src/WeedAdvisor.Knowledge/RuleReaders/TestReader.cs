@@ -15,7 +15,9 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
     private const string Called = "called";
 
     private static readonly ValidWords s_operators = new(
-        "one of", [Called, "not", "has", "lacks", "at-least", "at-most", "more-than", "less-than", "between"]);
+        "one of",
+        [Called, "not", "has", "lacks", "at-least", "at-most", "more-than", "less-than", "between"]
+    );
 
     /// <summary>The conditions of a pattern's map, in the order written.</summary>
     public ImmutableArray<AttributeCondition> ReadAll(MappingNode pattern, TestableSet attributes)
@@ -37,30 +39,27 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
         return conditions.DrainToImmutable();
     }
 
-    private IEnumerable<AttributeTest?> Read(Testable attribute, Node node) => node switch
-    {
-        ScalarNode scalar when IsVariable(scalar) => [variables!.BindOrUse(scalar, attribute.Definition)],
-        MappingNode { Entries: [{ Key.Text: Called, Value: ScalarNode called }, ..] entries } named
-            when IsVariable(called) => entries.Count == 1
-            ? [variables!.BindOrUse(called, attribute.Definition)]
-            :
-            [
-                variables!.BindOrUse(called, attribute.Definition),
+    private IEnumerable<AttributeTest?> Read(Testable attribute, Node node) =>
+        node switch
+        {
+            ScalarNode scalar when IsVariable(scalar) => [variables!.BindOrUse(scalar, attribute.Definition)],
+            MappingNode { Entries: [{ Key.Text: Called, Value: ScalarNode called }, ..] entries } named
+                when IsVariable(called) => entries.Count == 1
+                ? [variables!.BindOrUse(called, attribute.Definition)]
+                :
+                [
+                    variables!.BindOrUse(called, attribute.Definition),
                     Operators(attribute, named, named.Entries.Skip(1)),
-            ],
-        MappingNode map => [Operators(attribute, map, map.Entries)],
-        _ => [Words(attribute, node, isNegated: false)],
-    };
+                ],
+            MappingNode map => [Operators(attribute, map, map.Entries)],
+            _ => [Words(attribute, node, isNegated: false)],
+        };
 
     private AttributeTest? Operators(Testable attribute, MappingNode map, IEnumerable<Entry> entries)
     {
         if (map.Entries.Count == 0)
             context.Report(map, map.Described, s_operators.Expected);
-        AttributeTest[] tests =
-        [
-            .. entries.SelectMany(entry => Operator(attribute, entry))
-                .OfType<AttributeTest>(),
-        ];
+        AttributeTest[] tests = [.. entries.SelectMany(entry => Operator(attribute, entry)).OfType<AttributeTest>()];
         return tests.Length switch
         {
             0 => null,
@@ -82,7 +81,8 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
                 context.Report(
                     entry.Key,
                     $"'{entry.Key.Text}' on '{attribute.Definition.Name}', which is not a set",
-                    "a word, a list of words, or 'not'");
+                    "a word, a list of words, or 'not'"
+                );
                 return [];
             case "has":
                 return [Words(attribute, entry.Value, isNegated: false)];
@@ -164,12 +164,11 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
             return [];
         if (from > to)
             context.Report(
-                range, $"[{ScalarGrammar.Write(from)}, {ScalarGrammar.Write(to)}]", "the lower number first");
-        return
-        [
-            new AttributeTest.Limit(Comparison.AtLeast, from),
-            new AttributeTest.Limit(Comparison.AtMost, to),
-        ];
+                range,
+                $"[{ScalarGrammar.Write(from)}, {ScalarGrammar.Write(to)}]",
+                "the lower number first"
+            );
+        return [new AttributeTest.Limit(Comparison.AtLeast, from), new AttributeTest.Limit(Comparison.AtMost, to)];
     }
 
     private bool IsNumber(Testable attribute, Entry entry)
@@ -179,7 +178,8 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
         context.Report(
             entry.Key,
             $"'{entry.Key.Text}' on '{attribute.Definition.Name}', which is not a number",
-            "a word or a list of words");
+            "a word or a list of words"
+        );
         return false;
     }
 

@@ -29,19 +29,20 @@ internal sealed class TestableSet
     }
 
     /// <summary>The attributes of a weed, a crop, an action or an earlier application.</summary>
-    public static TestableSet Of(FactKind kind) => kind switch
-    {
-        FactKind.Weed => s_weed,
-        FactKind.Crop => s_crop,
-        FactKind.Practice => s_practice,
-        FactKind.Treatment => s_treatment,
-        FactKind.Action => s_action,
-        FactKind.Past => s_past,
-        FactKind.Closure => s_closure,
-        FactKind.Limit => s_limit,
-        FactKind.Escape => s_escape,
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "the site depends on the questions"),
-    };
+    public static TestableSet Of(FactKind kind) =>
+        kind switch
+        {
+            FactKind.Weed => s_weed,
+            FactKind.Crop => s_crop,
+            FactKind.Practice => s_practice,
+            FactKind.Treatment => s_treatment,
+            FactKind.Action => s_action,
+            FactKind.Past => s_past,
+            FactKind.Closure => s_closure,
+            FactKind.Limit => s_limit,
+            FactKind.Escape => s_escape,
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "the site depends on the questions"),
+        };
 
     /// <summary>The attributes of the site: what is asked and, for rules, what follows from the answers.</summary>
     public static TestableSet OfSite(IReadOnlyCollection<Question> questions, bool withDerived)
@@ -51,9 +52,11 @@ internal sealed class TestableSet
         return new TestableSet(
             FactKind.Site,
             asked.Concat(derived).DistinctBy(testable => testable.Definition.Name),
-            questions.Where(question => Asked(question) is null)
+            questions
+                .Where(question => Asked(question) is null)
                 .DistinctBy(question => question.Id)
-                .ToDictionary(question => question.Id, question => Elsewhere(question.Kind), StringComparer.Ordinal));
+                .ToDictionary(question => question.Id, question => Elsewhere(question.Kind), StringComparer.Ordinal)
+        );
     }
 
     /// <summary>The attribute of this name, or null.</summary>
@@ -67,27 +70,33 @@ internal sealed class TestableSet
 
     private static TestableSet OfFacts(FactKind kind) => new(kind, AttributeSchema.Of(kind).Select(Ranged), []);
 
-    private static Testable Ranged(AttributeDefinition definition) => new(definition, definition.Name switch
-    {
-        "month" => new Span(1, 12),
-        "cover-percent" or "total-cover-percent" => new Span(0, 100),
-        _ => null,
-    });
+    private static Testable Ranged(AttributeDefinition definition) =>
+        new(
+            definition,
+            definition.Name switch
+            {
+                "month" => new Span(1, 12),
+                "cover-percent" or "total-cover-percent" => new Span(0, 100),
+                _ => null,
+            }
+        );
 
-    private static Testable? Asked(Question question) => question.Kind switch
-    {
-        QuestionKind.OneOf => new(new(question.Id, AttributeShape.Word, $"answers:{question.Id}"), null),
-        QuestionKind.AnyOf => new(new(question.Id, AttributeShape.WordSet, $"answers:{question.Id}"), null),
-        QuestionKind.Region => new(new(question.Id, AttributeShape.Word, "regions"), null),
-        QuestionKind.Number => new(new(question.Id, AttributeShape.Number), question.Between),
-        _ => null,
-    };
+    private static Testable? Asked(Question question) =>
+        question.Kind switch
+        {
+            QuestionKind.OneOf => new(new(question.Id, AttributeShape.Word, $"answers:{question.Id}"), null),
+            QuestionKind.AnyOf => new(new(question.Id, AttributeShape.WordSet, $"answers:{question.Id}"), null),
+            QuestionKind.Region => new(new(question.Id, AttributeShape.Word, "regions"), null),
+            QuestionKind.Number => new(new(question.Id, AttributeShape.Number), question.Between),
+            _ => null,
+        };
 
-    private static string Elsewhere(QuestionKind kind) => kind switch
-    {
-        QuestionKind.Date => "the number of days that follows from the date, such as 'days-since-potting'",
-        QuestionKind.Crops => "a 'crop:' pattern",
-        QuestionKind.Weeds => "a 'weed:' pattern",
-        _ => "a 'past:' pattern",
-    };
+    private static string Elsewhere(QuestionKind kind) =>
+        kind switch
+        {
+            QuestionKind.Date => "the number of days that follows from the date, such as 'days-since-potting'",
+            QuestionKind.Crops => "a 'crop:' pattern",
+            QuestionKind.Weeds => "a 'weed:' pattern",
+            _ => "a 'past:' pattern",
+        };
 }

@@ -50,7 +50,8 @@ internal sealed class VariableScope(ReadContext context)
                 node,
                 $"the variable {node.Text} before it is bound",
                 "a variable bound by '$name' alone in an earlier pattern, outside 'none' and 'any'",
-                Problems.NearestWord.Of(name, Names) is { } near ? "$" + near : null);
+                Problems.NearestWord.Of(name, Names) is { } near ? "$" + near : null
+            );
             return null;
         }
 
@@ -58,7 +59,10 @@ internal sealed class VariableScope(ReadContext context)
         if (Family(binding.Shape) == Family(shape))
             return name;
         context.Report(
-            node, $"{node.Text}, which holds {Family(binding.Shape)}", $"a variable that holds {Family(shape)}");
+            node,
+            $"{node.Text}, which holds {Family(binding.Shape)}",
+            $"a variable that holds {Family(shape)}"
+        );
         return null;
     }
 
@@ -76,15 +80,17 @@ internal sealed class VariableScope(ReadContext context)
             context.Report(
                 binding.Where,
                 $"the variable ${binding.Name}, bound and never used",
-                "a second use of it, or no variable");
+                "a second use of it, or no variable"
+            );
     }
 
     private sealed record Binding(string Name, AttributeShape Shape, ScalarNode Where);
 
-    private static string Family(AttributeShape shape) => shape switch
-    {
-        AttributeShape.Number => "a number",
-        AttributeShape.Flag => "true or false",
-        _ => "words",
-    };
+    private static string Family(AttributeShape shape) =>
+        shape switch
+        {
+            AttributeShape.Number => "a number",
+            AttributeShape.Flag => "true or false",
+            _ => "words",
+        };
 }

@@ -26,7 +26,6 @@ internal sealed class Lexicon
     {
         if (!notation.StartsWith(FixedWords, StringComparison.Ordinal))
             return _declared.GetValueOrDefault(notation);
-        return _fixed.GetOrAdd(
-            notation, static key => new ValidWords("one of", key[FixedWords.Length..].Split('|')));
+        return _fixed.GetOrAdd(notation, static key => new ValidWords("one of", key[FixedWords.Length..].Split('|')));
     }
 }

@@ -13,7 +13,9 @@ internal static class LexiconOfKnowledge
             ["weeds"] = new("the id of a weed", knowledge.Weeds.Keys)
             {
                 Names = knowledge.Weeds.Values.ToDictionary(
-                    weed => weed.Id, IEnumerable<string> (weed) => [weed.Name, .. weed.AlsoCalled, weed.Scientific]),
+                    weed => weed.Id,
+                    IEnumerable<string> (weed) => [weed.Name, .. weed.AlsoCalled, weed.Scientific]
+                ),
             },
             ["crops"] = new("the id of a crop", knowledge.Crops.Keys),
             ["treatments"] = new("the id of a treatment", knowledge.Treatments.Keys),
@@ -24,8 +26,10 @@ internal static class LexiconOfKnowledge
             ["questions"] = new("the id of a question", knowledge.Questions.Select(question => question.Id)),
         };
         foreach (Question question in knowledge.Questions)
-            words[$"answers:{question.Id}"] =
-                new($"an answer to '{question.Id}'", question.Choices.Select(choice => choice.Id));
+            words[$"answers:{question.Id}"] = new(
+                $"an answer to '{question.Id}'",
+                question.Choices.Select(choice => choice.Id)
+            );
         foreach ((string id, WordList list) in knowledge.Vocabulary)
             words[$"list:{id}"] = new($"a word of list '{id}'", list.Words.Select(word => word.Key));
         return new Lexicon(words);

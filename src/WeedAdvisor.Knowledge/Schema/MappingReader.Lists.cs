@@ -15,8 +15,7 @@ internal sealed partial class MappingReader
     public Span? OptionalRange(string key, decimal low, decimal high) => Range(Optional(key), low, high);
 
     /// <summary>A required set of words; it may be empty.</summary>
-    public WordSet WordSet(string key, string notation) =>
-        Readings.WordSet.Of(Words(key, notation, isRequired: true));
+    public WordSet WordSet(string key, string notation) => Readings.WordSet.Of(Words(key, notation, isRequired: true));
 
     /// <summary>A set of words, empty when the key is missing.</summary>
     public WordSet OptionalWordSet(string key, string notation) =>
@@ -41,8 +40,7 @@ internal sealed partial class MappingReader
     }
 
     /// <summary>Texts in the order written; none when the key is missing.</summary>
-    public ImmutableArray<string> Texts(string key) =>
-        [.. ScalarsOf(Optional(key), "texts").Select(item => item.Text)];
+    public ImmutableArray<string> Texts(string key) => [.. ScalarsOf(Optional(key), "texts").Select(item => item.Text)];
 
     /// <summary>The keys of the sources a value rests on: at least one.</summary>
     public ImmutableArray<string> Sources()
@@ -88,8 +86,7 @@ internal sealed partial class MappingReader
         Each(Optional(key), Context, what, read);
 
     /// <summary>One value for each map of a list.</summary>
-    public static ImmutableArray<T> Each<T>(
-        Node? node, ReadContext context, string what, Func<MappingReader, T> read)
+    public static ImmutableArray<T> Each<T>(Node? node, ReadContext context, string what, Func<MappingReader, T> read)
     {
         if (node is null)
             return [];
@@ -127,7 +124,8 @@ internal sealed partial class MappingReader
             Context.Report(
                 node,
                 $"[{ScalarGrammar.Write(from)}, {ScalarGrammar.Write(to)}]",
-                "a range with the lower number first");
+                "a range with the lower number first"
+            );
         return new Span(from, to);
     }
 

@@ -72,7 +72,8 @@ internal sealed partial class MappingReader
                     entry.Key,
                     $"the key '{key}'",
                     $"keys of {_what}: {string.Join(", ", _declared)}",
-                    NearestWord.Of(key, _declared));
+                    NearestWord.Of(key, _declared)
+                );
         }
     }
 

@@ -45,7 +45,8 @@ internal sealed class ReadContext(string file, Lexicon lexicon)
             Report(where, $"'{word}'", valid.Expected, meant.Count == 1 ? meant[0] : valid.Nearest(word));
     }
 
-    private static string Listed(IReadOnlyList<string> words) => words.Count <= MostNamed
-        ? string.Join(" or ", words)
-        : $"{string.Join(", ", words.Take(MostNamed))} or one of {words.Count - MostNamed} more";
+    private static string Listed(IReadOnlyList<string> words) =>
+        words.Count <= MostNamed
+            ? string.Join(" or ", words)
+            : $"{string.Join(", ", words.Take(MostNamed))} or one of {words.Count - MostNamed} more";
 }

@@ -38,12 +38,15 @@ internal static class ScalarGrammar
                 return false;
         }
 
-        return whole > 0 && at == text.Length && whole + fraction <= MostDigits
+        return whole > 0
+            && at == text.Length
+            && whole + fraction <= MostDigits
             && decimal.TryParse(
                 text,
                 NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint,
                 CultureInfo.InvariantCulture,
-                out number);
+                out number
+            );
     }
 
     /// <summary>A number as it is written in a file.</summary>
@@ -59,8 +62,8 @@ internal static class ScalarGrammar
     public static string Write(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     /// <summary>Reads an hour of the day, <c>HH:MM</c>, 00:00 to 23:59.</summary>
-    public static bool TryTime(string text, out TimeOnly time) => TimeOnly.TryParseExact(
-        text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out time);
+    public static bool TryTime(string text, out TimeOnly time) =>
+        TimeOnly.TryParseExact(text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out time);
 
     /// <summary>An hour as it is written in a file.</summary>
     public static string Write(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);

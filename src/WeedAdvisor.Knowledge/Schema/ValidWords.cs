@@ -27,9 +27,10 @@ internal sealed class ValidWords
     public IEnumerable<string> All => _words;
 
     /// <summary>What was expected, for a problem's text.</summary>
-    public string Expected => _words.Count is 0 or > MostListed
-        ? _name
-        : $"{_name}: {string.Join(", ", _words.Order(StringComparer.Ordinal))}";
+    public string Expected =>
+        _words.Count is 0 or > MostListed
+            ? _name
+            : $"{_name}: {string.Join(", ", _words.Order(StringComparer.Ordinal))}";
 
     /// <summary>Whether the word is valid.</summary>
     public bool Contains(string word) => _words.Contains(word);

@@ -33,8 +33,7 @@ internal sealed class AnswerReader(ReadContext context, DateOnly visitDate)
     {
         ValidWords? valid = context.Lexicon.Of(notation);
         string expected = valid?.Expected ?? "a word";
-        if (node is not (ScalarNode { IsNothing: false } or SequenceNode)
-            || (most == 1 && node is SequenceNode))
+        if (node is not (ScalarNode { IsNothing: false } or SequenceNode) || (most == 1 && node is SequenceNode))
         {
             context.Report(node, node.Described, expected);
             return null;
@@ -90,7 +89,10 @@ internal sealed class AnswerReader(ReadContext context, DateOnly visitDate)
     {
         string key = question.Kind == QuestionKind.Weeds ? "weeds" : "past";
         context.Report(
-            entry.Key, $"'{question.Id}' among the answers", $"the key '{key}' of the area, beside 'answers'");
+            entry.Key,
+            $"'{question.Id}' among the answers",
+            $"the key '{key}' of the area, beside 'answers'"
+        );
         return null;
     }
 }

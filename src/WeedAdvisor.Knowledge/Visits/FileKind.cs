@@ -30,8 +30,12 @@ public enum FileKind
 /// </summary>
 public static class FileKinds
 {
-    private const int KindMask = 0xF000, Pipe = 0x1000, CharacterDevice = 0x2000;
-    private const int Folder = 0x4000, BlockDevice = 0x6000, Socket = 0xC000;
+    private const int KindMask = 0xF000,
+        Pipe = 0x1000,
+        CharacterDevice = 0x2000;
+    private const int Folder = 0x4000,
+        BlockDevice = 0x6000,
+        Socket = 0xC000;
 
     // More than the runtime's own record of a file has; its first two fields are flags and mode.
     private const int StatusSize = 1024;
@@ -54,18 +58,21 @@ public static class FileKinds
     }
 
     /// <summary>What a kind is called: <c>a pipe</c>.</summary>
-    public static string Name(this FileKind kind) => kind switch
-    {
-        FileKind.Missing => "nothing",
-        FileKind.Regular => "a file",
-        _ => "a " + kind.ToString().ToLowerInvariant(),
-    };
+    public static string Name(this FileKind kind) =>
+        kind switch
+        {
+            FileKind.Missing => "nothing",
+            FileKind.Regular => "a file",
+            _ => "a " + kind.ToString().ToLowerInvariant(),
+        };
 
     private static FileKind OfWindows(string path)
     {
         if (path.StartsWith(@"\\.\", StringComparison.Ordinal))
             return FileKind.Device;
-        return Directory.Exists(path) ? FileKind.Folder : File.Exists(path) ? FileKind.Regular : FileKind.Missing;
+        return Directory.Exists(path) ? FileKind.Folder
+            : File.Exists(path) ? FileKind.Regular
+            : FileKind.Missing;
     }
 
     private static int Mode(string path)

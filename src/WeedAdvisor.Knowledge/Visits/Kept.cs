@@ -16,12 +16,14 @@ internal static class Kept
     public static ImmutableArray<int?>? Of<T>(ImmutableArray<T> old, ImmutableArray<T> now)
         where T : class
     {
-        int head = 0, tail = 0;
+        int head = 0,
+            tail = 0;
         while (head < old.Length && head < now.Length && old[head].Equals(now[head]))
             head++;
         while (tail < old.Length - head && tail < now.Length - head && old[^(tail + 1)].Equals(now[^(tail + 1)]))
             tail++;
-        int rows = old.Length - head - tail, columns = now.Length - head - tail;
+        int rows = old.Length - head - tail,
+            columns = now.Length - head - tail;
         if ((long)rows * columns > MostCells)
             return null;
         int?[] kept = new int?[now.Length];
@@ -47,7 +49,8 @@ internal static class Kept
             }
         }
 
-        int row = 0, column = 0;
+        int row = 0,
+            column = 0;
         while (row < old.Length && column < now.Length)
         {
             if (old[row].Equals(now[column]))

@@ -25,7 +25,8 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
                 $"a product with {string.Join(" and ", past.Actives)}",
                 past.Actives,
                 past.Groups.Count > 0 ? Sites(past.Groups) : Sites(GroupsOf(past.Actives, knowledge)),
-                IsWeedKiller: true);
+                IsWeedKiller: true
+            );
         }
 
         if (past.Groups.Count > 0)
@@ -43,7 +44,12 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
                 IsWeedKiller: false
             )
             : new PastProduct(
-                null, "a weed killer that is not in the list", null, null, IsWeedKiller: past.Kind == "weed-killer");
+                null,
+                "a weed killer that is not in the list",
+                null,
+                null,
+                IsWeedKiller: past.Kind == "weed-killer"
+            );
     }
 
     /// <summary>ISO common names of a treatment's actives.</summary>
@@ -59,9 +65,10 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
     private static WordSet Sites(IEnumerable<string> groups) =>
         WordSet.Of(groups.Where(group => group != Unclassified));
 
-    private static IEnumerable<string> GroupsOf(WordSet actives, KnowledgeBase knowledge) => knowledge.Treatments.Values
-        .SelectMany(treatment => treatment.Actives)
-        .Where(active => actives.Contains(active.Name))
-        .Select(active => active.Group)
-        .OfType<string>();
+    private static IEnumerable<string> GroupsOf(WordSet actives, KnowledgeBase knowledge) =>
+        knowledge
+            .Treatments.Values.SelectMany(treatment => treatment.Actives)
+            .Where(active => actives.Contains(active.Name))
+            .Select(active => active.Group)
+            .OfType<string>();
 }

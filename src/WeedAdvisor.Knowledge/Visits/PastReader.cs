@@ -20,7 +20,11 @@ internal static class PastReader
             map.Context.Report(map.Optional("date")!, ScalarGrammar.Write(date.Value), "a day not after the visit");
         string? result = Word(map, "result", $"{PastWords.Results}|{UnknownResult}");
         var past = new PastApplication(
-            treatment, date, result == UnknownResult ? null : result, map.OptionalWordSet("escaped", "weeds"))
+            treatment,
+            date,
+            result == UnknownResult ? null : result,
+            map.OptionalWordSet("escaped", "weeds")
+        )
         {
             Actives = map.OptionalWordSet("actives", "actives"),
             Groups = map.OptionalWordSet("groups", "groups"),
@@ -49,7 +53,8 @@ internal static class PastReader
             map.Context.Report(
                 map.Node,
                 "an earlier application of nothing",
-                "'treatment'; or 'actives', 'groups' or 'kind' of a product that is not in the list");
+                "'treatment'; or 'actives', 'groups' or 'kind' of a product that is not in the list"
+            );
         }
 
         if (past.Treatment is not null && isTold)
@@ -64,10 +69,11 @@ internal static class PastReader
     private static decimal? Number(MappingReader map, string key, decimal low, decimal high) =>
         VisitReader.IsNotKnown(map, key) ? null : map.OptionalNumber(key, low, high);
 
-    private static bool? Flag(MappingReader map, string key) => Word(map, key, "words:yes|no") switch
-    {
-        "yes" => true,
-        "no" => false,
-        _ => null,
-    };
+    private static bool? Flag(MappingReader map, string key) =>
+        Word(map, key, "words:yes|no") switch
+        {
+            "yes" => true,
+            "no" => false,
+            _ => null,
+        };
 }

@@ -27,20 +27,22 @@ public static class UnitsWords
     public static ImmutableArray<string> All { get; } = [.. Enum.GetValues<UnitsWanted>().Select(Of)];
 
     /// <summary>The word for some units.</summary>
-    public static string Of(UnitsWanted units) => units switch
-    {
-        UnitsWanted.Metric => "metric",
-        UnitsWanted.Us => "us",
-        UnitsWanted.Both => "both",
-        _ => throw new ArgumentOutOfRangeException(nameof(units), units, "units without a word"),
-    };
+    public static string Of(UnitsWanted units) =>
+        units switch
+        {
+            UnitsWanted.Metric => "metric",
+            UnitsWanted.Us => "us",
+            UnitsWanted.Both => "both",
+            _ => throw new ArgumentOutOfRangeException(nameof(units), units, "units without a word"),
+        };
 
     /// <summary>The units of a word; null when it is none of them.</summary>
-    public static UnitsWanted? Find(string? word) => word switch
-    {
-        "metric" => UnitsWanted.Metric,
-        "us" => UnitsWanted.Us,
-        "both" => UnitsWanted.Both,
-        _ => null,
-    };
+    public static UnitsWanted? Find(string? word) =>
+        word switch
+        {
+            "metric" => UnitsWanted.Metric,
+            "us" => UnitsWanted.Us,
+            "both" => UnitsWanted.Both,
+            _ => null,
+        };
 }

@@ -38,7 +38,8 @@ public sealed record VisitArea(
     string Name,
     ImmutableSortedDictionary<string, Answer> Answers,
     ImmutableArray<WeedSeen>? Weeds,
-    ImmutableArray<PastApplication>? Past)
+    ImmutableArray<PastApplication>? Past
+)
 {
     /// <summary>No answers at all.</summary>
     public static ImmutableSortedDictionary<string, Answer> NoAnswers { get; } =
@@ -51,9 +52,7 @@ public sealed record VisitArea(
 /// <summary>An answer to a question. A closed family: the nested types are all there are.</summary>
 public abstract record Answer
 {
-    private Answer()
-    {
-    }
+    private Answer() { }
 
     /// <summary>The grower said that they do not know.</summary>
     public sealed record NotKnown : Answer;

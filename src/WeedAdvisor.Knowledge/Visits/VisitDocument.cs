@@ -92,7 +92,9 @@ public sealed class VisitDocument
         if (read is null || text.Length > SourceText.VisitFileLimit)
             return false;
         (Visit? visit, ImmutableArray<Problem> known) = VisitFile.AsFarAsItGoes(wanted, _knowledge);
-        return visit is not null && VisitText.Of(read) == VisitText.Of(visit) && problems.Length == known.Length
+        return visit is not null
+            && VisitText.Of(read) == VisitText.Of(visit)
+            && problems.Length == known.Length
             && (!known.IsEmpty || VisitText.Of(read) == wanted);
     }
 

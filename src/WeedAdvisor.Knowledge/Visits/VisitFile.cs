@@ -73,8 +73,10 @@ public static class VisitFile
         var context = new ReadContext(name, LexiconOfKnowledge.Of(knowledge));
         if (MappingReader.Of(parsed.Root, context, "a visit") is not { } map)
             return (null, [.. parsed.Problems, .. context.Problems]);
-        Dictionary<string, Question> questions =
-            knowledge.Questions.ToDictionary(question => question.Id, StringComparer.Ordinal);
+        Dictionary<string, Question> questions = knowledge.Questions.ToDictionary(
+            question => question.Id,
+            StringComparer.Ordinal
+        );
         Visit visit = new VisitReader(questions).Read(map);
         map.Optional("expect");
         map.Finish();

@@ -54,7 +54,10 @@ internal sealed class VisitPatch
             question => Change(_before.Head.GetValueOrDefault(question), _after.Head.GetValueOrDefault(question)),
             _before.Head.Keys.Concat(_after.Head.Keys),
             _after.Head,
-            "date", "nursery", "units");
+            "date",
+            "nursery",
+            "units"
+        );
         Areas(root);
         if (
             !_text.IsUntouched
@@ -112,7 +115,8 @@ internal sealed class VisitPatch
         {
             _text.Rearrange(
                 list!,
-                [.. now.Select((_, i) => new ListItem(kept[i], kept[i] is null ? After(_after.Areas[i]) : null))]);
+                [.. now.Select((_, i) => new ListItem(kept[i], kept[i] is null ? After(_after.Areas[i]) : null))]
+            );
         }
     }
 
@@ -133,7 +137,9 @@ internal sealed class VisitPatch
             question => OwnChange(question, given?.Find(question) is not null, before, after),
             before.Answers.Keys.Concat(after.Answers.Keys).Concat(_before.Head.Keys).Concat(_after.Head.Keys),
             VisitText.Own(after, _after.Head),
-            "id", "name");
+            "id",
+            "name"
+        );
         List(map, "weeds", before.Weeds, after.Weeds, VisitText.Seen, IsSameWeed, "id", "name", "answers");
         List(map, "past", before.Past, after.Past, VisitText.Past, IsSameProduct, "id", "name", "answers", "weeds");
     }
@@ -143,21 +149,28 @@ internal sealed class VisitPatch
     private string[] After(VisitArea area) => VisitText.AreaLines(area, _after.Head);
 
     private static AnswerChange Change(Answer? before, Answer? after) =>
-        after is null ? before is null ? AnswerChange.None : AnswerChange.Gone
-        : after.Equals(before) ? AnswerChange.None
-        : new AnswerChange(after);
+        after is null
+            ? before is null
+                ? AnswerChange.None
+                : AnswerChange.Gone
+            : after.Equals(before)
+                ? AnswerChange.None
+                : new AnswerChange(after);
 
     // What an area itself has to say of a question, beside what the head says now.
     private AnswerChange OwnChange(string question, bool isGiven, VisitArea before, VisitArea after)
     {
-        Answer? head = _after.Head.GetValueOrDefault(question), wanted = after.Answers.GetValueOrDefault(question);
+        Answer? head = _after.Head.GetValueOrDefault(question),
+            wanted = after.Answers.GetValueOrDefault(question);
         if (wanted is null && head is not (null or Answer.NotKnown))
             wanted = new Answer.NotKnown();
         Answer? said = isGiven ? before.Answers.GetValueOrDefault(question) : null;
         if (wanted is not null && wanted.Equals(said))
             return AnswerChange.None;
         bool isNeeded = wanted is not null && !wanted.Equals(head);
-        return isNeeded ? new AnswerChange(wanted) : isGiven ? AnswerChange.Gone : AnswerChange.None;
+        return isNeeded ? new AnswerChange(wanted)
+            : isGiven ? AnswerChange.Gone
+            : AnswerChange.None;
     }
 
     private void Answers(
@@ -165,11 +178,14 @@ internal sealed class VisitPatch
         Func<string, AnswerChange> change,
         IEnumerable<string> questions,
         IEnumerable<KeyValuePair<string, Answer>> all,
-        params ReadOnlySpan<string> behind)
+        params ReadOnlySpan<string> behind
+    )
     {
         (string Question, AnswerChange To)[] changes =
         [
-            .. questions.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)
+            .. questions
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal)
                 .Select(question => (question, change(question)))
                 .Where(one => one.Item2 != AnswerChange.None),
         ];
@@ -186,7 +202,8 @@ internal sealed class VisitPatch
             return;
         }
 
-        bool isEmptied = changes.All(one => one.To == AnswerChange.Gone)
+        bool isEmptied =
+            changes.All(one => one.To == AnswerChange.Gone)
             && map.Entries.All(given => changes.Any(one => one.Question == given.Key.Text));
         if (isEmptied)
         {
@@ -212,7 +229,8 @@ internal sealed class VisitPatch
         ImmutableArray<T>? after,
         Func<T, string> write,
         Func<T, T, bool> isSame,
-        params ReadOnlySpan<string> behind)
+        params ReadOnlySpan<string> behind
+    )
         where T : class
     {
         if (before.HasValue == after.HasValue && (before ?? []).SequenceEqual(after ?? []))
@@ -221,15 +239,23 @@ internal sealed class VisitPatch
             _text.Remove(area, key, VisitReader.NotKnown);
         else if (items.IsEmpty)
             _text.Set(area, key, "[]", behind);
-        else if (before is { IsEmpty: false } old
-            && area.Find(key) is SequenceNode { IsFlow: false } list && list.Items.Count == old.Length)
+        else if (
+            before is { IsEmpty: false } old
+            && area.Find(key) is SequenceNode { IsFlow: false } list
+            && list.Items.Count == old.Length
+        )
             Items(list, old, items, write, isSame);
         else
             _text.SetLines(area, key, items.SelectMany(item => Item([write(item)])), behind);
     }
 
     private void Items<T>(
-        SequenceNode list, ImmutableArray<T> old, ImmutableArray<T> now, Func<T, string> write, Func<T, T, bool> isSame)
+        SequenceNode list,
+        ImmutableArray<T> old,
+        ImmutableArray<T> now,
+        Func<T, string> write,
+        Func<T, T, bool> isSame
+    )
         where T : class
     {
         if (Kept.Of(old, now) is not { } kept)
@@ -251,7 +277,9 @@ internal sealed class VisitPatch
 
             // An item that speaks of the same thing takes the place of the old one, so that a comment behind it stays.
             int until = kept.Skip(i).FirstOrDefault(next => next is not null) ?? old.Length;
-            int? taken = Enumerable.Range(from, until - from).Cast<int?>()
+            int? taken = Enumerable
+                .Range(from, until - from)
+                .Cast<int?>()
                 .FirstOrDefault(one => isSame(old[one!.Value], now[i]));
             wanted.Add(new ListItem(taken, [write(now[i])]));
             from = taken + 1 ?? from;
@@ -263,8 +291,10 @@ internal sealed class VisitPatch
     private static bool IsSameWeed(WeedSeen one, WeedSeen other) => one.Weed == other.Weed;
 
     private static bool IsSameProduct(PastApplication one, PastApplication other) =>
-        one.Treatment == other.Treatment && one.Actives.Equals(other.Actives)
-        && one.Groups.Equals(other.Groups) && one.Kind == other.Kind;
+        one.Treatment == other.Treatment
+        && one.Actives.Equals(other.Actives)
+        && one.Groups.Equals(other.Groups)
+        && one.Kind == other.Kind;
 
     private static IEnumerable<string> Item(string[] lines) => lines.Select((line, i) => (i == 0 ? "- " : "  ") + line);
 

@@ -70,7 +70,8 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
         map.Context.Report(
             map.Optional("past")!,
             $"a use of {day} although '{PutOnLately.Question}' is no",
-            $"'{PutOnLately.Question}: yes' in this area, or another day of that use");
+            $"'{PutOnLately.Question}: yes' in this area, or another day of that use"
+        );
     }
 
     private ImmutableSortedDictionary<string, Answer> Answers(MappingReader map, DateOnly visitDate)
@@ -96,7 +97,8 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
         var seen = new WeedSeen(
             map.Word("weed", "weeds"),
             IsNotKnown(map, "stage") ? null : map.OptionalWord("stage", "list:stage"),
-            IsNotKnown(map, "cover-percent") ? null : map.OptionalNumber("cover-percent", 0, 100));
+            IsNotKnown(map, "cover-percent") ? null : map.OptionalNumber("cover-percent", 0, 100)
+        );
         map.Finish();
         return seen;
     }

@@ -65,12 +65,16 @@ public static class VisitText
     /// it, that has to be said.
     /// </summary>
     internal static IEnumerable<KeyValuePair<string, Answer>> Own(
-        VisitArea area, ImmutableSortedDictionary<string, Answer> head) => area.Answers
-        .Where(own => !head.TryGetValue(own.Key, out Answer? said) || !said.Equals(own.Value))
-        .Concat(head
-            .Where(said => said.Value is not Answer.NotKnown && !area.Answers.ContainsKey(said.Key))
-            .Select(said => KeyValuePair.Create<string, Answer>(said.Key, new Answer.NotKnown())))
-        .OrderBy(own => own.Key, StringComparer.Ordinal);
+        VisitArea area,
+        ImmutableSortedDictionary<string, Answer> head
+    ) =>
+        area
+            .Answers.Where(own => !head.TryGetValue(own.Key, out Answer? said) || !said.Equals(own.Value))
+            .Concat(
+                head.Where(said => said.Value is not Answer.NotKnown && !area.Answers.ContainsKey(said.Key))
+                    .Select(said => KeyValuePair.Create<string, Answer>(said.Key, new Answer.NotKnown()))
+            )
+            .OrderBy(own => own.Key, StringComparer.Ordinal);
 
     private static void Answers(StringBuilder text, int indent, IEnumerable<KeyValuePair<string, Answer>> answers)
     {
@@ -82,40 +86,41 @@ public static class VisitText
     }
 
     /// <summary>An answer on one line.</summary>
-    internal static string Value(Answer answer) => answer switch
-    {
-        Answer.Words { Value.Count: 1 } one => one.Value.First(),
-        Answer.Words words => Set(words.Value),
-        Answer.Number number => ScalarGrammar.Write(number.Value),
-        Answer.Date date => ScalarGrammar.Write(date.Value),
-        _ => VisitReader.NotKnown,
-    };
+    internal static string Value(Answer answer) =>
+        answer switch
+        {
+            Answer.Words { Value.Count: 1 } one => one.Value.First(),
+            Answer.Words words => Set(words.Value),
+            Answer.Number number => ScalarGrammar.Write(number.Value),
+            Answer.Date date => ScalarGrammar.Write(date.Value),
+            _ => VisitReader.NotKnown,
+        };
 
     /// <summary>A weed seen on one line.</summary>
-    internal static string Seen(WeedSeen seen) => Map(
-        ("weed", seen.Weed),
-        ("stage", seen.Stage),
-        ("cover-percent", NumberOrNull(seen.CoverPercent)));
+    internal static string Seen(WeedSeen seen) =>
+        Map(("weed", seen.Weed), ("stage", seen.Stage), ("cover-percent", NumberOrNull(seen.CoverPercent)));
 
     /// <summary>An earlier application on one line.</summary>
-    internal static string Past(PastApplication past) => Map(
-        ("treatment", past.Treatment),
-        ("actives", QuotedOrNull(past.Actives)),
-        ("groups", QuotedOrNull(past.Groups)),
-        ("kind", past.Kind),
-        ("date", past.Date is { } date ? ScalarGrammar.Write(date) : null),
-        ("hour", past.Hour is { } hour ? $"'{ScalarGrammar.Write(hour)}'" : null),
-        ("rate", NumberOrNull(past.Rate)),
-        ("rate-unit", past.RateUnit),
-        ("method", past.Method),
-        ("part-only", YesNo(past.PartOnly)),
-        ("watered-in", YesNo(past.WateredIn)),
-        ("aired", YesNo(past.Aired)),
-        ("drifted", YesNo(past.Drifted)),
-        ("result", past.Result),
-        ("escaped", SetOrNull(past.Escaped)),
-        ("came-through", past.CameThrough),
-        ("seasons-running", NumberOrNull(past.SeasonsRunning)));
+    internal static string Past(PastApplication past) =>
+        Map(
+            ("treatment", past.Treatment),
+            ("actives", QuotedOrNull(past.Actives)),
+            ("groups", QuotedOrNull(past.Groups)),
+            ("kind", past.Kind),
+            ("date", past.Date is { } date ? ScalarGrammar.Write(date) : null),
+            ("hour", past.Hour is { } hour ? $"'{ScalarGrammar.Write(hour)}'" : null),
+            ("rate", NumberOrNull(past.Rate)),
+            ("rate-unit", past.RateUnit),
+            ("method", past.Method),
+            ("part-only", YesNo(past.PartOnly)),
+            ("watered-in", YesNo(past.WateredIn)),
+            ("aired", YesNo(past.Aired)),
+            ("drifted", YesNo(past.Drifted)),
+            ("result", past.Result),
+            ("escaped", SetOrNull(past.Escaped)),
+            ("came-through", past.CameThrough),
+            ("seasons-running", NumberOrNull(past.SeasonsRunning))
+        );
 
     private static string? SetOrNull(WordSet words) => words.Count > 0 ? Set(words) : null;
 
@@ -125,12 +130,13 @@ public static class VisitText
 
     private static string? NumberOrNull(decimal? number) => number is { } value ? ScalarGrammar.Write(value) : null;
 
-    private static string? YesNo(bool? flag) => flag switch
-    {
-        true => "yes",
-        false => "no",
-        null => null,
-    };
+    private static string? YesNo(bool? flag) =>
+        flag switch
+        {
+            true => "yes",
+            false => "no",
+            null => null,
+        };
 
     private static string Set(WordSet words) => $"[{words}]";
 

@@ -64,13 +64,16 @@ internal sealed class BlockText(string text)
         }
 
         // What stood behind the old value on its last line would otherwise stand behind the last of the new lines.
-        int end = EndOf(entry), lineEnd = EndOfLine(end);
+        int end = EndOf(entry),
+            lineEnd = EndOfLine(end);
         string indent = new(' ', map.Column - 1);
-        string rest = text[end..lineEnd].TrimEnd('\r', '\n'), eol = Eol(end);
+        string rest = text[end..lineEnd].TrimEnd('\r', '\n'),
+            eol = Eol(end);
         Replace(
             entry.Key.Extent.Start,
             end + rest.Length,
-            $"{key}:{rest}{string.Concat(below.Select(line => eol + indent + line))}");
+            $"{key}:{rest}{string.Concat(below.Select(line => eol + indent + line))}"
+        );
     }
 
     /// <summary>
@@ -142,8 +145,12 @@ internal sealed class BlockText(string text)
     }
 
     /// <summary>Puts another text in the place of a node.</summary>
-    public void Replace(Node node, string[] lines) => Replace(
-        node.Extent.Start, EndOf(node), string.Join(Eol(node.Extent.Start) + new string(' ', node.Column - 1), lines));
+    public void Replace(Node node, string[] lines) =>
+        Replace(
+            node.Extent.Start,
+            EndOf(node),
+            string.Join(Eol(node.Extent.Start) + new string(' ', node.Column - 1), lines)
+        );
 
     /// <summary>The entry of a key; null when the map has none.</summary>
     public static Entry? EntryOf(MappingNode map, string key) =>
@@ -174,7 +181,8 @@ internal sealed class BlockText(string text)
     private bool IsOnOneLine(Node value)
     {
         Extent extent = value.Extent;
-        return (value is ScalarNode || value.IsFlow) && extent.End > extent.Start
+        return (value is ScalarNode || value.IsFlow)
+            && extent.End > extent.Start
             && !text.AsSpan(extent.Start, extent.End - extent.Start).ContainsAny('\r', '\n');
     }
 
@@ -189,12 +197,14 @@ internal sealed class BlockText(string text)
     private int EndOf(Entry entry) => Math.Max(entry.Key.Extent.End, EndOf(entry.Value));
 
     // The end that the parser gives to a folded text lies behind the blank lines after it.
-    private int EndOf(Node node) => node switch
-    {
-        MappingNode { IsFlow: false, Entries: [.., Entry last] } => EndOf(last),
-        SequenceNode { IsFlow: false, Items: [.., Node last] } => EndOf(last),
-        _ => node.Extent.Start + text.AsSpan(node.Extent.Start, node.Extent.End - node.Extent.Start).TrimEnd().Length,
-    };
+    private int EndOf(Node node) =>
+        node switch
+        {
+            MappingNode { IsFlow: false, Entries: [.., Entry last] } => EndOf(last),
+            SequenceNode { IsFlow: false, Items: [.., Node last] } => EndOf(last),
+            _ => node.Extent.Start
+                + text.AsSpan(node.Extent.Start, node.Extent.End - node.Extent.Start).TrimEnd().Length,
+        };
 
     private int StartOfLine(int at) => at == 0 ? 0 : text.LastIndexOf('\n', at - 1) + 1;
 

@@ -39,7 +39,9 @@ internal sealed class ScalarNode(string text, bool isPlain, int line, int column
 
     /// <inheritdoc/>
     public override string Described =>
-        IsNothing ? "nothing" : Text.Length <= LongestShown ? $"'{Text}'" : $"'{Text[..LongestShown]}...'";
+        IsNothing ? "nothing"
+        : Text.Length <= LongestShown ? $"'{Text}'"
+        : $"'{Text[..LongestShown]}...'";
 }
 
 /// <summary>A list.</summary>

@@ -12,7 +12,8 @@ public static class ScalarText
     // Stricter than YAML: a colon, a hash or a bracket is quoted wherever it stands, so nobody has to know the
     // exceptions.
     private static bool IsPlain(string text) =>
-        char.IsLetter(text[0]) && text[^1] != ' '
+        char.IsLetter(text[0])
+        && text[^1] != ' '
         && text.All(c => char.IsLetterOrDigit(c) || " .-/_()+".Contains(c, StringComparison.Ordinal));
 
     /// <summary>The text in double quotes, whatever it holds.</summary>
@@ -28,24 +29,30 @@ public static class ScalarText
                 continue;
             }
 
-            quoted.Append(c switch
-            {
-                '"' => "\\\"",
-                '\\' => "\\\\",
-                '\n' => "\\n",
-                '\t' => "\\t",
-                _ when char.IsControl(c) => " ",
-                _ when char.IsSurrogate(c) => "\uFFFD",
-                _ when IsInvisible(c) => $"\\u{(int)c:X4}",
-                _ => c.ToString(),
-            });
+            quoted.Append(
+                c switch
+                {
+                    '"' => "\\\"",
+                    '\\' => "\\\\",
+                    '\n' => "\\n",
+                    '\t' => "\\t",
+                    _ when char.IsControl(c) => " ",
+                    _ when char.IsSurrogate(c) => "\uFFFD",
+                    _ when IsInvisible(c) => $"\\u{(int)c:X4}",
+                    _ => c.ToString(),
+                }
+            );
         }
 
         return quoted.Append('"').ToString();
     }
 
     // Line separators would break the line, and a person can't see the others.
-    private static bool IsInvisible(char c) => char.GetUnicodeCategory(c) is UnicodeCategory.Format
-        or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
-        or UnicodeCategory.OtherNotAssigned or UnicodeCategory.PrivateUse;
+    private static bool IsInvisible(char c) =>
+        char.GetUnicodeCategory(c)
+            is UnicodeCategory.Format
+                or UnicodeCategory.LineSeparator
+                or UnicodeCategory.ParagraphSeparator
+                or UnicodeCategory.OtherNotAssigned
+                or UnicodeCategory.PrivateUse;
 }

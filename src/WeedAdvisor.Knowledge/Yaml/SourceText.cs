@@ -25,8 +25,13 @@ internal static class SourceText
         char[] buffer = ArrayPool<char>.Shared.Rent(bytes.Length);
         try
         {
-            OperationStatus status =
-                Utf8.ToUtf16(bytes, buffer, out int read, out int written, replaceInvalidSequences: false);
+            OperationStatus status = Utf8.ToUtf16(
+                bytes,
+                buffer,
+                out int read,
+                out int written,
+                replaceInvalidSequences: false
+            );
             string text = new(buffer, 0, written);
             if (status == OperationStatus.Done)
                 return Screened(file, text, out problem);
@@ -73,12 +78,14 @@ internal static class SourceText
     private static string? Screened(string file, string text, out Problem? problem)
     {
         int control = text.AsSpan().IndexOfAny(s_controls);
-        problem = control < 0
-            ? null
-            : new Problem(
-                After(file, text.AsSpan(0, control)),
-                $"the control character U+{(int)text[control]:X4}",
-                "text without control characters");
+        problem =
+            control < 0
+                ? null
+                : new Problem(
+                    After(file, text.AsSpan(0, control)),
+                    $"the control character U+{(int)text[control]:X4}",
+                    "text without control characters"
+                );
         return control < 0 ? text : null;
     }
 

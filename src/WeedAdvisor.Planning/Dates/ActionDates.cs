@@ -12,8 +12,7 @@ namespace WeedAdvisor.Planning.Dates;
 /// <param name="Latest">The last day it does its work; null when nothing presses.</param>
 /// <param name="LatestBecause">What presses; null when nothing does.</param>
 /// <param name="LookAgain">When its effect may begin to fade: go and look; null when not known.</param>
-public sealed record ActionDates(
-    DateOnly Earliest, DateOnly? Latest, string? LatestBecause, DateOnly? LookAgain)
+public sealed record ActionDates(DateOnly Earliest, DateOnly? Latest, string? LatestBecause, DateOnly? LookAgain)
 {
     /// <summary>The dates of an action in an area.</summary>
     /// <param name="action">The action.</param>

@@ -18,6 +18,7 @@ internal static class TreatmentDates
             visit,
             latest,
             latest is null ? null : "the house must stay open after it before film goes on",
-            treatment.ResidualWeeks is { } weeks ? visit.AddDays((int)(weeks.Low * DaysInWeek)) : null);
+            treatment.ResidualWeeks is { } weeks ? visit.AddDays((int)(weeks.Low * DaysInWeek)) : null
+        );
     }
 }

@@ -40,16 +40,17 @@ internal static class WeedingDates
 
     private static bool IsOfSpores(Weed weed) => weed.Kind is "bryophyte" or "fern";
 
-    private static DateOnly? DueDay(WeedSeen seen, Weed weed, DateOnly visit) => seen.Stage switch
-    {
-        _ when weed.Kind is "alga" or "horsetail" => null,
-        "flowering" or "seeding" => visit,
-        _ when IsOfSpores(weed) => null,
-        "mature" => visit,
-        "seedling" => After(weed, visit, 1m),
-        "young" => After(weed, visit, 0.5m),
-        _ => null,
-    };
+    private static DateOnly? DueDay(WeedSeen seen, Weed weed, DateOnly visit) =>
+        seen.Stage switch
+        {
+            _ when weed.Kind is "alga" or "horsetail" => null,
+            "flowering" or "seeding" => visit,
+            _ when IsOfSpores(weed) => null,
+            "mature" => visit,
+            "seedling" => After(weed, visit, 1m),
+            "young" => After(weed, visit, 0.5m),
+            _ => null,
+        };
 
     private static DateOnly? After(Weed weed, DateOnly visit, decimal share) =>
         weed.WeeksToFirstSeed is { } weeks ? visit.AddDays((int)(weeks.Low * DaysInWeek * share)) : null;

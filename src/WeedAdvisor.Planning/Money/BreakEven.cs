@@ -3,9 +3,7 @@ namespace WeedAdvisor.Planning.Money;
 /// <summary>Where two ways cost the same. A closed family: the nested types are all there are.</summary>
 public abstract record BreakEven
 {
-    private BreakEven()
-    {
-    }
+    private BreakEven() { }
 
     /// <summary>They cost the same at one value.</summary>
     /// <param name="Value">The value, more than 0.</param>

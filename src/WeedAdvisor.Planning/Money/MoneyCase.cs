@@ -100,13 +100,13 @@ public sealed record MoneyCase
 
     /// <summary>Applications of records with a date in the year before the visit, oldest first.</summary>
     public ImmutableArray<PastApplication> PastYear =>
-    [
-        .. (Area.Past ?? [])
-            .Where(past => past.Date is { } date && date <= Day && date > Day.AddDays(-DaysInYear))
-            .Where(past => Knowledge.RecordOf(past) is not null)
-            .OrderBy(past => past.Date)
-            .ThenBy(past => past.Treatment, StringComparer.Ordinal),
-    ];
+        [
+            .. (Area.Past ?? [])
+                .Where(past => past.Date is { } date && date <= Day && date > Day.AddDays(-DaysInYear))
+                .Where(past => Knowledge.RecordOf(past) is not null)
+                .OrderBy(past => past.Date)
+                .ThenBy(past => past.Treatment, StringComparer.Ordinal),
+        ];
 
     /// <summary>
     /// The case of an area; refused when no pots stand there, no weed can be reckoned or a price is missing.
@@ -117,7 +117,12 @@ public sealed record MoneyCase
     /// <param name="prices">The prices.</param>
     /// <param name="terms">What the grower sets.</param>
     public static Outcome<MoneyCase, string> Of(
-        AreaAdvice advice, DateOnly day, KnowledgeBase knowledge, PriceBook prices, MoneyTerms terms)
+        AreaAdvice advice,
+        DateOnly day,
+        KnowledgeBase knowledge,
+        PriceBook prices,
+        MoneyTerms terms
+    )
     {
         VisitArea area = advice.Area;
         AreaReading reading = advice.Reading;
@@ -152,8 +157,7 @@ public sealed record MoneyCase
         Outcome<Told<decimal>, string> wage = Wage.Of(reading, prices.Find, terms.WageUsd);
         if (!wage.IsGood)
             return Outcome<MoneyCase, string>.Bad(wage.Refusals.Select(why => $"{area.Name}: {why}"));
-        var traits = seen
-            .DistinctBy(weed => weed.Weed, StringComparer.Ordinal)
+        var traits = seen.DistinctBy(weed => weed.Weed, StringComparer.Ordinal)
             .Select(weed => (Seen: weed, Traits: WeedTraits.Of(knowledge.Weeds[weed.Weed], site, used)))
             .ToArray();
         ImmutableArray<WeedSeen> counted = [.. traits.Where(weed => weed.Traits.IsGood).Select(weed => weed.Seen)];
@@ -165,24 +169,26 @@ public sealed record MoneyCase
             ]);
         Told<int> pots = reading.Pots(terms.Pots);
         Told<int> interval = reading.Rounds(terms.IntervalWeeks);
-        return Outcome<MoneyCase, string>.Good(new MoneyCase
-        {
-            Advice = advice,
-            Day = day,
-            Knowledge = knowledge,
-            Prices = prices,
-            Numbers = used,
-            Usual = knowledge.Usual,
-            WageUsd = wage.Value.Value,
-            Pots = pots.Value,
-            IsPotsGiven = pots.From != Origin.Assumed,
-            IntervalWeeks = interval.Value,
-            IsIntervalGiven = interval.From != Origin.Assumed,
-            TodayControl = terms.TodayControl,
-            Weeds = counted,
-            LeftOut = leftOut,
-            Site = site,
-        });
+        return Outcome<MoneyCase, string>.Good(
+            new MoneyCase
+            {
+                Advice = advice,
+                Day = day,
+                Knowledge = knowledge,
+                Prices = prices,
+                Numbers = used,
+                Usual = knowledge.Usual,
+                WageUsd = wage.Value.Value,
+                Pots = pots.Value,
+                IsPotsGiven = pots.From != Origin.Assumed,
+                IntervalWeeks = interval.Value,
+                IsIntervalGiven = interval.From != Origin.Assumed,
+                TodayControl = terms.TodayControl,
+                Weeds = counted,
+                LeftOut = leftOut,
+                Site = site,
+            }
+        );
     }
 
     private static Outcome<MoneyCase, string> Refused(string why) => Outcome<MoneyCase, string>.Bad(why);

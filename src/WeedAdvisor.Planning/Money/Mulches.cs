@@ -17,9 +17,10 @@ internal static class Mulches
     ];
 
     /// <summary>The answer that a covering practice leads to; null when the action covers nothing.</summary>
-    public static string? KindOf(CatalogueAction action) => action is not Practice { Kind: "covering" }
-        ? null
-        : s_laid.FirstOrDefault(laid => laid.Practice == action.Id).Answer ?? Other;
+    public static string? KindOf(CatalogueAction action) =>
+        action is not Practice { Kind: "covering" }
+            ? null
+            : s_laid.FirstOrDefault(laid => laid.Practice == action.Id).Answer ?? Other;
 
     /// <summary>The practice that lays an answer; null when none is known to.</summary>
     public static Practice? PracticeOf(string answer, KnowledgeBase knowledge) =>

@@ -20,7 +20,8 @@ public sealed record PartialBudget(
     ImmutableArray<BudgetLine> AddedReturns,
     ImmutableArray<BudgetLine> ReducedCosts,
     ImmutableArray<BudgetLine> AddedCosts,
-    ImmutableArray<BudgetLine> ReducedReturns)
+    ImmutableArray<BudgetLine> ReducedReturns
+)
 {
     /// <summary>Added returns and reduced costs, US dollars.</summary>
     public decimal GainUsd => Sum(AddedReturns) + Sum(ReducedCosts);
@@ -52,24 +53,30 @@ public sealed record PartialBudget(
             AddedReturns: Lines(pairs, isReturn: true, sign: -1),
             ReducedCosts: Lines(pairs, isReturn: false, sign: -1),
             AddedCosts: Lines(pairs, isReturn: false, sign: 1),
-            ReducedReturns: Lines(pairs, isReturn: true, sign: 1));
+            ReducedReturns: Lines(pairs, isReturn: true, sign: 1)
+        );
     }
 
     private static ImmutableArray<BudgetLine> Lines((CostItem? Old, CostItem? New)[] pairs, bool isReturn, int sign) =>
-    [
-        .. pairs
-            .Where(pair => ((pair.New ?? pair.Old)!.Kind == CostKind.LostReturn) == isReturn)
-            .Select(pair => (pair, Change: sign * ((pair.New?.Usd ?? 0) - (pair.Old?.Usd ?? 0))))
-            .Where(line => line.Change > 0)
-            .Select(line => new BudgetLine((line.pair.New ?? line.pair.Old)!.Name, line.Change, Working(line.pair))),
-    ];
+        [
+            .. pairs
+                .Where(pair => ((pair.New ?? pair.Old)!.Kind == CostKind.LostReturn) == isReturn)
+                .Select(pair => (pair, Change: sign * ((pair.New?.Usd ?? 0) - (pair.Old?.Usd ?? 0))))
+                .Where(line => line.Change > 0)
+                .Select(line => new BudgetLine(
+                    (line.pair.New ?? line.pair.Old)!.Name,
+                    line.Change,
+                    Working(line.pair)
+                )),
+        ];
 
-    private static string Working((CostItem? Old, CostItem? New) pair) => pair switch
-    {
-        ({ } old, { } now) => $"before: {old.Working}; after: {now.Working}",
-        ({ } old, null) => old.Working,
-        (_, var now) => now!.Working,
-    };
+    private static string Working((CostItem? Old, CostItem? New) pair) =>
+        pair switch
+        {
+            ({ } old, { } now) => $"before: {old.Working}; after: {now.Working}",
+            ({ } old, null) => old.Working,
+            (_, var now) => now!.Working,
+        };
 
     private static decimal Sum(ImmutableArray<BudgetLine> lines) => lines.Sum(line => line.Usd);
 }

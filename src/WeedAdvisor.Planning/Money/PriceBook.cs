@@ -26,9 +26,11 @@ public sealed class PriceBook
     /// <summary>A book of prices.</summary>
     /// <param name="knowledge">Where the shipped prices come from.</param>
     /// <param name="own">The grower's own, each id once; see <see cref="PriceFile"/>.</param>
-    public static PriceBook Of(KnowledgeBase knowledge, IEnumerable<Price>? own = null) => new(
-        knowledge,
-        (own ?? []).ToImmutableSortedDictionary(price => price.Id, price => price, StringComparer.Ordinal));
+    public static PriceBook Of(KnowledgeBase knowledge, IEnumerable<Price>? own = null) =>
+        new(
+            knowledge,
+            (own ?? []).ToImmutableSortedDictionary(price => price.Id, price => price, StringComparer.Ordinal)
+        );
 
     /// <summary>The grower's own prices, in ordinal order of id.</summary>
     public IEnumerable<Price> Own => _own.Values;
@@ -60,12 +62,13 @@ public sealed class PriceBook
         );
     }
 
-    private static string UnitOf(Price price) => price.Unit switch
-    {
-        "usd-each" => "pieces",
-        "usd-per-1000-pots" => "x the usual dose",
-        "usd-per-m3" => "m³",
-        "usd-per-m2" => "m²",
-        var unit => unit.Replace("usd-per-", "", StringComparison.Ordinal),
-    };
+    private static string UnitOf(Price price) =>
+        price.Unit switch
+        {
+            "usd-each" => "pieces",
+            "usd-per-1000-pots" => "x the usual dose",
+            "usd-per-m3" => "m³",
+            "usd-per-m2" => "m²",
+            var unit => unit.Replace("usd-per-", "", StringComparison.Ordinal),
+        };
 }

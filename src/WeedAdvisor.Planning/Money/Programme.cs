@@ -23,7 +23,12 @@ public sealed record Programme(ImmutableArray<int> Weeks, bool IsCapped)
     /// <param name="residualWeeks">Weeks of control of one use, more than 0.</param>
     /// <param name="usual">What is taken where the record gives neither a number nor an amount.</param>
     public static Programme Of(
-        Treatment treatment, int firstWeek, ImmutableArray<bool> comesUp, decimal residualWeeks, UsualNumbers usual)
+        Treatment treatment,
+        int firstWeek,
+        ImmutableArray<bool> comesUp,
+        decimal residualWeeks,
+        UsualNumbers usual
+    )
     {
         int most = MostUses(treatment, usual);
         decimal wait = Math.Max(residualWeeks, (treatment.RepeatAfterDays ?? 0) / DaysInWeek);

@@ -29,8 +29,7 @@ public sealed record Sensitivity(decimal Base, ImmutableArray<Swing> Swings)
     /// <param name="inputs">The inputs; the base lies within each range.</param>
     /// <param name="result">The result for one value of each input, in the order of the inputs.</param>
     /// <exception cref="ArgumentException">When a base lies outside its range.</exception>
-    public static Sensitivity Of(
-        ImmutableArray<UncertainInput> inputs, Func<ImmutableArray<decimal>, decimal> result)
+    public static Sensitivity Of(ImmutableArray<UncertainInput> inputs, Func<ImmutableArray<decimal>, decimal> result)
     {
         if (inputs.FirstOrDefault(input => input.Base < input.Low || input.Base > input.High) is { } outside)
             throw new ArgumentException($"the base of '{outside.Name}' lies outside its range", nameof(inputs));
@@ -39,10 +38,13 @@ public sealed record Sensitivity(decimal Base, ImmutableArray<Swing> Swings)
             result(bases),
             [
                 .. inputs
-                    .Select((input, i) => new Swing(
-                        input, result(bases.SetItem(i, input.Low)), result(bases.SetItem(i, input.High))))
+                    .Select(
+                        (input, i) =>
+                            new Swing(input, result(bases.SetItem(i, input.Low)), result(bases.SetItem(i, input.High)))
+                    )
                     .OrderByDescending(swing => swing.Size)
                     .ThenBy(swing => swing.Input.Name, StringComparer.Ordinal),
-            ]);
+            ]
+        );
     }
 }

@@ -19,8 +19,7 @@ internal static class Tooling
     private static readonly string[] s_terms = ["equipment-life", "equipment-salvage", "interest", "inflation"];
 
     /// <summary>The first of the prices that is missing for any purchase; null when all are there.</summary>
-    private static string? Missing(PriceBook prices) =>
-        s_terms.FirstOrDefault(id => prices.Find(id) is null);
+    private static string? Missing(PriceBook prices) => s_terms.FirstOrDefault(id => prices.Find(id) is null);
 
     /// <summary>
     /// The cheapest of the tools that would do, with its price; null when one is there already or none is needed.
@@ -62,6 +61,8 @@ internal static class Tooling
                 CultureInfo.InvariantCulture,
                 $"(${purchase:#,0} - ${salvage:#,0}) x {CapitalRecovery.Factor(rate, years):0.####} + ${salvage:#,0} x "
                     + $"{rate:0.###}"
-                + $" = ${yearly:#,0.##} a year ({years} years, {rate * Percent:0.##} % above inflation)"));
+                    + $" = ${yearly:#,0.##} a year ({years} years, {rate * Percent:0.##} % above inflation)"
+            )
+        );
     }
 }

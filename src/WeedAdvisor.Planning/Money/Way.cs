@@ -26,9 +26,8 @@ public sealed record WayPlan(string Id, string Means, int IntervalWeeks, Immutab
     public const string Today = "today";
 
     /// <summary>The whole way in plain words: what is done besides the rounds, and how often they come.</summary>
-    public string Name => KeepsRounds
-        ? Means
-        : $"{Means}, weeded {(IntervalWeeks == 1 ? "every week" : $"every {IntervalWeeks} weeks")}";
+    public string Name =>
+        KeepsRounds ? Means : $"{Means}, weeded {(IntervalWeeks == 1 ? "every week" : $"every {IntervalWeeks} weeks")}";
 
     /// <summary>
     /// Whether its rounds are today's because it only adds to today's way, so that its name leaves them out.
@@ -48,7 +47,11 @@ public sealed record WayPlan(string Id, string Means, int IntervalWeeks, Immutab
 /// <param name="Season">The weeding in it.</param>
 /// <param name="Tools">What has to be bought for it.</param>
 public sealed record Way(
-    WayPlan Plan, ImmutableArray<CostItem> Items, WeedingSeason Season, ImmutableArray<BoughtTool> Tools)
+    WayPlan Plan,
+    ImmutableArray<CostItem> Items,
+    WeedingSeason Season,
+    ImmutableArray<BoughtTool> Tools
+)
 {
     /// <summary>The whole, US dollars for 1000 pots.</summary>
     public decimal Usd => Items.Sum(item => item.Usd);

@@ -17,7 +17,8 @@ public sealed record WayAgainst(
     BreakEven Wage,
     decimal? PaybackYears,
     decimal? BreakEvenPots,
-    Sensitivity Sensitivity)
+    Sensitivity Sensitivity
+)
 {
     private const decimal Thousand = 1000;
 
@@ -36,13 +37,16 @@ public sealed record WayAgainst(
             BreakEvens.Wage(CostAtWage.Of(way.Items), CostAtWage.Of(today.Items)),
             BreakEvens.PaybackYears(Math.Max(0, way.OutlayUsd - today.OutlayUsd), saved * pots / Thousand),
             yearly <= 0 ? 0 : BreakEvens.Area(yearly, saved / Thousand),
-            Swings(compared.Case, today.Plan, way.Plan));
+            Swings(compared.Case, today.Plan, way.Plan)
+        );
     }
 
     private static Sensitivity Swings(MoneyCase money, WayPlan today, WayPlan plan)
     {
         (UncertainInput Input, Func<Variation, decimal, Variation> Move)[] inputs =
-            [.. Inputs(money, plan).Where(input => input.Item1.Low < input.Item1.High)];
+        [
+            .. Inputs(money, plan).Where(input => input.Item1.Low < input.Item1.High),
+        ];
         return Sensitivity.Of([.. inputs.Select(input => input.Input)], values =>
         {
             var moved = Variation.None with { Action = plan.Parts.LastOrDefault()?.Action.Id };
@@ -63,18 +67,26 @@ public sealed record WayAgainst(
     {
         yield return (
             new UncertainInput("wage", "usd/h", money.WageUsd * 0.7m, money.WageUsd, money.WageUsd * 1.3m),
-            (moved, value) => moved with { WageUsd = value });
-        yield return (
-            new UncertainInput("weeds that come up", "% of the usual", 50, 100, 200),
-            (moved, value) => moved with { Pressure = (double)value / 100 });
-        yield return (
-            new UncertainInput("time to pull a weed", "% of the usual", 70, 100, 150),
-            (moved, value) => moved with { PullTime = (double)value / 100 });
+            (moved, value) => moved with { WageUsd = value }
+        );
+        yield return (new UncertainInput("weeds that come up", "% of the usual", 50, 100, 200), (moved, value) =>
+            moved with
+            {
+                Pressure = (double)value / 100,
+            }
+        );
+        yield return (new UncertainInput("time to pull a weed", "% of the usual", 70, 100, 150), (moved, value) =>
+            moved with
+            {
+                PullTime = (double)value / 100,
+            }
+        );
         if (money.Prices.Find("finished-pot") is { } pot)
         {
             yield return (
                 new UncertainInput("what a finished pot brings", "usd", pot.Value * 0.5m, pot.Value, pot.Value * 1.5m),
-                (moved, value) => moved with { PotPrice = pot.Value == 0 ? 1 : value / pot.Value });
+                (moved, value) => moved with { PotPrice = pot.Value == 0 ? 1 : value / pot.Value }
+            );
         }
 
         if (plan.Parts.LastOrDefault() is not { } part)
@@ -123,7 +135,8 @@ public sealed record WayAgainst(
         if (isBought && money.Prices.Find("equipment-life") is { Value: var life })
             yield return (
                 new UncertainInput("years the tool lasts", "years", Math.Max(1, life / 2), life, life * 1.5m),
-                (moved, value) => moved with { ToolLife = value });
+                (moved, value) => moved with { ToolLife = value }
+            );
     }
 
     // The mean over the weeds with a published figure; null when none has one.

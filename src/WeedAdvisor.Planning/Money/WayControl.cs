@@ -21,8 +21,7 @@ internal static class WayControl
     public static readonly Span NoResidual = new(0, 0);
 
     /// <summary>Share of the seedlings of a weed that is stopped, for each week of the year from the visit.</summary>
-    public static ImmutableArray<double> Of(
-        MoneyCase money, WayPlan plan, WeedSeen weed, Variation variation)
+    public static ImmutableArray<double> Of(MoneyCase money, WayPlan plan, WeedSeen weed, Variation variation)
     {
         double[] through = [.. Enumerable.Repeat(1 - (plan.StatedControl ?? 0), WeedTraits.WeeksInYear)];
         foreach (WayPart part in plan.Parts)

@@ -57,7 +57,8 @@ internal static class WayCosting
                     money.Knowledge.Weeds[weed.Weed],
                     weed.Stage,
                     weed.CoverPercent,
-                    WayControl.Of(money, plan, weed, variation))),
+                    WayControl.Of(money, plan, weed, variation)
+                )),
             ],
             Site = money.Site,
             Start = money.Day,
@@ -70,13 +71,19 @@ internal static class WayCosting
     }
 
     private static IEnumerable<string> PullIds =>
-    [
-        "pull-seconds-under-2-5-cm", "pull-seconds-from-2-5-to-5-cm", "pull-seconds-from-5-to-10-cm",
-        "pull-seconds-from-10-to-20-cm", "pull-seconds-over-20-cm",
-    ];
+        [
+            "pull-seconds-under-2-5-cm",
+            "pull-seconds-from-2-5-to-5-cm",
+            "pull-seconds-from-5-to-10-cm",
+            "pull-seconds-from-10-to-20-cm",
+            "pull-seconds-over-20-cm",
+        ];
 
     private static PlannedWeed Pressed(PlannedWeed weed, double pressure) =>
-        weed with { Traits = weed.Traits with { SeedlingsPerYear = weed.Traits.SeedlingsPerYear * pressure } };
+        weed with
+        {
+            Traits = weed.Traits with { SeedlingsPerYear = weed.Traits.SeedlingsPerYear * pressure },
+        };
 
     private static IEnumerable<CostItem> Weeding(MoneyCase money, WeedingSeason season, Variation variation)
     {
@@ -90,26 +97,33 @@ internal static class WayCosting
             CostKind.Labour,
             walking * wage,
             walking,
-            Text($"{rounds} rounds and a last clearing, {walking:0.##} h x ${wage:0.##}"));
+            Text($"{rounds} rounds and a last clearing, {walking:0.##} h x ${wage:0.##}")
+        );
         yield return new CostItem(
             "pulling",
             "Pulling weeds",
             CostKind.Labour,
             pulling * wage,
             pulling,
-            Text($"{season.Pulled + season.Standing:#,0} weeds, {pulling:0.##} h x ${wage:0.##}"));
+            Text($"{season.Pulled + season.Standing:#,0} weeds, {pulling:0.##} h x ${wage:0.##}")
+        );
         yield return new CostItem(
             "weeding-materials",
             "Bags and gloves for weeding",
             CostKind.Material,
             Rounded(season.MaterialsUsd),
             0,
-            Text($"{rounds + 1} times ${season.MaterialsUsdPerRound:0.##}"));
+            Text($"{rounds + 1} times ${season.MaterialsUsdPerRound:0.##}")
+        );
     }
 
     // The name of what has no price, or null.
     private static string? Part(
-        MoneyCase money, WayPart part, Variation variation, ImmutableArray<CostItem>.Builder items)
+        MoneyCase money,
+        WayPart part,
+        Variation variation,
+        ImmutableArray<CostItem>.Builder items
+    )
     {
         CatalogueAction action = part.Action;
         if (action.Cost is not { } cost || money.Prices.MaterialsOf(action) is not { } materials)
@@ -127,21 +141,27 @@ internal static class WayCosting
         decimal each = variation.At(action.Id, materials.Usd, moved => moved.Materials) * ground;
         string tight = ground == 1 ? "" : Text($", x {ground:0.##} because the pots touch");
         string times = part.Times == 1 ? "once" : Text($"{part.Times} times");
-        items.Add(new CostItem(
-            $"materials-{action.Id}",
-            $"{action.Name}: materials",
-            CostKind.Material,
-            part.Times * each,
-            0,
-            Text($"{times} ${each:0.##} ({materials.Working}{tight})")));
+        items.Add(
+            new CostItem(
+                $"materials-{action.Id}",
+                $"{action.Name}: materials",
+                CostKind.Material,
+                part.Times * each,
+                0,
+                Text($"{times} ${each:0.##} ({materials.Working}{tight})")
+            )
+        );
         decimal work = part.Times * hours * ground;
-        items.Add(new CostItem(
-            $"labour-{action.Id}",
-            $"{action.Name}: work",
-            CostKind.Labour,
-            work * wage,
-            work,
-            Text($"{times} {hours * ground:0.###} h x ${wage:0.##}{(part.IsByBoom ? ", with a boom" : "")}{tight}")));
+        items.Add(
+            new CostItem(
+                $"labour-{action.Id}",
+                $"{action.Name}: work",
+                CostKind.Labour,
+                work * wage,
+                work,
+                Text($"{times} {hours * ground:0.###} h x ${wage:0.##}{(part.IsByBoom ? ", with a boom" : "")}{tight}")
+            )
+        );
         return null;
     }
 
@@ -149,13 +169,15 @@ internal static class WayCosting
         action is Treatment treatment
         && (treatment.Applied.Contains("granule-over-top") || treatment.Applied.Contains("spray-over-top"));
 
-    private static CostItem Share(BoughtTool tool, int pots) => new(
-        $"equipment-{tool.Id}",
-        $"{tool.Name}, bought",
-        CostKind.Equipment,
-        tool.YearlyUsd * Pots / pots,
-        0,
-        Text($"{tool.Working}, shared by {pots:#,0} pots"));
+    private static CostItem Share(BoughtTool tool, int pots) =>
+        new(
+            $"equipment-{tool.Id}",
+            $"{tool.Name}, bought",
+            CostKind.Equipment,
+            tool.YearlyUsd * Pots / pots,
+            0,
+            Text($"{tool.Working}, shared by {pots:#,0} pots")
+        );
 
     private static CostItem? Loss(MoneyCase money, WeedingSeason season, Variation variation)
     {
@@ -170,7 +192,8 @@ internal static class WayCosting
             CostKind.LostReturn,
             hurt * Math.Min(100, share.Value) / 100 * price,
             0,
-            Text($"{old:#,0} old weeds in {hurt:#,0.#} pots, of which {share.Value:0.##} % x ${price:0.##} (assumed)"));
+            Text($"{old:#,0} old weeds in {hurt:#,0.#} pots, of which {share.Value:0.##} % x ${price:0.##} (assumed)")
+        );
     }
 
     private static decimal Rounded(double value) => Math.Round((decimal)value, 6);
@@ -181,7 +204,8 @@ internal static class WayCosting
     // granules were lost (porter-parish-1993). Pots that touch take the ground of their own width.
     private static decimal TightShare(MoneyCase money)
     {
-        decimal width = money.Reading.PotWidthCm.Value, apart = money.Usual[UsualIds.SpacedPots];
+        decimal width = money.Reading.PotWidthCm.Value,
+            apart = money.Usual[UsualIds.SpacedPots];
         return Math.Min(1, width * width / (apart * apart));
     }
 }

@@ -19,9 +19,12 @@ internal static class WayPlans
             parts.Add(new WayPart(laid, []));
         foreach (var uses in money.PastYear.GroupBy(past => past.Treatment!, StringComparer.Ordinal))
         {
-            parts.Add(new WayPart(
-                money.Knowledge.Treatments[uses.Key],
-                [.. uses.Select(past => WeeksFrom(money.Day, past.Date!.Value)).Distinct().Order()]));
+            parts.Add(
+                new WayPart(
+                    money.Knowledge.Treatments[uses.Key],
+                    [.. uses.Select(past => WeeksFrom(money.Day, past.Date!.Value)).Distinct().Order()]
+                )
+            );
         }
 
         return new WayPlan(WayPlan.Today, MeansOfToday(parts, money), money.IntervalWeeks, parts.ToImmutable())
@@ -31,8 +34,7 @@ internal static class WayPlans
     }
 
     /// <summary>Nothing but hands.</summary>
-    public static WayPlan Hands(int intervalWeeks) => new(
-        $"hands-{intervalWeeks}", "Hands alone", intervalWeeks, []);
+    public static WayPlan Hands(int intervalWeeks) => new($"hands-{intervalWeeks}", "Hands alone", intervalWeeks, []);
 
     /// <summary>An action at today's rounds and nothing else; null when it cannot be put on in the year.</summary>
     public static WayPlan? With(MoneyCase money, CatalogueAction action)
@@ -44,47 +46,55 @@ internal static class WayPlans
     }
 
     /// <summary>A cover and a preemergence, both at today's rounds.</summary>
-    public static WayPlan Together(WayPlan cover, WayPlan preemergence) => new(
-        $"{cover.Id}-and-{preemergence.Id}",
-        $"{cover.Parts[0].Action.Name} and {preemergence.Parts[0].Action.Name}",
-        cover.IntervalWeeks,
-        [.. cover.Parts, .. preemergence.Parts]);
+    public static WayPlan Together(WayPlan cover, WayPlan preemergence) =>
+        new(
+            $"{cover.Id}-and-{preemergence.Id}",
+            $"{cover.Parts[0].Action.Name} and {preemergence.Parts[0].Action.Name}",
+            cover.IntervalWeeks,
+            [.. cover.Parts, .. preemergence.Parts]
+        );
 
     /// <summary>A sprayed way done with a boom.</summary>
-    public static WayPlan ByBoom(WayPlan sprayed) => sprayed with
-    {
-        Id = $"{sprayed.Id}-by-boom",
-        Means = $"{sprayed.Parts[0].Action.Name} with a boom",
-        Parts = [.. sprayed.Parts.Select(part => part with { IsByBoom = true })],
-    };
+    public static WayPlan ByBoom(WayPlan sprayed) =>
+        sprayed with
+        {
+            Id = $"{sprayed.Id}-by-boom",
+            Means = $"{sprayed.Parts[0].Action.Name} with a boom",
+            Parts = [.. sprayed.Parts.Select(part => part with { IsByBoom = true })],
+        };
 
     /// <summary>The same way with rounds at another interval.</summary>
-    public static WayPlan At(WayPlan plan, int intervalWeeks) => plan with
-    {
-        Id = $"{plan.Id}-every-{intervalWeeks}",
-        Means = string.Join(" and ", plan.Parts.Select(part => part.Action.Name))
-            + (plan.Parts.Any(part => part.IsByBoom) ? " with a boom" : ""),
-        IntervalWeeks = intervalWeeks,
-    };
+    public static WayPlan At(WayPlan plan, int intervalWeeks) =>
+        plan with
+        {
+            Id = $"{plan.Id}-every-{intervalWeeks}",
+            Means =
+                string.Join(" and ", plan.Parts.Select(part => part.Action.Name))
+                + (plan.Parts.Any(part => part.IsByBoom) ? " with a boom" : ""),
+            IntervalWeeks = intervalWeeks,
+        };
 
     /// <summary>The clear actions that can be compared, in ordinal order of id.</summary>
-    public static IEnumerable<CatalogueAction> Comparable(MoneyCase money) => money.Advice.Clear
-        .Select(clear => money.Knowledge.ActionOf(clear.Action)!)
-        .Where(IsComparable)
-        .OrderBy(action => action.Id, StringComparer.Ordinal);
+    public static IEnumerable<CatalogueAction> Comparable(MoneyCase money) =>
+        money
+            .Advice.Clear.Select(clear => money.Knowledge.ActionOf(clear.Action)!)
+            .Where(IsComparable)
+            .OrderBy(action => action.Id, StringComparer.Ordinal);
 
     /// <summary>
     /// Whether the action can stop weeds for a year: a cover, a way of feeding or filling, a preemergence.
     /// </summary>
-    public static bool IsComparable(CatalogueAction action) => action switch
-    {
-        Practice practice => s_kinds.Contains(practice.Kind) && practice.WorksOn != "standing-weeds",
-        Treatment treatment => IsPreemergence(treatment),
-        _ => false,
-    };
+    public static bool IsComparable(CatalogueAction action) =>
+        action switch
+        {
+            Practice practice => s_kinds.Contains(practice.Kind) && practice.WorksOn != "standing-weeds",
+            Treatment treatment => IsPreemergence(treatment),
+            _ => false,
+        };
 
     /// <summary>Whether it can be done with a boom: what has to be kept off the leaves cannot.</summary>
-    public static bool IsForBoom(CatalogueAction action) => action is Treatment treatment
+    public static bool IsForBoom(CatalogueAction action) =>
+        action is Treatment treatment
         && IsPreemergence(treatment)
         && treatment.Applied.Contains("spray-over-top")
         && treatment.NeedsEquipment.Contains("boom-sprayer");
@@ -118,7 +128,8 @@ internal static class WayPlans
         int first = WeedTraits.WeekOf(money.Day);
         return
         [
-            .. Enumerable.Range(first, WeedTraits.WeeksInYear)
+            .. Enumerable
+                .Range(first, WeedTraits.WeeksInYear)
                 .Select(week => traits.Any(weed => weed.WeekShare[week % WeedTraits.WeeksInYear] > 0)),
         ];
     }
@@ -132,7 +143,8 @@ internal static class WayPlans
 
     private static string MeansOfToday(ImmutableArray<WayPart>.Builder parts, MoneyCase money)
     {
-        string done = parts.Count > 0 ? string.Join(" and ", parts.Select(part => part.Action.Name))
+        string done =
+            parts.Count > 0 ? string.Join(" and ", parts.Select(part => part.Action.Name))
             : money.TodayControl is > 0 ? "what stops weeds now, not noted in the visit"
             : "hands alone";
         return $"Today's way: {done}";

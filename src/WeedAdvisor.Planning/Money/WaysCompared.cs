@@ -16,8 +16,7 @@ public sealed record NotCompared(string Action, string Name, string Because);
 /// <param name="Today">The way that the visit found; it is among <paramref name="Ways"/>.</param>
 /// <param name="Ways">All ways, the cheapest first, then by id.</param>
 /// <param name="Left">What was not compared.</param>
-public sealed record WaysCompared(
-    MoneyCase Case, Way Today, ImmutableArray<Way> Ways, ImmutableArray<NotCompared> Left)
+public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way> Ways, ImmutableArray<NotCompared> Left)
 {
     private const string Cover = "cover";
 
@@ -48,11 +47,14 @@ public sealed record WaysCompared(
         )
             ways.AddRange(Reckoned(money, WayPlans.ByBoom(sprayed.Plan), left));
 
-        return Outcome<WaysCompared, string>.Good(new WaysCompared(
-            money,
-            today.Value,
-            [.. ways.OrderBy(way => way.Usd).ThenBy(way => way.Plan.Id, StringComparer.Ordinal)],
-            left.ToImmutable()));
+        return Outcome<WaysCompared, string>.Good(
+            new WaysCompared(
+                money,
+                today.Value,
+                [.. ways.OrderBy(way => way.Usd).ThenBy(way => way.Plan.Id, StringComparer.Ordinal)],
+                left.ToImmutable()
+            )
+        );
     }
 
     /// <summary>
@@ -78,7 +80,11 @@ public sealed record WaysCompared(
         if (Today.Plan.Parts.Any(part => part.Action.Id == id))
             return Refused($"'{id}' is part of today's way");
         var plan = new WayPlan(
-            id, $"Today's way and: {action.Name}", Case.IntervalWeeks, [.. Today.Plan.Parts, new WayPart(action, [])])
+            id,
+            $"Today's way and: {action.Name}",
+            Case.IntervalWeeks,
+            [.. Today.Plan.Parts, new WayPart(action, [])]
+        )
         {
             KeepsRounds = true,
             StatedControl = Today.Plan.StatedControl,
@@ -90,11 +96,12 @@ public sealed record WaysCompared(
     private Outcome<Way, string> Refused(string why) => Outcome<Way, string>.Bad($"{Case.Area.Name}: {why}.");
 
     // A cheapest one of each: a cover, granules, a spray.
-    private static IEnumerable<Way> Best(IEnumerable<Way> alone) => alone
-        .GroupBy(way => KindOf(way.Plan.Parts[0].Action), StringComparer.Ordinal)
-        .Where(group => group.Key.Length > 0)
-        .OrderBy(group => group.Key, StringComparer.Ordinal)
-        .Select(group => group.OrderBy(way => way.Usd).ThenBy(way => way.Plan.Id, StringComparer.Ordinal).First());
+    private static IEnumerable<Way> Best(IEnumerable<Way> alone) =>
+        alone
+            .GroupBy(way => KindOf(way.Plan.Parts[0].Action), StringComparer.Ordinal)
+            .Where(group => group.Key.Length > 0)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group => group.OrderBy(way => way.Usd).ThenBy(way => way.Plan.Id, StringComparer.Ordinal).First());
 
     // The cheapest cover with the cheapest granules and with the cheapest spray, each at the interval that suits it
     // best.
@@ -110,13 +117,14 @@ public sealed record WaysCompared(
         }
     }
 
-    private static string KindOf(CatalogueAction action) => action switch
-    {
-        Treatment { Formulation: "GR" } => "granules",
-        Treatment => "spray",
-        Practice { Kind: "covering" } => Cover,
-        _ => "",
-    };
+    private static string KindOf(CatalogueAction action) =>
+        action switch
+        {
+            Treatment { Formulation: "GR" } => "granules",
+            Treatment => "spray",
+            Practice { Kind: "covering" } => Cover,
+            _ => "",
+        };
 
     private static Way? Alone(MoneyCase money, CatalogueAction action, ImmutableArray<NotCompared>.Builder left)
     {
@@ -144,8 +152,8 @@ public sealed record WaysCompared(
     // Nothing when today's interval is the best one.
     private static IEnumerable<Way> AtBestInterval(MoneyCase money, WayPlan plan, Func<int, WayPlan> at)
     {
-        Way best = IntervalComparison.UsualIntervals
-            .Append(plan.IntervalWeeks)
+        Way best = IntervalComparison
+            .UsualIntervals.Append(plan.IntervalWeeks)
             .Distinct()
             .Select(interval => WayCosting.Of(money, at(interval), Variation.None).Value!)
             .OrderBy(way => way.Usd)

@@ -34,13 +34,21 @@ public sealed record WeedingWishes
 /// none.</param>
 /// <param name="Assumptions">What the figures rest on, as sentences.</param>
 public sealed record AreaWeeding(
-    WeedingSetup Setup, double WageUsdPerHour, int? PresentIntervalWeeks, ImmutableArray<string> Assumptions)
+    WeedingSetup Setup,
+    double WageUsdPerHour,
+    int? PresentIntervalWeeks,
+    ImmutableArray<string> Assumptions
+)
 {
     /// <summary>
     /// Reads an area; refused, with what to do, when there are no pots, no weeds, no region or no wage.
     /// </summary>
     public static Outcome<AreaWeeding, string> Of(
-        AreaReading reading, DateOnly visit, KnowledgeBase knowledge, WeedingWishes wishes)
+        AreaReading reading,
+        DateOnly visit,
+        KnowledgeBase knowledge,
+        WeedingWishes wishes
+    )
     {
         VisitArea area = reading.Area;
         if (!reading.HasPots)
@@ -63,10 +71,12 @@ public sealed record AreaWeeding(
                 ),
         ];
         if (weeds.IsEmpty)
-            return Refused(named.IsEmpty
+            return Refused(
+                named.IsEmpty
                     ? "No weed is noted here. Note those seen, or those you expect (stage 'expected'), or name them "
                         + "with --weeds."
-                : "Only films are noted here, and they cannot be pulled. Name weeds with --weeds.");
+                    : "Only films are noted here, and they cannot be pulled. Name weeds with --weeds."
+            );
         if (reading.EmergenceZone is not { } zone)
             return Refused("The region is not known, so neither is when weeds come up. Answer the question 'region'.");
         Func<string, Price?> prices = id => knowledge.Prices.GetValueOrDefault(id);
@@ -87,11 +97,14 @@ public sealed record AreaWeeding(
         int? present = reading.RoundsWeeks;
         Outcome<WeedingPlan, string> plan = setup.Plan(numbers.Value, present ?? 1);
         return plan.IsGood
-            ? Outcome<AreaWeeding, string>.Good(new(
-                setup,
-                (double)wage.Value.Value,
-                present,
-                [.. WeedingAssumptions.Of(setup, plan.Value, hour, named, reading.RoundsAnswered, acting)]))
+            ? Outcome<AreaWeeding, string>.Good(
+                new(
+                    setup,
+                    (double)wage.Value.Value,
+                    present,
+                    [.. WeedingAssumptions.Of(setup, plan.Value, hour, named, reading.RoundsAnswered, acting)]
+                )
+            )
             : Outcome<AreaWeeding, string>.Bad(plan.Refusals);
     }
 
@@ -111,10 +124,12 @@ public sealed record AreaWeeding(
             ? [.. seen]
             :
             [
-                .. wishes.Weeds
-                    .Distinct(StringComparer.Ordinal)
-                    .Select(id => seen.FirstOrDefault(weed => weed.Weed.Id == id)
-                        ?? new SetupWeed(knowledge.Weeds[id], null, null, [])),
+                .. wishes
+                    .Weeds.Distinct(StringComparer.Ordinal)
+                    .Select(id =>
+                        seen.FirstOrDefault(weed => weed.Weed.Id == id)
+                        ?? new SetupWeed(knowledge.Weeds[id], null, null, [])
+                    ),
             ];
     }
 }

@@ -16,7 +16,8 @@ internal static class ControlOverTime
     public static ImmutableArray<double> Of(double full, Span residual, double leftAtEnd)
     {
         int longest = Math.Max(1, (int)decimal.Floor(residual.High));
-        double low = (double)residual.Low, high = (double)residual.High;
+        double low = (double)residual.Low,
+            high = (double)residual.High;
         return [.. Enumerable.Range(0, longest).Select(age => full * Left(age))];
 
         // The week of age a lies between a and a + 1 weeks after the application; its middle counts.

@@ -34,13 +34,20 @@ public sealed record EscapeCost(double Hours, double Usd, double Descendants)
         double wageUsdPerHour,
         WeedingNumbers numbers,
         double control = 0,
-        int horizonWeeks = UsualHorizon)
+        int horizonWeeks = UsualHorizon
+    )
     {
         if (!Wage.IsInRange(wageUsdPerHour))
             return Outcome<EscapeCost, string>.Bad(Wage.OutOfRange(wageUsdPerHour));
         // One plant in 1000 pots, and nothing that arrives by itself.
         var alone = new PlannedWeed(
-            traits with { SeedlingsPerYear = 0 }, [.. Enumerable.Repeat(control, Math.Max(0, horizonWeeks))], [1]);
+            traits with
+            {
+                SeedlingsPerYear = 0,
+            },
+            [.. Enumerable.Repeat(control, Math.Max(0, horizonWeeks))],
+            [1]
+        );
         var plan = new WeedingPlan
         {
             Weeds = [alone],
@@ -53,7 +60,8 @@ public sealed record EscapeCost(double Hours, double Usd, double Descendants)
         };
         if (plan.Refusals() is { IsEmpty: false } refusals)
             return Outcome<EscapeCost, string>.Bad(refusals);
-        double hours = 0, descendants = 0;
+        double hours = 0,
+            descendants = 0;
         for (int first = 0; first < intervalWeeks; first++)
         {
             WeedingSeason season = WeedingRun.Of(plan with { FirstRound = first }).Value!;

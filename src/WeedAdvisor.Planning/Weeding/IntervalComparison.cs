@@ -18,7 +18,8 @@ public sealed record IntervalComparison(
     double WageUsdPerHour,
     ImmutableArray<WeedingSeason> Seasons,
     WeedingSeason Cheapest,
-    ImmutableArray<WageChange> WageChanges)
+    ImmutableArray<WageChange> WageChanges
+)
 {
     /// <summary>The intervals compared when none are named, weeks.</summary>
     public static ImmutableArray<int> UsualIntervals { get; } = [1, 2, 3, 4, 6, 8];
@@ -28,7 +29,10 @@ public sealed record IntervalComparison(
     /// <param name="intervals">Whole weeks, at least one of them.</param>
     /// <param name="wageUsdPerHour">Cost of an hour, US dollars, 0 or more.</param>
     public static Outcome<IntervalComparison, string> Of(
-        WeedingPlan plan, IEnumerable<int> intervals, double wageUsdPerHour)
+        WeedingPlan plan,
+        IEnumerable<int> intervals,
+        double wageUsdPerHour
+    )
     {
         int[] weeks = [.. intervals.Distinct().Order()];
         if (weeks.Length == 0)
@@ -36,12 +40,15 @@ public sealed record IntervalComparison(
         if (!Wage.IsInRange(wageUsdPerHour))
             return Outcome<IntervalComparison, string>.Bad(Wage.OutOfRange(wageUsdPerHour));
         Outcome<WeedingSeason, string>[] runs =
-            [.. weeks.Select(interval => WeedingRun.Of(plan with { IntervalWeeks = interval, FirstRound = 0 }))];
+        [
+            .. weeks.Select(interval => WeedingRun.Of(plan with { IntervalWeeks = interval, FirstRound = 0 })),
+        ];
         if (runs.FirstOrDefault(run => !run.IsGood) is { } bad)
             return Outcome<IntervalComparison, string>.Bad(bad.Refusals);
         ImmutableArray<WeedingSeason> seasons = [.. runs.Select(run => run.Value!)];
-        return Outcome<IntervalComparison, string>.Good(new(
-            wageUsdPerHour, seasons, CheapestAt(seasons, wageUsdPerHour), Changes(seasons)));
+        return Outcome<IntervalComparison, string>.Good(
+            new(wageUsdPerHour, seasons, CheapestAt(seasons, wageUsdPerHour), Changes(seasons))
+        );
     }
 
     private static WeedingSeason CheapestAt(ImmutableArray<WeedingSeason> seasons, double wage) =>
@@ -51,8 +58,7 @@ public sealed record IntervalComparison(
     private static ImmutableArray<WageChange> Changes(ImmutableArray<WeedingSeason> seasons)
     {
         var changes = ImmutableArray.CreateBuilder<WageChange>();
-        WeedingSeason below = seasons
-            .OrderBy(season => season.MaterialsUsd).ThenBy(season => season.Hours).First();
+        WeedingSeason below = seasons.OrderBy(season => season.MaterialsUsd).ThenBy(season => season.Hours).First();
         while (true)
         {
             WeedingSeason from = below;
@@ -61,7 +67,8 @@ public sealed record IntervalComparison(
                 .. seasons
                     .Where(season => season.Hours < from.Hours)
                     .Select(season => (season, (season.MaterialsUsd - from.MaterialsUsd) / (from.Hours - season.Hours)))
-                    .OrderBy(one => one.Item2).ThenBy(one => one.season.Hours),
+                    .OrderBy(one => one.Item2)
+                    .ThenBy(one => one.season.Hours),
             ];
             if (next.Length == 0)
                 return changes.DrainToImmutable();

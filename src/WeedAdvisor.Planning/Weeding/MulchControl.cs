@@ -10,12 +10,16 @@ internal static class MulchControl
     {
         if (mulch is null)
             return 0;
-        double full = numbers["mulch-control-percent-" + weed.NeedsLight switch
-        {
-            "yes" => "light-needing",
-            "partly" => "partly",
-            _ => "dark-sprouting",
-        }] / 100;
+        double full =
+            numbers[
+                "mulch-control-percent-"
+                    + weed.NeedsLight switch
+                    {
+                        "yes" => "light-needing",
+                        "partly" => "partly",
+                        _ => "dark-sprouting",
+                    }
+            ] / 100;
         double working = numbers["working-depth-cm-" + (mulch.Kind == "rice-hulls" ? "rice-hulls" : "other-mulch")];
         bool isThin = mulch.Kind != "discs" && mulch.DepthCm is { } depth && (double)depth < working;
         return isThin ? full * numbers["thin-mulch-percent-of-control"] / 100 : full;

@@ -20,19 +20,19 @@ internal static class PastControl
         DateOnly visit,
         KnowledgeBase knowledge
     ) =>
-    [
-        .. (area.Past ?? [])
-            .Where(past => past.Date is { } day && day <= visit)
-            .Where(past => knowledge.RecordOf(past) is not null)
-            .OrderBy(past => past.Date)
+        [
+            .. (area.Past ?? [])
+                .Where(past => past.Date is { } day && day <= visit)
+                .Where(past => knowledge.RecordOf(past) is not null)
+                .OrderBy(past => past.Date)
                 .Select(past =>
                     (
                         Treatment: knowledge.RecordOf(past)!,
                         WeeksAgo: (visit.DayNumber - past.Date!.Value.DayNumber) / DaysInWeek
                     )
                 )
-            .Where(past => past.Treatment.ResidualWeeks is { } residual && past.WeeksAgo < residual.High),
-    ];
+                .Where(past => past.Treatment.ResidualWeeks is { } residual && past.WeeksAgo < residual.High),
+        ];
 
     /// <summary>
     /// Share of a weed's seedlings that is stopped in each week from the visit on, 0 to 1: that of the best application
@@ -44,7 +44,8 @@ internal static class PastControl
         ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting,
         ImmutableArray<Escape> escapes,
         int weeks,
-        KnowledgeBase knowledge)
+        KnowledgeBase knowledge
+    )
     {
         if (acting.IsEmpty || weeks < 1)
             return [];

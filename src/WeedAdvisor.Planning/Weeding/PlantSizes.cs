@@ -12,7 +12,7 @@ public static class PlantSizes
 
     /// <summary>Their names, smallest first.</summary>
     public static ImmutableArray<string> Names { get; } =
-        ["under 2.5 cm", "2.5 to 5 cm", "5 to 10 cm", "10 to 20 cm", "over 20 cm"];
+    ["under 2.5 cm", "2.5 to 5 cm", "5 to 10 cm", "10 to 20 cm", "over 20 cm"];
 
     /// <summary>
     /// The class, 0 to 4, of a plant with this diameter in centimetres. A limit belongs to the larger class.

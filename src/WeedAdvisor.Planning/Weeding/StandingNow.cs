@@ -15,12 +15,15 @@ internal static class StandingNow
     {
         if (weed.Stage is null or "expected" || weed.CoverPercent is not { } cover || cover == 0)
             return [];
-        double diameter = numbers["diameter-cm-seen-" + weed.Stage switch
-        {
-            "seedling" => "seedling",
-            "young" => "young",
-            _ => "grown",
-        }];
+        double diameter = numbers[
+            "diameter-cm-seen-"
+                + weed.Stage switch
+                {
+                    "seedling" => "seedling",
+                    "young" => "young",
+                    _ => "grown",
+                }
+        ];
         int age = AgeAt(diameter, traits);
         // What flowers or seeds is old enough to, however small it looks.
         if (weed.Stage == "seeding")

@@ -63,7 +63,8 @@ public static class UncertainComparison
         IReadOnlyCollection<int> intervals,
         double wageUsdPerHour,
         ulong seed,
-        int draws = UsualDraws)
+        int draws = UsualDraws
+    )
     {
         if (draws is < 1 or > MostDraws)
             return Outcome<ImmutableList<UncertainInterval>, string>.Bad($"There are 1 to {MostDraws} draws.");
@@ -71,8 +72,13 @@ public static class UncertainComparison
         var drawn = new List<IntervalComparison>(draws);
         for (int draw = 0; draw < draws; draw++)
         {
-            Outcome<IntervalComparison, string> one =
-                Compare(setup, numbers.Drawn(knowledge, generator), generator, intervals, wageUsdPerHour);
+            Outcome<IntervalComparison, string> one = Compare(
+                setup,
+                numbers.Drawn(knowledge, generator),
+                generator,
+                intervals,
+                wageUsdPerHour
+            );
             if (!one.IsGood)
                 return Outcome<ImmutableList<UncertainInterval>, string>.Bad(one.Refusals);
             drawn.Add(one.Value);
@@ -84,7 +90,12 @@ public static class UncertainComparison
     }
 
     private static Outcome<IntervalComparison, string> Compare(
-        WeedingSetup setup, WeedingNumbers numbers, DrawnNumbers generator, IEnumerable<int> intervals, double wage)
+        WeedingSetup setup,
+        WeedingNumbers numbers,
+        DrawnNumbers generator,
+        IEnumerable<int> intervals,
+        double wage
+    )
     {
         var firstSeed = new Dictionary<string, decimal?>(StringComparer.Ordinal);
         foreach (SetupWeed weed in setup.Weeds)
@@ -102,8 +113,9 @@ public static class UncertainComparison
 
     private static UncertainInterval Banded(int interval, int place, List<IntervalComparison> drawn, double wage) =>
         new(
-        interval,
-        DrawnBand.Of(drawn.Select(one => one.Seasons[place].Hours)),
-        DrawnBand.Of(drawn.Select(one => one.Seasons[place].CostUsd(wage))),
-        drawn.Count(one => one.Cheapest.IntervalWeeks == interval) / (double)drawn.Count);
+            interval,
+            DrawnBand.Of(drawn.Select(one => one.Seasons[place].Hours)),
+            DrawnBand.Of(drawn.Select(one => one.Seasons[place].CostUsd(wage))),
+            drawn.Count(one => one.Cheapest.IntervalWeeks == interval) / (double)drawn.Count
+        );
 }

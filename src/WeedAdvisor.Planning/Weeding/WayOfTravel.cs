@@ -39,12 +39,13 @@ public static class WaysOfTravel
     }
 
     /// <summary>The end of the ids of its parameters.</summary>
-    internal static string Ending(this WayOfTravel way) => way switch
-    {
-        WayOfTravel.Ballistic => "ballistic",
-        WayOfTravel.Spores => "spores",
-        WayOfTravel.Wind => "wind",
-        WayOfTravel.WaterSplash => "water-splash",
-        _ => "carried",
-    };
+    internal static string Ending(this WayOfTravel way) =>
+        way switch
+        {
+            WayOfTravel.Ballistic => "ballistic",
+            WayOfTravel.Spores => "spores",
+            WayOfTravel.Wind => "wind",
+            WayOfTravel.WaterSplash => "water-splash",
+            _ => "carried",
+        };
 }

@@ -133,6 +133,6 @@ internal sealed class WeedCohorts
         _plants[^1] += older;
     }
 
-    public WeedFate Fate() => new(
-        _traits.Weed, _traits.Name, StandingAtStart, Emerged, Pulled, Dead, Standing, SeedsShed);
+    public WeedFate Fate() =>
+        new(_traits.Weed, _traits.Name, StandingAtStart, Emerged, Pulled, Dead, Standing, SeedsShed);
 }

@@ -67,9 +67,10 @@ public sealed record WeedTraits
     /// </summary>
     /// <param name="weekOfYear">0 to 51.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such week.</exception>
-    public double ExpectedEmergence(int weekOfYear) => weekOfYear is >= 0 and < WeeksInYear
-        ? SeedlingsPerYear * WeekShare[weekOfYear]
-        : throw new ArgumentOutOfRangeException(nameof(weekOfYear), weekOfYear, "weeks of the year are 0 to 51");
+    public double ExpectedEmergence(int weekOfYear) =>
+        weekOfYear is >= 0 and < WeeksInYear
+            ? SeedlingsPerYear * WeekShare[weekOfYear]
+            : throw new ArgumentOutOfRangeException(nameof(weekOfYear), weekOfYear, "weeks of the year are 0 to 51");
 
     /// <summary>The week of the year, 0 to 51, in which a day lies.</summary>
     public static int WeekOf(DateOnly day) => Math.Min(WeeksInYear - 1, (day.DayOfYear - 1) / 7);
@@ -95,24 +96,29 @@ public sealed record WeedTraits
             );
         WayOfTravel way = WaysOfTravel.Of(weed);
         ImmutableArray<double> diameter = Growth(Math.Max(1, (double)weeks), numbers);
-        return Outcome<WeedTraits, string>.Good(new WeedTraits
-        {
-            Weed = weed.Id,
-            Name = weed.Name,
-            Travels = way,
-            SeedlingsPerYear =
+        return Outcome<WeedTraits, string>.Good(
+            new WeedTraits
+            {
+                Weed = weed.Id,
+                Name = weed.Name,
+                Travels = way,
+                SeedlingsPerYear =
                     numbers["seedlings-per-1000-pots-per-year-" + way.Ending()] * SiteFactors.Of(weed, site, numbers),
-            WeekShare = ShareOfWeeks(months),
-            FirstSeedWeek = Math.Max(1, (int)weeks),
-            SeedsPerWeek = (double)seeds.Low * numbers["seeds-multiple-of-lowest"] / numbers["seeding-weeks"],
-            SeedlingsPerSeed = numbers["land-in-pots-percent-" + way.Ending()] / 100
-                * numbers[way == WayOfTravel.Spores ? "come-up-percent-spores" : "come-up-percent-seeds"] / 100,
-            GerminatingShare = numbers["germinate-percent-per-week"] / 100,
-            SeedKept = Kept(weed.SeedLifeYears?.Middle, numbers["seed-left-percent-at-end-of-life"] / 100),
-            ResproutShare = weed.Underground ? numbers["resprout-percent"] / 100 : 0,
-            DiameterCm = diameter,
-            DeathShare = Deaths(weed, diameter, numbers),
-        });
+                WeekShare = ShareOfWeeks(months),
+                FirstSeedWeek = Math.Max(1, (int)weeks),
+                SeedsPerWeek = (double)seeds.Low * numbers["seeds-multiple-of-lowest"] / numbers["seeding-weeks"],
+                SeedlingsPerSeed =
+                    numbers["land-in-pots-percent-" + way.Ending()]
+                    / 100
+                    * numbers[way == WayOfTravel.Spores ? "come-up-percent-spores" : "come-up-percent-seeds"]
+                    / 100,
+                GerminatingShare = numbers["germinate-percent-per-week"] / 100,
+                SeedKept = Kept(weed.SeedLifeYears?.Middle, numbers["seed-left-percent-at-end-of-life"] / 100),
+                ResproutShare = weed.Underground ? numbers["resprout-percent"] / 100 : 0,
+                DiameterCm = diameter,
+                DeathShare = Deaths(weed, diameter, numbers),
+            }
+        );
     }
 
     private static Outcome<WeedTraits, string> Refused(string why) => Outcome<WeedTraits, string>.Bad(why);
@@ -131,7 +137,8 @@ public sealed record WeedTraits
     private static ImmutableArray<double> Growth(double firstSeed, WeedingNumbers numbers)
     {
         double atFirstSeed = numbers["diameter-cm-at-first-seed"];
-        double exponent = numbers["growth-exponent"], largest = numbers["largest-diameter-cm"];
+        double exponent = numbers["growth-exponent"],
+            largest = numbers["largest-diameter-cm"];
         return
         [
             .. Enumerable
@@ -141,9 +148,8 @@ public sealed record WeedTraits
     }
 
     // Seed dies at an even rate that leaves the given share at the end of its life.
-    private static double Kept(decimal? lifeYears, double leftAtEnd) => lifeYears is { } years and > 0
-        ? Math.Pow(leftAtEnd, 1 / ((double)years * WeeksInYear))
-        : 1;
+    private static double Kept(decimal? lifeYears, double leftAtEnd) =>
+        lifeYears is { } years and > 0 ? Math.Pow(leftAtEnd, 1 / ((double)years * WeeksInYear)) : 1;
 
     private static ImmutableArray<double> Deaths(Weed weed, ImmutableArray<double> diameter, WeedingNumbers numbers)
     {

@@ -13,27 +13,32 @@ internal static class WeedingAssumptions
         string hour,
         ImmutableArray<SetupWeed> named,
         decimal? interval,
-        ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting)
+        ImmutableArray<(Treatment Treatment, int WeeksAgo)> acting
+    )
     {
         yield return $"Weeds: {string.Join(", ", plan.Weeds.Select(weed => InShort(weed)))}.";
         foreach (SetupWeed film in named.Where(weed => weed.Weed.Kind == "alga"))
             yield return $"Left out: {film.Weed.Name}, a film that cannot be pulled.";
         yield return $"They come up as in zone '{setup.Site.EmergenceZone}', on a surface that "
-            + (setup.Site.SurfaceMoisture switch
-            {
-                "wet" => "stays wet",
-                "dry-between" => "dries between waterings",
-                "moist" => "stays moist",
-                _ => "is taken to stay moist (not answered)",
-            })
+            + (
+                setup.Site.SurfaceMoisture switch
+                {
+                    "wet" => "stays wet",
+                    "dry-between" => "dries between waterings",
+                    "moist" => "stays moist",
+                    _ => "is taken to stay moist (not answered)",
+                }
+            )
             + ", with surroundings "
-            + (setup.Site.Surroundings switch
-            {
-                "weedy-seeding" => "where weeds seed.",
-                "weed-free" => "kept free of weeds.",
-                "mown" => "that are mown.",
-                _ => "taken to be mown (not answered).",
-            });
+            + (
+                setup.Site.Surroundings switch
+                {
+                    "weedy-seeding" => "where weeds seed.",
+                    "weed-free" => "kept free of weeds.",
+                    "mown" => "that are mown.",
+                    _ => "taken to be mown (not answered).",
+                }
+            );
         yield return setup.Mulch is { } mulch
             ? $"Mulch: {mulch.Kind}, "
                 + (mulch.DepthCm is { } depth ? $"{Number((double)depth)} cm." : "of working depth.")

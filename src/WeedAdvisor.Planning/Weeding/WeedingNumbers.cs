@@ -20,8 +20,10 @@ public sealed record WeedingNumbers
         _values = values;
         PullSeconds =
         [
-            values["pull-seconds-under-2-5-cm"], values["pull-seconds-from-2-5-to-5-cm"],
-            values["pull-seconds-from-5-to-10-cm"], values["pull-seconds-from-10-to-20-cm"],
+            values["pull-seconds-under-2-5-cm"],
+            values["pull-seconds-from-2-5-to-5-cm"],
+            values["pull-seconds-from-5-to-10-cm"],
+            values["pull-seconds-from-10-to-20-cm"],
             values["pull-seconds-over-20-cm"],
         ];
     }
@@ -57,13 +59,21 @@ public sealed record WeedingNumbers
     public WeedingNumbers With(string id, double value) => new(_values.SetItem(id, value));
 
     /// <summary>The values of the knowledge; refused when it holds none.</summary>
-    public static Outcome<WeedingNumbers, string> Of(KnowledgeBase knowledge) => knowledge.Weeding.IsEmpty
-        ? Outcome<WeedingNumbers, string>.Bad(
+    public static Outcome<WeedingNumbers, string> Of(KnowledgeBase knowledge) =>
+        knowledge.Weeding.IsEmpty
+            ? Outcome<WeedingNumbers, string>.Bad(
                 "The knowledge has no weeding.yaml, so there is no hand-weeding model. Use a knowledge folder that has "
                     + "one."
             )
-        : Outcome<WeedingNumbers, string>.Good(new(knowledge.Weeding.Values.ToImmutableSortedDictionary(
-            parameter => parameter.Id, parameter => (double)parameter.Value, StringComparer.Ordinal)));
+            : Outcome<WeedingNumbers, string>.Good(
+                new(
+                    knowledge.Weeding.Values.ToImmutableSortedDictionary(
+                        parameter => parameter.Id,
+                        parameter => (double)parameter.Value,
+                        StringComparer.Ordinal
+                    )
+                )
+            );
 
     /// <summary>
     /// Numbers drawn from the ranges of the knowledge: each by itself, from the triangular distribution whose peak is

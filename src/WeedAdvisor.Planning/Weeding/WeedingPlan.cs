@@ -8,8 +8,7 @@ namespace WeedAdvisor.Planning.Weeding;
 /// Share of its seedlings that mulch and treatments stop, 0 to 1, for each week of the plan; empty when nothing does.
 /// </param>
 /// <param name="Standing">Plants that stand at the start, by age in weeks; empty when there are none.</param>
-public sealed record PlannedWeed(
-    WeedTraits Traits, ImmutableArray<double> Control, ImmutableArray<double> Standing)
+public sealed record PlannedWeed(WeedTraits Traits, ImmutableArray<double> Control, ImmutableArray<double> Standing)
 {
     /// <summary>A weed that nothing stops and of which none stands yet.</summary>
     public static PlannedWeed Free(WeedTraits traits) => new(traits, [], []);

@@ -19,11 +19,12 @@ public sealed record AreaWeedingReport(
     ImmutableArray<string> Refusals,
     AreaWeeding? Weeding,
     IntervalComparison? Compared,
-    ImmutableArray<UncertainInterval> Bands)
+    ImmutableArray<UncertainInterval> Bands
+)
 {
     /// <summary>The season at the present interval; null when that is not known.</summary>
-    public WeedingSeason? Present => Compared?.Seasons.FirstOrDefault(
-        season => season.IntervalWeeks == Weeding?.PresentIntervalWeeks);
+    public WeedingSeason? Present =>
+        Compared?.Seasons.FirstOrDefault(season => season.IntervalWeeks == Weeding?.PresentIntervalWeeks);
 }
 
 /// <summary>The weeding figures of a visit.</summary>
@@ -48,11 +49,13 @@ public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWee
         WeedingWishes wishes,
         IReadOnlyCollection<int> intervals,
         int pots,
-        ulong? seed)
+        ulong? seed
+    )
     {
         if (pots < 1)
             return Outcome<WeedingReport, string>.Bad("The number of pots is 1 or more.");
-        return Outcome<WeedingReport, string>.Good(new(
+        return Outcome<WeedingReport, string>.Good(
+            new(
                 visit,
                 pots,
                 [.. visit.Areas.Select(area => Report(area, visit.Date, knowledge, wishes, intervals, seed))]
@@ -66,7 +69,8 @@ public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWee
         KnowledgeBase knowledge,
         WeedingWishes wishes,
         IReadOnlyCollection<int> intervals,
-        ulong? seed)
+        ulong? seed
+    )
     {
         var reading = AreaReading.Of(area, day, knowledge);
         Outcome<AreaWeeding, string> weeding = AreaWeeding.Of(reading, day, knowledge, wishes);
@@ -75,8 +79,11 @@ public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWee
         WeedingNumbers numbers = WeedingNumbers.Of(knowledge).Value!;
         int[] all = weeding.Value.PresentIntervalWeeks is { } present ? [.. intervals, present] : [.. intervals];
         double wage = weeding.Value.WageUsdPerHour;
-        Outcome<IntervalComparison, string> compared =
-            IntervalComparison.Of(weeding.Value.Setup.Plan(numbers, 1).Value!, all, wage);
+        Outcome<IntervalComparison, string> compared = IntervalComparison.Of(
+            weeding.Value.Setup.Plan(numbers, 1).Value!,
+            all,
+            wage
+        );
         if (!compared.IsGood)
             return Refused(compared.Refusals);
         ImmutableArray<UncertainInterval> bands = seed is { } start

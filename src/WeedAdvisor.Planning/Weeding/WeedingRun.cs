@@ -9,9 +9,12 @@ namespace WeedAdvisor.Planning.Weeding;
 /// </summary>
 public static class WeedingRun
 {
-    private const int LeastWeeksAfterSeason = 6, RoundsAfterSeason = 2;
+    private const int LeastWeeksAfterSeason = 6,
+        RoundsAfterSeason = 2;
 
-    private const double Pots = 1000, SecondsInHour = 3600, MinutesInHour = 60;
+    private const double Pots = 1000,
+        SecondsInHour = 3600,
+        MinutesInHour = 60;
 
     /// <summary>
     /// Weeks for which rounds go on after the last weed of the list has stopped coming up: six, or two rounds if that
@@ -54,7 +57,8 @@ public static class WeedingRun
             rounds.DrainToImmutable(),
             [.. weeds.Select(weed => weed.Fate())],
             Clearing(plan, weeds),
-            plan.Numbers.MaterialsUsd);
+            plan.Numbers.MaterialsUsd
+        );
     }
 
     // Plants lie anywhere on the surface, so the share they leave open falls as exp(-cover).
@@ -92,9 +96,11 @@ public static class WeedingRun
         return Worked(plan.Numbers, plan.Weeks, standing);
     }
 
-    private static WeedingRound Worked(WeedingNumbers numbers, int week, double[] pulled) => new(
-        week,
-        numbers.WalkingMinutes / MinutesInHour,
-        [.. pulled.Select((count, size) => count * numbers.PullSeconds[size] / SecondsInHour)],
-        [.. pulled]);
+    private static WeedingRound Worked(WeedingNumbers numbers, int week, double[] pulled) =>
+        new(
+            week,
+            numbers.WalkingMinutes / MinutesInHour,
+            [.. pulled.Select((count, size) => count * numbers.PullSeconds[size] / SecondsInHour)],
+            [.. pulled]
+        );
 }

@@ -8,7 +8,11 @@ namespace WeedAdvisor.Planning.Weeding;
 /// <param name="PullingHours">Hours of pulling, by class of <see cref="PlantSizes"/>.</param>
 /// <param name="Pulled">Weeds pulled, by class.</param>
 public sealed record WeedingRound(
-    int Week, double WalkingHours, ImmutableArray<double> PullingHours, ImmutableArray<double> Pulled)
+    int Week,
+    double WalkingHours,
+    ImmutableArray<double> PullingHours,
+    ImmutableArray<double> Pulled
+)
 {
     /// <summary>Hours of the round.</summary>
     public double Hours => WalkingHours + PullingHours.Sum();
@@ -34,7 +38,8 @@ public sealed record WeedFate(
     double Pulled,
     double Dead,
     double Standing,
-    double SeedsShed);
+    double SeedsShed
+);
 
 /// <summary>What a plan comes to, for 1000 pots.</summary>
 /// <param name="IntervalWeeks">Weeks between rounds.</param>
@@ -50,7 +55,8 @@ public sealed record WeedingSeason(
     ImmutableArray<WeedingRound> Rounds,
     ImmutableArray<WeedFate> Weeds,
     WeedingRound Clearing,
-    double MaterialsUsdPerRound)
+    double MaterialsUsdPerRound
+)
 {
     /// <summary>Hours of walking, the clearing at the end among them.</summary>
     public double WalkingHours => Rounds.Sum(round => round.WalkingHours) + Clearing.WalkingHours;

@@ -61,14 +61,19 @@ public sealed record WeedingSetup
         Plan(numbers, intervalWeeks, weed => weed.WeeksToFirstSeed?.Middle);
 
     internal Outcome<WeedingPlan, string> Plan(
-        WeedingNumbers numbers, int intervalWeeks, Func<Weed, decimal?> firstSeed)
+        WeedingNumbers numbers,
+        int intervalWeeks,
+        Func<Weed, decimal?> firstSeed
+    )
     {
         if (Control is not (>= 0 and <= 1))
             return Outcome<WeedingPlan, string>.Bad("The share that is stopped lies between 0 and 100 percent.");
         if (Weeks is < 1 or > WeedingPlan.MostWeeks)
             return Outcome<WeedingPlan, string>.Bad($"A plan lasts 1 to {WeedingPlan.MostWeeks} weeks.");
         Outcome<WeedTraits, string>[] traits =
-            [.. Weeds.Select(weed => WeedTraits.Of(weed.Weed, Site, numbers, firstSeed(weed.Weed)))];
+        [
+            .. Weeds.Select(weed => WeedTraits.Of(weed.Weed, Site, numbers, firstSeed(weed.Weed))),
+        ];
         if (traits.Any(one => !one.IsGood))
             return Outcome<WeedingPlan, string>.Bad(traits.SelectMany(one => one.Refusals));
         var plan = new WeedingPlan
@@ -92,7 +97,8 @@ public sealed record WeedingSetup
         return new PlannedWeed(
             traits,
             [.. Enumerable.Range(0, Weeks).Select(week => 1 - (through * (1 - Treated(weed, week))))],
-            StandingNow.Of(weed, traits, numbers));
+            StandingNow.Of(weed, traits, numbers)
+        );
     }
 
     private static double Treated(SetupWeed weed, int week) => week < weed.Control.Length ? weed.Control[week] : 0;

@@ -18,8 +18,7 @@ internal static class ActionBlock
         string status = action.Status == ActionStatus.Clear ? "" : $", {StatusWords.Of(action, names.NeedInShort)}";
         Line head = Line.Of($"{new Named(names.Action(action.Action))} ({action.Action}){status}");
         yield return new Blank();
-        yield return new ItemList(
-        [
+        yield return new ItemList([
             new Item(Item.Rank(action.Rank), head with { Action = action.Action, Tone = Tone.Strong })
             {
                 Below =
@@ -74,23 +73,29 @@ internal static class ActionBlock
             : $"{names.Weed(part.Weed)} no figure";
 
     private static IEnumerable<Block> Reasons(ClearAction action) =>
-    [
-        .. Strongest("for: ", action.Because.Where(reason => !IsDoubt(reason))),
-        .. Strongest("against: ", action.Because.Where(IsDoubt)),
-        new Keyed("why: ", string.Join(", ", action.Because.Select(reason => reason.Judgement).Distinct())),
-    ];
+        [
+            .. Strongest("for: ", action.Because.Where(reason => !IsDoubt(reason))),
+            .. Strongest("against: ", action.Because.Where(IsDoubt)),
+            new Keyed("why: ", string.Join(", ", action.Because.Select(reason => reason.Judgement).Distinct())),
+        ];
 
     private static IEnumerable<Block> Strongest(string mark, IEnumerable<Reason> reasons) =>
-        reasons.DistinctBy(reason => reason.Text).Take(MostReasons).Select(reason => new Keyed(
-            mark,
-            $"{Names.UnderItsName(reason.Said)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}"));
+        reasons
+            .DistinctBy(reason => reason.Text)
+            .Take(MostReasons)
+            .Select(reason => new Keyed(
+                mark,
+                $"{Names.UnderItsName(reason.Said)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}"
+            ));
 
     private static IEnumerable<Block> Cautions(Names names, DateOnly day, ClearAction action, CatalogueAction? record)
     {
         foreach (ActionCaution caution in action.Cautions)
         {
             yield return Warning(
-                caution.IsCertain ? "mind: " : "mind, if it applies: ", Names.UnderItsName(caution.Said));
+                caution.IsCertain ? "mind: " : "mind, if it applies: ",
+                Names.UnderItsName(caution.Said)
+            );
         }
 
         if (names.Treatment(action.Action) is { } treatment)

@@ -25,11 +25,19 @@ internal sealed record ActionGroup(string Title, ImmutableArray<ClearAction> Act
 
     /// <summary>The groups in the order of reading. What is to do now is told even when it is nothing.</summary>
     public static ImmutableArray<ActionGroup> Of(AreaAdvice area) =>
-    [
-        .. s_groups
-            .Select(group => (group.When, Group: new ActionGroup(
-                group.Title, [.. area.Clear.Where(action => action.When == group.When)], group.MostInFull)))
-            .Where(item => item.When == "now" || !item.Group.Actions.IsEmpty)
-            .Select(item => item.Group),
-    ];
+        [
+            .. s_groups
+                .Select(group =>
+                    (
+                        group.When,
+                        Group: new ActionGroup(
+                            group.Title,
+                            [.. area.Clear.Where(action => action.When == group.When)],
+                            group.MostInFull
+                        )
+                    )
+                )
+                .Where(item => item.When == "now" || !item.Group.Actions.IsEmpty)
+                .Select(item => item.Group),
+        ];
 }

@@ -15,8 +15,11 @@ internal static class ActionSection
             yield return Heading.Section(group.Title);
             if (group.Actions.IsEmpty)
                 yield return new Paragraph("Nothing is clear to do now.").At(2);
-            foreach (Block block in group.Actions.SelectMany(action =>
-                ActionBlock.Of(names, day, action, basis, names.Dates(action.Action, area.Area, day))))
+            foreach (
+                Block block in group.Actions.SelectMany(action =>
+                    ActionBlock.Of(names, day, action, basis, names.Dates(action.Action, area.Area, day))
+                )
+            )
             {
                 yield return block;
             }

@@ -30,15 +30,17 @@ public static class AdviceInTurn
         bool full,
         bool withSources,
         int width,
-        UnitsWanted? units = null)
+        UnitsWanted? units = null
+    )
     {
         ImmutableArray<string> names = DocumentUnits.NamesIn(visit);
         var parts = new AdviceParts(visit, knowledge.Stamp, knowledge, full, withSources);
         List<string> pages = [];
         foreach (ImmutableArray<AreaAdvice> some in areas)
             pages.AddRange(parts.Of(some, blocks => DocumentText.Of(DocumentUnits.In(blocks, units, names), width)));
-        to.Write(DocumentText.Of(
-            DocumentUnits.In(new Document(parts.Title, [.. parts.Before()]), units, names), width));
+        to.Write(
+            DocumentText.Of(DocumentUnits.In(new Document(parts.Title, [.. parts.Before()]), units, names), width)
+        );
         foreach (string page in pages)
             to.Write(page);
         to.Write(DocumentText.Of(DocumentUnits.In(parts.After(), units, names), width));

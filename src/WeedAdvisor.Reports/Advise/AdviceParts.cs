@@ -19,7 +19,12 @@ namespace WeedAdvisor.Reports.Advise;
 /// <param name="full">Whether everything is told, or what a grower needs first.</param>
 /// <param name="withSources">Whether the sources are named, and cited in full at the end.</param>
 internal sealed class AdviceParts(
-    Visit visit, KnowledgeStamp stamp, KnowledgeBase knowledge, bool full, bool withSources)
+    Visit visit,
+    KnowledgeStamp stamp,
+    KnowledgeBase knowledge,
+    bool full,
+    bool withSources
+)
 {
     private readonly Names _names = new(knowledge);
     private readonly Told _told = new();
@@ -32,19 +37,16 @@ internal sealed class AdviceParts(
 
     /// <summary>What stands before the areas; complete once all have passed.</summary>
     public IEnumerable<Block> Before() =>
-    [
-        .. visit.Title is { } title ? [new Paragraph(title)] : (Block[])[],
-        new Paragraph($"Visit {visit.Id}, {Figures.Day(visit.Date)}; knowledge {stamp.Brief}"),
-        .. _firstThings.Count > 1 ? FirstThings.Of(_firstThings) : [],
-        .. !full && _seen.NamesTreatment ? SafetyBlocks.Standing() : [],
-    ];
+        [
+            .. visit.Title is { } title ? [new Paragraph(title)] : (Block[])[],
+            new Paragraph($"Visit {visit.Id}, {Figures.Day(visit.Date)}; knowledge {stamp.Brief}"),
+            .. _firstThings.Count > 1 ? FirstThings.Of(_firstThings) : [],
+            .. !full && _seen.NamesTreatment ? SafetyBlocks.Standing() : [],
+        ];
 
     /// <summary>What stands behind them; complete once all have passed.</summary>
     public IEnumerable<Block> After() =>
-    [
-        .. full ? [] : BriefReport.Key(_seen),
-        .. withSources ? SourceSection.Of(knowledge, _sources) : [],
-    ];
+        [.. full ? [] : BriefReport.Key(_seen), .. withSources ? SourceSection.Of(knowledge, _sources) : []];
 
     /// <summary>Takes the next areas and gives what is made of their blocks, in their order.</summary>
     /// <param name="areas">The advice on them.</param>
@@ -57,17 +59,23 @@ internal sealed class AdviceParts(
         for (int i = 0; i < areas.Length; i++)
             told[i] = Gather(areas[i], looked[i]);
         var all = new T[areas.Length];
-        OnAllCores(areas.Length, i => all[i] = made(full
-            ? FullReport.OfArea(_names, knowledge, visit.Date, areas[i])
-            : BriefReport.OfArea(StyleOf(areas[i]), areas[i], told[i])));
+        OnAllCores(areas.Length, i =>
+            all[i] = made(
+                full
+                    ? FullReport.OfArea(_names, knowledge, visit.Date, areas[i])
+                    : BriefReport.OfArea(StyleOf(areas[i]), areas[i], told[i])
+            )
+        );
         return all;
     }
 
-    private Looked LookAt(AreaAdvice area) => new(
-        FirstThings.Of(_names, area, visit.Date),
-        SeenInAreas.Of(_names, knowledge, area),
-        full ? [] : BriefActions.PointsOf(StyleOf(area), area),
-        withSources ? [.. SourceSection.KeysOf(area)] : []);
+    private Looked LookAt(AreaAdvice area) =>
+        new(
+            FirstThings.Of(_names, area, visit.Date),
+            SeenInAreas.Of(_names, knowledge, area),
+            full ? [] : BriefActions.PointsOf(StyleOf(area), area),
+            withSources ? [.. SourceSection.KeysOf(area)] : []
+        );
 
     private Dictionary<string, ToldAction> Gather(AreaAdvice area, Looked looked)
     {
@@ -92,5 +100,6 @@ internal sealed class AdviceParts(
         Item First,
         SeenInAreas Seen,
         ImmutableArray<(string Action, ImmutableArray<Point> Points)> Points,
-        ImmutableArray<string> Sources);
+        ImmutableArray<string> Sources
+    );
 }

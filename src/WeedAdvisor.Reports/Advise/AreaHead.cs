@@ -7,11 +7,8 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>The head of an area: its name and the weeds seen there.</summary>
 internal static class AreaHead
 {
-    public static Heading Of(Names names, VisitArea area) => new(HeadingLevel.Area, new Named(area.Name))
-    {
-        Below = [WeedsSeen(names, area)],
-        IsBoxed = true,
-    };
+    public static Heading Of(Names names, VisitArea area) =>
+        new(HeadingLevel.Area, new Named(area.Name)) { Below = [WeedsSeen(names, area)], IsBoxed = true };
 
     private static string WeedsSeen(Names names, VisitArea area)
     {

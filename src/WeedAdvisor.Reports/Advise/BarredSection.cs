@@ -9,7 +9,8 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>What must not be used in an area, never before not this way before not yet, grouped by reason.</summary>
 internal static class BarredSection
 {
-    private const int Left = 2, Inner = 4;
+    private const int Left = 2,
+        Inner = 4;
 
     public static IEnumerable<Block> Of(Names names, AreaAdvice area, DateOnly day)
     {
@@ -33,8 +34,8 @@ internal static class BarredSection
 
     private static Item ItemOf(Names names, BarGroup group)
     {
-        IEnumerable<string> actions = group.Actions
-            .OrderBy(action => names.Action(action.Action), StringComparer.Ordinal)
+        IEnumerable<string> actions = group
+            .Actions.OrderBy(action => names.Action(action.Action), StringComparer.Ordinal)
             .Select(action => NameOf(names, action));
         string count = names.CountActions([.. group.Actions.Select(action => action.Action)]);
         return new Item(Item.Dash, $"{group.Text}{Figures.Keys(group.Sources)}")
@@ -50,18 +51,20 @@ internal static class BarredSection
         };
     }
 
-    private static string NameOf(Names names, BarredAction action) => MoreBars(action) is var more and > 0
-        ? string.Create(CultureInfo.InvariantCulture, $"{names.Action(action.Action)} (+{more})")
-        : names.Action(action.Action);
+    private static string NameOf(Names names, BarredAction action) =>
+        MoreBars(action) is var more and > 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{names.Action(action.Action)} (+{more})")
+            : names.Action(action.Action);
 
     private static int MoreBars(BarredAction action) =>
         action.Because.Select(reason => reason.Judgement).Distinct(StringComparer.Ordinal).Count() - 1;
 
     private static string Title(BarGroup group)
     {
-        string why = group.Severity == Severity.Prohibited
-            ? "law, label or certain injury stand against it"
-            : "it would not work here, or not be worth it";
+        string why =
+            group.Severity == Severity.Prohibited
+                ? "law, label or certain injury stand against it"
+                : "it would not work here, or not be worth it";
         return $"{Figures.Sentence(ActionStatuses.Text(group.Status))}, {StatusWords.Of(group.Severity)}: {why}";
     }
 }

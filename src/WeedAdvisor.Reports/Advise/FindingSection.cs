@@ -9,7 +9,8 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>What is going on in an area, what to mind there, where rules disagree and what none could judge.</summary>
 internal static class FindingSection
 {
-    private const int Left = 2, Inner = 4;
+    private const int Left = 2,
+        Inner = 4;
 
     public static IEnumerable<Block> Of(AreaAdvice area)
     {
@@ -43,8 +44,7 @@ internal static class FindingSection
         if (area.Conflicts.IsEmpty)
             yield break;
         yield return Heading.Section("Where rules disagree: you decide");
-        yield return new ItemList(
-        [
+        yield return new ItemList([
             .. area.Conflicts.Select(conflict => new Item(
                 Item.Dash,
                 Line.FromTextPart(new Named(names.Action(conflict.Action))) with
@@ -53,11 +53,7 @@ internal static class FindingSection
                 }
             )
             {
-                Below =
-                [
-                    .. Side("for: ", conflict.For),
-                    .. Side("against: ", conflict.Against),
-                ],
+                Below = [.. Side("for: ", conflict.For), .. Side("against: ", conflict.Against)],
             }),
         ]).At(Left);
     }
@@ -70,15 +66,18 @@ internal static class FindingSection
         yield return ItemList.Dashes(area.Gaps.Select(gap => Line.FromString(gap.Text))).At(Left);
     }
 
-    private static Item Sure(AreaFinding finding) => new(
-        Item.Dash, $"{finding.Text} ({Figures.FindingWord(finding.Certainty)}, {Figures.Share(finding.Certainty)})")
-    {
-        Below =
-        [
-            .. finding.Because.DistinctBy(reason => reason.Text).Select(reason =>
-                new Paragraph($"{Figures.Sentence(reason.Text)}{Figures.Keys(reason.Sources)}").At(Inner)),
-        ],
-    };
+    private static Item Sure(AreaFinding finding) =>
+        new(Item.Dash, $"{finding.Text} ({Figures.FindingWord(finding.Certainty)}, {Figures.Share(finding.Certainty)})")
+        {
+            Below =
+            [
+                .. finding
+                    .Because.DistinctBy(reason => reason.Text)
+                    .Select(reason =>
+                        new Paragraph($"{Figures.Sentence(reason.Text)}{Figures.Keys(reason.Sources)}").At(Inner)
+                    ),
+            ],
+        };
 
     private static Item CautionOf(AreaCaution caution)
     {
@@ -88,7 +87,8 @@ internal static class FindingSection
     }
 
     private static IEnumerable<Block> Side(string mark, ImmutableArray<Reason> reasons) =>
-        reasons.Select(reason => new Keyed(
+        reasons.Select(reason =>
+            new Keyed(
                 mark,
                 $"{Names.UnderItsName(reason.Said)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}"
             ).At(Inner)

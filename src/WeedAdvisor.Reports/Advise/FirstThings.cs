@@ -26,8 +26,14 @@ internal static class FirstThings
     // Who is not to go in is told that, and no work that is done elsewhere.
     private static Line ToDo(Names names, AreaAdvice area, DateOnly day) =>
         area.KeepOut is { } keepOut
-            ? Line.FromString($"keep out {UntilWords.KeepOut(keepOut, day)}") with { Tone = Tone.Warning }
+            ? Line.FromString($"keep out {UntilWords.KeepOut(keepOut, day)}") with
+            {
+                Tone = Tone.Warning,
+            }
         : area.Clear is [var first, ..]
-            ? Line.FromTextPart(new Named(names.Action(first.Action))) with { Action = first.Action }
+            ? Line.FromTextPart(new Named(names.Action(first.Action))) with
+            {
+                Action = first.Action,
+            }
         : "nothing is clear yet";
 }

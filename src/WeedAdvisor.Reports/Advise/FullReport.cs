@@ -10,19 +10,19 @@ internal static class FullReport
 {
     /// <summary>The page of one area.</summary>
     public static IEnumerable<Block> OfArea(Names names, KnowledgeBase knowledge, DateOnly day, AreaAdvice area) =>
-    [
-        AreaHead.Of(names, area.Area),
-        .. KeepOutSection.Of(names, area, day),
-        .. QuestionSection.Of(area),
-        .. ActionSection.Of(names, day, area),
-        .. Safety.NamesTreatment(area, knowledge) ? SafetyBlocks.Standing() : [],
-        .. FindingSection.Of(area),
-        .. FindingSection.Cautions(area),
-        .. WaitingSection.Of(names, area),
-        .. PossibleSection.Of(names, area, day),
-        .. BarredSection.Of(names, area, day),
-        .. NotAdvisedSection.Of(names, area),
-        .. FindingSection.Conflicts(names, area),
-        .. FindingSection.Gaps(area),
-    ];
+        [
+            AreaHead.Of(names, area.Area),
+            .. KeepOutSection.Of(names, area, day),
+            .. QuestionSection.Of(area),
+            .. ActionSection.Of(names, day, area),
+            .. Safety.NamesTreatment(area, knowledge) ? SafetyBlocks.Standing() : [],
+            .. FindingSection.Of(area),
+            .. FindingSection.Cautions(area),
+            .. WaitingSection.Of(names, area),
+            .. PossibleSection.Of(names, area, day),
+            .. BarredSection.Of(names, area, day),
+            .. NotAdvisedSection.Of(names, area),
+            .. FindingSection.Conflicts(names, area),
+            .. FindingSection.Gaps(area),
+        ];
 }

@@ -18,12 +18,13 @@ internal static class NotAdvisedSection
         yield return Heading.Section(
             $"What is not advised: {names.CountActions([.. area.NotAdvised.Select(one => one.Action)])}"
         );
-        yield return ItemList.Dashes(
-        [
-            .. outweighed.Length > 0
-                ? [$"what speaks against it weighs more: {Listing.Some(names.ActionsInOrder(outweighed), most)}"]
-                : (Line[])[],
-            .. idle.Length > 0 ? [$"nothing speaks for it here: {names.CountActions(idle)}"] : (Line[])[],
-        ]).At(2);
+        yield return ItemList
+            .Dashes([
+                .. outweighed.Length > 0
+                    ? [$"what speaks against it weighs more: {Listing.Some(names.ActionsInOrder(outweighed), most)}"]
+                    : (Line[])[],
+                .. idle.Length > 0 ? [$"nothing speaks for it here: {names.CountActions(idle)}"] : (Line[])[],
+            ])
+            .At(2);
     }
 }

@@ -16,8 +16,11 @@ internal static class PossibleSection
     {
         Line[] lines =
         [
-            .. BecomingPossible.Lines(area, day).Select(line =>
-                Line.FromString($"{line.When}: {Listing.Some(names.ActionsInOrder(line.Actions), most)}")),
+            .. BecomingPossible
+                .Lines(area, day)
+                .Select(line =>
+                    Line.FromString($"{line.When}: {Listing.Some(names.ActionsInOrder(line.Actions), most)}")
+                ),
         ];
         return lines.Length == 0
             ? []

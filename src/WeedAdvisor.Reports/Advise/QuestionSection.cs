@@ -7,10 +7,7 @@ namespace WeedAdvisor.Reports.Advise;
 internal static class QuestionSection
 {
     public static IEnumerable<Block> Of(AreaAdvice area) =>
-    [
-        Heading.Section("Ask next"),
-        .. Lines(area.NextQuestion).Select(line => new Paragraph(line).At(2)),
-    ];
+        [Heading.Section("Ask next"), .. Lines(area.NextQuestion).Select(line => new Paragraph(line).At(2))];
 
     private static IEnumerable<Line> Lines(NextQuestion? question)
     {

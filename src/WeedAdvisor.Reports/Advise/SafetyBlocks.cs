@@ -13,7 +13,10 @@ internal static class SafetyBlocks
     public static IEnumerable<Block> Standing(IEnumerable<string> more)
     {
         yield return Heading.Section("Before any chemical");
-        yield return ItemList.Dashes(Safety.StandingLines.Concat(more).Select(line =>
-            Line.FromString(line) with { Tone = Tone.Warning })).At(2);
+        yield return ItemList
+            .Dashes(
+                Safety.StandingLines.Concat(more).Select(line => Line.FromString(line) with { Tone = Tone.Warning })
+            )
+            .At(2);
     }
 }

@@ -20,20 +20,22 @@ internal sealed record SeenInAreas
     public bool HasClearTreatment { get; init; }
 
     /// <summary>What was seen in one area.</summary>
-    public static SeenInAreas Of(Names names, KnowledgeBase knowledge, AreaAdvice area) => new()
-    {
-        NamesTreatment = Safety.NamesTreatment(area, knowledge),
-        HasClear = !area.Clear.IsEmpty,
-        HasInventedCosts = area.Clear.Any(action => Costs.IsInvented(names.Record(action.Action))),
-        HasClearTreatment = area.Clear.Any(action => names.IsTreatment(action.Action)),
-    };
+    public static SeenInAreas Of(Names names, KnowledgeBase knowledge, AreaAdvice area) =>
+        new()
+        {
+            NamesTreatment = Safety.NamesTreatment(area, knowledge),
+            HasClear = !area.Clear.IsEmpty,
+            HasInventedCosts = area.Clear.Any(action => Costs.IsInvented(names.Record(action.Action))),
+            HasClearTreatment = area.Clear.Any(action => names.IsTreatment(action.Action)),
+        };
 
     /// <summary>What was seen in these areas or in others.</summary>
-    public SeenInAreas Or(SeenInAreas other) => new()
-    {
-        NamesTreatment = NamesTreatment || other.NamesTreatment,
-        HasClear = HasClear || other.HasClear,
-        HasInventedCosts = HasInventedCosts || other.HasInventedCosts,
-        HasClearTreatment = HasClearTreatment || other.HasClearTreatment,
-    };
+    public SeenInAreas Or(SeenInAreas other) =>
+        new()
+        {
+            NamesTreatment = NamesTreatment || other.NamesTreatment,
+            HasClear = HasClear || other.HasClear,
+            HasInventedCosts = HasInventedCosts || other.HasInventedCosts,
+            HasClearTreatment = HasClearTreatment || other.HasClearTreatment,
+        };
 }

@@ -9,11 +9,11 @@ namespace WeedAdvisor.Reports.Advise;
 internal static class SourceSection
 {
     public static IEnumerable<Block> Of(KnowledgeBase knowledge, IReadOnlyCollection<string> keys) =>
-    [
-        Heading.Section("Sources"),
-        .. keys.Count == 0 ? [new Paragraph("None is named in this advice.").At(2)] : (Block[])[],
-        .. keys.Select(key => new Citation(key, Cited(knowledge, key)).At(2)),
-    ];
+        [
+            Heading.Section("Sources"),
+            .. keys.Count == 0 ? [new Paragraph("None is named in this advice.").At(2)] : (Block[])[],
+            .. keys.Select(key => new Citation(key, Cited(knowledge, key)).At(2)),
+        ];
 
     /// <summary>A source in full.</summary>
     public static string Cited(KnowledgeBase knowledge, string key)
@@ -25,7 +25,9 @@ internal static class SourceSection
 
     /// <summary>Keys of the sources that the advice on an area names, some of them more than once.</summary>
     public static IEnumerable<string> KeysOf(AreaAdvice area) =>
-        area.Findings.SelectMany(finding => finding.Because).SelectMany(reason => reason.Sources)
+        area
+            .Findings.SelectMany(finding => finding.Because)
+            .SelectMany(reason => reason.Sources)
             .Concat(area.Clear.SelectMany(action => action.Sources))
             .Concat(area.Clear.SelectMany(action => action.Because).SelectMany(reason => reason.Sources))
             .Concat(area.Clear.SelectMany(action => action.Effect.Parts).SelectMany(part => part.Sources))

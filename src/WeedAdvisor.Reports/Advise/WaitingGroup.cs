@@ -21,10 +21,11 @@ internal sealed record WaitingGroup(string Listed, ImmutableArray<string> Action
     private static ImmutableArray<NeedWords> NeedsOf(Names names, WaitingAction action) =>
         [.. action.Needs.Order().Select(names.NeedOfAny).Distinct()];
 
-    private static string List(ImmutableArray<NeedWords> needs) => needs switch
-    {
-        [] => "nothing that is known",
-        [var only] => only.Short,
-        [.. var most, var last] => $"{string.Join(", ", most.Select(need => need.Short))} and {last.Short}",
-    };
+    private static string List(ImmutableArray<NeedWords> needs) =>
+        needs switch
+        {
+            [] => "nothing that is known",
+            [var only] => only.Short,
+            [.. var most, var last] => $"{string.Join(", ", most.Select(need => need.Short))} and {last.Short}",
+        };
 }

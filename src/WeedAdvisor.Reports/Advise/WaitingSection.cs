@@ -18,12 +18,27 @@ internal static class WaitingSection
             $"What waits for an answer: {names.CountActions([.. area.Waiting.Select(w => w.Action)])}"
         );
         yield return new Heading(HeadingLevel.Minor, "What is needed").At(2);
-        yield return ItemList.Dashes(
-            area.Waiting.SelectMany(wait => wait.Needs).Distinct().Order()
-                .Select(names.NeedOfAny).Distinct()
-                .Select(need => Line.FromString(need.InFull))).At(4);
+        yield return ItemList
+            .Dashes(
+                area.Waiting.SelectMany(wait => wait.Needs)
+                    .Distinct()
+                    .Order()
+                    .Select(names.NeedOfAny)
+                    .Distinct()
+                    .Select(need => Line.FromString(need.InFull))
+            )
+            .At(4);
         yield return new Heading(HeadingLevel.Minor, "What each answer may free; the fewest answers first").At(2);
-        yield return ItemList.Dashes(WaitingGroup.Of(names, area.Waiting).Select(group => Line.FromString(
-            $"after {group.Listed}: {string.Join("; ", names.ActionsInOrder(group.Actions))}"))).At(4);
+        yield return ItemList
+            .Dashes(
+                WaitingGroup
+                    .Of(names, area.Waiting)
+                    .Select(group =>
+                        Line.FromString(
+                            $"after {group.Listed}: {string.Join("; ", names.ActionsInOrder(group.Actions))}"
+                        )
+                    )
+            )
+            .At(4);
     }
 }

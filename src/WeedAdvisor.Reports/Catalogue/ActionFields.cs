@@ -44,45 +44,54 @@ internal sealed class ActionFields(KnowledgeBase knowledge)
         return RecordFields.Ending(fields, treatment, knowledge);
     }
 
-    private static void AddTiming(Fields fields, Treatment treatment) => fields
-        .Add("wait after potting", Days(treatment.WaitAfterPottingDays))
-        .Add("wait after potting bare-root stock", Days(treatment.WaitBareRootDays))
-        .Add("house stays open afterwards", Days(treatment.DaysBeforeCovering))
-        .Add("not at", treatment.NotAt)
-        .Add("water in", treatment.WaterInMm is { } water ? $"{Figures.Range(water)} mm" : null)
-        .Add("water in within", treatment.WaterInWithinDays is { } within ? $"{Figures.Plain(within)} days" : null)
-        .Add("no rain for", treatment.RainFreeHours is { } dry ? $"{Figures.Range(dry)} h" : null)
-        .Add("not above", treatment.NotAboveC is { } hot ? $"{Figures.Plain(hot)} C" : null)
-        .Add("not below", treatment.NotBelowC is { } cold ? $"{Figures.Plain(cold)} C" : null)
-        .Add("wants", treatment.Wants)
-        .Add("on dry leaves only", treatment.DryLeaves ? "yes" : null)
-        .Add("keeps weeds down", treatment.ResidualWeeks is { } weeks ? $"{Figures.Range(weeks)} weeks" : null)
-        .Add("again after", Days(treatment.RepeatAfterDays))
-        .Add("uses a year", treatment.UsesPerYear is { } uses ? Figures.Plain(uses) : "see the label")
-        .Add("most in a year", treatment.YearlyLimitKgAiHa is { } limit ? $"{Figures.Plain(limit)} kg a.i./ha" : null)
-        .AddEach("rate", treatment.Rates.Select(Rate));
+    private static void AddTiming(Fields fields, Treatment treatment) =>
+        fields
+            .Add("wait after potting", Days(treatment.WaitAfterPottingDays))
+            .Add("wait after potting bare-root stock", Days(treatment.WaitBareRootDays))
+            .Add("house stays open afterwards", Days(treatment.DaysBeforeCovering))
+            .Add("not at", treatment.NotAt)
+            .Add("water in", treatment.WaterInMm is { } water ? $"{Figures.Range(water)} mm" : null)
+            .Add("water in within", treatment.WaterInWithinDays is { } within ? $"{Figures.Plain(within)} days" : null)
+            .Add("no rain for", treatment.RainFreeHours is { } dry ? $"{Figures.Range(dry)} h" : null)
+            .Add("not above", treatment.NotAboveC is { } hot ? $"{Figures.Plain(hot)} C" : null)
+            .Add("not below", treatment.NotBelowC is { } cold ? $"{Figures.Plain(cold)} C" : null)
+            .Add("wants", treatment.Wants)
+            .Add("on dry leaves only", treatment.DryLeaves ? "yes" : null)
+            .Add("keeps weeds down", treatment.ResidualWeeks is { } weeks ? $"{Figures.Range(weeks)} weeks" : null)
+            .Add("again after", Days(treatment.RepeatAfterDays))
+            .Add("uses a year", treatment.UsesPerYear is { } uses ? Figures.Plain(uses) : "see the label")
+            .Add(
+                "most in a year",
+                treatment.YearlyLimitKgAiHa is { } limit ? $"{Figures.Plain(limit)} kg a.i./ha" : null
+            )
+            .AddEach("rate", treatment.Rates.Select(Rate));
 
-    private void AddHandling(Fields fields, Treatment treatment) => fields
-        .Add("strength", treatment.Strength is { } strength ? $"{Figures.Plain(strength.Value)} {strength.Unit}" : null)
-        .Add("volatile", _names.Word("volatility", treatment.Volatile))
-        .Add("stops roots", treatment.RootInhibitor ? "yes" : "no")
-        .Add("endangers water life", treatment.WaterHazard ? "yes" : "no")
-        .Add("drift endangers neighbours", treatment.DriftHazard ? "yes" : "no")
-        .Add("restricted entry", treatment.ReiHours is { } rei ? $"{Figures.Range(rei)} h" : "see the label")
-        .Add("signal word", treatment.SignalWord ?? "see the label")
-        .Add("protective equipment", treatment.ProtectiveEquipment ?? "see the label")
-        .Add("restricted use", treatment.RestrictedUse ? "yes: certified applicators only" : "no")
-        .Add("status", _names.Word("status", treatment.Status))
-        .Add("last checked", Figures.Day(treatment.Checked));
+    private void AddHandling(Fields fields, Treatment treatment) =>
+        fields
+            .Add(
+                "strength",
+                treatment.Strength is { } strength ? $"{Figures.Plain(strength.Value)} {strength.Unit}" : null
+            )
+            .Add("volatile", _names.Word("volatility", treatment.Volatile))
+            .Add("stops roots", treatment.RootInhibitor ? "yes" : "no")
+            .Add("endangers water life", treatment.WaterHazard ? "yes" : "no")
+            .Add("drift endangers neighbours", treatment.DriftHazard ? "yes" : "no")
+            .Add("restricted entry", treatment.ReiHours is { } rei ? $"{Figures.Range(rei)} h" : "see the label")
+            .Add("signal word", treatment.SignalWord ?? "see the label")
+            .Add("protective equipment", treatment.ProtectiveEquipment ?? "see the label")
+            .Add("restricted use", treatment.RestrictedUse ? "yes: certified applicators only" : "no")
+            .Add("status", _names.Word("status", treatment.Status))
+            .Add("last checked", Figures.Day(treatment.Checked));
 
-    private Fields Common(CatalogueAction action) => new Fields()
-        .Add("what", action.What)
-        .Add("when", _names.Word("when", action.When))
-        .Add("where", action.Places)
-        .Add("with stock", action.StockStages)
-        .Add("needs one of", action.NeedsEquipment)
-        .Add("cost", action.Cost is { } cost ? Cost(cost) : null)
-        .AddEach("mind", action.Cautions);
+    private Fields Common(CatalogueAction action) =>
+        new Fields()
+            .Add("what", action.What)
+            .Add("when", _names.Word("when", action.When))
+            .Add("where", action.Places)
+            .Add("with stock", action.StockStages)
+            .Add("needs one of", action.NeedsEquipment)
+            .Add("cost", action.Cost is { } cost ? Cost(cost) : null)
+            .AddEach("mind", action.Cautions);
 
     private static string Cost(CostDrivers cost) =>
         $"materials ${Figures.Range(cost.MaterialsUsd)}, labour {Figures.Range(cost.LabourHours)} h, "

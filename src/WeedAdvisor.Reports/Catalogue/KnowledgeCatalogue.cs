@@ -8,7 +8,7 @@ public static class KnowledgeCatalogue
 {
     /// <summary>The names of the catalogues.</summary>
     public static ImmutableArray<string> Kinds { get; } =
-        ["weeds", "practices", "treatments", "crops", "judgements", "questions", "findings", "sources", "regions"];
+    ["weeds", "practices", "treatments", "crops", "judgements", "questions", "findings", "sources", "regions"];
 
     /// <summary>The records of a catalogue, in the order of the knowledge.</summary>
     public static ImmutableArray<CatalogueEntry> Of(KnowledgeBase knowledge, string kind)
@@ -16,28 +16,54 @@ public static class KnowledgeCatalogue
         var actions = new ActionFields(knowledge);
         IEnumerable<CatalogueEntry> entries = kind switch
         {
-            "weeds" => knowledge.Weeds.Values.Select(weed =>
-                new CatalogueEntry(kind, weed.Id, weed.Name, () => RecordFields.Of(knowledge, weed))),
-            "practices" => knowledge.Practices.Values.Select(practice =>
-                new CatalogueEntry(kind, practice.Id, practice.Name, () => actions.Of(practice))),
-            "treatments" => knowledge.Treatments.Values.Select(treatment =>
-                new CatalogueEntry(kind, treatment.Id, treatment.Name, () => actions.Of(treatment))),
-            "crops" => knowledge.Crops.Values.Select(crop =>
-                new CatalogueEntry(kind, crop.Id, crop.Name, () => RecordFields.Of(knowledge, crop))),
+            "weeds" => knowledge.Weeds.Values.Select(weed => new CatalogueEntry(kind, weed.Id, weed.Name, () =>
+                RecordFields.Of(knowledge, weed)
+            )),
+            "practices" => knowledge.Practices.Values.Select(practice => new CatalogueEntry(
+                kind,
+                practice.Id,
+                practice.Name,
+                () => actions.Of(practice)
+            )),
+            "treatments" => knowledge.Treatments.Values.Select(treatment => new CatalogueEntry(
+                kind,
+                treatment.Id,
+                treatment.Name,
+                () => actions.Of(treatment)
+            )),
+            "crops" => knowledge.Crops.Values.Select(crop => new CatalogueEntry(kind, crop.Id, crop.Name, () =>
+                RecordFields.Of(knowledge, crop)
+            )),
             "judgements" => knowledge.Judgements.Select(judgement => new CatalogueEntry(
                 kind,
                 judgement.Id,
                 judgement.Topic,
                 () => JudgementFields.Of(knowledge, judgement)
             )),
-            "questions" => knowledge.Questions.Select(question =>
-                new CatalogueEntry(kind, question.Id, question.Ask, () => RecordFields.Of(knowledge, question))),
-            "findings" => knowledge.Findings.Values.Select(finding =>
-                new CatalogueEntry(kind, finding.Id, finding.Text, () => RecordFields.Of(knowledge, finding))),
-            "sources" => knowledge.Sources.Values.Select(source =>
-                new CatalogueEntry(kind, source.Key, source.Title, () => RecordFields.Of(source))),
-            "regions" => knowledge.Regions.Values.Select(region =>
-                new CatalogueEntry(kind, region.Id, region.Name, () => RecordFields.Of(knowledge, region))),
+            "questions" => knowledge.Questions.Select(question => new CatalogueEntry(
+                kind,
+                question.Id,
+                question.Ask,
+                () => RecordFields.Of(knowledge, question)
+            )),
+            "findings" => knowledge.Findings.Values.Select(finding => new CatalogueEntry(
+                kind,
+                finding.Id,
+                finding.Text,
+                () => RecordFields.Of(knowledge, finding)
+            )),
+            "sources" => knowledge.Sources.Values.Select(source => new CatalogueEntry(
+                kind,
+                source.Key,
+                source.Title,
+                () => RecordFields.Of(source)
+            )),
+            "regions" => knowledge.Regions.Values.Select(region => new CatalogueEntry(
+                kind,
+                region.Id,
+                region.Name,
+                () => RecordFields.Of(knowledge, region)
+            )),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a catalogue"),
         };
         return [.. entries];

@@ -62,8 +62,8 @@ internal static class RecordFields
 
     public static ImmutableArray<Field> Of(KnowledgeBase knowledge, FindingText finding)
     {
-        IEnumerable<string> rules = knowledge.Judgements
-            .Where(rule => rule.Then is Consequence.MakesFinding made && made.Id == finding.Id)
+        IEnumerable<string> rules = knowledge
+            .Judgements.Where(rule => rule.Then is Consequence.MakesFinding made && made.Id == finding.Id)
             .Select(rule => rule.Id);
         return Ending(new Fields().AddEach("concluded by", rules), finding, knowledge);
     }
@@ -83,30 +83,32 @@ internal static class RecordFields
         new Fields().Add("citation", source.Citation).Add("note", source.Note).Done();
 
     /// <summary>What every record ends with: sources, values from memory, and where it stands.</summary>
-    public static ImmutableArray<Field> Ending(Fields fields, Record record, KnowledgeBase knowledge) => fields
-        .AddEach("source", Cited(RecordSources.Of(record), knowledge))
-        .Add("from memory, not confirmed", record.Memory.Select(Names.Field))
-        .Add("stands in", record.Where.ToString())
-        .Done();
+    public static ImmutableArray<Field> Ending(Fields fields, Record record, KnowledgeBase knowledge) =>
+        fields
+            .AddEach("source", Cited(RecordSources.Of(record), knowledge))
+            .Add("from memory, not confirmed", record.Memory.Select(Names.Field))
+            .Add("stands in", record.Where.ToString())
+            .Done();
 
     /// <summary>Each source by its key and in words.</summary>
-    public static IEnumerable<string> Cited(IEnumerable<string> keys, KnowledgeBase knowledge) => keys.Select(key =>
-        $"[{key}] {SourceSection.Cited(knowledge, key)}");
+    public static IEnumerable<string> Cited(IEnumerable<string> keys, KnowledgeBase knowledge) =>
+        keys.Select(key => $"[{key}] {SourceSection.Cited(knowledge, key)}");
 
-    private static string AnswerKind(Question question) => question.Kind switch
-    {
-        QuestionKind.OneOf => "one of the choices",
-        QuestionKind.AnyOf => "any of the choices",
-        QuestionKind.Number when question.Between is { } between =>
-            $"a number from {Figures.Range(between)}, {question.Unit}",
-        QuestionKind.Number => $"a number, {question.Unit}",
-        QuestionKind.Date when question.PastOnly => "a date not after the visit",
-        QuestionKind.Date => "a date",
-        QuestionKind.Crops => "crops of the catalogue",
-        QuestionKind.Region => "a region of the catalogue",
-        QuestionKind.Weeds => "the weeds seen, with stage and cover",
-        _ => "earlier applications",
-    };
+    private static string AnswerKind(Question question) =>
+        question.Kind switch
+        {
+            QuestionKind.OneOf => "one of the choices",
+            QuestionKind.AnyOf => "any of the choices",
+            QuestionKind.Number when question.Between is { } between =>
+                $"a number from {Figures.Range(between)}, {question.Unit}",
+            QuestionKind.Number => $"a number, {question.Unit}",
+            QuestionKind.Date when question.PastOnly => "a date not after the visit",
+            QuestionKind.Date => "a date",
+            QuestionKind.Crops => "crops of the catalogue",
+            QuestionKind.Region => "a region of the catalogue",
+            QuestionKind.Weeds => "the weeds seen, with stage and cover",
+            _ => "earlier applications",
+        };
 
     private static string? Text(Span? span) => span is { } known ? Figures.Range(known) : null;
 

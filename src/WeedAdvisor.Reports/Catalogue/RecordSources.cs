@@ -9,14 +9,15 @@ internal static class RecordSources
     public static IEnumerable<string> Of(Record record) =>
         record.Sources.Concat(Inside(record)).Distinct(StringComparer.Ordinal);
 
-    private static IEnumerable<string> Inside(Record record) => record switch
-    {
-        Practice practice => CostOf(practice).Concat(practice.Effects.SelectMany(effect => effect.Sources)),
-        Treatment treatment => CostOf(treatment)
-            .Concat(treatment.Rates.SelectMany(rate => rate.Sources))
-            .Concat(treatment.Ratings.SelectMany(rating => rating.Sources)),
-        _ => [],
-    };
+    private static IEnumerable<string> Inside(Record record) =>
+        record switch
+        {
+            Practice practice => CostOf(practice).Concat(practice.Effects.SelectMany(effect => effect.Sources)),
+            Treatment treatment => CostOf(treatment)
+                .Concat(treatment.Rates.SelectMany(rate => rate.Sources))
+                .Concat(treatment.Ratings.SelectMany(rating => rating.Sources)),
+            _ => [],
+        };
 
     private static IEnumerable<string> CostOf(CatalogueAction action) =>
         action.Cost is { } cost ? cost.Sources.AsEnumerable() : [];

@@ -77,9 +77,8 @@ public static class DocumentMarkdown
 
     private static string Said(Line line, bool isStart = true)
     {
-        string said = isStart && line.Tone != Tone.Warning
-            ? MarkdownLetters.Of(line.Text)
-            : MarkdownLetters.Within(line.Text);
+        string said =
+            isStart && line.Tone != Tone.Warning ? MarkdownLetters.Of(line.Text) : MarkdownLetters.Within(line.Text);
         return line.Tone == Tone.Warning ? $"**{said}**" : said;
     }
 

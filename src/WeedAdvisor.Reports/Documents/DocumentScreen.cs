@@ -17,7 +17,8 @@ public static class DocumentScreen
     {
         var page = Page.Pane(width);
         DocumentText.WriteAll(page, blocks, 0, colour: false);
-        int first = 0, last = page.Lines.Count;
+        int first = 0,
+            last = page.Lines.Count;
         while (first < last && page.Lines[first].Text.Length == 0)
             first++;
         while (last > first && page.Lines[last - 1].Text.Length == 0)

@@ -31,22 +31,28 @@ internal static class HtmlDrawings
     }
 
     // Who cannot see the bars reads them.
-    private static void Figures(StringBuilder html, Sensitivity sensitivity) => HtmlTable.Write(html, new Table(
-        [new Column("from", 0), new Column("to", 0), new Column("net change from", 0), new Column("to", 0)],
-        [
-            .. sensitivity.Swings.Select(swing => new Row(
-                $"{swing.Input.Name}, {swing.Input.Unit}",
+    private static void Figures(StringBuilder html, Sensitivity sensitivity) =>
+        HtmlTable.Write(
+            html,
+            new Table(
+                [new Column("from", 0), new Column("to", 0), new Column("net change from", 0), new Column("to", 0)],
                 [
-                    Plain(swing.Input.Low),
-                    Plain(swing.Input.High),
-                    SwingBars.Signed(swing.AtLow),
-                    SwingBars.Signed(swing.AtHigh),
-                ])),
-        ])
-    {
-        Caption = "The same in figures",
-        RowHead = "input",
-    });
+                    .. sensitivity.Swings.Select(swing => new Row(
+                        $"{swing.Input.Name}, {swing.Input.Unit}",
+                        [
+                            Plain(swing.Input.Low),
+                            Plain(swing.Input.High),
+                            SwingBars.Signed(swing.AtLow),
+                            SwingBars.Signed(swing.AtHigh),
+                        ]
+                    )),
+                ]
+            )
+            {
+                Caption = "The same in figures",
+                RowHead = "input",
+            }
+        );
 
     // As the bars write it, so that both can be held against each other.
     private static string Plain(decimal value) => value.ToString("0.##", CultureInfo.InvariantCulture);

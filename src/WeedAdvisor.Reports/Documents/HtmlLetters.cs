@@ -7,9 +7,11 @@ namespace WeedAdvisor.Reports.Documents;
 internal static class HtmlLetters
 {
     /// <summary>A text that stands between elements or in an attribute.</summary>
-    public static string Of(string text) => WebUtility.HtmlEncode(Page.Clean(text))
-        .Replace("\uFFFE", "", StringComparison.Ordinal)
-        .Replace("\uFFFF", "", StringComparison.Ordinal);
+    public static string Of(string text) =>
+        WebUtility
+            .HtmlEncode(Page.Clean(text))
+            .Replace("\uFFFE", "", StringComparison.Ordinal)
+            .Replace("\uFFFF", "", StringComparison.Ordinal);
 
     /// <summary>A line: amounts are never broken, and what it is meant for can be read by a style.</summary>
     public static string Of(Line line)
@@ -26,12 +28,13 @@ internal static class HtmlLetters
         return tone.Length + action.Length == 0 ? inner : $"<span{tone}{action}>{inner}</span>";
     }
 
-    private static string Of(TextPart part) => part switch
-    {
-        Amount amount => Unbroken(amount.Text),
-        Measured measured => measured.Written(Unbroken),
-        _ => Of(part.Text),
-    };
+    private static string Of(TextPart part) =>
+        part switch
+        {
+            Amount amount => Unbroken(amount.Text),
+            Measured measured => measured.Written(Unbroken),
+            _ => Of(part.Text),
+        };
 
     private static string Unbroken(string figure) => $"<span class=\"amount\">{Of(figure)}</span>";
 }

@@ -5,7 +5,7 @@ internal static class HtmlStyle
 {
     public const string Sheet =
         "body{font:16px/1.45 system-ui,sans-serif;max-width:64rem;margin:1.5rem auto;padding:0 "
-            + "1rem;color:#111;background:#fff}"
+        + "1rem;color:#111;background:#fff}"
         + "h2{border-top:2px solid #111;padding-top:.6rem}p{margin:.35rem 0}ul{margin:.35rem "
         + "0}ul.marks{list-style:none;padding-left:1rem}"
         + ".mark{font-weight:bold}.warning{color:#8a1c1c;font-weight:bold}.muted{color:#555}.strong{font-weight:bold}"

@@ -32,9 +32,9 @@ internal static class HtmlTable
             {
                 // Where the row has no head of its own, its first cell says what it is about.
                 bool isHead = !hasHeads && at == 0;
-                html.Append(isHead
-                    ? $"<th scope=\"row\">{HtmlLetters.Of(cell)}</th>"
-                    : $"<td>{HtmlLetters.Of(cell)}</td>");
+                html.Append(
+                    isHead ? $"<th scope=\"row\">{HtmlLetters.Of(cell)}</th>" : $"<td>{HtmlLetters.Of(cell)}</td>"
+                );
             }
 
             html.Append(hasRemarks ? $"<td class=\"text\">{HtmlLetters.Of(row.Remark)}</td></tr>\n" : "</tr>\n");
@@ -43,6 +43,5 @@ internal static class HtmlTable
         html.Append("</tbody>\n</table>\n");
     }
 
-    private static string Mark(Row row) =>
-        row.Mark.Trim().Length == 0 ? "" : HtmlLetters.Of(row.Mark.Trim()) + " ";
+    private static string Mark(Row row) => row.Mark.Trim().Length == 0 ? "" : HtmlLetters.Of(row.Mark.Trim()) + " ";
 }

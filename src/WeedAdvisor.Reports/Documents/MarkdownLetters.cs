@@ -11,7 +11,8 @@ internal static class MarkdownLetters
 {
     private static readonly string[] s_behind = ["](", "][", "]:"];
 
-    private const string Anywhere = "\\`*<|~", Starting = "-+=#>";
+    private const string Anywhere = "\\`*<|~",
+        Starting = "-+=#>";
 
     /// <summary>A line, as it stands at the start of a line.</summary>
     public static string Of(Line line) => Of(line.Text);
@@ -33,7 +34,8 @@ internal static class MarkdownLetters
         {
             char letter = clean[i];
             // What would begin a list, a heading or a rule only does so at the start of a line.
-            bool isMark = Anywhere.Contains(letter, StringComparison.Ordinal)
+            bool isMark =
+                Anywhere.Contains(letter, StringComparison.Ordinal)
                 || (isStart && i == 0 && Starting.Contains(letter, StringComparison.Ordinal))
                 || (isStart && i > 0 && i == digits && letter is '.' or ')' && IsBlank(clean, i + 1))
                 || i == closing

@@ -27,12 +27,17 @@ internal static class MarkdownTable
         Line(text, left, rules);
         foreach (Row row in table.Rows)
         {
-            Line(text, left,
-            [
-                .. hasHeads ? [$"{MarkdownLetters.Of(row.Mark)} {MarkdownLetters.Of(row.Head)}".Trim()] : (string[])[],
-                .. row.Cells.Select(MarkdownLetters.Of),
-                .. hasRemarks ? [MarkdownLetters.Of(row.Remark)] : (string[])[],
-            ]);
+            Line(
+                text,
+                left,
+                [
+                    .. hasHeads
+                        ? [$"{MarkdownLetters.Of(row.Mark)} {MarkdownLetters.Of(row.Head)}".Trim()]
+                        : (string[])[],
+                    .. row.Cells.Select(MarkdownLetters.Of),
+                    .. hasRemarks ? [MarkdownLetters.Of(row.Remark)] : (string[])[],
+                ]
+            );
         }
 
         text.Append('\n');

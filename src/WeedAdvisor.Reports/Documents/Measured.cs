@@ -27,7 +27,8 @@ public sealed record Measured(ImmutableArray<Quantity> Shown, int Significant) :
     /// <summary>In other units: those wanted of the ones at hand, else the first turned into them.</summary>
     public Measured In(UnitsWanted units)
     {
-        ImmutableArray<Quantity> metric = Only(UnitFamily.Us), us = Only(UnitFamily.Metric);
+        ImmutableArray<Quantity> metric = Only(UnitFamily.Us),
+            us = Only(UnitFamily.Metric);
         return this with
         {
             Shown = units switch

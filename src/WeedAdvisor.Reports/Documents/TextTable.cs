@@ -5,7 +5,8 @@ namespace WeedAdvisor.Reports.Documents;
 /// <summary>A table on a page of characters: in columns where they fit, else each row as a sentence.</summary>
 internal static class TextTable
 {
-    private const int LeastHead = 16, RemarkIndent = 2;
+    private const int LeastHead = 16,
+        RemarkIndent = 2;
 
     public static void Write(Page page, Table table, int left)
     {
@@ -41,9 +42,9 @@ internal static class TextTable
         int needed = table.CellIndent + head + table.Columns.Sum(column => column.Width);
         return width >= Math.Max(needed, table.LeastPage)
             && table.Rows.All(row => table.HeadWidth == 0 || ColumnWidth.Of(row.Mark + row.Head.Text) < head)
-            && table.Rows.All(row => row.Cells
-                .Zip(table.Columns)
-                .All(pair => ColumnWidth.Of(pair.First.Text) < pair.Second.Width));
+            && table.Rows.All(row =>
+                row.Cells.Zip(table.Columns).All(pair => ColumnWidth.Of(pair.First.Text) < pair.Second.Width)
+            );
     }
 
     private static int RemarkColumns(Table table)
@@ -58,8 +59,11 @@ internal static class TextTable
         int lines = table.Columns.Max(column => column.Brief.Length);
         for (int line = 0; line < lines; line++)
         {
-            string cells = string.Concat(table.Columns.Select(column =>
-                ColumnWidth.PadLeft(line < column.Brief.Length ? column.Brief[line] : "", column.Width)));
+            string cells = string.Concat(
+                table.Columns.Select(column =>
+                    ColumnWidth.PadLeft(line < column.Brief.Length ? column.Brief[line] : "", column.Width)
+                )
+            );
             string heads = table.HeadPlace == RowHeadPlace.Beside && line == 0 ? table.RowHead ?? "" : "";
             WithRemark(
                 page,
@@ -76,7 +80,8 @@ internal static class TextTable
     private static void Draw(Page page, Table table, Row row, int left, int head)
     {
         string cells = string.Concat(
-            row.Cells.Zip(table.Columns, (cell, column) => ColumnWidth.PadLeft(cell.Text, column.Width)));
+            row.Cells.Zip(table.Columns, (cell, column) => ColumnWidth.PadLeft(cell.Text, column.Width))
+        );
         if (table.HeadPlace != RowHeadPlace.Beside)
         {
             WithRemark(page, table, left, cells, row.Remark);
@@ -106,8 +111,8 @@ internal static class TextTable
 
     private static void Sentence(Page page, Table table, Row row, int left)
     {
-        IEnumerable<string> cells = row.Cells
-            .Zip(table.Columns, (cell, column) => $"{column.Before}{cell.Text}{column.After}")
+        IEnumerable<string> cells = row
+            .Cells.Zip(table.Columns, (cell, column) => $"{column.Before}{cell.Text}{column.After}")
             .Skip(table.HeadPlace == RowHeadPlace.InSentence ? 1 : 0);
         string remark = row.Remark.Length > 0 ? $" ({row.Remark})" : "";
         string text = string.Join(table.Between, cells) + remark;

@@ -13,10 +13,9 @@ internal static class AreaJson
         json.WriteString("name", area.Area.Name);
         KeepOutJson.Write(json, area.KeepOut, names);
         json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
-        json.WriteList(
-            "clear",
-            area.Clear,
-            action => ClearJson.Write(json, action, names, names.Dates(action.Action, area.Area, day)));
+        json.WriteList("clear", area.Clear, action =>
+            ClearJson.Write(json, action, names, names.Dates(action.Action, area.Area, day))
+        );
         json.WriteList("waiting", area.Waiting, action =>
         {
             json.WriteString("action", action.Action);
@@ -92,12 +91,13 @@ internal static class AreaJson
         json.WriteEndObject();
     }
 
-    private static string KindOf(GapKind kind) => kind switch
-    {
-        GapKind.Contradiction => "contradiction",
-        GapKind.WeedWithoutAnswer => "weed-without-answer",
-        GapKind.WeedWithoutRating => "weed-without-rating",
-        GapKind.NoTreatment => "no-treatment",
-        _ => "nothing-clear",
-    };
+    private static string KindOf(GapKind kind) =>
+        kind switch
+        {
+            GapKind.Contradiction => "contradiction",
+            GapKind.WeedWithoutAnswer => "weed-without-answer",
+            GapKind.WeedWithoutRating => "weed-without-rating",
+            GapKind.NoTreatment => "no-treatment",
+            _ => "nothing-clear",
+        };
 }

@@ -58,8 +58,10 @@ internal static class JsonParts
     }
 
     public static void WriteBecause(
-        this Utf8JsonWriter json, ImmutableArray<Reason> reasons, string name = "because") =>
-        json.WriteList(name, reasons, reason =>
+        this Utf8JsonWriter json,
+        ImmutableArray<Reason> reasons,
+        string name = "because"
+    ) => json.WriteList(name, reasons, reason =>
         {
             json.WriteString("judgement", reason.Judgement);
             json.WriteString("text", reason.Text);
@@ -69,8 +71,11 @@ internal static class JsonParts
         });
 
     public static void WriteNeeds(
-        this Utf8JsonWriter json, ImmutableArray<Need> needs, Names names, string name = "needs") =>
-        json.WriteList(name, needs, need =>
+        this Utf8JsonWriter json,
+        ImmutableArray<Need> needs,
+        Names names,
+        string name = "needs"
+    ) => json.WriteList(name, needs, need =>
         {
             json.WriteString("kind", need.Kind == NeedKind.Question ? "question" : "record");
             json.WriteString("id", need.Id);

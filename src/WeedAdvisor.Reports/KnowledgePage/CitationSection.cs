@@ -20,21 +20,28 @@ internal static class CitationSection
         page.Paragraph(
             $"{unsourced} of {rules} rules rest on common practice alone. How many records, rules among them, cite "
                 + $"each "
-            + "source:");
+                + "source:"
+        );
         page.Table(
             "None.",
             ["key", "source", "records"],
-            knowledge.Sources.Values
-                .OrderByDescending(source => citing.GetValueOrDefault(source.Key))
+            knowledge
+                .Sources.Values.OrderByDescending(source => citing.GetValueOrDefault(source.Key))
                 .ThenBy(source => source.Key, StringComparer.Ordinal)
-                .Select(source => new[]
-                {
-                    source.Key, InShort(source), KnowledgeDocument.Number(citing.GetValueOrDefault(source.Key)),
-                }));
+                .Select(source =>
+                    new[]
+                    {
+                        source.Key,
+                        InShort(source),
+                        KnowledgeDocument.Number(citing.GetValueOrDefault(source.Key)),
+                    }
+                )
+        );
     }
 
-    private static string InShort(Source source) => string.Join(
-        ", ",
+    private static string InShort(Source source) =>
+        string.Join(
+            ", ",
             new[] { source.Authors, source.Title, source.Publisher, source.Year }.Where(part =>
                 !string.IsNullOrEmpty(part)
             )

@@ -13,22 +13,28 @@ internal static class CoverageSection
         page.Heading(2, "Worked visits");
         page.Paragraph(
             $"{CoverageText.Line(coverage, gaps)}. A rule is *held back* in a visit when it does not hold for sure in "
-            + "one of its areas. What a visit says must come out is *expected*.");
+                + "one of its areas. What a visit says must come out is *expected*."
+        );
         Topics(page, knowledge, coverage);
         Treatments(page, coverage);
         page.Heading(3, "Practices");
         page.Table(
             "None.",
             ["practice", "clear in", "first in"],
-            coverage.Practices.Select(one => new[] { one.Id, Count(one.ClearIn), First(one.ClearIn) }));
+            coverage.Practices.Select(one => new[] { one.Id, Count(one.ClearIn), First(one.ClearIn) })
+        );
         page.Heading(3, "Not shown, and why");
         page.Table(
             "Everything is shown.",
             ["what", "lacks", "why"],
-            gaps.Excused.Select(gap => new[] { gap.Subject, gap.Lacks, gap.Excuse ?? "" }));
+            gaps.Excused.Select(gap => new[] { gap.Subject, gap.Lacks, gap.Excuse ?? "" })
+        );
         page.Heading(3, "Gaps");
         page.Table(
-            "None.", ["what", "lacks"], gaps.Open.Concat(gaps.Idle).Select(gap => new[] { gap.Subject, gap.Lacks }));
+            "None.",
+            ["what", "lacks"],
+            gaps.Open.Concat(gaps.Idle).Select(gap => new[] { gap.Subject, gap.Lacks })
+        );
     }
 
     private static void Topics(Markdown page, KnowledgeBase knowledge, Coverage coverage)
@@ -38,18 +44,21 @@ internal static class CoverageSection
         page.Table(
             "None.",
             ["topic", "rules", "hold somewhere", "held back somewhere", "hold everywhere by nature", "expected"],
-            knowledge.Judgements
-                .GroupBy(rule => rule.Topic, rule => byId[rule.Id])
+            knowledge
+                .Judgements.GroupBy(rule => rule.Topic, rule => byId[rule.Id])
                 .OrderBy(topic => topic.Key, StringComparer.Ordinal)
-                .Select(topic => new[]
-                {
-                    topic.Key,
-                    KnowledgeDocument.Number(topic.Count()),
-                    KnowledgeDocument.Number(topic.Count(rule => rule.Fires > 0)),
-                    KnowledgeDocument.Number(topic.Count(rule => rule.HeldBack > 0)),
-                    KnowledgeDocument.Number(topic.Count(rule => rule.IsAlways)),
-                    KnowledgeDocument.Number(topic.Count(rule => rule.IsExpected)),
-                }));
+                .Select(topic =>
+                    new[]
+                    {
+                        topic.Key,
+                        KnowledgeDocument.Number(topic.Count()),
+                        KnowledgeDocument.Number(topic.Count(rule => rule.Fires > 0)),
+                        KnowledgeDocument.Number(topic.Count(rule => rule.HeldBack > 0)),
+                        KnowledgeDocument.Number(topic.Count(rule => rule.IsAlways)),
+                        KnowledgeDocument.Number(topic.Count(rule => rule.IsExpected)),
+                    }
+                )
+        );
     }
 
     private static void Treatments(Markdown page, Coverage coverage)
@@ -58,10 +67,10 @@ internal static class CoverageSection
         page.Table(
             "None.",
             ["chemical", "clear in", "first in", "barred in"],
-            coverage.Treatments.Select(one => new[]
-            {
-                one.Id, Count(one.ClearIn), First(one.ClearIn), Count(one.BarredIn),
-            }));
+            coverage.Treatments.Select(one =>
+                new[] { one.Id, Count(one.ClearIn), First(one.ClearIn), Count(one.BarredIn) }
+            )
+        );
     }
 
     private static string Count(ImmutableArray<string> visits) => KnowledgeDocument.Number(visits.Length);

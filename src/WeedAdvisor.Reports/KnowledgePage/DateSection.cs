@@ -13,8 +13,8 @@ internal static class DateSection
         (string Id, DateOnly Checked)[] dated =
         [
             .. knowledge.Treatments.Values.Select(one => (one.Id, one.Checked)),
-            .. knowledge.Prices.Values
-                .Where(price => price.Checked is not null)
+            .. knowledge
+                .Prices.Values.Where(price => price.Checked is not null)
                 .Select(price => (price.Id, price.Checked!.Value)),
         ];
         page.Heading(2, "Dates");
@@ -37,6 +37,7 @@ internal static class DateSection
                 .Where(one => newest.DayNumber - one.Checked.DayNumber > DaysUntilStale)
                 .OrderBy(one => one.Checked)
                 .ThenBy(one => one.Id, StringComparer.Ordinal)
-                .Select(one => new[] { one.Id, Figures.Day(one.Checked) }));
+                .Select(one => new[] { one.Id, Figures.Day(one.Checked) })
+        );
     }
 }

@@ -19,7 +19,8 @@ public static class KnowledgeDocument
         var page = new Markdown();
         page.Heading(1, "What the knowledge holds, and what it lacks");
         page.Paragraph(
-            "Written by `weedadvisor knowledge doc`; a test fails when it is out of date. Do not edit it by hand.");
+            "Written by `weedadvisor knowledge doc`; a test fails when it is out of date. Do not edit it by hand."
+        );
         Counts(page, knowledge);
         CoverageSection.Write(page, knowledge, coverage);
         WeedGaps.Write(page, knowledge);
@@ -41,11 +42,13 @@ public static class KnowledgeDocument
             ["catalogue", "records"],
             [
                 .. KnowledgeCatalogue.Kinds.Select(kind =>
-                    new[] { kind, Number(KnowledgeCatalogue.Of(knowledge, kind).Length) }),
+                    new[] { kind, Number(KnowledgeCatalogue.Of(knowledge, kind).Length) }
+                ),
                 ["worked visits", Number(knowledge.WorkedVisits.Length)],
                 ["published ratings", Number(knowledge.Treatments.Values.Sum(one => one.Ratings.Length))],
                 ["published effects of practices", Number(knowledge.Practices.Values.Sum(one => one.Effects.Length))],
-            ]);
+            ]
+        );
         page.Paragraph($"Version {knowledge.Stamp.Version} of the knowledge.");
     }
 }

@@ -28,10 +28,10 @@ internal sealed class Markdown
 
     private static string Row(string[] cells) => $"| {string.Join(" | ", cells.Select(Cell))} |";
 
-    private static string Cell(string text) => text
-        .Replace("|", "\\|", StringComparison.Ordinal)
-        .Replace("<", "&lt;", StringComparison.Ordinal)
-        .ReplaceLineEndings(" ");
+    private static string Cell(string text) =>
+        text.Replace("|", "\\|", StringComparison.Ordinal)
+            .Replace("<", "&lt;", StringComparison.Ordinal)
+            .ReplaceLineEndings(" ");
 
     private void Block(string text)
     {

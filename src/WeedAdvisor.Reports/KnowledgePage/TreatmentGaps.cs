@@ -11,19 +11,22 @@ internal static class TreatmentGaps
         page.Heading(2, "Chemicals with missing label figures");
         page.Paragraph(
             "A figure that is not published is left open. Where a rule compares it the chemical waits for the label; "
-            + "elsewhere the report says *see the label*.");
+                + "elsewhere the report says *see the label*."
+        );
         page.Table(
             "None.",
             ["chemical", "not known"],
-            knowledge.Treatments.Values
-                .Select(one => (one.Id, Missing: MissingOf(one).ToArray()))
+            knowledge
+                .Treatments.Values.Select(one => (one.Id, Missing: MissingOf(one).ToArray()))
                 .Where(one => one.Missing.Length > 0)
-                .Select(one => new[] { one.Id, string.Join(", ", one.Missing) }));
+                .Select(one => new[] { one.Id, string.Join(", ", one.Missing) })
+        );
         page.Heading(3, "Chemicals without any rating");
         page.Table(
             "None.",
             ["chemical", "status"],
-            knowledge.Treatments.Values.Where(one => one.Ratings.IsEmpty).Select(one => new[] { one.Id, one.Status }));
+            knowledge.Treatments.Values.Where(one => one.Ratings.IsEmpty).Select(one => new[] { one.Id, one.Status })
+        );
     }
 
     private static IEnumerable<string> MissingOf(Treatment treatment)

@@ -11,18 +11,25 @@ internal static class WeedGaps
         page.Heading(2, "Weeds of which little is published");
         page.Paragraph(
             "Weeds that no table rates from seed, that no table rates when up, not even by their kind, or for which no "
-            + "practice has a figure. Ratings are counted under the weed's own id and the ids it is rated as.");
+                + "practice has a figure. Ratings are counted under the weed's own id and the ids it is rated as."
+        );
         page.Table(
             "None.",
             ["weed", "ratings from seed", "ratings when up", "ratings of its kind when up", "practices with a figure"],
-            knowledge.Weeds.Values.Select(weed => Of(weed, knowledge)).Where(IsPoor).Select(known => new[]
-            {
-                known.Weed,
-                Mark(known.FromSeed),
-                Mark(known.WhenUp),
-                KnowledgeDocument.Number(known.OfKind),
-                Mark(known.Practices),
-            }));
+            knowledge
+                .Weeds.Values.Select(weed => Of(weed, knowledge))
+                .Where(IsPoor)
+                .Select(known =>
+                    new[]
+                    {
+                        known.Weed,
+                        Mark(known.FromSeed),
+                        Mark(known.WhenUp),
+                        KnowledgeDocument.Number(known.OfKind),
+                        Mark(known.Practices),
+                    }
+                )
+        );
     }
 
     private static Known Of(Weed weed, KnowledgeBase knowledge)
@@ -38,9 +45,10 @@ internal static class WeedGaps
             )
         );
 
-        int Count(string actsOn, Func<Rating, bool> isMeant) => knowledge.Treatments.Values
-            .Where(one => one.ActsOn.Contains(actsOn))
-            .Sum(one => one.Ratings.Count(isMeant));
+        int Count(string actsOn, Func<Rating, bool> isMeant) =>
+            knowledge
+                .Treatments.Values.Where(one => one.ActsOn.Contains(actsOn))
+                .Sum(one => one.Ratings.Count(isMeant));
     }
 
     private static bool IsPoor(Known known) =>

@@ -37,20 +37,22 @@ public static class AgainstBlocks
         yield return new SwingDrawing("What moves the net change most", against.Sensitivity);
     }
 
-    private static Item ItemOf(BudgetLine line) => new(Item.Dash, Line.Of($"{line.Name}: {Amounts.Dollars(line.Usd)}"))
-    {
-        Below = [new Paragraph(line.Working).At(4)],
-    };
+    private static Item ItemOf(BudgetLine line) =>
+        new(Item.Dash, Line.Of($"{line.Name}: {Amounts.Dollars(line.Usd)}"))
+        {
+            Below = [new Paragraph(line.Working).At(4)],
+        };
 
     private static ImmutableArray<(string Title, ImmutableArray<BudgetLine> Lines)> Parts(PartialBudget budget) =>
-    [
-        ("Added returns", budget.AddedReturns),
-        ("Reduced costs", budget.ReducedCosts),
-        ("Added costs", budget.AddedCosts),
-        ("Reduced returns", budget.ReducedReturns),
-    ];
+        [
+            ("Added returns", budget.AddedReturns),
+            ("Reduced costs", budget.ReducedCosts),
+            ("Added costs", budget.AddedCosts),
+            ("Reduced returns", budget.ReducedReturns),
+        ];
 
-    private static Line Net(WaysCompared compared, PartialBudget budget) => Line.Of(
+    private static Line Net(WaysCompared compared, PartialBudget budget) =>
+        Line.Of(
             $"Net change: {Amounts.Dollars(budget.GainUsd)} - {Amounts.Dollars(budget.LossUsd)} = "
                 + $"{Amounts.Dollars(budget.NetChangeUsd)} "
                 + $"for 1000 pots, {Amounts.Dollars(MoneyColumns.Whole(compared, budget.NetChangeUsd))} for all "

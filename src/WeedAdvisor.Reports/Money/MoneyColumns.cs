@@ -36,9 +36,8 @@ internal static class MoneyColumns
     private static MoneyColumn Of(string brief, string name, int width, Func<WaysCompared, Way, Line> value) =>
         new(new Column(name, width) { Brief = [brief], Before = name + " " }, value);
 
-    private static Line Change(WaysCompared compared, Way way) => way == compared.Today
-        ? "-"
-        : Signed(Whole(compared, way.Usd - compared.Today.Usd));
+    private static Line Change(WaysCompared compared, Way way) =>
+        way == compared.Today ? "-" : Signed(Whole(compared, way.Usd - compared.Today.Usd));
 
     private static Line Signed(decimal usd) => Line.Of($"{(usd > 0 ? "+" : "")}{Amounts.Dollars(usd)}");
 

@@ -11,20 +11,25 @@ public static class MoneyDocument
     private const int CellIndent = 4;
 
     /// <summary>The document.</summary>
-    public static Document Of(MoneyReport report) => new(
-        $"What each way costs, {report.Visit.Nursery ?? "a nursery without a name"}",
-        [
+    public static Document Of(MoneyReport report) =>
+        new(
+            $"What each way costs, {report.Visit.Nursery ?? "a nursery without a name"}",
+            [
                 new Paragraph(
                     $"Visit {report.Visit.Id}, {Figures.Day(report.Visit.Date)}; knowledge "
                         + $"{report.Knowledge.Stamp.Brief}"
                 ),
-            .. report.Areas.SelectMany(OfArea),
-            Heading.Section("How to read this"),
-            ItemList.Dashes([
-                .. report.Areas.Any(area => area.Compared is not null) ? MoneyNotes.Standing(report) : [],
-                "One way line by line: 'weedadvisor money VISIT --area ID --against WAY', with the word in brackets.",
-            ]).At(2),
-        ]);
+                .. report.Areas.SelectMany(OfArea),
+                Heading.Section("How to read this"),
+                ItemList
+                    .Dashes([
+                        .. report.Areas.Any(area => area.Compared is not null) ? MoneyNotes.Standing(report) : [],
+                        "One way line by line: 'weedadvisor money VISIT --area ID --against WAY', with the word in "
+                            + "brackets.",
+                    ])
+                    .At(2),
+            ]
+        );
 
     private static IEnumerable<Block> OfArea(AreaMoney area)
     {
@@ -47,7 +52,8 @@ public static class MoneyDocument
         yield return new Blank();
         yield return new Table(
             [.. MoneyColumns.All.Select(column => column.Shape)],
-            [.. compared.Ways.Select((way, at) => RowOf(compared, way, at + 1))])
+            [.. compared.Ways.Select((way, at) => RowOf(compared, way, at + 1))]
+        )
         {
             Caption = "Ways through the year, the cheapest first",
             RowHead = "way",

@@ -12,16 +12,17 @@ namespace WeedAdvisor.Reports.Money;
 public static class MoneyJson
 {
     /// <summary>The report as JSON text; the last line ends with a line feed.</summary>
-    public static string Of(MoneyReport report) => JsonText.Of(json =>
-    {
-        json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        StampJson.Write(json, report.Knowledge.Stamp);
-        json.WriteString("visit", report.Visit.Id);
-        json.WriteString("date", Figures.Day(report.Visit.Date));
-        json.WriteTexts("ownPrices", report.Prices.Own.Select(price => price.Id));
-        json.WriteList("areas", report.Areas, area => WriteArea(json, area));
-        json.WriteTexts("notes", MoneyNotes.Standing(report).Select(note => note.Text));
-    });
+    public static string Of(MoneyReport report) =>
+        JsonText.Of(json =>
+        {
+            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+            StampJson.Write(json, report.Knowledge.Stamp);
+            json.WriteString("visit", report.Visit.Id);
+            json.WriteString("date", Figures.Day(report.Visit.Date));
+            json.WriteTexts("ownPrices", report.Prices.Own.Select(price => price.Id));
+            json.WriteList("areas", report.Areas, area => WriteArea(json, area));
+            json.WriteTexts("notes", MoneyNotes.Standing(report).Select(note => note.Text));
+        });
 
     private static void WriteArea(Utf8JsonWriter json, AreaMoney area)
     {
@@ -73,13 +74,16 @@ public static class MoneyJson
         {
             json.WriteString("item", item.Id);
             json.WriteString("name", item.Name);
-            json.WriteString("kind", item.Kind switch
-            {
-                CostKind.Material => "material",
-                CostKind.Labour => "labour",
-                CostKind.Equipment => "equipment",
-                _ => "lost-return",
-            });
+            json.WriteString(
+                "kind",
+                item.Kind switch
+                {
+                    CostKind.Material => "material",
+                    CostKind.Labour => "labour",
+                    CostKind.Equipment => "equipment",
+                    _ => "lost-return",
+                }
+            );
             json.WriteFigure("usdPer1000Pots", item.Usd);
             json.WriteFigure("hoursPer1000Pots", item.Hours);
             json.WriteString("working", item.Working);

@@ -28,11 +28,13 @@ public static class MoneyNotes
     }
 
     /// <summary>What was not compared: one sentence for each reason.</summary>
-    public static IEnumerable<Line> Left(WaysCompared compared) => compared.Left
-        .GroupBy(left => left.Because, StringComparer.Ordinal)
-        .OrderBy(group => group.Key, StringComparer.Ordinal)
-        .Select(group => Line.FromString(
-            $"{Figures.Sentence(group.Key)}: {string.Join("; ", group.Select(left => left.Name))}."));
+    public static IEnumerable<Line> Left(WaysCompared compared) =>
+        compared
+            .Left.GroupBy(left => left.Because, StringComparer.Ordinal)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group =>
+                Line.FromString($"{Figures.Sentence(group.Key)}: {string.Join("; ", group.Select(left => left.Name))}.")
+            );
 
     /// <summary>What holds for every area.</summary>
     public static IEnumerable<Line> Standing(MoneyReport report)
@@ -57,17 +59,18 @@ public static class MoneyNotes
     }
 
     /// <summary>Where two ways cost the same, in a sentence.</summary>
-    public static Line Wage(WayAgainst against, decimal wage) => against.Wage switch
-    {
-        BreakEven.At at => Line.Of(
+    public static Line Wage(WayAgainst against, decimal wage) =>
+        against.Wage switch
+        {
+            BreakEven.At at => Line.Of(
                 $"Both cost the same at a wage of {new Amount(at.Value, Amount.Dollar, "#,0.00")} an hour; this way is "
                     + $"the cheaper {(at.FirstIsCheaperAbove ? "above" : "below")} it (yours: {Usd(wage)})."
             ),
-        BreakEven.Never never =>
-            $"There is no wage at which both cost the same: {(never.FirstIsCheaper ? "this way" : "today's way")} "
-                + $"is always the cheaper.",
-        _ => "Both cost the same at every wage.",
-    };
+            BreakEven.Never never =>
+                $"There is no wage at which both cost the same: {(never.FirstIsCheaper ? "this way" : "today's way")} "
+                    + $"is always the cheaper.",
+            _ => "Both cost the same at every wage.",
+        };
 
     /// <summary>When what is bought is earned back, in a sentence.</summary>
     public static Line Payback(WayAgainst against)

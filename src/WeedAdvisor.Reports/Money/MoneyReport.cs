@@ -11,7 +11,11 @@ namespace WeedAdvisor.Reports.Money;
 /// <param name="Against">One way held against today's; null when none was asked for.</param>
 /// <param name="Refusals">Why they cannot be reckoned; empty when they can.</param>
 public sealed record AreaMoney(
-    VisitArea Area, WaysCompared? Compared, WayAgainst? Against, ImmutableArray<string> Refusals);
+    VisitArea Area,
+    WaysCompared? Compared,
+    WayAgainst? Against,
+    ImmutableArray<string> Refusals
+);
 
 /// <summary>What the ways of a visit cost, for any format.</summary>
 /// <param name="Visit">The visit.</param>

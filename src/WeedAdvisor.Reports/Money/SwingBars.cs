@@ -27,7 +27,8 @@ public static class SwingBars
             UncertainInput input = swing.Input;
             string from = string.Create(
                 CultureInfo.InvariantCulture,
-                $"{input.Name}, {input.Low:0.##} to {input.High:0.##} {input.Unit}: ");
+                $"{input.Name}, {input.Low:0.##} to {input.High:0.##} {input.Unit}: "
+            );
             page.Write(Indent, $"{from}{Signed(swing.AtLow)} to {Signed(swing.AtHigh)}");
             page.Drawn(Indent, Bar(scale, swing, sensitivity.Base, columns));
         }
@@ -57,7 +58,10 @@ internal sealed record SwingScale(decimal Low, decimal High)
     public static SwingScale Of(Sensitivity sensitivity)
     {
         decimal[] all =
-            [sensitivity.Base, .. sensitivity.Swings.SelectMany(swing => new[] { swing.AtLow, swing.AtHigh })];
+        [
+            sensitivity.Base,
+            .. sensitivity.Swings.SelectMany(swing => new[] { swing.AtLow, swing.AtHigh }),
+        ];
         return new SwingScale(all.Min(), all.Max());
     }
 

@@ -58,7 +58,9 @@ public static class SwingSvg
         decimal low = Math.Min(swing.AtLow, swing.AtHigh);
         decimal high = Math.Max(swing.AtLow, swing.AtHigh);
         string label = string.Create(
-            CultureInfo.InvariantCulture, $"{input.Name}, {input.Low:0.##} to {input.High:0.##} {input.Unit}");
+            CultureInfo.InvariantCulture,
+            $"{input.Name}, {input.Low:0.##} to {input.High:0.##} {input.Unit}"
+        );
         string figures = $"{label}: {SwingBars.Signed(swing.AtLow)} to {SwingBars.Signed(swing.AtHigh)}";
         int baseline = top + BarHeight - 2;
         svg.Append(CultureInfo.InvariantCulture, $"<text x=\"0\" y=\"{baseline}\">{HtmlLetters.Of(label)}</text>\n");

@@ -8,34 +8,37 @@ namespace WeedAdvisor.Reports.Rates;
 public static class FieldText
 {
     /// <summary>What is to be written, such as <c>unit: fl-oz, gal, mL or L; several with commas between</c>.</summary>
-    public static string Expected(RateField field) => field.Kind switch
-    {
-        RateFieldKind.Measure measure => Units(measure),
-        RateFieldKind.Number number => Numbers(number),
-        RateFieldKind.Choice choice => string.Join(", ", choice.Words.Select(Word)),
-        _ => "the id of a treatment",
-    };
+    public static string Expected(RateField field) =>
+        field.Kind switch
+        {
+            RateFieldKind.Measure measure => Units(measure),
+            RateFieldKind.Number number => Numbers(number),
+            RateFieldKind.Choice choice => string.Join(", ", choice.Words.Select(Word)),
+            _ => "the id of a treatment",
+        };
 
     /// <summary>What happens when nothing is entered; null when it must be entered.</summary>
-    public static string? LeftOut(RateField field) => field switch
-    {
-        { Default: { } usual } => $"{usual} when left out",
-        { IsOptional: true } => "may be left out",
-        _ => null,
-    };
+    public static string? LeftOut(RateField field) =>
+        field switch
+        {
+            { Default: { } usual } => $"{usual} when left out",
+            { IsOptional: true } => "may be left out",
+            _ => null,
+        };
 
     /// <summary>Both in one: what is to be written and what happens when it is not.</summary>
     public static string Hint(RateField field) =>
         LeftOut(field) is { } leftOut ? $"{Expected(field)}; {leftOut}" : Expected(field);
 
     /// <summary>A placeholder for the value, such as <c>NUMBER UNIT</c>.</summary>
-    public static string Placeholder(RateField field) => field.Kind switch
-    {
-        RateFieldKind.Measure => "NUMBER UNIT",
-        RateFieldKind.Number => "NUMBER",
-        RateFieldKind.Choice => "WORD",
-        _ => "ID",
-    };
+    public static string Placeholder(RateField field) =>
+        field.Kind switch
+        {
+            RateFieldKind.Measure => "NUMBER UNIT",
+            RateFieldKind.Number => "NUMBER",
+            RateFieldKind.Choice => "WORD",
+            _ => "ID",
+        };
 
     private static string Units(RateFieldKind.Measure measure)
     {
@@ -49,8 +52,10 @@ public static class FieldText
             : $"unit: {named}{several}";
     }
 
-    private static string Numbers(RateFieldKind.Number number) => FormattableString.Invariant(
-        $"a {(number.IsWhole ? "whole number" : "number")} from {number.Least} to {number.Most}");
+    private static string Numbers(RateFieldKind.Number number) =>
+        FormattableString.Invariant(
+            $"a {(number.IsWhole ? "whole number" : "number")} from {number.Least} to {number.Most}"
+        );
 
     private static string Word(KeyValuePair<string, string> word) => $"{word.Key} ({word.Value})";
 }

@@ -11,31 +11,32 @@ namespace WeedAdvisor.Reports.Rates;
 public static class RateJson
 {
     /// <summary>The sum as JSON text; the last line ends with a line feed.</summary>
-    public static string Of(RateReport report) => JsonText.Of(json =>
-    {
-        json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        json.WriteStartObject("form");
-        json.WriteString("group", report.Form.Group);
-        json.WriteString("id", report.Form.Id);
-        json.WriteString("title", report.Form.Title);
-        json.WriteEndObject();
-        json.WriteList("entered", report.Entries, entry => Entry(json, entry));
-        json.WriteList("results", report.Answer.Results, result => Result(json, result));
-        json.WriteTexts("notes", report.Answer.Notes);
-        json.WriteList("working", report.Answer.Working, line =>
+    public static string Of(RateReport report) =>
+        JsonText.Of(json =>
         {
-            json.WriteString("label", line.Label);
-            json.WriteString("arithmetic", line.Arithmetic);
-            json.WriteString("result", line.Result);
+            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+            json.WriteStartObject("form");
+            json.WriteString("group", report.Form.Group);
+            json.WriteString("id", report.Form.Id);
+            json.WriteString("title", report.Form.Title);
+            json.WriteEndObject();
+            json.WriteList("entered", report.Entries, entry => Entry(json, entry));
+            json.WriteList("results", report.Answer.Results, result => Result(json, result));
+            json.WriteTexts("notes", report.Answer.Notes);
+            json.WriteList("working", report.Answer.Working, line =>
+            {
+                json.WriteString("label", line.Label);
+                json.WriteString("arithmetic", line.Arithmetic);
+                json.WriteString("result", line.Result);
+            });
+            json.WriteTexts("assumed", report.Assumed);
+            json.WriteTexts("cautions", report.Answer.Cautions);
+            json.WriteList("sources", report.Answer.Sources, key =>
+            {
+                json.WriteString("key", key);
+                json.WriteText("citation", report.CitationOf(key));
+            });
         });
-        json.WriteTexts("assumed", report.Assumed);
-        json.WriteTexts("cautions", report.Answer.Cautions);
-        json.WriteList("sources", report.Answer.Sources, key =>
-        {
-            json.WriteString("key", key);
-            json.WriteText("citation", report.CitationOf(key));
-        });
-    });
 
     private static void Entry(Utf8JsonWriter json, RateEntry entry)
     {
@@ -52,10 +53,9 @@ public static class RateJson
         json.WriteString("label", result.Label);
         Figure(json, result.Value);
         json.WriteList("also", result.Shown.Skip(1), quantity => Figure(json, quantity));
-        json.WriteList(
-            "measureOut",
-            result.IsMeasuredOut ? MeasuringOut.Of(result.Value) : [],
-            amount => Figure(json, amount));
+        json.WriteList("measureOut", result.IsMeasuredOut ? MeasuringOut.Of(result.Value) : [], amount =>
+            Figure(json, amount)
+        );
     }
 
     private static void Figure(Utf8JsonWriter json, Quantity quantity)

@@ -14,15 +14,16 @@ public sealed record RateReport(
     RateForm Form,
     ImmutableArray<RateEntry> Entries,
     RateAnswer Answer,
-    ImmutableSortedDictionary<string, Source> Sources)
+    ImmutableSortedDictionary<string, Source> Sources
+)
 {
     /// <summary>What was assumed: the usual values taken for what was not entered, then what the form says.</summary>
-    public IEnumerable<string> Assumed => Entries
-        .Where(entry => entry.IsUsual)
-        .Select(entry => $"{entry.Field.Label}: {entry.Typed}, the usual value; nothing was entered.")
-        .Concat(Answer.Assumed);
+    public IEnumerable<string> Assumed =>
+        Entries
+            .Where(entry => entry.IsUsual)
+            .Select(entry => $"{entry.Field.Label}: {entry.Typed}, the usual value; nothing was entered.")
+            .Concat(Answer.Assumed);
 
     /// <summary>A source in full; null when it is not in the list.</summary>
-    public string? CitationOf(string key) =>
-        Sources.GetValueOrDefault(key)?.Citation;
+    public string? CitationOf(string key) => Sources.GetValueOrDefault(key)?.Citation;
 }

@@ -56,8 +56,7 @@ public static class SeasonCalendar
     }
 
     private static string Summary(PlannedWork work, YearPlan plan) =>
-        $"{plan.Case.Area.Name}: {SeasonWords.Kind(work.Kind)}"
-        + (work.Action is { } action ? $" ({action})" : "");
+        $"{plan.Case.Area.Name}: {SeasonWords.Kind(work.Kind)}" + (work.Action is { } action ? $" ({action})" : "");
 
     private static string Date(DateOnly day) => day.ToString("yyyyMMdd", CultureInfo.InvariantCulture);
 

@@ -14,16 +14,18 @@ public static class SeasonDocument
     /// <summary>The document.</summary>
     /// <param name="report">The plans.</param>
     /// <param name="full">Whether all work, all escapes and all assumptions are listed.</param>
-    public static Document Of(SeasonReport report, bool full) => new(
-        $"Season plan for {report.Visit.Nursery ?? "a nursery without a name"}",
-        [
+    public static Document Of(SeasonReport report, bool full) =>
+        new(
+            $"Season plan for {report.Visit.Nursery ?? "a nursery without a name"}",
+            [
                 new Paragraph(
                     $"Visit {report.Visit.Id}, {Figures.Day(report.Visit.Date)}; knowledge "
                         + $"{report.Knowledge.Stamp.Brief}"
                 ),
-            .. report.Areas.SelectMany(area => OfArea(area, report, full)),
-            .. report.Areas.Any(area => area.Plan is not null) ? SafetyBlocks.Standing() : [],
-        ]);
+                .. report.Areas.SelectMany(area => OfArea(area, report, full)),
+                .. report.Areas.Any(area => area.Plan is not null) ? SafetyBlocks.Standing() : [],
+            ]
+        );
 
     private static IEnumerable<Block> OfArea(AreaSeason area, SeasonReport report, bool full)
     {
@@ -54,17 +56,17 @@ public static class SeasonDocument
     }
 
     private static IEnumerable<Block> Year(YearPlan plan, Names names, bool full) =>
-    [
-        new Paragraph(Span(plan)),
-        new Blank(),
-        new StripDrawing($"{plan.Case.Area.Name}: weeks across, weeds down", Strip.Of(plan)),
-        .. Clash(plan),
-        .. SeasonUses.Of(plan, names),
-        .. SeasonCosts.Of(plan, names),
-        .. Escapes(plan, names, full),
-        .. Closed(plan),
-        .. full ? Work(plan) : [],
-    ];
+        [
+            new Paragraph(Span(plan)),
+            new Blank(),
+            new StripDrawing($"{plan.Case.Area.Name}: weeks across, weeds down", Strip.Of(plan)),
+            .. Clash(plan),
+            .. SeasonUses.Of(plan, names),
+            .. SeasonCosts.Of(plan, names),
+            .. Escapes(plan, names, full),
+            .. Closed(plan),
+            .. full ? Work(plan) : [],
+        ];
 
     private static Line Span(YearPlan plan)
     {
@@ -86,7 +88,8 @@ public static class SeasonDocument
             ])
             {
                 Tone = Tone.Warning,
-            });
+            }
+        );
     }
 
     private static IEnumerable<Block> Escapes(YearPlan plan, Names names, bool full)
@@ -107,27 +110,40 @@ public static class SeasonDocument
             yield return Said(Line.Of($"and {spans.Length - Few} more spans."));
     }
 
-    private static Line Escape(EscapeSpan span, YearPlan plan, Names names) => Line.Of(
-        $"{new Named(names.Weed(span.Weed))}, {SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: "
-        + $"about {new Amount((decimal)span.Seedlings, "seedlings", "0")}, {Amounts.Dollars(span.Usd)} of pulling");
+    private static Line Escape(EscapeSpan span, YearPlan plan, Names names) =>
+        Line.Of(
+            $"{new Named(names.Weed(span.Weed))}, {SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: "
+                + $"about {new Amount((decimal)span.Seedlings, "seedlings", "0")}, {Amounts.Dollars(span.Usd)} of "
+                + $"pulling"
+        );
 
     private static IEnumerable<Block> Closed(YearPlan plan)
     {
         if (plan.Closed.IsEmpty)
             yield break;
         yield return Heading.Section("When nothing may go on");
-        yield return ItemList.Dashes(plan.Closed.Select(span => Line.FromString(
-            $"{SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: {span.Because}"))).At(2);
+        yield return ItemList
+            .Dashes(
+                plan.Closed.Select(span =>
+                    Line.FromString($"{SeasonWords.Weeks(plan.Case.Year, span.FromWeek, span.ToWeek)}: {span.Because}")
+                )
+            )
+            .At(2);
     }
 
     private static IEnumerable<Block> Work(YearPlan plan)
     {
         yield return Heading.Section("All work, by day");
-        yield return ItemList.Dashes(plan.Work.Select(work => Line.FromString(
-            $"{SeasonWords.Days(work.Day, work.LastDay)}: {SeasonWords.Work(work, ". ")}") with
-        {
-            Action = work.Action,
-        })).At(2);
+        yield return ItemList
+            .Dashes(
+                plan.Work.Select(work =>
+                    Line.FromString($"{SeasonWords.Days(work.Day, work.LastDay)}: {SeasonWords.Work(work, ". ")}") with
+                    {
+                        Action = work.Action,
+                    }
+                )
+            )
+            .At(2);
     }
 
     private static Block Said(Line line) => new Paragraph(line).At(2);

@@ -13,15 +13,16 @@ public static class SeasonJson
     private const int Decimals = 4;
 
     /// <summary>The JSON text; the last line ends with a line feed.</summary>
-    public static string Of(SeasonReport report) => JsonText.Of(json =>
-    {
-        json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        json.WriteString("knowledge", report.Knowledge.Stamp.Brief);
-        json.WriteString("visit", report.Visit.Id);
-        json.WriteString("basis", "US dollars for 1000 pots; prices are invented unless you gave your own");
-        json.WriteList("areas", report.Areas, area => Area(json, area));
-        json.WriteTexts("safety", Safety.StandingLines);
-    });
+    public static string Of(SeasonReport report) =>
+        JsonText.Of(json =>
+        {
+            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+            json.WriteString("knowledge", report.Knowledge.Stamp.Brief);
+            json.WriteString("visit", report.Visit.Id);
+            json.WriteString("basis", "US dollars for 1000 pots; prices are invented unless you gave your own");
+            json.WriteList("areas", report.Areas, area => Area(json, area));
+            json.WriteTexts("safety", Safety.StandingLines);
+        });
 
     private static void Area(Utf8JsonWriter json, AreaSeason area)
     {

@@ -23,13 +23,14 @@ internal static class SeasonUses
         ]).At(2);
     }
 
-    private static Line LineOf(SeasonApplication use, PlannedUse planned, Names names) => Line.Of(
+    private static Line LineOf(SeasonApplication use, PlannedUse planned, Names names) =>
+        Line.Of(
             $"{SeasonWords.Days(planned)}  {new Named(names.Action(use.Name))} ({Groups(names, use.Name)}), "
                 + $"{Amounts.Dollars(use.Cost)}"
         ) with
-    {
-        Action = use.Name,
-    };
+        {
+            Action = use.Name,
+        };
 
     private static string Groups(Names names, string treatment)
     {

@@ -13,17 +13,18 @@ namespace WeedAdvisor.Reports.Season;
 public static class SeasonWords
 {
     /// <summary>What kind of work it is.</summary>
-    public static string Kind(PlannedWorkKind kind) => kind switch
-    {
-        PlannedWorkKind.Apply => "put on",
-        PlannedWorkKind.CleanUp => "clean up",
-        PlannedWorkKind.WaterIn => "water in",
-        PlannedWorkKind.LookAgain => "look again",
-        PlannedWorkKind.Round => "weeding round",
-        PlannedWorkKind.Practice => "without chemicals",
-        PlannedWorkKind.Film => "film",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "a kind of work without words"),
-    };
+    public static string Kind(PlannedWorkKind kind) =>
+        kind switch
+        {
+            PlannedWorkKind.Apply => "put on",
+            PlannedWorkKind.CleanUp => "clean up",
+            PlannedWorkKind.WaterIn => "water in",
+            PlannedWorkKind.LookAgain => "look again",
+            PlannedWorkKind.Round => "weeding round",
+            PlannedWorkKind.Practice => "without chemicals",
+            PlannedWorkKind.Film => "film",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "a kind of work without words"),
+        };
 
     /// <summary>What is to be done: the kind of work and the sentence, unless that names the kind itself.</summary>
     public static string Work(PlannedWork work, string between) =>
@@ -46,9 +47,10 @@ public static class SeasonWords
         string.Join(between, treatment.Actives.Select(active => active.Group ?? "none").Distinct());
 
     /// <summary>What goes on in a plan, each with the first of its days.</summary>
-    public static string Brief(ImmutableArray<PlannedUse> uses, Func<string, string> nameOf) => uses.IsEmpty
-        ? "nothing goes on"
-        : string.Join("; ", uses.Select(use => $"{nameOf(use.Treatment)} {InYear(use.Days.First)}"));
+    public static string Brief(ImmutableArray<PlannedUse> uses, Func<string, string> nameOf) =>
+        uses.IsEmpty
+            ? "nothing goes on"
+            : string.Join("; ", uses.Select(use => $"{nameOf(use.Treatment)} {InYear(use.Days.First)}"));
 
     /// <summary>How sure it is that no plan is cheaper.</summary>
     public static Line Proof(YearPlan plan, SeasonPlan best) =>
@@ -60,23 +62,26 @@ public static class SeasonWords
             ? Line.Of(
                 $"Proven: no plan costs less that keeps these wishes and the distances the rules ask for between its "
                     + $"uses."
-                + $" Keeping the rules in another way could save {Amounts.Dollars(plan.MoreToSaveUsd)} at most.")
+                    + $" Keeping the rules in another way could save {Amounts.Dollars(plan.MoreToSaveUsd)} at most."
+            )
         : "Proven: no plan under these rules and wishes costs less.";
 
     /// <summary>Why a plan has no application.</summary>
-    public static string Nothing(YearPlan plan) => plan.Case.Treatments.IsEmpty
-        ? "Nothing: no preventive that helps against these weeds is clear here in any week."
-        : "Nothing: hands cost less here than any preventive would save.";
+    public static string Nothing(YearPlan plan) =>
+        plan.Case.Treatments.IsEmpty
+            ? "Nothing: no preventive that helps against these weeds is clear here in any week."
+            : "Nothing: hands cost less here than any preventive would save.";
 
     private static string InYear(DateOnly day) => day.ToString("MM-dd", CultureInfo.InvariantCulture);
 
     /// <summary>Why a weed is in the plan.</summary>
-    public static string Origin(WeedOrigin origin) => origin switch
-    {
-        WeedOrigin.Seen => "seen or expected",
-        WeedOrigin.Seeding => "seen with ripe seed",
-        WeedOrigin.CameThrough => "came through before",
-        WeedOrigin.BlownIn => "may fly in",
-        _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "an origin without words"),
-    };
+    public static string Origin(WeedOrigin origin) =>
+        origin switch
+        {
+            WeedOrigin.Seen => "seen or expected",
+            WeedOrigin.Seeding => "seen with ripe seed",
+            WeedOrigin.CameThrough => "came through before",
+            WeedOrigin.BlownIn => "may fly in",
+            _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "an origin without words"),
+        };
 }

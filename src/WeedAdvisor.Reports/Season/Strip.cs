@@ -32,9 +32,11 @@ public sealed record Strip(
     ImmutableArray<char?> Marks,
     ImmutableArray<char> Letters,
     ImmutableArray<bool> Shut,
-    ImmutableArray<StripRow> Rows)
+    ImmutableArray<StripRow> Rows
+)
 {
-    private const double Half = 0.5, FourFifths = 0.8;
+    private const double Half = 0.5,
+        FourFifths = 0.8;
 
     /// <summary>The strip of a plan; without applications when no plan was found.</summary>
     public static Strip Of(YearPlan plan)
@@ -52,23 +54,30 @@ public sealed record Strip(
             [.. marks],
             letters,
             [.. shut],
-            [.. plan.Case.Weeds.Select((weed, i) => Row(weed, plan.Plan?.Control[i]))]);
+            [.. plan.Case.Weeds.Select((weed, i) => Row(weed, plan.Plan?.Control[i]))]
+        );
     }
 
-    private static StripRow Row(WeedPressure weed, ImmutableArray<double>? control) => new(
-        weed.Weed.Id,
-        weed.Weed.Name,
-        [
-            .. Enumerable.Range(0, SeasonYear.Weeks)
-                .Select(week => weed.Emergence[week] == 0 ? Cover.NotUp : Grade(control is { } held ? held[week] : 0)),
-        ]);
+    private static StripRow Row(WeedPressure weed, ImmutableArray<double>? control) =>
+        new(
+            weed.Weed.Id,
+            weed.Weed.Name,
+            [
+                .. Enumerable
+                    .Range(0, SeasonYear.Weeks)
+                    .Select(week =>
+                        weed.Emergence[week] == 0 ? Cover.NotUp : Grade(control is { } held ? held[week] : 0)
+                    ),
+            ]
+        );
 
-    private static Cover Grade(double control) => control switch
-    {
-        >= FourFifths => Cover.Held,
-        >= Half => Cover.Partly,
-        _ => Cover.Open,
-    };
+    private static Cover Grade(double control) =>
+        control switch
+        {
+            >= FourFifths => Cover.Held,
+            >= Half => Cover.Partly,
+            _ => Cover.Open,
+        };
 
     private static IEnumerable<(int Week, string Name)> MonthStarts(SeasonYear year)
     {

@@ -29,11 +29,12 @@ internal static class StripColour
     }
 
     // Green, yellow, red, grey.
-    private static string Code(char mark) => mark switch
-    {
-        '#' => "32",
-        '+' => "33",
-        'o' => "31",
-        _ => "90",
-    };
+    private static string Code(char mark) =>
+        mark switch
+        {
+            '#' => "32",
+            '+' => "33",
+            'o' => "31",
+            _ => "90",
+        };
 }

@@ -11,7 +11,10 @@ namespace WeedAdvisor.Reports.Season;
 /// </summary>
 internal static class StripSvg
 {
-    private const int Left = 170, Cell = 13, Row = 20, Top = 44;
+    private const int Left = 170,
+        Cell = 13,
+        Row = 20,
+        Top = 44;
 
     /// <summary>The picture, as an SVG element.</summary>
     /// <param name="strip">The strip.</param>
@@ -19,12 +22,10 @@ internal static class StripSvg
     /// <param name="number">Which drawing of its page it is: its ids are its own.</param>
     public static string Of(Strip strip, string title, int number)
     {
-        int width = Left + (SeasonYear.Weeks * Cell) + 10, height = Top + (strip.Rows.Length * Row) + 8;
+        int width = Left + (SeasonYear.Weeks * Cell) + 10,
+            height = Top + (strip.Rows.Length * Row) + 8;
         var svg = new StringBuilder();
-        Add(
-            svg,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" role=\"img\" "
-        );
+        Add(svg, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" role=\"img\" ");
         Add(svg, $"aria-label=\"{Text(title)}\">");
         Add(svg, $"<defs><pattern id=\"part-{number}\" ");
         svg.Append("width=\"4\" height=\"4\" patternUnits=\"userSpaceOnUse\">")
@@ -62,10 +63,7 @@ internal static class StripSvg
                 Cover.Open => "#d9534f",
                 _ => "#f2f2f2",
             };
-            Add(
-                svg,
-                $"<rect x=\"{Left + (week * Cell)}\" y=\"{y + 2}\" width=\"{Cell - 1}\" height=\"{Row - 4}\" "
-            );
+            Add(svg, $"<rect x=\"{Left + (week * Cell)}\" y=\"{y + 2}\" width=\"{Cell - 1}\" height=\"{Row - 4}\" ");
             Add(svg, $"fill=\"{fill}\"/>");
         }
     }

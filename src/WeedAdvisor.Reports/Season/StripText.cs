@@ -34,21 +34,24 @@ public static class StripText
     public static IEnumerable<string> Lines(Strip strip, int from, int count, int nameColumns)
     {
         yield return Name("", nameColumns) + Months(strip, from, Math.Min(from + count, SeasonYear.Weeks));
-        yield return Name("goes on", nameColumns) + string.Concat(
-            strip.Marks.Select((mark, week) => mark ?? (strip.Shut[week] ? '-' : ' ')).Skip(from).Take(count));
+        yield return Name("goes on", nameColumns)
+            + string.Concat(
+                strip.Marks.Select((mark, week) => mark ?? (strip.Shut[week] ? '-' : ' ')).Skip(from).Take(count)
+            );
         foreach (StripRow row in strip.Rows)
             yield return Name(row.Name, nameColumns)
                 + string.Concat(row.Weeks.Skip(from).Take(count).Select(Character));
     }
 
     /// <summary>The character of a grade.</summary>
-    public static char Character(Cover cover) => cover switch
-    {
-        Cover.Held => '#',
-        Cover.Partly => '+',
-        Cover.Open => 'o',
-        _ => '.',
-    };
+    public static char Character(Cover cover) =>
+        cover switch
+        {
+            Cover.Held => '#',
+            Cover.Partly => '+',
+            Cover.Open => 'o',
+            _ => '.',
+        };
 
     /// <summary>
     /// The names of the months over 52 columns; one with too few columns before the next goes without its name.

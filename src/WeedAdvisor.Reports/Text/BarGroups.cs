@@ -19,7 +19,8 @@ internal sealed record BarGroup(
     string Judgement,
     string Text,
     ImmutableArray<string> Sources,
-    ImmutableArray<BarredAction> Actions);
+    ImmutableArray<BarredAction> Actions
+);
 
 /// <summary>
 /// Groups barred actions by reason. An action stands in one group only: under the reason, among those that make its
@@ -105,7 +106,7 @@ public static class BarGroups
     {
         public List<BarredAction> Actions { get; } = [];
 
-        public BarGroup Group() => new(
-            Status, End, SeverityOf(Reason), Reason.Judgement, Text, Reason.Sources, [.. Actions]);
+        public BarGroup Group() =>
+            new(Status, End, SeverityOf(Reason), Reason.Judgement, Text, Reason.Sources, [.. Actions]);
     }
 }

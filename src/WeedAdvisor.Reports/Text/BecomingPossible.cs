@@ -12,13 +12,13 @@ public static class BecomingPossible
     /// The actions in order of day and hour, then those that wait for a state alone; within one moment by id.
     /// </summary>
     public static ImmutableArray<BarredAction> Of(AreaAdvice area) =>
-    [
-        .. area.Barred
-            .Where(action => action is { Status: ActionStatus.NotYet, IsWanted: true, Until.IsOpen: false })
-            .OrderBy(action => action.Until!.From ?? DateTime.MaxValue)
-            .ThenBy(action => string.Join(';', action.Until!.States), StringComparer.Ordinal)
-            .ThenBy(action => action.Action, StringComparer.Ordinal),
-    ];
+        [
+            .. area
+                .Barred.Where(action => action is { Status: ActionStatus.NotYet, IsWanted: true, Until.IsOpen: false })
+                .OrderBy(action => action.Until!.From ?? DateTime.MaxValue)
+                .ThenBy(action => string.Join(';', action.Until!.States), StringComparer.Ordinal)
+                .ThenBy(action => action.Action, StringComparer.Ordinal),
+        ];
 
     /// <summary>The same in lines, without what stands below "keep out" already.</summary>
     /// <param name="area">The advice.</param>

@@ -42,33 +42,35 @@ public static class Figures
     /// A text whose sentences start with a capital: rules start some with a name as its record writes it.
     /// </summary>
     public static string Sentence(string text) => string.Create(text.Length, text, static (letters, from) =>
-    {
-        from.CopyTo(letters);
-        for (int i = 0; i < letters.Length; i++)
         {
-            if (i == 0 || (i > 1 && letters[i - 1] == ' ' && letters[i - 2] == '.'))
-                letters[i] = char.ToUpperInvariant(letters[i]);
-        }
-    });
+            from.CopyTo(letters);
+            for (int i = 0; i < letters.Length; i++)
+            {
+                if (i == 0 || (i > 1 && letters[i - 1] == ' ' && letters[i - 2] == '.'))
+                    letters[i] = char.ToUpperInvariant(letters[i]);
+            }
+        });
 
     /// <summary>How strong a case for an action is.</summary>
-    public static string CaseWord(double certainty) => certainty switch
-    {
-        >= 0.9 => "very strong",
-        >= 0.7 => "strong",
-        >= 0.5 => "fair",
-        >= 0.3 => "weak",
-        _ => "slight",
-    };
+    public static string CaseWord(double certainty) =>
+        certainty switch
+        {
+            >= 0.9 => "very strong",
+            >= 0.7 => "strong",
+            >= 0.5 => "fair",
+            >= 0.3 => "weak",
+            _ => "slight",
+        };
 
     /// <summary>How sure a finding is.</summary>
-    public static string FindingWord(double certainty) => certainty switch
-    {
-        >= 0.9 => "almost certain",
-        >= 0.7 => "likely",
-        >= 0.4 => "quite possible",
-        _ => "a slight sign",
-    };
+    public static string FindingWord(double certainty) =>
+        certainty switch
+        {
+            >= 0.9 => "almost certain",
+            >= 0.7 => "likely",
+            >= 0.4 => "quite possible",
+            _ => "a slight sign",
+        };
 
     /// <summary>How the rank of an action comes about.</summary>
     public static string Merit(ClearAction action) =>

@@ -6,16 +6,20 @@ namespace WeedAdvisor.Reports.Text;
 internal static class Listing
 {
     /// <summary>The first few and how many more there are; never "and 1 more", which takes no less room.</summary>
-    public static string Some(IReadOnlyList<string> items, int most) => items.Count <= most + 1
-        ? string.Join("; ", items)
-        : string.Create(
-            CultureInfo.InvariantCulture, $"{string.Join("; ", items.Take(most))}; and {items.Count - most} more");
+    public static string Some(IReadOnlyList<string> items, int most) =>
+        items.Count <= most + 1
+            ? string.Join("; ", items)
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"{string.Join("; ", items.Take(most))}; and {items.Count - most} more"
+            );
 
     /// <summary>Items with commas and an "and".</summary>
-    public static string And(IReadOnlyList<string> items) => items switch
-    {
-        [] => "",
-        [var only] => only,
-        _ => $"{string.Join(", ", items.SkipLast(1))} and {items[^1]}",
-    };
+    public static string And(IReadOnlyList<string> items) =>
+        items switch
+        {
+            [] => "",
+            [var only] => only,
+            _ => $"{string.Join(", ", items.SkipLast(1))} and {items[^1]}",
+        };
 }

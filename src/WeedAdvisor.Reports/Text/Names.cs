@@ -48,22 +48,26 @@ public sealed class Names(KnowledgeBase knowledge)
     public string NeedInShort(Need need) => NeedOfAny(need).Short;
 
     /// <summary>What has to be known, in words that do not name the record.</summary>
-    internal NeedWords NeedOfAny(Need need) => need.Kind == NeedKind.Question
-        ? new NeedWords(need.Id, $"{need.Id}: {knowledge.QuestionOf(need.Id)?.Ask ?? need.Id}")
-        : new NeedWords(
-            $"{RecordField(need).Field} on the label", $"{RecordField(need).Field}: only the label can tell");
+    internal NeedWords NeedOfAny(Need need) =>
+        need.Kind == NeedKind.Question
+            ? new NeedWords(need.Id, $"{need.Id}: {knowledge.QuestionOf(need.Id)?.Ask ?? need.Id}")
+            : new NeedWords(
+                $"{RecordField(need).Field} on the label",
+                $"{RecordField(need).Field}: only the label can tell"
+            );
 
     /// <summary>A field's name in words.</summary>
     public static string Field(string name) => name.Replace('-', ' ');
 
     /// <summary>What the cost of an action is counted for.</summary>
     /// <param name="isForPots">Whether the place holds pots; null when the place is not told.</param>
-    public static string CostBasis(bool? isForPots) => isForPots switch
-    {
-        null => "for 1000 pots, or 100 m² of floor",
-        true => "for 1000 pots",
-        false => "for 100 m² of floor",
-    };
+    public static string CostBasis(bool? isForPots) =>
+        isForPots switch
+        {
+            null => "for 1000 pots, or 100 m² of floor",
+            true => "for 1000 pots",
+            false => "for 100 m² of floor",
+        };
 
     /// <summary>How many practices and chemicals there are among the actions.</summary>
     public string CountActions(IReadOnlyCollection<string> actions)

@@ -17,7 +17,8 @@ public sealed class Page(int width)
     /// <summary>The widest page.</summary>
     public const int Widest = 240;
 
-    private const int NarrowestColumn = 16, NarrowestPane = 8;
+    private const int NarrowestColumn = 16,
+        NarrowestPane = 8;
 
     private readonly List<PageLine> _lines = [];
 
@@ -26,9 +27,14 @@ public sealed class Page(int width)
         : this(Narrowest) => Width = isPane ? Math.Clamp(width, NarrowestPane, Widest) : width;
 
     /// <summary>Columns of the page.</summary>
-    public int Width { get; } = width is >= Narrowest and <= Widest
-        ? width
-        : throw new ArgumentOutOfRangeException(nameof(width), width, $"a page has {Narrowest} to {Widest} columns");
+    public int Width { get; } =
+        width is >= Narrowest and <= Widest
+            ? width
+            : throw new ArgumentOutOfRangeException(
+                nameof(width),
+                width,
+                $"a page has {Narrowest} to {Widest} columns"
+            );
 
     /// <summary>A page on a part of a screen, as narrow as it may be.</summary>
     internal static Page Pane(int width) => new(width, isPane: true);

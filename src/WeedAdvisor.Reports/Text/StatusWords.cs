@@ -43,12 +43,13 @@ public static class StatusWords
     /// <summary>
     /// What ends a bar or goes round it: the day, hour or state, or the other way; nothing for never.
     /// </summary>
-    public static string EndOf(BarredAction action, DateOnly? today = null) => action switch
-    {
-        { Until: { } until } => UntilWords.From(until, today),
-        { OtherWays.IsEmpty: false } => string.Join("; or ", action.OtherWays),
-        _ => "",
-    };
+    public static string EndOf(BarredAction action, DateOnly? today = null) =>
+        action switch
+        {
+            { Until: { } until } => UntilWords.From(until, today),
+            { OtherWays.IsEmpty: false } => string.Join("; or ", action.OtherWays),
+            _ => "",
+        };
 
     /// <summary>The word for how hard a bar is.</summary>
     public static string Of(Severity severity) => severity == Severity.Prohibited ? "prohibited" : "unsuitable";

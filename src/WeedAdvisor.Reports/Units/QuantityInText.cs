@@ -13,10 +13,13 @@ namespace WeedAdvisor.Reports.Units;
 internal static partial class QuantityInText
 {
     // Nobody lays a mulch to a fiftieth; no figure is further off than a twentieth.
-    private const decimal Near = 0.02m, Far = 0.05m;
+    private const decimal Near = 0.02m,
+        Far = 0.05m;
     private const int MostDigits = 15;
     private static readonly CultureInfo s_plain = CultureInfo.InvariantCulture;
-    private const string Celsius = "C", Fahrenheit = "F", Inch = "in";
+    private const string Celsius = "C",
+        Fahrenheit = "F",
+        Inch = "in";
 
     /// <summary>The text with its quantities in other units.</summary>
     /// <param name="text">The text.</param>
@@ -27,10 +30,12 @@ internal static partial class QuantityInText
         if (!text.Any(char.IsAsciiDigit))
             return text;
         (int From, int To)[] kept = [.. names.SelectMany(name => PlacesOf(name, text))];
-        return Quantity().Replace(text, match =>
-            kept.Any(one => match.Index < one.To && match.Index + match.Length > one.From)
-                ? match.Value
-                : Turned(match, units, text));
+        return Quantity()
+            .Replace(text, match =>
+                kept.Any(one => match.Index < one.To && match.Index + match.Length > one.From)
+                    ? match.Value
+                    : Turned(match, units, text)
+            );
     }
 
     private static IEnumerable<(int From, int To)> PlacesOf(string name, string text)
@@ -45,11 +50,14 @@ internal static partial class QuantityInText
 
     private static string Turned(Match match, UnitsWanted units, string text)
     {
-        string own = match.Groups["own"].Value, unit = match.Groups["unit"].Value;
-        bool isMetric = IsMetric(unit), isPair = match.Groups["other"].Success;
+        string own = match.Groups["own"].Value,
+            unit = match.Groups["unit"].Value;
+        bool isMetric = IsMetric(unit),
+            isPair = match.Groups["other"].Success;
         if (isPair && IsMetric(match.Groups["otherunit"].Value) != isMetric)
             return units == UnitsWanted.Both ? match.Value
-                : units == UnitsWanted.Metric == isMetric ? own : match.Groups["other"].Value;
+                : units == UnitsWanted.Metric == isMetric ? own
+                : match.Groups["other"].Value;
         string behind = match.Value[own.Length..];
         if (unit == Inch || (units != UnitsWanted.Both && units == UnitsWanted.Metric == isMetric))
             return match.Value;
@@ -64,7 +72,10 @@ internal static partial class QuantityInText
     private static string Other(Match match, string unit)
     {
         string[] numbers =
-            [match.Groups["low"].Value, .. match.Groups["high"].Success ? [match.Groups["high"].Value] : (string[])[]];
+        [
+            match.Groups["low"].Value,
+            .. match.Groups["high"].Success ? [match.Groups["high"].Value] : (string[])[],
+        ];
         (Func<decimal, decimal> turn, string to) = Way(unit);
         bool isRate = unit.Contains('/', StringComparison.Ordinal) || unit.Contains(" per ", StringComparison.Ordinal);
         string[] turned = unit is Celsius or Fahrenheit
@@ -79,17 +90,16 @@ internal static partial class QuantityInText
             return (value => (value * 9 / 5) + 32, Fahrenheit);
         if (unit == Fahrenheit)
             return (value => (value - 32) * 5 / 9, Celsius);
-        Unit from = UnitTable.Of(Symbol(unit)), to = OtherUnits.Of(from)!;
+        Unit from = UnitTable.Of(Symbol(unit)),
+            to = OtherUnits.Of(from)!;
         return (value => new Quantity(value, from).In(to), Written(to.Symbol, unit));
     }
 
     private static bool IsMetric(string unit) =>
-        unit == Celsius
-        || (unit != Fahrenheit && OtherUnits.FamilyOf(UnitTable.Of(Symbol(unit))) == UnitFamily.Metric);
+        unit == Celsius || (unit != Fahrenheit && OtherUnits.FamilyOf(UnitTable.Of(Symbol(unit))) == UnitFamily.Metric);
 
-    private static string Symbol(string written) => written
-        .Replace(" per ", "/", StringComparison.Ordinal)
-        .Replace('²', '2');
+    private static string Symbol(string written) =>
+        written.Replace(" per ", "/", StringComparison.Ordinal).Replace('²', '2');
 
     // Squares and "per" are written as the text writes them.
     private static string Written(string symbol, string like)
@@ -112,8 +122,10 @@ internal static partial class QuantityInText
     // so it is never falsely exact. 1.3 cm are 0.5 in, 100 m² are 1,080 ft².
     private static string Roundest(Func<decimal, decimal> turn, string number, decimal near)
     {
-        decimal value = turn(Number(number)), half = turn(0.5m / Power(PlacesOf(number)));
-        decimal within = Math.Max(Math.Min(half, value * Far), value * near), rounded = value;
+        decimal value = turn(Number(number)),
+            half = turn(0.5m / Power(PlacesOf(number)));
+        decimal within = Math.Max(Math.Min(half, value * Far), value * near),
+            rounded = value;
         for (int digits = 1; digits <= MostDigits; digits++)
         {
             rounded = Rounded(value, digits);
@@ -151,6 +163,7 @@ internal static partial class QuantityInText
             + @"(?![\w/²°]|-\w))"
             + @"(?: \((?<other>\d[\d,]*(?:\.\d+)?(?:(?: to | or | and |-)\d[\d,]*(?:\.\d+)?)? "
             + @"(?<otherunit>kg/ha|lb/acre|mm|cm|m|km/h|mph|ft|in|C|F))\))?",
-        RegexOptions.CultureInvariant)]
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex Quantity();
 }

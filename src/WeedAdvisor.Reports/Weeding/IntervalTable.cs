@@ -28,7 +28,11 @@ internal static class IntervalTable
         };
 
     private static Row RowOf(
-        WeedingSeason season, WeedingReport report, AreaWeedingReport area, IntervalComparison compared)
+        WeedingSeason season,
+        WeedingReport report,
+        AreaWeedingReport area,
+        IntervalComparison compared
+    )
     {
         bool isCheapest = season.IntervalWeeks == compared.Cheapest.IntervalWeeks;
         bool isPresent = season.IntervalWeeks == area.Present?.IntervalWeeks;
@@ -47,14 +51,14 @@ internal static class IntervalTable
         WeedingReport report,
         IntervalComparison compared
     ) =>
-    [
-        Amounts.Whole(season.IntervalWeeks),
-        Amounts.Whole(season.Rounds.Length),
-        Amounts.Tenths(season.WalkingHours * report.Scale),
-        Amounts.Tenths(season.PullingHours * report.Scale),
-        Amounts.Tenths(season.Hours * report.Scale),
-        new Amount((decimal)(season.CostUsd(compared.WageUsdPerHour) * report.Scale), "", "#,0"),
-        Amounts.Whole(season.SeedsShed * report.Scale),
-        Amounts.Whole(season.Standing * report.Scale),
-    ];
+        [
+            Amounts.Whole(season.IntervalWeeks),
+            Amounts.Whole(season.Rounds.Length),
+            Amounts.Tenths(season.WalkingHours * report.Scale),
+            Amounts.Tenths(season.PullingHours * report.Scale),
+            Amounts.Tenths(season.Hours * report.Scale),
+            new Amount((decimal)(season.CostUsd(compared.WageUsdPerHour) * report.Scale), "", "#,0"),
+            Amounts.Whole(season.SeedsShed * report.Scale),
+            Amounts.Whole(season.Standing * report.Scale),
+        ];
 }

@@ -13,20 +13,26 @@ internal static class RoundWorking
             yield break;
         WeedingRound round = season.Rounds.MaxBy(one => one.Hours)!;
         yield return Heading.Section(
-            $"How the longest of them comes about ({Figures.Day(report.Visit.Date.AddDays(7 * round.Week))})");
+            $"How the longest of them comes about ({Figures.Day(report.Visit.Date.AddDays(7 * round.Week))})"
+        );
         foreach (Line line in Working(report, season, weeding, round))
             yield return new Paragraph(line).At(2);
     }
 
     private static IEnumerable<Line> Working(
-        WeedingReport report, WeedingSeason season, AreaWeeding weeding, WeedingRound round)
+        WeedingReport report,
+        WeedingSeason season,
+        AreaWeeding weeding,
+        WeedingRound round
+    )
     {
         double pots = report.Scale,
             usd = round.Hours * pots * weeding.WageUsdPerHour,
             materials = season.MaterialsUsdPerRound * pots;
         yield return Line.Of(
             $"walk and look: {Amounts.Whole(report.Pots)} pots x {Number(round.WalkingHours * 3600 / 1000, "s")} = "
-            + $"{Minutes(round.WalkingHours * pots)}");
+                + $"{Minutes(round.WalkingHours * pots)}"
+        );
         for (int size = 0; size < PlantSizes.Count; size++)
         {
             if (round.Pulled[size] * pots < 0.5)
@@ -35,14 +41,16 @@ internal static class RoundWorking
             yield return Line.Of(
                 $"pull {PlantSizes.Names[size]}: {Amounts.Whole(round.Pulled[size] * pots)} weeds x "
                     + $"{Number(seconds, "s")} = "
-                + $"{Minutes(round.PullingHours[size] * pots)}");
+                    + $"{Minutes(round.PullingHours[size] * pots)}"
+            );
         }
 
         yield return Line.Of($"in all: {Minutes(round.Hours * pots)} = {Number(round.Hours * pots, "h")}");
         yield return Line.Of(
             $"cost: {Number(round.Hours * pots, "h")} x {Number(weeding.WageUsdPerHour, Amount.Dollar)} + "
                 + $"{Amounts.Dollars(materials)} "
-            + $"materials = {Amounts.Dollars(usd + materials)}");
+                + $"materials = {Amounts.Dollars(usd + materials)}"
+        );
     }
 
     private static Amount Minutes(double hours) => new((decimal)(hours * 60), "min", "#,0.0");

@@ -8,12 +8,14 @@ namespace WeedAdvisor.Reports.Weeding;
 public static class WeedingDocument
 {
     /// <summary>The document.</summary>
-    public static Document Of(WeedingReport report) => new(
-        $"Hand weeding, {report.Visit.Title ?? report.Visit.Id}, from {Figures.LongDay(report.Visit.Date)}",
-        [
-            new Paragraph(Line.Of($"Figures are for {Amounts.Count(report.Pots, "pot", "pots")} in each area.")),
-            .. report.Areas.SelectMany(area => OfArea(report, area)),
-        ]);
+    public static Document Of(WeedingReport report) =>
+        new(
+            $"Hand weeding, {report.Visit.Title ?? report.Visit.Id}, from {Figures.LongDay(report.Visit.Date)}",
+            [
+                new Paragraph(Line.Of($"Figures are for {Amounts.Count(report.Pots, "pot", "pots")} in each area.")),
+                .. report.Areas.SelectMany(area => OfArea(report, area)),
+            ]
+        );
 
     private static IEnumerable<Block> OfArea(WeedingReport report, AreaWeedingReport area)
     {
@@ -58,12 +60,14 @@ public static class WeedingDocument
         Amount usd = Amounts.Dollars(
             (now.CostUsd(compared.WageUsdPerHour) - best.CostUsd(compared.WageUsdPerHour)) * report.Scale
         );
-        Line saved = hours >= 0
-            ? Line.Of($"saves {Amounts.Hours(hours)} and {usd}.")
-            : Line.Of($"takes {Amounts.Hours(-hours)} more but saves {usd}.");
+        Line saved =
+            hours >= 0
+                ? Line.Of($"saves {Amounts.Hours(hours)} and {usd}.")
+                : Line.Of($"takes {Amounts.Hours(-hours)} more but saves {usd}.");
         yield return Line.Of($"You weed {WeedingWords.Every(now)}. Weeding {WeedingWords.Every(best)} {saved}");
         yield return Line.Of(
-            $"Why: {WeedingWords.Every(now)}, {Why(now, report)}; {WeedingWords.Every(best)}, {Why(best, report)}.");
+            $"Why: {WeedingWords.Every(now)}, {Why(now, report)}; {WeedingWords.Every(best)}, {Why(best, report)}."
+        );
     }
 
     private static Line Why(WeedingSeason season, WeedingReport report)
@@ -88,15 +92,23 @@ public static class WeedingDocument
                 usd = Three(band.CostUsd, report.Scale, Amounts.Dollars);
             yield return new Keyed(
                 $"{WeedingWords.Weeks(band.IntervalWeeks)}: ",
-                Line.Of($"{hours}; {usd}; cheapest in {Amounts.Percent(band.CheapestShare)} of the draws")).At(2);
+                Line.Of($"{hours}; {usd}; cheapest in {Amounts.Percent(band.CheapestShare)} of the draws")
+            ).At(2);
         }
     }
 
     private static IEnumerable<Block> Rounds(WeedingReport report, WeedingSeason season)
     {
         yield return Heading.Section($"Hours of each round, {WeedingWords.Every(season)}");
-        Line rounds = Line.Join("; ", season.Rounds.Select(round => Line.Of(
-            $"{Figures.Day(report.Visit.Date.AddDays(7 * round.Week))} {Amounts.Hours(round.Hours * report.Scale)}")));
+        Line rounds = Line.Join(
+            "; ",
+            season.Rounds.Select(round =>
+                Line.Of(
+                    $"{Figures.Day(report.Visit.Date.AddDays(7 * round.Week))} "
+                        + $"{Amounts.Hours(round.Hours * report.Scale)}"
+                )
+            )
+        );
         yield return Said(
             Line.Of($"{rounds}; clearing at the end {Amounts.Hours(season.Clearing.Hours * report.Scale)}")
         );

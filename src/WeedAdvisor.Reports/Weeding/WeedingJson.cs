@@ -10,15 +10,16 @@ namespace WeedAdvisor.Reports.Weeding;
 public static class WeedingJson
 {
     /// <summary>All areas; the last line ends with a line feed.</summary>
-    public static string Of(WeedingReport report, KnowledgeBase knowledge) => JsonText.Of(json =>
-    {
-        json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        StampJson.Write(json, knowledge.Stamp);
-        json.WriteString("visit", report.Visit.Id);
-        json.WriteString("date", Figures.Day(report.Visit.Date));
-        json.WriteNumber("pots", report.Pots);
-        json.WriteList("areas", report.Areas, area => WriteArea(json, area, report));
-    });
+    public static string Of(WeedingReport report, KnowledgeBase knowledge) =>
+        JsonText.Of(json =>
+        {
+            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+            StampJson.Write(json, knowledge.Stamp);
+            json.WriteString("visit", report.Visit.Id);
+            json.WriteString("date", Figures.Day(report.Visit.Date));
+            json.WriteNumber("pots", report.Pots);
+            json.WriteList("areas", report.Areas, area => WriteArea(json, area, report));
+        });
 
     private static void WriteArea(Utf8JsonWriter json, AreaWeedingReport area, WeedingReport report)
     {

@@ -11,22 +11,25 @@ namespace WeedAdvisor.Reports.Why;
 /// <summary>Reasons taken apart: the rule, what it matched and read, the findings behind it, its sources.</summary>
 public static class ReasonBlocks
 {
-    private const int Inner = 2, Step = 3, MostWords = 5;
+    private const int Inner = 2,
+        Step = 3,
+        MostWords = 5;
 
     /// <summary>The reasons and everything below them.</summary>
     public static ItemList Of(Names names, ImmutableArray<Reason> reasons) =>
         new([.. reasons.Select(reason => ItemOf(names, reason))]);
 
     /// <summary>What a reason concludes, in a word or two.</summary>
-    public static string Conclusion(Reason reason) => reason.Then switch
-    {
-        Consequence.MakesFinding finding => $"finding {finding.Id} {Figures.Strength(reason)}",
-        Consequence.Argument { IsDoubt: true } => $"doubt {Figures.Strength(reason)}",
-        Consequence.Argument => $"support {Figures.Strength(reason)}",
-        Consequence.Bar { Severity: Severity.Prohibited } => "prohibited",
-        Consequence.Bar => "unsuitable",
-        _ => "caution",
-    };
+    public static string Conclusion(Reason reason) =>
+        reason.Then switch
+        {
+            Consequence.MakesFinding finding => $"finding {finding.Id} {Figures.Strength(reason)}",
+            Consequence.Argument { IsDoubt: true } => $"doubt {Figures.Strength(reason)}",
+            Consequence.Argument => $"support {Figures.Strength(reason)}",
+            Consequence.Bar { Severity: Severity.Prohibited } => "prohibited",
+            Consequence.Bar => "unsuitable",
+            _ => "caution",
+        };
 
     private static Item ItemOf(Names names, Reason reason)
     {
@@ -46,17 +49,17 @@ public static class ReasonBlocks
         };
     }
 
-    private static Item ItemOf(Names names, Reason reason, MatchedPattern match) => new(
-        Mark(match.Truth), match.Fact == match.Pattern ? match.Fact : $"{match.Pattern}: {match.Fact}")
-    {
-        Below =
-        [
+    private static Item ItemOf(Names names, Reason reason, MatchedPattern match) =>
+        new(Mark(match.Truth), match.Fact == match.Pattern ? match.Fact : $"{match.Pattern}: {match.Fact}")
+        {
+            Below =
+            [
                 .. match.Tests.IsEmpty
                     ? []
                     : (Block[])[new ItemList([.. match.Tests.Select(test => ItemOf(reason, test))]).At(Step)],
-            .. match.Behind.IsEmpty ? [] : (Block[])[Of(names, match.Behind).At(Step)],
-        ],
-    };
+                .. match.Behind.IsEmpty ? [] : (Block[])[Of(names, match.Behind).At(Step)],
+            ],
+        };
 
     private static Item ItemOf(Reason reason, MatchedTest test) =>
         new(Mark(test.Truth), $"{test.Attribute}: {test.Expected}; read: {Read(reason, test)}");
@@ -71,8 +74,8 @@ public static class ReasonBlocks
             return test.Read;
         HashSet<string> compared =
         [
-            .. reason.Matched
-                .SelectMany(match => match.Tests)
+            .. reason
+                .Matched.SelectMany(match => match.Tests)
                 .Where(other => other != test)
                 .SelectMany(other => other.Words),
         ];
@@ -81,10 +84,11 @@ public static class ReasonBlocks
         return $"{string.Join(", ", first)} and {more} more";
     }
 
-    private static string Mark(Truth truth) => truth switch
-    {
-        Truth.Yes => "[yes] ",
-        Truth.NotKnown => "[?]   ",
-        _ => "[no]  ",
-    };
+    private static string Mark(Truth truth) =>
+        truth switch
+        {
+            Truth.Yes => "[yes] ",
+            Truth.NotKnown => "[?]   ",
+            _ => "[no]  ",
+        };
 }

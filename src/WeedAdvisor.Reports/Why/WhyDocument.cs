@@ -17,12 +17,22 @@ public static class WhyDocument
     {
         Line title = Line.Of($"{new Named(action.Name)} ({action.Id})") with { Action = action.Id };
         var names = new Names(knowledge);
-        return new Document(title,
-        [
-            .. advice.Areas.SelectMany((area, at) => at == 0
-                ? OfArea(advice, area, action, names)
-                : [new Blank(), new Heading(HeadingLevel.Title, title), .. OfArea(advice, area, action, names)]),
-        ]);
+        return new Document(
+            title,
+            [
+                .. advice.Areas.SelectMany(
+                    (area, at) =>
+                        at == 0
+                            ? OfArea(advice, area, action, names)
+                            :
+                            [
+                                new Blank(),
+                                new Heading(HeadingLevel.Title, title),
+                                .. OfArea(advice, area, action, names),
+                            ]
+                ),
+            ]
+        );
     }
 
     private static IEnumerable<Block> OfArea(VisitAdvice advice, AreaAdvice area, CatalogueAction action, Names names)
@@ -77,22 +87,30 @@ public static class WhyDocument
     private static Block Asked(Names names, ImmutableArray<Need> needs) =>
         ItemList.Dashes(needs.Select(need => Line.FromString(names.Need(need)))).At(2);
 
-    private static IEnumerable<Block> Kind(Names names, string title, ImmutableArray<Reason> reasons) => reasons.IsEmpty
-        ? []
-        : [Heading.Section(title), ReasonBlocks.Of(names, reasons).At(2)];
+    private static IEnumerable<Block> Kind(Names names, string title, ImmutableArray<Reason> reasons) =>
+        reasons.IsEmpty ? [] : [Heading.Section(title), ReasonBlocks.Of(names, reasons).At(2)];
 
-    private static IEnumerable<Block> RecordCautions(CatalogueAction action) => action.Cautions.IsEmpty
-        ? []
-        :
-        [
-            Heading.Section("What its record says to mind, wherever it is done"),
-            ItemList.Dashes(action.Cautions.Select(caution =>
-                Line.FromString(Names.UnderItsName(caution)) with { Tone = Tone.Warning })).At(2),
-        ];
+    private static IEnumerable<Block> RecordCautions(CatalogueAction action) =>
+        action.Cautions.IsEmpty
+            ? []
+            :
+            [
+                Heading.Section("What its record says to mind, wherever it is done"),
+                ItemList
+                    .Dashes(
+                        action.Cautions.Select(caution =>
+                            Line.FromString(Names.UnderItsName(caution)) with
+                            {
+                                Tone = Tone.Warning,
+                            }
+                        )
+                    )
+                    .At(2),
+            ];
 
-    private static IEnumerable<Block> BeforeUse(Treatment treatment, DateOnly day) => SafetyBlocks.Standing(
-    [
-        .. treatment.Label is { } label ? [label.Line(day)] : (string[])[],
-        $"Its record: {string.Join("; ", Safety.LinesFor(treatment, day))}.",
-    ]);
+    private static IEnumerable<Block> BeforeUse(Treatment treatment, DateOnly day) =>
+        SafetyBlocks.Standing([
+            .. treatment.Label is { } label ? [label.Line(day)] : (string[])[],
+            $"Its record: {string.Join("; ", Safety.LinesFor(treatment, day))}.",
+        ]);
 }

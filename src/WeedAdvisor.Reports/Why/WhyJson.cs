@@ -13,22 +13,26 @@ namespace WeedAdvisor.Reports.Why;
 public static class WhyJson
 {
     /// <summary>The JSON text; the last line ends with a line feed.</summary>
-    public static string Of(VisitAdvice advice, CatalogueAction action, KnowledgeBase knowledge) => JsonText.Of(json =>
-    {
-        var names = new Names(knowledge);
-        json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-        StampJson.Write(json, advice.Knowledge);
-        json.WriteString("visit", advice.Visit.Id);
-        json.WriteString("date", Figures.Day(advice.Visit.Date));
-        json.WriteString("action", action.Id);
-        json.WriteString("name", action.Name);
-        json.WriteString("kind", names.Kind(action.Id));
-        json.WriteString("what", action.What);
-        json.WriteList("areas", advice.Areas, area => WriteArea(json, advice, area, action, names));
-        json.WriteTexts("cautions", action.Cautions);
-        json.WriteTexts("record", action is Treatment treatment ? Safety.LinesFor(treatment, advice.Visit.Date) : []);
-        json.WriteTexts("safety", action is Treatment ? Safety.StandingLines : []);
-    });
+    public static string Of(VisitAdvice advice, CatalogueAction action, KnowledgeBase knowledge) =>
+        JsonText.Of(json =>
+        {
+            var names = new Names(knowledge);
+            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+            StampJson.Write(json, advice.Knowledge);
+            json.WriteString("visit", advice.Visit.Id);
+            json.WriteString("date", Figures.Day(advice.Visit.Date));
+            json.WriteString("action", action.Id);
+            json.WriteString("name", action.Name);
+            json.WriteString("kind", names.Kind(action.Id));
+            json.WriteString("what", action.What);
+            json.WriteList("areas", advice.Areas, area => WriteArea(json, advice, area, action, names));
+            json.WriteTexts("cautions", action.Cautions);
+            json.WriteTexts(
+                "record",
+                action is Treatment treatment ? Safety.LinesFor(treatment, advice.Visit.Date) : []
+            );
+            json.WriteTexts("safety", action is Treatment ? Safety.StandingLines : []);
+        });
 
     private static void WriteArea(
         Utf8JsonWriter json,
@@ -81,10 +85,11 @@ public static class WhyJson
         WriteReasons(json, "behind", match.Behind, names);
     }
 
-    private static string Word(Truth truth) => truth switch
-    {
-        Truth.Yes => "yes",
-        Truth.NotKnown => "not-known",
-        _ => "no",
-    };
+    private static string Word(Truth truth) =>
+        truth switch
+        {
+            Truth.Yes => "yes",
+            Truth.NotKnown => "not-known",
+            _ => "no",
+        };
 }

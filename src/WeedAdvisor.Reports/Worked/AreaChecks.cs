@@ -9,29 +9,26 @@ namespace WeedAdvisor.Reports.Worked;
 internal static class AreaChecks
 {
     public static IEnumerable<Check> Of(Expectation expectation, AreaAdvice area, KnowledgeBase knowledge) =>
-    [
-        .. expectation.Clear.Select(id => Clear(area, id)),
-        .. expectation.First.Select((id, place) => First(area, id, place)),
-        .. expectation.NotClear.Select(id => NotClear(area, id)),
-        .. expectation.Barred.Select(bar => Barred(area, bar)),
-        .. expectation.Waiting.Select(wait => Waiting(area, wait)),
-        .. expectation.Status.Select(status => Status(area, status)),
-        .. expectation.Until.Select(until => Until(area, until)),
-        .. expectation.Unless.Select(doubt => Unless(area, doubt)),
-        .. expectation.Findings.Select(id => Finding(area, id)),
-        .. expectation.Cautions.Select(id => Caution(area, id)),
-        .. NoClear(area, expectation.NoClear, knowledge),
-        .. NoClearReachingCrop(area, expectation.NoClearReachingCrop, knowledge),
-        .. NextQuestion(area, expectation.NextQuestion),
-        .. expectation.Fires.Select(id => Fires(area, id)),
-        .. expectation.Holds.Select(id => Holds(area, id)),
-    ];
+        [
+            .. expectation.Clear.Select(id => Clear(area, id)),
+            .. expectation.First.Select((id, place) => First(area, id, place)),
+            .. expectation.NotClear.Select(id => NotClear(area, id)),
+            .. expectation.Barred.Select(bar => Barred(area, bar)),
+            .. expectation.Waiting.Select(wait => Waiting(area, wait)),
+            .. expectation.Status.Select(status => Status(area, status)),
+            .. expectation.Until.Select(until => Until(area, until)),
+            .. expectation.Unless.Select(doubt => Unless(area, doubt)),
+            .. expectation.Findings.Select(id => Finding(area, id)),
+            .. expectation.Cautions.Select(id => Caution(area, id)),
+            .. NoClear(area, expectation.NoClear, knowledge),
+            .. NoClearReachingCrop(area, expectation.NoClearReachingCrop, knowledge),
+            .. NextQuestion(area, expectation.NextQuestion),
+            .. expectation.Fires.Select(id => Fires(area, id)),
+            .. expectation.Holds.Select(id => Holds(area, id)),
+        ];
 
     private static Check Clear(AreaAdvice area, string id) =>
-        Met(
-            area.StatusOf(id) == ActionStatus.Clear,
-            $"{id} to be clear",
-            () => Standing.Of(area, id));
+        Met(area.StatusOf(id) == ActionStatus.Clear, $"{id} to be clear", () => Standing.Of(area, id));
 
     private static Check NotClear(AreaAdvice area, string id) =>
         Met(!IsClear(area, id), $"{id} not to be clear", () => Standing.Of(area, id));
@@ -60,19 +57,21 @@ internal static class AreaChecks
     private static Check Status(AreaAdvice area, ExpectedStatus expected)
     {
         ActionStatus came = area.StatusOf(expected.Action);
-        return Met(
-            ActionStatuses.Word(came) == expected.Is,
-            $"{expected.Action} to be {expected.Is}",
-            () => Standing.Of(area, expected.Action));
+        return Met(ActionStatuses.Word(came) == expected.Is, $"{expected.Action} to be {expected.Is}", () =>
+            Standing.Of(area, expected.Action)
+        );
     }
 
     private static Check Until(AreaAdvice area, ExpectedUntil expected)
     {
         Until? came = area.Barred.FirstOrDefault(barred => barred.Action == expected.Action)?.Until;
-        bool met = came is not null
+        bool met =
+            came is not null
             && (expected.Day is not { } day || came.Day == day)
-            && (expected.State is not { } state
-                || came.States.Any(one => one.Contains(state, StringComparison.OrdinalIgnoreCase)));
+            && (
+                expected.State is not { } state
+                || came.States.Any(one => one.Contains(state, StringComparison.OrdinalIgnoreCase))
+            );
         string end = string.Join(
             " and ",
             new[] { expected.Day is { } on ? Figures.Day(on) : null, expected.State }.OfType<string>()
@@ -82,8 +81,9 @@ internal static class AreaChecks
 
     private static Check Unless(AreaAdvice area, ExpectedWait expected)
     {
-        bool met = area.Clear.Any(
-            clear => clear.Action == expected.Action && clear.Unless.Any(need => need.Id == expected.Needs));
+        bool met = area.Clear.Any(clear =>
+            clear.Action == expected.Action && clear.Unless.Any(need => need.Id == expected.Needs)
+        );
         return Met(met, $"{expected.Action} to be clear unless {expected.Needs} tells otherwise", () =>
             Standing.Of(area, expected.Action)
         );
@@ -98,7 +98,8 @@ internal static class AreaChecks
 
     private static Check Caution(AreaAdvice area, string judgement)
     {
-        bool met = area.Cautions.Any(caution => caution.Because.Judgement == judgement)
+        bool met =
+            area.Cautions.Any(caution => caution.Because.Judgement == judgement)
             || area.Clear.Any(action => action.Cautions.Any(caution => caution.Judgement == judgement));
         return Met(met, $"the caution of {judgement}", () => "it was not given");
     }
@@ -116,11 +117,12 @@ internal static class AreaChecks
         if (!expected)
             yield break;
         string[] clear =
-            [.. Ids(area).Where(id => knowledge.Treatments.GetValueOrDefault(id) is { ReachesCrop: true })];
-        yield return Met(
-            clear.Length == 0,
-            "no treatment that reaches the crop to be clear",
-            () => $"clear: {string.Join(", ", clear)}");
+        [
+            .. Ids(area).Where(id => knowledge.Treatments.GetValueOrDefault(id) is { ReachesCrop: true }),
+        ];
+        yield return Met(clear.Length == 0, "no treatment that reaches the crop to be clear", () =>
+            $"clear: {string.Join(", ", clear)}"
+        );
     }
 
     private static IEnumerable<Check> NextQuestion(AreaAdvice area, string? id)

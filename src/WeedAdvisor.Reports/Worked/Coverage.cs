@@ -15,7 +15,8 @@ public sealed record Coverage(
     int Visits,
     ImmutableArray<JudgementCoverage> Judgements,
     ImmutableArray<ActionCoverage> Practices,
-    ImmutableArray<ActionCoverage> Treatments)
+    ImmutableArray<ActionCoverage> Treatments
+)
 {
     /// <summary>Advises on every worked visit and counts what comes.</summary>
     /// <param name="knowledge">The knowledge with its worked visits.</param>
@@ -30,22 +31,27 @@ public sealed record Coverage(
             shown.Length,
             [.. knowledge.Judgements.Select(rule => Of(rule, shown))],
             [.. knowledge.Practices.Keys.Select(id => Of(id, shown))],
-            [.. knowledge.Treatments.Keys.Select(id => Of(id, shown))]);
+            [.. knowledge.Treatments.Keys.Select(id => Of(id, shown))]
+        );
     }
 
-    private static JudgementCoverage Of(Judgement rule, ShownByVisit[] shown) => new(
-        rule.Id,
-        shown.Count(one => one.Fires.Contains(rule.Id)),
-        shown.Count(one => one.IsHeldBack(rule.Id)),
-        Array.Exists(shown, one => one.Expected.Contains(rule.Id)),
-        rule.When.All(IsCatalogueOnly));
+    private static JudgementCoverage Of(Judgement rule, ShownByVisit[] shown) =>
+        new(
+            rule.Id,
+            shown.Count(one => one.Fires.Contains(rule.Id)),
+            shown.Count(one => one.IsHeldBack(rule.Id)),
+            Array.Exists(shown, one => one.Expected.Contains(rule.Id)),
+            rule.When.All(IsCatalogueOnly)
+        );
 
-    private static ActionCoverage Of(string id, ShownByVisit[] shown) => new(
-        id,
-        [.. shown.Where(one => one.Clear.Contains(id)).Select(one => one.Visit)],
-        [.. shown.Where(one => one.Barred.Contains(id)).Select(one => one.Visit)],
-        Array.Exists(shown, one => one.ExpectedClear.Contains(id)),
-        Array.Exists(shown, one => one.ExpectedBarred.Contains(id)));
+    private static ActionCoverage Of(string id, ShownByVisit[] shown) =>
+        new(
+            id,
+            [.. shown.Where(one => one.Clear.Contains(id)).Select(one => one.Visit)],
+            [.. shown.Where(one => one.Barred.Contains(id)).Select(one => one.Visit)],
+            Array.Exists(shown, one => one.ExpectedClear.Contains(id)),
+            Array.Exists(shown, one => one.ExpectedBarred.Contains(id))
+        );
 
     // A rule about records of the catalogue alone holds in every area, so no visit can hold it back.
     private static bool IsCatalogueOnly(Pattern pattern) =>
@@ -72,4 +78,5 @@ public sealed record ActionCoverage(
     ImmutableArray<string> ClearIn,
     ImmutableArray<string> BarredIn,
     bool IsExpectedClear,
-    bool IsExpectedBarred);
+    bool IsExpectedBarred
+);

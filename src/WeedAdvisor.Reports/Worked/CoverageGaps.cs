@@ -15,7 +15,10 @@ public sealed record CoverageGap(string Subject, string Lacks, string? Excuse);
 /// <param name="Excused">What need not be shown, with the reason.</param>
 /// <param name="Idle">Exceptions for something that is shown after all.</param>
 public sealed record CoverageGaps(
-    ImmutableArray<CoverageGap> Open, ImmutableArray<CoverageGap> Excused, ImmutableArray<CoverageGap> Idle)
+    ImmutableArray<CoverageGap> Open,
+    ImmutableArray<CoverageGap> Excused,
+    ImmutableArray<CoverageGap> Idle
+)
 {
     /// <summary>Whether something has to be done about it: a visit to write or an exception to take out.</summary>
     public bool IsEmpty => Open.IsEmpty && Idle.IsEmpty;
@@ -34,15 +37,16 @@ public sealed record CoverageGaps(
         return new CoverageGaps(
             [.. gaps.Where(gap => gap.Excuse is null)],
             [.. gaps.Where(gap => gap.Excuse is not null)],
-            [.. excuses.Where(excuse => !Array.Exists(gaps, gap => IsSame(gap, excuse)))]);
+            [.. excuses.Where(excuse => !Array.Exists(gaps, gap => IsSame(gap, excuse)))]
+        );
     }
 
     private static IEnumerable<CoverageGap> Lacking(Coverage coverage) =>
-    [
-        .. coverage.Judgements.SelectMany(LackingOf),
-        .. coverage.Practices.SelectMany(action => LackingOf(action, mustBeBarred: false)),
-        .. coverage.Treatments.SelectMany(action => LackingOf(action, mustBeBarred: true)),
-    ];
+        [
+            .. coverage.Judgements.SelectMany(LackingOf),
+            .. coverage.Practices.SelectMany(action => LackingOf(action, mustBeBarred: false)),
+            .. coverage.Treatments.SelectMany(action => LackingOf(action, mustBeBarred: true)),
+        ];
 
     private static IEnumerable<CoverageGap> LackingOf(JudgementCoverage rule)
     {
@@ -66,9 +70,10 @@ public sealed record CoverageGaps(
             yield return new CoverageGap(action.Id, "expected-barred", null);
     }
 
-    private static IEnumerable<CoverageGap> ExcusesOf(NotShown exception) => exception.Actions
-        .Concat(exception.Judgements)
-        .Select(id => new CoverageGap(id, exception.Lacks, exception.Because));
+    private static IEnumerable<CoverageGap> ExcusesOf(NotShown exception) =>
+        exception
+            .Actions.Concat(exception.Judgements)
+            .Select(id => new CoverageGap(id, exception.Lacks, exception.Because));
 
     private static bool IsSame(CoverageGap one, CoverageGap other) =>
         one.Subject == other.Subject && one.Lacks == other.Lacks;

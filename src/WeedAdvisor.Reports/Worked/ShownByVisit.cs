@@ -14,12 +14,16 @@ internal sealed class ShownByVisit
         _firesByArea = [.. advice.Areas.Select(FiresIn)];
         Fires = Union(_firesByArea);
         Expected = Union(worked.Expectations.Select(ExpectedOf));
-        ExpectedClear = Union(worked.Expectations.Select(one => one.Clear
-            .Concat(one.First)
-            .Concat(one.Unless.Select(doubt => doubt.Action))
-            .Concat(one.Status
-                .Where(status => status.Is == ActionStatuses.Word(ActionStatus.Clear))
-                .Select(status => status.Action))));
+        ExpectedClear = Union(
+            worked.Expectations.Select(one =>
+                one.Clear.Concat(one.First)
+                    .Concat(one.Unless.Select(doubt => doubt.Action))
+                    .Concat(
+                        one.Status.Where(status => status.Is == ActionStatuses.Word(ActionStatus.Clear))
+                            .Select(status => status.Action)
+                    )
+            )
+        );
         ExpectedBarred = Union(worked.Expectations.Select(one => one.Barred.Select(bar => bar.Action)));
         Clear = Union(advice.Areas.Select(area => area.Clear.Select(one => one.Action)));
         Barred = Union(advice.Areas.Select(area => area.Barred.Select(one => one.Action)));
@@ -52,10 +56,11 @@ internal sealed class ShownByVisit
     /// <summary>Whether the judgement does not hold certainly in one of the areas.</summary>
     public bool IsHeldBack(string judgement) => Array.Exists(_firesByArea, fires => !fires.Contains(judgement));
 
-    private static HashSet<string> FiresIn(AreaAdvice area) => area.AllConclusions()
-        .Where(reason => reason.IsCertain)
-        .Select(reason => reason.Judgement)
-        .ToHashSet(StringComparer.Ordinal);
+    private static HashSet<string> FiresIn(AreaAdvice area) =>
+        area.AllConclusions()
+            .Where(reason => reason.IsCertain)
+            .Select(reason => reason.Judgement)
+            .ToHashSet(StringComparer.Ordinal);
 
     private static IEnumerable<string> ExpectedOf(Expectation expectation) =>
         [.. expectation.Fires, .. expectation.Cautions, .. expectation.Barred.Select(bar => bar.Because)];

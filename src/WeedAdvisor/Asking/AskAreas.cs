@@ -39,20 +39,26 @@ internal sealed class AskAreas(InterviewSession session, Lines lines)
     private void Remove(int gone)
     {
         VisitArea area = session.Visit.Areas[gone];
-        if (session.Visit.Areas.Length > 1 && Losses.OfArea(session.Visit, area) is { } loss
-            && !lines.Agrees($"{area.Name} holds {loss}. Remove it?"))
+        if (
+            session.Visit.Areas.Length > 1
+            && Losses.OfArea(session.Visit, area) is { } loss
+            && !lines.Agrees($"{area.Name} holds {loss}. Remove it?")
+        )
         {
             lines.Say($"{area.Name} stays.", "  ");
             return;
         }
 
         lines.Say(
-            session.RemoveArea(gone) ? $"{area.Name} is removed; undo brings it back." : "The last area stays.", "  ");
+            session.RemoveArea(gone) ? $"{area.Name} is removed; undo brings it back." : "The last area stays.",
+            "  "
+        );
     }
 
     private int? Number(string text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
-        && number >= 1 && number <= session.Visit.Areas.Length
+        && number >= 1
+        && number <= session.Visit.Areas.Length
             ? number - 1
             : null;
 

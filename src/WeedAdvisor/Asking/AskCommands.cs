@@ -13,8 +13,13 @@ namespace WeedAdvisor.Asking;
 
 /// <summary>The words that steer a line-by-line interview.</summary>
 internal sealed class AskCommands(
-    InterviewSession session, IVisitStore store, Lines lines, string? saveTo, Func<InterviewSession, string>? advice,
-    LabelShelf? labels = null)
+    InterviewSession session,
+    IVisitStore store,
+    Lines lines,
+    string? saveTo,
+    Func<InterviewSession, string>? advice,
+    LabelShelf? labels = null
+)
 {
     private const string NoUnits = "none";
 
@@ -52,9 +57,9 @@ internal sealed class AskCommands(
     /// A hint at a command, for a line that was meant as one; empty when another hint is given or nothing is near.
     /// </summary>
     public static string Hint(string typed, string error) =>
-        error.Contains("Did you mean", StringComparison.Ordinal) || typed.Contains(',')
-            ? ""
-            : NearWords.Nearest(typed, s_words) is { } near ? $" Did you mean the command {near}?" : "";
+        error.Contains("Did you mean", StringComparison.Ordinal) || typed.Contains(',') ? ""
+        : NearWords.Nearest(typed, s_words) is { } near ? $" Did you mean the command {near}?"
+        : "";
 
     /// <summary>Does what a command says.</summary>
     /// <returns>False when the line is no command.</returns>
@@ -99,8 +104,10 @@ internal sealed class AskCommands(
                 new AskAreas(session, lines).Do(rest);
                 return true;
             case "date":
-                if (TypedAnswer.ReadDay(rest, session.Visit.Date) is { } day
-                    && session.Describe(day, session.Visit.Title, session.Visit.Nursery) is { } trouble)
+                if (
+                    TypedAnswer.ReadDay(rest, session.Visit.Date) is { } day
+                    && session.Describe(day, session.Visit.Title, session.Visit.Nursery) is { } trouble
+                )
                 {
                     lines.Say(trouble, "  ");
                 }
@@ -178,12 +185,13 @@ internal sealed class AskCommands(
         for (int i = 0; i < session.Questions.Length; i++)
         {
             QuestionEntry entry = session.Questions[i];
-            string said = WhatWasSaid.To(session.Knowledge, entry.Question, session.Area) ?? entry.State switch
-            {
-                QuestionState.NotKnown => "not known",
-                QuestionState.Skipped => "skipped",
-                _ => entry.Matters ? "open" : "open; no rule needs it here",
-            };
+            string said = WhatWasSaid.To(session.Knowledge, entry.Question, session.Area)
+                ?? entry.State switch
+                {
+                    QuestionState.NotKnown => "not known",
+                    QuestionState.Skipped => "skipped",
+                    _ => entry.Matters ? "open" : "open; no rule needs it here",
+                };
             string number = (i + 1).ToString(CultureInfo.InvariantCulture).PadLeft(4) + "  ";
             lines.Say($"{entry.Question.Ask} {said}", number);
         }
@@ -195,7 +203,8 @@ internal sealed class AskCommands(
     {
         Question? question =
             int.TryParse(to, NumberStyles.None, CultureInfo.InvariantCulture, out int at)
-            && at >= 1 && at <= session.Questions.Length
+            && at >= 1
+            && at <= session.Questions.Length
                 ? session.Questions[at - 1].Question
                 : session.Questions.FirstOrDefault(entry => entry.Question.Id == NearWords.Fold(to))?.Question;
         if (question is null)
@@ -237,7 +246,8 @@ internal sealed class AskCommands(
             session.Visit.Units is { } said
                 ? $"Units: {UnitsWords.Of(said)}."
                 : "Units: as the sources have them. Type units metric, us or both to change that.",
-            "  ");
+            "  "
+        );
     }
 
     private void Help()

@@ -27,8 +27,13 @@ public sealed class AskDialogue
     /// <param name="advice">Writes the advice in full; null for the short list.</param>
     /// <param name="labels">The label book; null when none can be kept.</param>
     public AskDialogue(
-        InterviewSession session, IVisitStore store, Lines lines, string? saveTo = null,
-        Func<InterviewSession, string>? advice = null, LabelShelf? labels = null)
+        InterviewSession session,
+        IVisitStore store,
+        Lines lines,
+        string? saveTo = null,
+        Func<InterviewSession, string>? advice = null,
+        LabelShelf? labels = null
+    )
     {
         _session = session;
         _lines = lines;
@@ -41,7 +46,8 @@ public sealed class AskDialogue
         _lines.Say(
             $"Visit of {Answering.Date(_session.Visit.Date)}, area {_session.Area.Name}. Answer with a number or a "
                 + $"word. "
-            + "? tells why a question is put, - says that you do not know, help lists the rest.");
+                + "? tells why a question is put, - says that you do not know, help lists the rest."
+        );
         while (!_commands.Leaving)
         {
             if (_session.Current is { } question)
@@ -126,8 +132,10 @@ public sealed class AskDialogue
             return answer.Error;
         ImmutableArray<string> gone = Losses.Entries(_session.Knowledge, question, _session.Area, answer.Value);
         bool none = answer.Value is Answer.Words { Value.Count: 0 };
-        if (gone.Length > (none ? 0 : 1)
-            && !_lines.Agrees($"\"{typed}\" takes out what was named: {Losses.Named(gone)}. Take it out?"))
+        if (
+            gone.Length > (none ? 0 : 1)
+            && !_lines.Agrees($"\"{typed}\" takes out what was named: {Losses.Named(gone)}. Take it out?")
+        )
         {
             return null;
         }
@@ -157,30 +165,36 @@ public sealed class AskDialogue
             _lines.Say(how, "  ");
         if (HeadAnswers.Told(_session, question) is { } scope)
         {
-            string other = _session.IsForAll(question) ? "here before an answer gives it for this area alone"
+            string other = _session.IsForAll(question)
+                ? "here before an answer gives it for this area alone"
                 : "all before an answer gives it for the whole nursery";
             _lines.Say($"(an answer holds {scope}; {other})", "  ");
         }
     }
 
-    private static string? HowTo(Question question) => question.Kind switch
-    {
-        QuestionKind.Number or QuestionKind.Date or QuestionKind.Name => $"({Answering.Expected(question)})",
-        QuestionKind.Weeds =>
-            "(one weed a line, with stage and cover when known: liverwort, mature, 20; remove liverwort takes it out; "
-            + "list liver looks it up; identify finds it by what you see; none when there are none; done when all are "
-            + "named)",
-        QuestionKind.Past =>
-            "(one application a line: product, day, and with commas between whatever else you know: 2 pm, granules, "
-            + "150 lb/acre, part only, watered in, aired, clean or escapes or injury, weeds that came through, many, "
+    private static string? HowTo(Question question) =>
+        question.Kind switch
+        {
+            QuestionKind.Number or QuestionKind.Date or QuestionKind.Name => $"({Answering.Expected(question)})",
+            QuestionKind.Weeds =>
+                "(one weed a line, with stage and cover when known: liverwort, mature, 20; remove liverwort takes it "
+                    + "out; "
+                    + "list liver looks it up; identify finds it by what you see; none when there are none; done when "
+                    + "all are "
+                    + "named)",
+            QuestionKind.Past =>
+                "(one application a line: product, day, and with commas between whatever else you know: 2 pm, "
+                    + "granules, "
+                    + "150 lb/acre, part only, watered in, aired, clean or escapes or injury, weeds that came through, "
+                    + "many, "
                     + "3 seasons; a product that is not in the list: active NAME, group 14, other weed killer, other "
                     + "pesticide; "
                     + "tell asks for it step by step, change 1 changes one, remove 1 takes one out; list pendi looks "
                     + "it up; none "
-            + "when there were none; done when all are named)",
-        _ when Answering.TakesSeveral(question) => "(several with commas between, or none)",
-        _ => null,
-    };
+                    + "when there were none; done when all are named)",
+            _ when Answering.TakesSeveral(question) => "(several with commas between, or none)",
+            _ => null,
+        };
 
     private void AtTheEnd()
     {
@@ -190,9 +204,11 @@ public sealed class AskDialogue
             _lines.Say();
             InterviewProgress progress = _session.Progress;
             _lines.Say($"[{_session.Area.Name}: {progress}]");
-            _lines.Say(progress.Left
-                + (progress.Skipped > 0 ? " An empty line takes up what was passed over." : "")
-                + (progress.WorthAgain > 0 ? " Type again to go through what is not known." : ""));
+            _lines.Say(
+                progress.Left
+                    + (progress.Skipped > 0 ? " An empty line takes up what was passed over." : "")
+                    + (progress.WorthAgain > 0 ? " Type again to go through what is not known." : "")
+            );
             _lines.Say("Type advice, save, area new NAME, list, back, undo or quit.");
         }
 
@@ -210,9 +226,10 @@ public sealed class AskDialogue
     {
         if (_session.IsSaved)
             return AskEnding.Saved;
-        string where = _session.DraftPlace is { } place && _session.DraftTrouble is null
-            ? $"The answers are kept in {place} and are offered at the next start."
-            : $"The answers could not be kept: {_session.DraftTrouble ?? "there is no place for them"}.";
+        string where =
+            _session.DraftPlace is { } place && _session.DraftTrouble is null
+                ? $"The answers are kept in {place} and are offered at the next start."
+                : $"The answers could not be kept: {_session.DraftTrouble ?? "there is no place for them"}.";
         _lines.Say(_lines.Ended ? $"The input has ended before the visit was saved. {where}" : where);
         return _lines.Ended ? AskEnding.InputEnded : AskEnding.Left;
     }

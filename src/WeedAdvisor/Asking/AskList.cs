@@ -93,9 +93,10 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         var telling = new Telling(session.Knowledge, session.Visit.Date);
         bool isOutside =
             new PastProductField(TakesTreatments: false).Take(telling, PastFields.Blank, name.Trim()) is not null;
-        string? line = isOutside || name.Trim().Length == 0
-            ? typed
-            : Which.Settle(NameSearch.Treatments(session.Knowledge, name), typed, "treatment");
+        string? line =
+            isOutside || name.Trim().Length == 0
+                ? typed
+                : Which.Settle(NameSearch.Treatments(session.Knowledge, name), typed, "treatment");
         if (line is null)
             return null;
         string[] parts = line.Split(',', StringSplitOptions.TrimEntries);
@@ -152,7 +153,8 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         Tell();
         lines.Say(
             $"Stage and cover are told by naming it again: {Answering.WeedName(session.Knowledge, weed)}, young, 10",
-            "  ");
+            "  "
+        );
         return null;
     }
 
@@ -168,7 +170,8 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
     {
         ImmutableArray<NameHit> named =
         [
-            .. NameSearch.Weeds(session.Knowledge, name, null)
+            .. NameSearch
+                .Weeds(session.Knowledge, name, null)
                 .Where(hit => session.Area.Weeds?.Any(seen => seen.Weed == hit.Id) == true),
         ];
         if (named.IsEmpty || name.Length == 0)

@@ -8,7 +8,8 @@ namespace WeedAdvisor.Asking;
 /// <summary>Asks back when a name may mean one of several weeds or treatments.</summary>
 internal sealed class AskWhich(KnowledgeBase knowledge, Lines lines)
 {
-    private const int MostShown = 9, MostToldApart = 4;
+    private const int MostShown = 9,
+        MostToldApart = 4;
 
     /// <summary>
     /// Puts the id of what is meant in place of the name at the beginning of a line. When it may be one of several,
@@ -22,7 +23,8 @@ internal sealed class AskWhich(KnowledgeBase knowledge, Lines lines)
     public string? Settle(ImmutableArray<NameHit> hits, string line, string what)
     {
         string[] parts = line.Split(',', 2);
-        string? id = hits.IsEmpty || parts[0].Trim().Length == 0 ? parts[0]
+        string? id =
+            hits.IsEmpty || parts[0].Trim().Length == 0 ? parts[0]
             : NameMeaning.Sole(hits, parts[0]) is { } sole ? sole.Id
             : Which(hits, parts[0].Trim(), what);
         return id is null ? null : string.Join(',', [id, .. parts.Skip(1)]);

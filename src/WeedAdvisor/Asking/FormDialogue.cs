@@ -15,8 +15,10 @@ internal sealed class FormDialogue(IFormDesk desk, Lines lines)
     {
         lines.Say(desk.Title);
         lines.Say(desk.Purpose);
-        lines.Say("An empty line leaves a field as it is, - empties it, ? tells more of it, back goes one back, "
-            + "done takes what there is, quit drops it.");
+        lines.Say(
+            "An empty line leaves a field as it is, - empties it, ? tells more of it, back goes one back, "
+                + "done takes what there is, quit drops it."
+        );
         int at = 0;
         while (at < desk.Fields.Length)
         {

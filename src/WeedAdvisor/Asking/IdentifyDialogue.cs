@@ -12,7 +12,9 @@ namespace WeedAdvisor.Asking;
 /// <param name="picks">Whether the grower is to pick a weed in the end; else the result is only told.</param>
 public sealed class IdentifyDialogue(Narrowing narrowing, Lines lines, bool picks)
 {
-    private const int MostNamed = 6, MostListed = 15, Width = 78;
+    private const int MostNamed = 6,
+        MostListed = 15,
+        Width = 78;
 
     private static readonly string[] s_words = ["yes", "no", "don't know", "back", "list", "features", "help", "quit"];
 
@@ -47,12 +49,12 @@ public sealed class IdentifyDialogue(Narrowing narrowing, Lines lines, bool pick
 
     /// <summary>The weeds in question; when they are few, the nearest others too.</summary>
     private ImmutableArray<WeedFit> Listed =>
-    [
-        .. Candidates.Take(MostListed),
-        .. narrowing.Found.Fits
-            .Where(fit => fit.Matches.Count > 0 && !Candidates.Contains(fit))
-            .Take(Math.Max(0, MostNamed - Candidates.Length)),
-    ];
+        [
+            .. Candidates.Take(MostListed),
+            .. narrowing
+                .Found.Fits.Where(fit => fit.Matches.Count > 0 && !Candidates.Contains(fit))
+                .Take(Math.Max(0, MostNamed - Candidates.Length)),
+        ];
 
     private void Put(NextFeature next)
     {
@@ -60,9 +62,8 @@ public sealed class IdentifyDialogue(Narrowing narrowing, Lines lines, bool pick
             return;
         _shown = next.Feature;
         lines.Say();
-        string names = Candidates.Length <= MostNamed
-            ? ": " + string.Join(", ", Candidates.Select(fit => fit.Weed.Name))
-            : "";
+        string names =
+            Candidates.Length <= MostNamed ? ": " + string.Join(", ", Candidates.Select(fit => fit.Weed.Name)) : "";
         lines.Say($"[{Candidates.Length} weeds in question{names}]");
         lines.Say($"Do you see this: {narrowing.Features.TextOf(next.Feature)}?");
     }
@@ -150,7 +151,8 @@ public sealed class IdentifyDialogue(Narrowing narrowing, Lines lines, bool pick
 
     private void Complain(string typed, string error)
     {
-        string hint = error.Contains("did you mean", StringComparison.Ordinal) ? ""
+        string hint =
+            error.Contains("did you mean", StringComparison.Ordinal) ? ""
             : NearWords.Nearest(typed, s_words) is { } near ? $" Did you mean {near}?"
             : " Type help for the list.";
         lines.Say($"{char.ToUpperInvariant(error[0])}{error[1..]}.{hint}", "  ");
@@ -158,8 +160,11 @@ public sealed class IdentifyDialogue(Narrowing narrowing, Lines lines, bool pick
 
     private string? Pick(string typed)
     {
-        if (!int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out int at)
-            || at < 1 || at > Listed.Length)
+        if (
+            !int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out int at)
+            || at < 1
+            || at > Listed.Length
+        )
         {
             lines.Say($"There is no weed {typed} on the list; type list to see it.", "  ");
             return null;

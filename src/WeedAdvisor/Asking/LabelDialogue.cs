@@ -22,8 +22,12 @@ public sealed class LabelDialogue(LabelShelf shelf, Lines lines)
         }
 
         ImmutableArray<NameHit> hits = NameSearch.Treatments(shelf.Records, named);
-        NameHit? hit = hits.Length == 1 ? hits[0] : hits.FirstOrDefault(one => NearWords.Fold(named) is var folded
-            && (one.Id == folded || NearWords.Fold(one.Name) == folded));
+        NameHit? hit =
+            hits.Length == 1
+                ? hits[0]
+                : hits.FirstOrDefault(one =>
+                    NearWords.Fold(named) is var folded && (one.Id == folded || NearWords.Fold(one.Name) == folded)
+                );
         if (hit is not null)
             Copy(hit.Id);
         else if (hits.IsEmpty)
@@ -49,9 +53,11 @@ public sealed class LabelDialogue(LabelShelf shelf, Lines lines)
         string? trouble = desk.Keep();
         if (trouble is null)
             lines.Say(desk.Difference!, "  ");
-        lines.Say(trouble is null
-            ? $"Written to {shelf.FilePath}. The advice goes by it from now on."
-            : $"Not written: {trouble}");
+        lines.Say(
+            trouble is null
+                ? $"Written to {shelf.FilePath}. The advice goes by it from now on."
+                : $"Not written: {trouble}"
+        );
     }
 
     private static string Some(IEnumerable<string> names)

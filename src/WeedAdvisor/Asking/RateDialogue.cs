@@ -17,7 +17,12 @@ namespace WeedAdvisor.Asking;
 /// <param name="lines">The two ends of the line.</param>
 /// <param name="width">Columns of the answer.</param>
 public sealed class RateDialogue(
-    RateForm form, RateSite? site, ImmutableSortedDictionary<string, Source> sources, Lines lines, int width)
+    RateForm form,
+    RateSite? site,
+    ImmutableSortedDictionary<string, Source> sources,
+    Lines lines,
+    int width
+)
 {
     private readonly Dictionary<string, string> _typed = new(StringComparer.Ordinal);
 

@@ -26,9 +26,16 @@ internal static class AdviseCommand
             "Print the advice on a visit.",
             "weedadvisor advise visit.yaml",
             "weedadvisor advise visit.yaml --area mist-house --full --sources",
-            "weedadvisor advise visit.yaml --format json > advice.json")
+            "weedadvisor advise visit.yaml --format json > advice.json"
+        )
         {
-            file, area, format, units, full, sources, width,
+            file,
+            area,
+            format,
+            units,
+            full,
+            sources,
+            width,
         };
         command.SetAction(parsed =>
         {
@@ -39,9 +46,14 @@ internal static class AdviseCommand
                 KnowledgeOption.Load(parsed, surroundings, scope),
                 parsed,
                 parsed.GetRequiredValue(file),
-                surroundings);
+                surroundings
+            );
             Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
+                parsed.GetRequiredValue(file),
+                parsed.GetValue(area),
+                knowledge,
+                surroundings
+            );
             var advisor = Advisor.Of(knowledge);
             switch (parsed.GetValue(format))
             {
@@ -57,16 +69,24 @@ internal static class AdviseCommand
                         parsed.GetValue(full),
                         parsed.GetValue(sources),
                         parsed.GetValue(width),
-                        UnitsWords.Find(parsed.GetValue(units)) ?? VisitUnits.Of(visit, knowledge));
+                        UnitsWords.Find(parsed.GetValue(units)) ?? VisitUnits.Of(visit, knowledge)
+                    );
                     break;
                 case var page:
                     bool isWhole = parsed.GetValue(full) || FormatOption.IsWhole(page);
                     Document document = AdviceDocument.Of(
-                        advisor.Advise(visit), knowledge, isWhole, parsed.GetValue(sources));
-                    surroundings.Out.Write(FormatOption.Written(
-                        page,
-                        UnitsOption.Applied(document, parsed.GetValue(units), visit, knowledge),
-                        parsed.GetValue(width)));
+                        advisor.Advise(visit),
+                        knowledge,
+                        isWhole,
+                        parsed.GetValue(sources)
+                    );
+                    surroundings.Out.Write(
+                        FormatOption.Written(
+                            page,
+                            UnitsOption.Applied(document, parsed.GetValue(units), visit, knowledge),
+                            parsed.GetValue(width)
+                        )
+                    );
                     break;
             }
 

@@ -35,26 +35,38 @@ internal static class AskCommand
             "weedadvisor ask",
             "weedadvisor ask --out visit.yaml",
             "weedadvisor ask visit.yaml",
-            "weedadvisor ask --out visit.yaml < answers.txt")
+            "weedadvisor ask --out visit.yaml < answers.txt"
+        )
         {
-            file, output,
+            file,
+            output,
         };
-        command.SetAction(parsed => Run(
-            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
-            LabelsOption.Given(parsed),
-            parsed.GetValue(file),
-            parsed.GetValue(output),
-            surroundings));
+        command.SetAction(parsed =>
+            Run(
+                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+                LabelsOption.Given(parsed),
+                parsed.GetValue(file),
+                parsed.GetValue(output),
+                surroundings
+            )
+        );
         return command;
     }
 
     private static int Run(
-        KnowledgeBase knowledge, string? labels, string? path, string? saveTo, Surroundings surroundings)
+        KnowledgeBase knowledge,
+        string? labels,
+        string? path,
+        string? saveTo,
+        Surroundings surroundings
+    )
     {
         if (path == "-")
         {
             throw new RefusalException(
-                ExitCode.Usage, "standard input is for the answers. Name the file of the visit, or leave it out.");
+                ExitCode.Usage,
+                "standard input is for the answers. Name the file of the visit, or leave it out."
+            );
         }
 
         VisitDocument? document = path is null ? null : VisitArgument.Document(path, knowledge, surroundings);
@@ -68,8 +80,7 @@ internal static class AskCommand
         using PosixSignalRegistration interrupted = OnSignal(PosixSignal.SIGINT, start, surroundings.Error);
         using PosixSignalRegistration closed = OnSignal(PosixSignal.SIGHUP, start, surroundings.Error);
         using PosixSignalRegistration ended = OnSignal(PosixSignal.SIGTERM, start, surroundings.Error);
-        AskEnding outcome = new AskDialogue(
-            start.Session, start.Store, lines, saveTo, Advice, start.Labels).Run();
+        AskEnding outcome = new AskDialogue(start.Session, start.Store, lines, saveTo, Advice, start.Labels).Run();
         return outcome == AskEnding.InputEnded ? ExitCode.Negative : ExitCode.Done;
     }
 
@@ -89,8 +100,9 @@ internal static class AskCommand
     {
         Visit here = session.Visit with { Areas = [session.Area] };
         Document document = AdviceDocument.Of(
-            new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge);
-        return DocumentText.Of(
-            DocumentUnits.In(document, session.Units, DocumentUnits.NamesIn(session.Visit)), Width);
+            new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]),
+            session.Knowledge
+        );
+        return DocumentText.Of(DocumentUnits.In(document, session.Units, DocumentUnits.NamesIn(session.Visit)), Width);
     }
 }

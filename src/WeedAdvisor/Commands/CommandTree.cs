@@ -14,7 +14,8 @@ internal static class CommandTree
     {
         var root = new RootCommand(
             "Advice on weeds in nurseries and greenhouses: what to do, what is barred and why. "
-            + "It never replaces the label, the law or a licensed applicator.")
+                + "It never replaces the label, the law or a licensed applicator."
+        )
         {
             KnowledgeOption.Of(),
             LabelsOption.Of(),
@@ -35,8 +36,7 @@ internal static class CommandTree
         Argument<string?>? visit = null;
         if (!args.Any(arg => root.Subcommands.Any(command => command.Name == arg)))
             root.Add(visit = StartCommand.File());
-        root.SetAction(parsed =>
-            StartCommand.Run(parsed, visit is null ? null : parsed.GetValue(visit), surroundings));
+        root.SetAction(parsed => StartCommand.Run(parsed, visit is null ? null : parsed.GetValue(visit), surroundings));
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
         return root;

@@ -19,12 +19,16 @@ internal static class DemoCommand
         Option<bool> full = LayoutOptions.Full();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
-            "demo", "Print the advice on an invented visit.", "weedadvisor demo", "weedadvisor demo --full | less")
+            "demo",
+            "Print the advice on an invented visit.",
+            "weedadvisor demo",
+            "weedadvisor demo --full | less"
+        )
         {
-            full, width,
+            full,
+            width,
         };
-        command.SetAction(parsed => Run(
-            parsed, surroundings, parsed.GetValue(width), parsed.GetValue(full)));
+        command.SetAction(parsed => Run(parsed, surroundings, parsed.GetValue(width), parsed.GetValue(full)));
         return command;
     }
 
@@ -40,7 +44,8 @@ internal static class DemoCommand
         WorkedVisit demo = knowledge.WorkedVisits.FirstOrDefault(worked => worked.File == File)
             ?? throw new RefusalException(
                 ExitCode.BadKnowledge,
-                $"the knowledge has no demo visit '{File}'. Give advise a visit of your own.");
+                $"the knowledge has no demo visit '{File}'. Give advise a visit of your own."
+            );
         return Print(Advisor.Of(knowledge).Advise(demo.Visit), knowledge, surroundings, width, full);
     }
 
@@ -50,7 +55,8 @@ internal static class DemoCommand
         KnowledgeBase knowledge,
         Surroundings surroundings,
         int width = UsualWidth,
-        bool full = false)
+        bool full = false
+    )
     {
         Document document = AdviceDocument.Of(advice, knowledge, full);
         surroundings.Out.Write(DocumentText.Of(UnitsOption.Applied(document, null, advice.Visit, knowledge), width));

@@ -12,7 +12,8 @@ internal static class FormatOption
     /// <summary>What asks for JSON.</summary>
     public const string Json = "json";
 
-    private const string Markdown = "md", Html = "html";
+    private const string Markdown = "md",
+        Html = "html";
 
     /// <summary>The option.</summary>
     /// <param name="description">What is written.</param>
@@ -28,11 +29,12 @@ internal static class FormatOption
     /// <param name="document">The document.</param>
     /// <param name="width">Columns of the text.</param>
     /// <param name="colour">Whether drawings in text are coloured.</param>
-    public static string Written(string? format, Document document, int width, bool colour = false) => format switch
-    {
-        Markdown => DocumentMarkdown.Of(document),
-        Html => DocumentHtml.Of(document),
-        Text or null => DocumentText.Of(document, width, colour),
-        _ => throw new InvalidOperationException($"no writer for the medium '{format}'"),
-    };
+    public static string Written(string? format, Document document, int width, bool colour = false) =>
+        format switch
+        {
+            Markdown => DocumentMarkdown.Of(document),
+            Html => DocumentHtml.Of(document),
+            Text or null => DocumentText.Of(document, width, colour),
+            _ => throw new InvalidOperationException($"no writer for the medium '{format}'"),
+        };
 }

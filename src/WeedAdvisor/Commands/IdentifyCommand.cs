@@ -33,15 +33,21 @@ internal static class IdentifyCommand
             "weedadvisor identify",
             "weedadvisor identify three-heart-shaped-leaflets flat-mat",
             "weedadvisor identify \"milky sap\" --not upright-stem twining-stems",
-            "weedadvisor identify --list")
+            "weedadvisor identify --list"
+        )
         {
-            seen, absent, list, format, width,
+            seen,
+            absent,
+            list,
+            format,
+            width,
         };
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits);
             bool json = parsed.GetValue(format) == "json";
-            string[] named = parsed.GetValue(seen) ?? [], denied = parsed.GetValue(absent) ?? [];
+            string[] named = parsed.GetValue(seen) ?? [],
+                denied = parsed.GetValue(absent) ?? [];
             if (parsed.GetValue(list))
                 List(new FeatureList(knowledge), json, parsed.GetValue(width), surroundings.Out);
             else if (named.Length + denied.Length > 0)
@@ -54,7 +60,13 @@ internal static class IdentifyCommand
     }
 
     private static void Tell(
-        KnowledgeBase knowledge, string[] named, string[] denied, bool json, int width, TextWriter output)
+        KnowledgeBase knowledge,
+        string[] named,
+        string[] denied,
+        bool json,
+        int width,
+        TextWriter output
+    )
     {
         var key = new WeedKey(knowledge);
         string[] seen = [.. named.Select(name => Find(key.Features, name))];
@@ -65,9 +77,9 @@ internal static class IdentifyCommand
                 $"feature '{both}' cannot be both there and not there. Leave one out."
             );
         Identification found = key.Of(Sighting.Of(seen, absent));
-        output.Write(json
-            ? IdentifyJson.Of(found, knowledge, key.Features)
-            : IdentifyText.Of(found, key.Features, width));
+        output.Write(
+            json ? IdentifyJson.Of(found, knowledge, key.Features) : IdentifyText.Of(found, key.Features, width)
+        );
     }
 
     private static void Ask(KnowledgeBase knowledge, bool json, Surroundings surroundings)
@@ -81,8 +93,8 @@ internal static class IdentifyCommand
         new IdentifyDialogue(new Narrowing(knowledge), lines, picks: false).Run();
     }
 
-    private static void List(FeatureList features, bool json, int width, TextWriter output) => output.Write(
-        json ? IdentifyJson.Of(features) : IdentifyText.Of(features, width));
+    private static void List(FeatureList features, bool json, int width, TextWriter output) =>
+        output.Write(json ? IdentifyJson.Of(features) : IdentifyText.Of(features, width));
 
     private static string Find(FeatureList features, string name)
     {

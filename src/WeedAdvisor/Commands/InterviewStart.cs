@@ -20,8 +20,8 @@ internal sealed record InterviewStart(
     LabelShelf Labels,
     RecoveryFile? Recovery,
     BackupLedger Copies,
-    string WorkingFolder)
-    : IDisposable
+    string WorkingFolder
+) : IDisposable
 {
     /// <summary>Begins an interview of a visit, or of a new one of today.</summary>
     /// <param name="knowledge">The knowledge, without labels.</param>
@@ -31,7 +31,12 @@ internal sealed record InterviewStart(
     /// <param name="surroundings">The surroundings.</param>
     /// <exception cref="RefusalException">The label book is not there, or something in it is wrong.</exception>
     public static InterviewStart Of(
-        KnowledgeBase knowledge, string? labels, VisitDocument? document, string? path, Surroundings surroundings)
+        KnowledgeBase knowledge,
+        string? labels,
+        VisitDocument? document,
+        string? path,
+        Surroundings surroundings
+    )
     {
         string home = surroundings.Environment(OperatingSystem.IsWindows() ? "USERPROFILE" : "HOME") ?? "";
         string? folder = StateFolder.Of(surroundings.Environment, home);
@@ -44,7 +49,11 @@ internal sealed record InterviewStart(
         DateOnly today = surroundings.Today;
         KnowledgeBase over = LabelsOption.Over(knowledge, labels, path, surroundings);
         var session = new InterviewSession(
-            over, new LiveAdviceSource(Advisor.Of(over)), document?.Visit ?? VisitEdits.Begin(today), recovery);
+            over,
+            new LiveAdviceSource(Advisor.Of(over)),
+            document?.Visit ?? VisitEdits.Begin(today),
+            recovery
+        );
         if (document is not null)
             Open(session, store, document, surroundings.FullPath(path!), path!);
         var shelf = new LabelShelf(
@@ -54,7 +63,8 @@ internal sealed record InterviewStart(
             surroundings.FullPath,
             today,
             path,
-            saver);
+            saver
+        );
         return new InterviewStart(session, store, shelf, recovery, copies, surroundings.WorkingFolder);
     }
 

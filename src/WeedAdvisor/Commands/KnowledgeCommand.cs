@@ -9,20 +9,22 @@ namespace WeedAdvisor.Commands;
 /// <summary><c>knowledge</c>: check, test, list, show and describe what the advice rests on.</summary>
 internal static class KnowledgeCommand
 {
-    public static Command Of(Surroundings surroundings) => new ExampleCommand(
-        "knowledge",
-        "Check, test and look up the knowledge that the advice rests on.",
-        "weedadvisor knowledge list weeds",
-        "weedadvisor knowledge show liverwort",
-        "weedadvisor knowledge check --knowledge my-rules")
-    {
-        Check(surroundings),
-        WorkedVisitCommands.Test(surroundings),
-        WorkedVisitCommands.Coverage(surroundings),
-        List(surroundings),
-        Show(surroundings),
-        WorkedVisitCommands.Doc(surroundings),
-    };
+    public static Command Of(Surroundings surroundings) =>
+        new ExampleCommand(
+            "knowledge",
+            "Check, test and look up the knowledge that the advice rests on.",
+            "weedadvisor knowledge list weeds",
+            "weedadvisor knowledge show liverwort",
+            "weedadvisor knowledge check --knowledge my-rules"
+        )
+        {
+            Check(surroundings),
+            WorkedVisitCommands.Test(surroundings),
+            WorkedVisitCommands.Coverage(surroundings),
+            List(surroundings),
+            Show(surroundings),
+            WorkedVisitCommands.Doc(surroundings),
+        };
 
     private static ExampleCommand Check(Surroundings surroundings)
     {
@@ -30,7 +32,8 @@ internal static class KnowledgeCommand
             "check",
             "Read the knowledge, count what it holds, and name every problem.",
             "weedadvisor knowledge check",
-            "weedadvisor knowledge check --knowledge my-rules");
+            "weedadvisor knowledge check --knowledge my-rules"
+        );
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
@@ -48,9 +51,11 @@ internal static class KnowledgeCommand
             "list",
             "List the records of a catalogue: id and name.",
             "weedadvisor knowledge list weeds",
-            "weedadvisor knowledge list judgements")
+            "weedadvisor knowledge list judgements"
+        )
         {
-            kind, width,
+            kind,
+            width,
         };
         command.SetAction(parsed =>
         {
@@ -70,9 +75,11 @@ internal static class KnowledgeCommand
             "show",
             "Show a record in full, with its sources.",
             "weedadvisor knowledge show liverwort",
-            "weedadvisor knowledge show nothing-is-sprayed-over-unrooted-cuttings")
+            "weedadvisor knowledge show nothing-is-sprayed-over-unrooted-cuttings"
+        )
         {
-            id, width,
+            id,
+            width,
         };
         command.SetAction(parsed =>
         {
@@ -90,7 +97,9 @@ internal static class KnowledgeCommand
         {
             string hint = UsageError.DidYouMean(id, KnowledgeCatalogue.Ids(knowledge));
             throw new RefusalException(
-                ExitCode.Usage, $"no record '{id}'{hint}. See '{CommandLine.Name} knowledge list --help'.");
+                ExitCode.Usage,
+                $"no record '{id}'{hint}. See '{CommandLine.Name} knowledge list --help'."
+            );
         }
 
         return CatalogueText.Show(entries, width);

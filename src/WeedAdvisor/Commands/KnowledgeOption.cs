@@ -15,13 +15,15 @@ internal static class KnowledgeOption
     private const string Name = "--knowledge";
 
     /// <summary>The option, valid after every command.</summary>
-    public static Option<string?> Of() => new(Name)
-    {
-        Description = $"The knowledge folder. Without it: the folder that {Variable} names, "
-            + "or the rules beside the program.",
-        HelpName = "FOLDER",
-        Recursive = true,
-    };
+    public static Option<string?> Of() =>
+        new(Name)
+        {
+            Description =
+                $"The knowledge folder. Without it: the folder that {Variable} names, "
+                + "or the rules beside the program.",
+            HelpName = "FOLDER",
+            Recursive = true,
+        };
 
     /// <summary>The folder that the command line and the surroundings name.</summary>
     public static string FolderOf(ParseResult parsed, Surroundings surroundings)
@@ -45,7 +47,8 @@ internal static class KnowledgeOption
         {
             throw new RefusalException(
                 ExitCode.InputOutput,
-                $"no knowledge folder '{folder}'. Name one with --knowledge FOLDER or {Variable}.");
+                $"no knowledge folder '{folder}'. Name one with --knowledge FOLDER or {Variable}."
+            );
         }
 
         Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(full, scope);
@@ -66,6 +69,7 @@ internal static class KnowledgeOption
         return new RefusalException(
             ExitCode.BadKnowledge,
             outcome.Refusals,
-            $"{count} in the knowledge folder '{folder}'. Mend them, then run '{CommandLine.Name} knowledge check'.");
+            $"{count} in the knowledge folder '{folder}'. Mend them, then run '{CommandLine.Name} knowledge check'."
+        );
     }
 }

@@ -18,14 +18,15 @@ internal static class LabelsOption
     private const string Name = "--labels";
 
     /// <summary>The option, valid after every command.</summary>
-    public static Option<string?> Of() => new(Name)
-    {
-        Description =
+    public static Option<string?> Of() =>
+        new(Name)
+        {
+            Description =
                 $"Your label book. Without it: the file that {Variable} names, or {LabelShelf.BesideVisit} beside the "
-                    + $"visit.",
-        HelpName = "FILE",
-        Recursive = true,
-    };
+                + $"visit.",
+            HelpName = "FILE",
+            Recursive = true,
+        };
 
     /// <summary>The knowledge with the labels over it; as it is where there are none.</summary>
     /// <param name="knowledge">The knowledge.</param>

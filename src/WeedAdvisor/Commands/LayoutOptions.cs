@@ -14,24 +14,24 @@ internal static class LayoutOptions
     /// <summary>Columns of the page, for commands whose <c>--width</c> is a width in the field.</summary>
     public static Option<int> Columns() => Width("--columns");
 
-    private static Option<int> Width(string name) => NumberOptions.Whole(
-        name,
-        "N",
-        "Columns of the text.",
-        Page.Narrowest,
-        Page.Widest,
-        UsualWidth,
-        FormattableString.Invariant($"a number from {Page.Narrowest} to {Page.Widest}"));
+    private static Option<int> Width(string name) =>
+        NumberOptions.Whole(
+            name,
+            "N",
+            "Columns of the text.",
+            Page.Narrowest,
+            Page.Widest,
+            UsualWidth,
+            FormattableString.Invariant($"a number from {Page.Narrowest} to {Page.Widest}")
+        );
 
     /// <summary>Whether the text shows everything.</summary>
-    public static Option<bool> Full() => new("--full")
-    {
-        Description = "Show everything, not only what is needed first, in every format.",
-    };
+    public static Option<bool> Full() =>
+        new("--full") { Description = "Show everything, not only what is needed first, in every format." };
 
     /// <summary>An option that takes one of a few words; the first is the usual one.</summary>
-    public static Option<string> OneOf(string name, string description, params string[] words) => Limited(
-        new Option<string>(name) { Description = description, DefaultValueFactory = _ => words[0] }, words);
+    public static Option<string> OneOf(string name, string description, params string[] words) =>
+        Limited(new Option<string>(name) { Description = description, DefaultValueFactory = _ => words[0] }, words);
 
     /// <summary>An option that takes one of a few words; null when it is not given.</summary>
     public static Option<string?> OneOfOrNone(string name, string description, params string[] words) =>
@@ -70,6 +70,5 @@ internal static class LayoutOptions
     private static string? Complaint(string name, string given, IReadOnlyCollection<string> words) =>
         words.Contains(given)
             ? null
-            : $"{name} is one of {string.Join(", ", words)}, not '{given}'"
-                + UsageError.DidYouMean(given, words);
+            : $"{name} is one of {string.Join(", ", words)}, not '{given}'" + UsageError.DidYouMean(given, words);
 }

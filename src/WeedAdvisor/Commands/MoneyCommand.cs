@@ -24,14 +24,20 @@ internal static class MoneyCommand
             HelpName = "WAY",
         };
         Option<int?> pots = NumberOptions.Whole(
-            "--pots", "N", "Pots of each area (else its answer, else 10,000).", 1, (int)MoneyCase.MostPots);
+            "--pots",
+            "N",
+            "Pots of each area (else its answer, else 10,000).",
+            1,
+            (int)MoneyCase.MostPots
+        );
         Option<decimal?> wage = NumberOptions.Number(
             "--wage",
             "USD",
             "Cost of an hour, before the area's own answer.",
             0,
             Wage.Highest,
-            FormattableString.Invariant($"0 to {Wage.Highest} US dollars an hour"));
+            FormattableString.Invariant($"0 to {Wage.Highest} US dollars an hour")
+        );
         Option<string?> prices = PricesOption.Of();
         Option<string> format = FormatOption.Of("How it is written.");
         Option<string?> units = UnitsOption.Of();
@@ -41,9 +47,18 @@ internal static class MoneyCommand
             "Show what each way through the year costs: hands, mulches, granules, sprays, against today's.",
             "weedadvisor money visit.yaml --area container-yard --pots 25000",
             "weedadvisor money visit.yaml --area container-yard --against rice-hull-mulch --wage 21",
-            "weedadvisor money visit.yaml --prices my-prices.yaml --format html > money.html")
+            "weedadvisor money visit.yaml --prices my-prices.yaml --format html > money.html"
+        )
         {
-            file, area, against, pots, wage, prices, format, units, width,
+            file,
+            area,
+            against,
+            pots,
+            wage,
+            prices,
+            format,
+            units,
+            width,
         };
         command.SetAction(parsed =>
         {
@@ -52,37 +67,56 @@ internal static class MoneyCommand
                 KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
                 parsed,
                 parsed.GetRequiredValue(file),
-                surroundings);
+                surroundings
+            );
             Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
+                parsed.GetRequiredValue(file),
+                parsed.GetValue(area),
+                knowledge,
+                surroundings
+            );
             PriceBook book = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings);
             MoneyReport report = Report(visit, knowledge, book, terms, parsed.GetValue(against));
-            surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
-                ? MoneyJson.Of(report)
-                : FormatOption.Written(
-                    parsed.GetValue(format),
-                    UnitsOption.Applied(MoneyDocument.Of(report), parsed.GetValue(units), visit, knowledge),
-                    parsed.GetValue(width)));
+            surroundings.Out.Write(
+                parsed.GetValue(format) == FormatOption.Json
+                    ? MoneyJson.Of(report)
+                    : FormatOption.Written(
+                        parsed.GetValue(format),
+                        UnitsOption.Applied(MoneyDocument.Of(report), parsed.GetValue(units), visit, knowledge),
+                        parsed.GetValue(width)
+                    )
+            );
             return ExitCode.Done;
         });
         return command;
     }
 
     private static MoneyReport Report(
-        Visit visit, KnowledgeBase knowledge, PriceBook book, MoneyTerms terms, string? against)
+        Visit visit,
+        KnowledgeBase knowledge,
+        PriceBook book,
+        MoneyTerms terms,
+        string? against
+    )
     {
         VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
         ImmutableArray<AreaMoney> areas =
-            [.. advice.Areas.Select(area => Reckon(area, advice, knowledge, book, terms))];
+        [
+            .. advice.Areas.Select(area => Reckon(area, advice, knowledge, book, terms)),
+        ];
         // What is missing everywhere is no report.
         if (areas.All(area => area.Compared is null))
             throw new RefusalException(ExitCode.Usage, string.Join(' ', areas.SelectMany(area => area.Refusals)));
-        return new MoneyReport(
-            visit, knowledge, book, against is null ? areas : Against(areas, against, knowledge));
+        return new MoneyReport(visit, knowledge, book, against is null ? areas : Against(areas, against, knowledge));
     }
 
     private static AreaMoney Reckon(
-        AreaAdvice area, VisitAdvice advice, KnowledgeBase knowledge, PriceBook book, MoneyTerms terms)
+        AreaAdvice area,
+        VisitAdvice advice,
+        KnowledgeBase knowledge,
+        PriceBook book,
+        MoneyTerms terms
+    )
     {
         Outcome<MoneyCase, string> money = MoneyCase.Of(area, advice.Visit.Date, knowledge, book, terms);
         if (!money.IsGood)
@@ -92,7 +126,10 @@ internal static class MoneyCommand
     }
 
     private static ImmutableArray<AreaMoney> Against(
-        ImmutableArray<AreaMoney> areas, string asked, KnowledgeBase knowledge)
+        ImmutableArray<AreaMoney> areas,
+        string asked,
+        KnowledgeBase knowledge
+    )
     {
         string[] ways = [.. areas.SelectMany(area => area.Compared?.Ways ?? []).Select(way => way.Plan.Id).Distinct()];
         if (!ways.Contains(asked) && knowledge.ActionOf(asked) is null)
@@ -119,7 +156,14 @@ internal static class MoneyCommand
             return area;
         Outcome<Way, string> way = compared.Find(asked);
         return way.IsGood
-            ? area with { Against = WayAgainst.Of(compared, way.Value) }
-            : area with { Compared = null, Refusals = way.Refusals };
+            ? area with
+            {
+                Against = WayAgainst.Of(compared, way.Value),
+            }
+            : area with
+            {
+                Compared = null,
+                Refusals = way.Refusals,
+            };
     }
 }

@@ -21,24 +21,41 @@ internal static class NumberOptions
     /// <param name="high">The greatest.</param>
     /// <param name="expected">What is expected, in words; null for a number from the least to the greatest.</param>
     public static Option<decimal?> Number(
-        string name, string unit, string description, decimal low, decimal high, string? expected = null) => Given(
-        name,
-        unit,
-        Limited(description, low, high),
-        text => NumberIn(text, low, high, isWhole: false),
-        expected ?? Between("a number", low, high));
+        string name,
+        string unit,
+        string description,
+        decimal low,
+        decimal high,
+        string? expected = null
+    ) =>
+        Given(
+            name,
+            unit,
+            Limited(description, low, high),
+            text => NumberIn(text, low, high, isWhole: false),
+            expected ?? Between("a number", low, high)
+        );
 
     /// <summary>A whole number; null when it is not given.</summary>
-    public static Option<int?> Whole(string name, string unit, string description, int low, int high) => Given(
-        name,
-        unit,
-        Limited(description, low, high),
-        text => (int?)NumberIn(text, low, high, isWhole: true),
-        Between("a whole number", low, high));
+    public static Option<int?> Whole(string name, string unit, string description, int low, int high) =>
+        Given(
+            name,
+            unit,
+            Limited(description, low, high),
+            text => (int?)NumberIn(text, low, high, isWhole: true),
+            Between("a whole number", low, high)
+        );
 
     /// <summary>A whole number with a usual value.</summary>
     public static Option<int> Whole(
-        string name, string unit, string description, int low, int high, int usual, string? expected = null)
+        string name,
+        string unit,
+        string description,
+        int low,
+        int high,
+        int usual,
+        string? expected = null
+    )
     {
         string takes = expected ?? Between("a whole number", low, high);
         return new Option<int>(name)
@@ -46,38 +63,38 @@ internal static class NumberOptions
             Description = Limited(description, low, high),
             HelpName = unit,
             DefaultValueFactory = _ => usual,
-            CustomParser = result => NumberIn(Text(result), low, high, isWhole: true) is { } number
-                ? (int)number
-                : Refuse(result, name, takes, Text(result)),
+            CustomParser = result =>
+                NumberIn(Text(result), low, high, isWhole: true) is { } number
+                    ? (int)number
+                    : Refuse(result, name, takes, Text(result)),
         };
     }
 
     /// <summary>Whole numbers with commas between them; none when it is not given.</summary>
-    public static Option<int[]> Several(string name, string unit, string description, int low, int high) => new(name)
-    {
-        Description = Limited(description, low, high),
-        HelpName = unit,
-        CustomParser = result =>
+    public static Option<int[]> Several(string name, string unit, string description, int low, int high) =>
+        new(name)
         {
-            var numbers = new List<int>();
-            foreach (string text in Text(result).Split(',', StringSplitOptions.TrimEntries))
+            Description = Limited(description, low, high),
+            HelpName = unit,
+            CustomParser = result =>
             {
-                numbers.Add(NumberIn(text, low, high, isWhole: true) is { } number
-                    ? (int)number
-                    : Refuse(result, name, Between("a whole number", low, high), text));
-            }
+                var numbers = new List<int>();
+                foreach (string text in Text(result).Split(',', StringSplitOptions.TrimEntries))
+                {
+                    numbers.Add(
+                        NumberIn(text, low, high, isWhole: true) is { } number
+                            ? (int)number
+                            : Refuse(result, name, Between("a whole number", low, high), text)
+                    );
+                }
 
-            return [.. numbers];
-        },
-    };
+                return [.. numbers];
+            },
+        };
 
     /// <summary>A day; null when it is not given.</summary>
-    public static Option<DateOnly?> Day(string name, string description) => Given<DateOnly>(
-        name,
-        "DATE",
-        description,
-        text => DayIn(text),
-        "a date such as 2026-04-14");
+    public static Option<DateOnly?> Day(string name, string description) =>
+        Given<DateOnly>(name, "DATE", description, text => DayIn(text), "a date such as 2026-04-14");
 
     /// <summary>Anything that is read from one word; null when it is not given.</summary>
     /// <param name="name">The option's name.</param>
@@ -86,8 +103,14 @@ internal static class NumberOptions
     /// <param name="read">Reads the word; null when it is none.</param>
     /// <param name="expected">What is expected, in words.</param>
     public static Option<T?> Given<T>(
-        string name, string unit, string description, Func<string, T?> read, string expected)
-        where T : struct => new(name)
+        string name,
+        string unit,
+        string description,
+        Func<string, T?> read,
+        string expected
+    )
+        where T : struct =>
+        new(name)
         {
             Description = description,
             HelpName = unit,
@@ -99,7 +122,9 @@ internal static class NumberOptions
     /// </summary>
     public static decimal? NumberIn(string text, decimal low, decimal high, bool isWhole) =>
         decimal.TryParse(text, Style, CultureInfo.InvariantCulture, out decimal number)
-        && number >= low && number <= high && (!isWhole || number == decimal.Truncate(number))
+        && number >= low
+        && number <= high
+        && (!isWhole || number == decimal.Truncate(number))
             ? number
             : null;
 

@@ -21,7 +21,8 @@ internal static class ScreensCommand
         int code = ScreenHost.Run(
             start.Session,
             new ScreenSettings(start.Store, isPlain, offers, troubles, start.Labels),
-            surroundings.Error);
+            surroundings.Error
+        );
         if (start.Session is { IsSaved: false, DraftPlace: { } place, DraftTrouble: null } && code == ExitCode.Done)
             surroundings.Error.WriteLine($"The answers are kept in {place} and are offered at the next start.");
         return code;

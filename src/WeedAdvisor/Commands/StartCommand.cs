@@ -11,11 +11,12 @@ internal static class StartCommand
     private static readonly char[] s_marksOfFiles = ['.', '/', '\\'];
 
     /// <summary>The visit to go on with.</summary>
-    public static Argument<string?> File() => new("VISIT")
-    {
-        Description = "A visit file to open the screens with; without it, a new visit of today.",
-        Arity = ArgumentArity.ZeroOrOne,
-    };
+    public static Argument<string?> File() =>
+        new("VISIT")
+        {
+            Description = "A visit file to open the screens with; without it, a new visit of today.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
 
     public static int Run(ParseResult parsed, string? path, Surroundings surroundings)
     {
@@ -38,7 +39,11 @@ internal static class StartCommand
     private static int Advise(ParseResult parsed, string path, Surroundings surroundings)
     {
         KnowledgeBase knowledge = LabelsOption.Over(
-            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits), parsed, path, surroundings);
+            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+            parsed,
+            path,
+            surroundings
+        );
         Visit visit = VisitArgument.Read(path, null, knowledge, surroundings);
         return DemoCommand.Print(Advisor.Of(knowledge).Advise(visit), knowledge, surroundings);
     }

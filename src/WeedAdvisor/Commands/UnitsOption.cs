@@ -12,10 +12,12 @@ namespace WeedAdvisor.Commands;
 internal static class UnitsOption
 {
     /// <summary>The option; null when the visit, or else its region, is to say.</summary>
-    public static Option<string?> Of() => LayoutOptions.OneOfOrNone(
-        "--units",
-        "Units of what is measured, before those that the visit names (JSON keeps its own).",
-        [.. UnitsWords.All]);
+    public static Option<string?> Of() =>
+        LayoutOptions.OneOfOrNone(
+            "--units",
+            "Units of what is measured, before those that the visit names (JSON keeps its own).",
+            [.. UnitsWords.All]
+        );
 
     /// <summary>A document about a visit in the units asked for, else in those of the visit.</summary>
     /// <param name="document">The document.</param>
@@ -24,7 +26,10 @@ internal static class UnitsOption
     /// <param name="knowledge">The knowledge, which has the regions.</param>
     public static Document Applied(Document document, string? asked, Visit visit, KnowledgeBase knowledge) =>
         DocumentUnits.In(
-            document, UnitsWords.Find(asked) ?? VisitUnits.Of(visit, knowledge), DocumentUnits.NamesIn(visit));
+            document,
+            UnitsWords.Find(asked) ?? VisitUnits.Of(visit, knowledge),
+            DocumentUnits.NamesIn(visit)
+        );
 
     /// <summary>A document of a rate sum in the units asked for, else in those of the visit it was done for.</summary>
     /// <param name="document">The document.</param>

@@ -23,8 +23,7 @@ internal static class UsageError
     public static RefusalException UnknownCommand(string word, ParseResult parsed)
     {
         Command command = parsed.CommandResult.Command;
-        return new RefusalException(
-            ExitCode.Usage, $"{Unknown(word, command)}. See '{PathOf(command)} --help'.");
+        return new RefusalException(ExitCode.Usage, $"{Unknown(word, command)}. See '{PathOf(command)} --help'.");
     }
 
     /// <summary>The nearest valid word in brackets; nothing when none is near.</summary>
@@ -41,7 +40,10 @@ internal static class UsageError
     {
         bool isOption = token.StartsWith('-');
         IEnumerable<Symbol> known = isOption ? Options(command) : command.Subcommands;
-        string what = isOption ? "option" : command.Subcommands.Any() ? "command" : "argument";
+        string what =
+            isOption ? "option"
+            : command.Subcommands.Any() ? "command"
+            : "argument";
         string hint = DidYouMean(token, known.Where(symbol => !symbol.Hidden).Select(symbol => symbol.Name));
         return $"unknown {what} '{token}'{hint}";
     }

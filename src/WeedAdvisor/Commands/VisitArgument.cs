@@ -16,18 +16,16 @@ internal static class VisitArgument
     public static Argument<string> File() => new("VISIT") { Description = "The visit file; - reads standard input." };
 
     /// <summary>The option that narrows a visit to one area.</summary>
-    public static Option<string?> Area() => new("--area")
-    {
-        Description = "Only the area with this id.",
-        HelpName = "ID",
-    };
+    public static Option<string?> Area() =>
+        new("--area") { Description = "Only the area with this id.", HelpName = "ID" };
 
     /// <summary>Reads the visit, narrowed to one area when that is asked for.</summary>
     public static Visit Read(string path, string? area, KnowledgeBase knowledge, Surroundings surroundings)
     {
-        Outcome<Visit, Problem> outcome = path == "-"
-            ? VisitFile.Parse(StandardInput(surroundings.In), "standard input", knowledge)
-            : VisitFile.Read(Existing(path, surroundings), knowledge);
+        Outcome<Visit, Problem> outcome =
+            path == "-"
+                ? VisitFile.Parse(StandardInput(surroundings.In), "standard input", knowledge)
+                : VisitFile.Read(Existing(path, surroundings), knowledge);
         if (!outcome.IsGood)
             throw Bad(path, outcome.Refusals);
         return area is null ? outcome.Value : Narrowed(outcome.Value, area);
@@ -46,7 +44,9 @@ internal static class VisitArgument
         if (!System.IO.File.Exists(full))
         {
             throw new RefusalException(
-                ExitCode.InputOutput, $"no visit file '{path}'. Check the path, or see '{CommandLine.Name} demo'.");
+                ExitCode.InputOutput,
+                $"no visit file '{path}'. Check the path, or see '{CommandLine.Name} demo'."
+            );
         }
 
         return full;
@@ -59,7 +59,8 @@ internal static class VisitArgument
         return new RefusalException(
             ExitCode.Usage,
             problems.Select(problem => problem with { Where = problem.Where with { File = shown } }),
-            count == 1 ? null : $"{count} problems in '{shown}'. Mend them and run it again.");
+            count == 1 ? null : $"{count} problems in '{shown}'. Mend them and run it again."
+        );
     }
 
     private static Visit Narrowed(Visit visit, string id)
@@ -69,7 +70,9 @@ internal static class VisitArgument
         string[] ids = [.. visit.Areas.Select(area => area.Id)];
         string hint = UsageError.DidYouMean(id, ids);
         throw new RefusalException(
-            ExitCode.Usage, $"the visit has no area '{id}'{hint}. Its areas: {string.Join(", ", ids)}.");
+            ExitCode.Usage,
+            $"the visit has no area '{id}'{hint}. Its areas: {string.Join(", ", ids)}."
+        );
     }
 
     private static string StandardInput(TextReader input)

@@ -23,9 +23,15 @@ internal static class WhyCommand
             "why",
             "Show why an action is advised, waits or is barred: rules, what they matched, sources.",
             "weedadvisor why visit.yaml scrape-off-liverwort",
-            "weedadvisor why visit.yaml \"Hand-weed now\" --area mist-house")
+            "weedadvisor why visit.yaml \"Hand-weed now\" --area mist-house"
+        )
         {
-            file, action, area, format, units, width,
+            file,
+            action,
+            area,
+            format,
+            units,
+            width,
         };
         command.SetAction(parsed =>
         {
@@ -33,18 +39,30 @@ internal static class WhyCommand
                 KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.ForAdvice),
                 parsed,
                 parsed.GetRequiredValue(file),
-                surroundings);
+                surroundings
+            );
             CatalogueAction asked = Find(parsed.GetRequiredValue(action), knowledge);
             Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file), parsed.GetValue(area), knowledge, surroundings);
+                parsed.GetRequiredValue(file),
+                parsed.GetValue(area),
+                knowledge,
+                surroundings
+            );
             VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
-            surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
-                ? WhyJson.Of(advice, asked, knowledge)
-                : FormatOption.Written(
-                    parsed.GetValue(format),
-                    UnitsOption.Applied(
-                        WhyDocument.Of(advice, asked, knowledge), parsed.GetValue(units), visit, knowledge),
-                    parsed.GetValue(width)));
+            surroundings.Out.Write(
+                parsed.GetValue(format) == FormatOption.Json
+                    ? WhyJson.Of(advice, asked, knowledge)
+                    : FormatOption.Written(
+                        parsed.GetValue(format),
+                        UnitsOption.Applied(
+                            WhyDocument.Of(advice, asked, knowledge),
+                            parsed.GetValue(units),
+                            visit,
+                            knowledge
+                        ),
+                        parsed.GetValue(width)
+                    )
+            );
             return ExitCode.Done;
         });
         return command;
@@ -58,6 +76,7 @@ internal static class WhyCommand
             ?? throw new RefusalException(
                 ExitCode.Usage,
                 $"no action '{asked}'{UsageError.DidYouMean(asked, all.Select(one => one.Id))}. "
-                + $"See '{CommandLine.Name} knowledge list practices' or '... list treatments'.");
+                    + $"See '{CommandLine.Name} knowledge list practices' or '... list treatments'."
+            );
     }
 }

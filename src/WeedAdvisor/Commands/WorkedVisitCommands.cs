@@ -17,9 +17,11 @@ internal static class WorkedVisitCommands
         var command = new ExampleCommand(
             "test",
             "Hold the advice on the worked visits against what they expect. A line for each miss; exit code 1.",
-            "weedadvisor knowledge test");
+            "weedadvisor knowledge test"
+        );
         command.SetAction(parsed =>
-            RunTest(KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole), surroundings));
+            RunTest(KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole), surroundings)
+        );
         return command;
     }
 
@@ -30,7 +32,8 @@ internal static class WorkedVisitCommands
             "coverage",
             "List what no worked visit shows: rules that never hold, actions that are never clear. Exit code 1 with "
                 + "any.",
-            "weedadvisor knowledge coverage --knowledge my-rules")
+            "weedadvisor knowledge coverage --knowledge my-rules"
+        )
         {
             width,
         };
@@ -50,7 +53,8 @@ internal static class WorkedVisitCommands
         var command = new ExampleCommand(
             "doc",
             "Write a page, as Markdown, on what the knowledge holds and what it lacks.",
-            "weedadvisor knowledge doc > docs/knowledge.md");
+            "weedadvisor knowledge doc > docs/knowledge.md"
+        );
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
@@ -68,8 +72,7 @@ internal static class WorkedVisitCommands
         var coverage = Reports.Worked.Coverage.Of(knowledge, advise);
         foreach (ExpectationFailure failure in result.Failures)
             surroundings.Out.WriteLine(failure.ToString());
-        surroundings.Out.WriteLine(
-            CoverageText.Line(coverage, CoverageGaps.Of(coverage, knowledge.NotShown)));
+        surroundings.Out.WriteLine(CoverageText.Line(coverage, CoverageGaps.Of(coverage, knowledge.NotShown)));
         surroundings.Out.WriteLine($"{result.Passed} passed, {result.Failures.Length} failed");
         return result.Failures.IsEmpty ? ExitCode.Done : ExitCode.Negative;
     }

@@ -23,7 +23,8 @@ internal sealed class AreasSheet : Sheet
     {
         _session = session;
         _open = open;
-        _list = new ListingView(look, width => Row.Of(
+        _list = new ListingView(look, width =>
+            Row.Of(
                 session.Visit.Areas.Select((area, at) => (" ", area.Name + (at == session.AreaIndex ? " (here)" : ""))),
                 width
             )
@@ -36,12 +37,27 @@ internal sealed class AreasSheet : Sheet
         };
         _list.PointAt(session.AreaIndex);
         _list.Picked += _ => Go();
-        var label = new TextRows(look) { Y = Pos.AnchorEnd(5), Width = 34, Height = 1 };
+        var label = new TextRows(look)
+        {
+            Y = Pos.AnchorEnd(5),
+            Width = 34,
+            Height = 1,
+        };
         label.Show(("Name, to add an area or rename one", LineTone.Quiet));
         label.Width = Dim.Fill();
-        _name = new TypeField(look) { X = 1, Y = Pos.AnchorEnd(4), Width = 40 };
+        _name = new TypeField(look)
+        {
+            X = 1,
+            Y = Pos.AnchorEnd(4),
+            Width = 40,
+        };
         _name.Entered += AddArea;
-        _note = new TextRows(look) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
+        _note = new TextRows(look)
+        {
+            Y = Pos.AnchorEnd(2),
+            Width = Dim.Fill(),
+            Height = 1,
+        };
         _presses =
         [
             new PressView(look, "Go there", Go),
@@ -99,9 +115,14 @@ internal sealed class AreasSheet : Sheet
         if (_session.Visit.Areas.Length == 1)
             _note.Show(("The last area stays.", LineTone.Warning));
         else if (Losses.OfArea(_session.Visit, area) is { } loss)
-            _open(new ChoiceSheet(
-                Look, $"Remove {area.Name}?", $"{area.Name} holds {loss}.",
-                [("Keep it", () => { }), ("Remove it", () => Remove(at))]));
+            _open(
+                new ChoiceSheet(
+                    Look,
+                    $"Remove {area.Name}?",
+                    $"{area.Name} holds {loss}.",
+                    [("Keep it", () => { }), ("Remove it", () => Remove(at))]
+                )
+            );
         else
             Remove(at);
     }

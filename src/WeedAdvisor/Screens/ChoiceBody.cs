@@ -16,8 +16,9 @@ internal sealed class ChoiceBody : QuestionBody
         : base(look)
     {
         _several = Answering.TakesSeveral(question);
-        _list = new ListingView(
-            look, width => Row.Of(ChoicePage.Of(session, question).Select(entry => (Mark(entry), entry.Text)), width))
+        _list = new ListingView(look, width =>
+            Row.Of(ChoicePage.Of(session, question).Select(entry => (Mark(entry), entry.Text)), width)
+        )
         {
             Width = Dim.Fill(),
             Height = Dim.Fill(),
@@ -46,17 +47,17 @@ internal sealed class ChoiceBody : QuestionBody
 
     public override IReadOnlyList<View> Stops => [_list];
 
-    public override string HowTo => _several
-        ? "Enter ticks or unticks; F8 goes on."
-        : "Enter answers and goes on; Space answers and stays.";
+    public override string HowTo =>
+        _several ? "Enter ticks or unticks; F8 goes on." : "Enter answers and goes on; Space answers and stays.";
 
     public override void Renew() => _list.Renew();
 
-    private string Mark(ChoiceEntry entry) => (_several, entry.IsMarked) switch
-    {
-        (true, true) => "[x] ",
-        (true, false) => "[ ] ",
-        (false, true) => "(x) ",
-        _ => "( ) ",
-    };
+    private string Mark(ChoiceEntry entry) =>
+        (_several, entry.IsMarked) switch
+        {
+            (true, true) => "[x] ",
+            (true, false) => "[ ] ",
+            (false, true) => "(x) ",
+            _ => "( ) ",
+        };
 }

@@ -8,7 +8,9 @@ namespace WeedAdvisor.Screens;
 /// <summary>What the area costs: the numbers above, below them rounds and ways as soon as a number moves.</summary>
 internal sealed class CostSheet : Sheet
 {
-    private const int FieldsAt = 2, NoteRows = 2, FieldWidth = 11;
+    private const int FieldsAt = 2,
+        NoteRows = 2,
+        FieldWidth = 11;
 
     private readonly CostDesk _desk;
     private readonly FieldRow[] _rows;
@@ -25,10 +27,20 @@ internal sealed class CostSheet : Sheet
         : base(look, $"What it costs: {area}")
     {
         _desk = desk;
-        var invented = new TextRows(look) { Y = 1, Width = Dim.Fill(), Height = 1 };
+        var invented = new TextRows(look)
+        {
+            Y = 1,
+            Width = Dim.Fill(),
+            Height = 1,
+        };
         invented.Show((CostDesk.Invented, LineTone.Quiet));
         int note = FieldsAt + CostField.All.Length;
-        _note = new TextRows(look) { Y = note, Width = Dim.Fill(), Height = NoteRows };
+        _note = new TextRows(look)
+        {
+            Y = note,
+            Width = Dim.Fill(),
+            Height = NoteRows,
+        };
         _result = new DocumentView(look, desk.Page)
         {
             Y = note + NoteRows,
@@ -43,10 +55,7 @@ internal sealed class CostSheet : Sheet
         };
         _result.HasFocusChanged += (_, _) => Renew();
         Add(invented, _note, _result);
-        _rows =
-        [
-            .. CostField.All.Select((_, at) => new FieldRow(look, desk, at, FieldWidth, () => FocusOn(at + 1))),
-        ];
+        _rows = [.. CostField.All.Select((_, at) => new FieldRow(look, desk, at, FieldWidth, () => FocusOn(at + 1)))];
         int label = CostField.All.Max(field => field.Label.Length) + 2;
         for (int at = 0; at < _rows.Length; at++)
         {
@@ -100,9 +109,10 @@ internal sealed class CostSheet : Sheet
     {
         foreach (FieldRow row in _rows ?? [])
             row.Renew();
-        AdviceLine about = _rows is null || At < 0
-            ? new AdviceLine("Enter on a way: what changes against today's, line by line.", LineTone.Quiet)
-            : _desk.About(CostField.All[At]);
+        AdviceLine about =
+            _rows is null || At < 0
+                ? new AdviceLine("Enter on a way: what changes against today's, line by line.", LineTone.Quiet)
+                : _desk.About(CostField.All[At]);
         _note.Show((about.Text, about.Tone));
         _result.Renew();
     }

@@ -18,13 +18,18 @@ internal sealed class DetailSheet : Sheet
     /// <param name="label">Opens the grower's own label of a treatment.</param>
     /// <param name="search">Asks for words to look for on a page.</param>
     public DetailSheet(
-        Look look, InterviewSession session, string action, Action<string> label, Action<DocumentView> search)
+        Look look,
+        InterviewSession session,
+        string action,
+        Action<string> label,
+        Action<DocumentView> search
+    )
         : base(look, "Why")
     {
         _label = session.Knowledge.Treatments.ContainsKey(action) ? () => label(action) : null;
-        _page = new DocumentView(
-            look,
-            () => session.InUnits(ReasonPage.Of(session.Knowledge, session.Advice, action, _full)))
+        _page = new DocumentView(look, () =>
+            session.InUnits(ReasonPage.Of(session.Knowledge, session.Advice, action, _full))
+        )
         {
             Y = 2,
             Width = Dim.Fill(),
@@ -41,9 +46,10 @@ internal sealed class DetailSheet : Sheet
 
     public override IReadOnlyList<View> Stops => [_page];
 
-    public override string Keys => _label is null
-        ? "Up and Down   / find   Space every condition, or only the reasons   Esc close"
-        : "Up and Down   / find   Space conditions or reasons   Ctrl+L your label   Esc";
+    public override string Keys =>
+        _label is null
+            ? "Up and Down   / find   Space every condition, or only the reasons   Esc close"
+            : "Up and Down   / find   Space conditions or reasons   Ctrl+L your label   Esc";
 
     public override bool Hear(Key key)
     {

@@ -38,6 +38,7 @@ internal sealed class EndPage : Pane
         _text.Show(
             ($"{_session.Area.Name}: that was the last question", LineTone.Heading),
             (_session.Progress.Left, LineTone.Plain),
-            ("The advice stands beside this; F6 goes there, Enter opens the reasons.", LineTone.Plain));
+            ("The advice stands beside this; F6 goes there, Enter opens the reasons.", LineTone.Plain)
+        );
     }
 }

@@ -12,7 +12,11 @@ namespace WeedAdvisor.Screens;
 /// </summary>
 internal sealed class FormSheet : Sheet
 {
-    private const int AboutAt = 1, NoteRows = 3, LeastAnswerRows = 6, LeastLabel = 12, FieldWidth = 22;
+    private const int AboutAt = 1,
+        NoteRows = 3,
+        LeastAnswerRows = 6,
+        LeastLabel = 12,
+        FieldWidth = 22;
 
     private readonly IFormDesk _desk;
     private readonly TextRows _about;
@@ -57,7 +61,7 @@ internal sealed class FormSheet : Sheet
 
     public override string Keys =>
         $"Enter next field   Up and Down   PgUp and PgDn read on   "
-            + $"{string.Concat(_ways.Where(way => way.Key is not null).Select(way => way.Told))}Esc back";
+        + $"{string.Concat(_ways.Where(way => way.Key is not null).Select(way => way.Told))}Esc back";
 
     private int At => Array.FindIndex(_rows, row => row.Field.HasFocus);
 
@@ -153,7 +157,9 @@ internal sealed class FormSheet : Sheet
 
     /// <summary>The mark of a row beyond which there are more.</summary>
     private string Edge(int at, int room) =>
-        at == _first && at > 0 ? "↑" : at == _first + room - 1 && at < _rows.Length - 1 ? "↓" : " ";
+        at == _first && at > 0 ? "↑"
+        : at == _first + room - 1 && at < _rows.Length - 1 ? "↓"
+        : " ";
 }
 
 /// <summary>Something that can be done with a form.</summary>

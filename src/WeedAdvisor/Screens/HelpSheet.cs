@@ -59,14 +59,13 @@ internal sealed class HelpSheet : Sheet
                 + "is "
                 + "stopped. + partly: half or more. o: it comes up and less than half is stopped. A dot: it does not "
                 + "come up. "
-            + "- nothing may go on. x closed by your wish."),
+                + "- nothing may go on. x closed by your wish."
+        ),
     ];
 
     /// <summary>The keys of the interview.</summary>
     public HelpSheet(Look look)
-        : this(look, s_keys)
-    {
-    }
+        : this(look, s_keys) { }
 
     /// <param name="look">The look.</param>
     /// <param name="keys">The keys and what they do.</param>
@@ -74,17 +73,21 @@ internal sealed class HelpSheet : Sheet
         : base(look, "Keys")
     {
         int column = Math.Max(10, keys.Max(key => key.Key.Length) + 2);
-        _list = new ListingView(look, width => Row.Of(
-            [
-                .. keys.Select(key => (key.Key.PadRight(key.Key.Length == 0 ? 0 : column), key.Does)),
-                ("", ""),
+        _list = new ListingView(look, width =>
+            Row.Of(
+                [
+                    .. keys.Select(key => (key.Key.PadRight(key.Key.Length == 0 ? 0 : column), key.Does)),
+                    ("", ""),
                     (
                         "",
                         "Every answer is kept at once, so that a closed terminal or a power cut loses none. An answer "
                             + "that is "
-                    + "missing never makes a chemical look allowed."),
-            ],
-            width))
+                            + "missing never makes a chemical look allowed."
+                    ),
+                ],
+                width
+            )
+        )
         {
             Y = 2,
             Width = Dim.Fill(),

@@ -29,12 +29,38 @@ internal sealed class IdentifySheet : Sheet
         _narrowing = narrowing;
         _picked = picked;
         const string label = "Feature";
-        var name = new TextRows(look) { Y = 2, Width = label.Length + 1, Height = 1 };
+        var name = new TextRows(look)
+        {
+            Y = 2,
+            Width = label.Length + 1,
+            Height = 1,
+        };
         name.Show((label, LineTone.Quiet));
-        _search = new TypeField(look) { X = label.Length + 2, Y = 2, Width = Dim.Percent(50) - (label.Length + 4) };
-        _features = new ListingView(look, FeatureRows) { Y = 4, Width = Dim.Percent(50) - 1, Height = Dim.Fill(6) };
-        _next = new TextRows(look) { Y = Pos.AnchorEnd(5), Width = Dim.Percent(50) - 1, Height = 3 };
-        _count = new TextRows(look) { X = Pos.Percent(50), Y = 2, Width = Dim.Fill(), Height = 1 };
+        _search = new TypeField(look)
+        {
+            X = label.Length + 2,
+            Y = 2,
+            Width = Dim.Percent(50) - (label.Length + 4),
+        };
+        _features = new ListingView(look, FeatureRows)
+        {
+            Y = 4,
+            Width = Dim.Percent(50) - 1,
+            Height = Dim.Fill(6),
+        };
+        _next = new TextRows(look)
+        {
+            Y = Pos.AnchorEnd(5),
+            Width = Dim.Percent(50) - 1,
+            Height = 3,
+        };
+        _count = new TextRows(look)
+        {
+            X = Pos.Percent(50),
+            Y = 2,
+            Width = Dim.Fill(),
+            Height = 1,
+        };
         _weeds = new ListingView(look, WeedRows)
         {
             X = Pos.Percent(50),
@@ -102,13 +128,19 @@ internal sealed class IdentifySheet : Sheet
     public override void Renew()
     {
         int fitting = Found.Fits.Count(fit => fit.FitsAll);
-        _count.Show((
-            !_narrowing.HasBegun ? $"{Found.Fits.Length} weeds; tick what you see"
-            : fitting == 1 ? "1 weed fits all of it" : $"{fitting} weeds fit all of it",
-            LineTone.Heading));
-        _next.Show(Found.Next is { } next
-            ? ($"Look at next: {_narrowing.Features.TextOf(next.Feature)}", LineTone.Warning)
-            : ("No other feature parts those that fit best.", LineTone.Quiet));
+        _count.Show(
+            (
+                !_narrowing.HasBegun ? $"{Found.Fits.Length} weeds; tick what you see"
+                : fitting == 1 ? "1 weed fits all of it"
+                : $"{fitting} weeds fit all of it",
+                LineTone.Heading
+            )
+        );
+        _next.Show(
+            Found.Next is { } next
+                ? ($"Look at next: {_narrowing.Features.TextOf(next.Feature)}", LineTone.Warning)
+                : ("No other feature parts those that fit best.", LineTone.Quiet)
+        );
         _about.Show(About());
     }
 
@@ -121,8 +153,8 @@ internal sealed class IdentifySheet : Sheet
         [
             .. IdentifyText.Against(fit, _narrowing.Features).Select(line => (line, LineTone.Warning)),
             (fit.Weed.Identify, LineTone.Quiet),
-            .. Found.Tells
-                .Where(tell => _narrowing.HasBegun && (tell.Weed == fit.Weed.Id || tell.Other == fit.Weed.Id))
+            .. Found
+                .Tells.Where(tell => _narrowing.HasBegun && (tell.Weed == fit.Weed.Id || tell.Other == fit.Weed.Id))
                 .Select(tell =>
                     ($"Or {Name(tell.Weed == fit.Weed.Id ? tell.Other : tell.Weed)}? {tell.Text}", LineTone.Plain)
                 ),

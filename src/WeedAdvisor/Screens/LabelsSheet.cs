@@ -30,7 +30,12 @@ internal sealed class LabelsSheet : Sheet
             Width = Dim.Fill(),
             Height = Dim.Fill(AboutRows + 1),
         };
-        _about = new TextRows(look) { Y = Pos.AnchorEnd(AboutRows), Width = Dim.Fill(), Height = AboutRows };
+        _about = new TextRows(look)
+        {
+            Y = Pos.AnchorEnd(AboutRows),
+            Width = Dim.Fill(),
+            Height = AboutRows,
+        };
         _list.HasFocusChanged += (_, _) => Renew();
         _list.Picked += at => open(_entries[at].Treatment);
         Add(_list, _about);

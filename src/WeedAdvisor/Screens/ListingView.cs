@@ -98,19 +98,32 @@ internal class ListingView : View
     {
         Build();
         KeepInView();
-        int width = Viewport.Width, height = Viewport.Height;
+        int width = Viewport.Width,
+            height = Viewport.Height;
         for (int y = 0; y < height; y++)
         {
             int at = _top + y;
             Row? row = at < _rows.Count ? _rows[at] : null;
             bool here = row is not null && row.Item == At && (HasFocus || KeepsCursor);
-            SetAttribute(here ? HasFocus ? _look.Cursor : _look.Rest : row is null ? _look.Normal : _look.Of(row.Tone));
+            SetAttribute(
+                here
+                    ? HasFocus
+                        ? _look.Cursor
+                        : _look.Rest
+                    : row is null
+                        ? _look.Normal
+                        : _look.Of(row.Tone)
+            );
             Move(0, y);
             bool marked = here && KeepsCursor && (at == 0 || _rows[at - 1].Item != At);
             AddStr(Fit((marked ? ">" : " ") + (row?.Text ?? ""), width - 1));
             SetAttribute(_look.Quiet);
             bool more = (y == 0 && _top > 0) || (y == height - 1 && _top + height < _rows.Count);
-            AddStr(!more ? " " : y == 0 ? "↑" : "↓");
+            AddStr(
+                !more ? " "
+                : y == 0 ? "↑"
+                : "↓"
+            );
         }
 
         return true;
@@ -203,7 +216,8 @@ internal class ListingView : View
     private void KeepInView()
     {
         int height = Math.Max(1, Viewport.Height);
-        int first = 0, last = 0;
+        int first = 0,
+            last = 0;
         for (int i = 0; i < _rows.Count; i++)
         {
             if (_rows[i].Item < At)

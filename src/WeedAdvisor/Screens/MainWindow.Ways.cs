@@ -56,9 +56,14 @@ internal sealed partial class MainWindow
     private void Drop(Action drop)
     {
         ImmutableArray<string> gone = Losses.Entries(_session.Knowledge, _session.Current!, _session.Area);
-        Show(new ChoiceSheet(
-            _look, "Take out what was named?", $"This takes out: {Losses.Named(gone)}.",
-            [("Keep it", () => { }), ("Take it out", drop)]));
+        Show(
+            new ChoiceSheet(
+                _look,
+                "Take out what was named?",
+                $"This takes out: {Losses.Named(gone)}.",
+                [("Keep it", () => { }), ("Take it out", drop)]
+            )
+        );
     }
 
     private void Undo()
@@ -96,11 +101,11 @@ internal sealed partial class MainWindow
     private void PickPast(int? index) =>
         Show(new PastSheet(_look, new PastPicker(_session, index), isNew: index is null, Show));
 
-    private void OpenRates() =>
-        Show(new RatesSheet(_look, _rates, form => OpenRate(_rates.At(form))));
+    private void OpenRates() => Show(new RatesSheet(_look, _rates, form => OpenRate(_rates.At(form))));
 
     private void OpenRate(RateDesk desk) =>
-        Show(new FormSheet(
+        Show(
+            new FormSheet(
                 _look,
                 desk,
                 new FormWay("Example", () => Done(desk.FillIn)),
@@ -125,24 +130,29 @@ internal sealed partial class MainWindow
         if (_settings.Labels is not { } shelf)
             return;
         LabelDesk desk = shelf.At(treatment);
-        Show(new FormSheet(
-            _look, desk, new FormWay("Keep", () => Keep(desk, shelf), Key.S.WithCtrl, "Ctrl+S keep   ")));
+        Show(
+            new FormSheet(_look, desk, new FormWay("Keep", () => Keep(desk, shelf), Key.S.WithCtrl, "Ctrl+S keep   "))
+        );
     }
 
-    private static AdviceLine Keep(LabelDesk desk, LabelShelf shelf) => desk.Keep() is { } trouble
-        ? new AdviceLine(trouble, LineTone.Warning)
-        : new AdviceLine($"Written to {shelf.FilePath}. The advice goes by it from now on.", LineTone.Quiet);
+    private static AdviceLine Keep(LabelDesk desk, LabelShelf shelf) =>
+        desk.Keep() is { } trouble
+            ? new AdviceLine(trouble, LineTone.Warning)
+            : new AdviceLine($"Written to {shelf.FilePath}. The advice goes by it from now on.", LineTone.Quiet);
 
     private void OpenSeason()
     {
         _page.Commit();
         SeasonDesk desk = _seasons.Here();
-        Show(new SeasonSheet(
-            _look,
-            desk,
-            Later,
-            () => Show(new ReadingSheet(_look, $"The year: {desk.AreaName}", desk.Details, Search)),
-            () => Show(new HelpSheet(_look, HelpSheet.Season))));
+        Show(
+            new SeasonSheet(
+                _look,
+                desk,
+                Later,
+                () => Show(new ReadingSheet(_look, $"The year: {desk.AreaName}", desk.Details, Search)),
+                () => Show(new HelpSheet(_look, HelpSheet.Season))
+            )
+        );
     }
 
     private void OpenCosts()
@@ -150,7 +160,8 @@ internal sealed partial class MainWindow
         _page.Commit();
         CostDesk desk = _costs.Here();
         string area = _session.Area.Name;
-        Show(new CostSheet(
+        Show(
+            new CostSheet(
                 _look,
                 area,
                 desk,
@@ -162,11 +173,11 @@ internal sealed partial class MainWindow
 
     /// <summary>Does something once what stands on the screen now is drawn.</summary>
     private void Later(Action deed) => _app.AddTimeout(TimeSpan.FromMilliseconds(1), () =>
-    {
-        deed();
-        ShowBars();
-        return false;
-    });
+        {
+            deed();
+            ShowBars();
+            return false;
+        });
 
     private void OpenReasons(string action) => Show(new DetailSheet(_look, _session, action, OpenLabel, Search));
 
@@ -189,22 +200,33 @@ internal sealed partial class MainWindow
         _page.Commit();
         if (_session.IsSaved)
         {
-            Show(new ChoiceSheet(
-                _look, "Leave", "Everything is saved.",
-                [("Leave", () => _app.RequestStop(this)), ("Go on", () => { })]));
+            Show(
+                new ChoiceSheet(
+                    _look,
+                    "Leave",
+                    "Everything is saved.",
+                    [("Leave", () => _app.RequestStop(this)), ("Go on", () => { })]
+                )
+            );
             return;
         }
 
-        string kept = _session.DraftPlace is { } place && _session.DraftTrouble is null
-            ? $"Without saving, the answers are kept in {place} and offered at the next start."
-            : "Without saving, the answers are LOST: they cannot be kept.";
-        Show(new ChoiceSheet(
-            _look, "Leave", "This visit is not saved. " + kept,
-            [
-                ("Save and leave", () => AskWhereToSave(leave: true)),
-                ("Leave without saving", () => _app.RequestStop(this)),
-                ("Go on", () => { }),
-            ]));
+        string kept =
+            _session.DraftPlace is { } place && _session.DraftTrouble is null
+                ? $"Without saving, the answers are kept in {place} and offered at the next start."
+                : "Without saving, the answers are LOST: they cannot be kept.";
+        Show(
+            new ChoiceSheet(
+                _look,
+                "Leave",
+                "This visit is not saved. " + kept,
+                [
+                    ("Save and leave", () => AskWhereToSave(leave: true)),
+                    ("Leave without saving", () => _app.RequestStop(this)),
+                    ("Go on", () => { }),
+                ]
+            )
+        );
     }
 
     private void Show(Sheet sheet)

@@ -23,7 +23,8 @@ namespace WeedAdvisor.Screens;
 internal sealed partial class MainWindow : Window
 {
     /// <summary>Below this the window says that it is too small.</summary>
-    public const int LeastWidth = 60, LeastHeight = 20;
+    public const int LeastWidth = 60,
+        LeastHeight = 20;
 
     /// <summary>From this width on, both panes stand side by side.</summary>
     private const int WidthForBoth = 76;
@@ -64,10 +65,31 @@ internal sealed partial class MainWindow : Window
         _look = settings.IsPlain ? Look.Plain : Look.Calm;
         SetScheme(_look.Scheme);
         BorderStyle = LineStyle.None;
-        _head = new TextRows(_look) { Width = Dim.Fill(), Height = 1, IsBar = true };
-        _foot = new TextRows(_look) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1, IsBar = true };
-        _small = new TextRows(_look) { Width = Dim.Fill(), Height = Dim.Fill(), Visible = false };
-        _rule = new RuleView(_look) { Y = 1, Width = 1, Height = Dim.Fill(1) };
+        _head = new TextRows(_look)
+        {
+            Width = Dim.Fill(),
+            Height = 1,
+            IsBar = true,
+        };
+        _foot = new TextRows(_look)
+        {
+            Y = Pos.AnchorEnd(1),
+            Width = Dim.Fill(),
+            Height = 1,
+            IsBar = true,
+        };
+        _small = new TextRows(_look)
+        {
+            Width = Dim.Fill(),
+            Height = Dim.Fill(),
+            Visible = false,
+        };
+        _rule = new RuleView(_look)
+        {
+            Y = 1,
+            Width = 1,
+            Height = Dim.Fill(1),
+        };
         _advice = new DocumentView(_look, AdviceBlocks) { Y = 1, Height = Dim.Fill(1) };
         _advice.Opened += OpenReasons;
         _advice.Searched += Search;
@@ -90,8 +112,14 @@ internal sealed partial class MainWindow : Window
         OfferRecovered(0, null);
         if (settings.Troubles is { Count: > 0 } troubles)
         {
-            Show(new ChoiceSheet(
-                _look, "An interview was broken off", string.Join("\n", troubles), [("Go on", () => { })]));
+            Show(
+                new ChoiceSheet(
+                    _look,
+                    "An interview was broken off",
+                    string.Join("\n", troubles),
+                    [("Go on", () => { })]
+                )
+            );
         }
     }
 
@@ -172,7 +200,9 @@ internal sealed partial class MainWindow : Window
                 question,
                 new Ways(Back, Next, NotKnown, Clear, PickWeed, PickPast, Drop)
             )
-            : new EndPage(_look, _session,
+            : new EndPage(
+                _look,
+                _session,
                 [
                     .. _session.Progress.Skipped > 0
                         ? [("Go on with what was passed over", Next)]
@@ -186,7 +216,8 @@ internal sealed partial class MainWindow : Window
                     ("Another area", () => Show(new AreasSheet(_look, _session, Show))),
                     ("All questions of this area", () => Show(new QuestionsSheet(_look, _session))),
                     ("Leave", Leave),
-                ]);
+                ]
+            );
         page.Y = 1;
         page.Height = Dim.Fill(1);
         return page;
@@ -194,7 +225,8 @@ internal sealed partial class MainWindow : Window
 
     private IEnumerable<Block> AdviceBlocks() =>
         _session.InUnits(
-            AdvicePage.Of(_session.Knowledge, _session.Advice, _session.Suggested, _full, _session.Current));
+            AdvicePage.Of(_session.Knowledge, _session.Advice, _session.Suggested, _full, _session.Current)
+        );
 
     /// <summary>Gives every part its place for the size of the window.</summary>
     private void Arrange()
@@ -221,33 +253,45 @@ internal sealed partial class MainWindow : Window
             ShowBars();
     }
 
-    private void ShowTooSmall() => _small.Show(
-        ($"This window is {Frame.Width} by {Frame.Height}. Make it larger, at least {LeastWidth} by {LeastHeight}, "
-            + "or use: weedadvisor ask", LineTone.Heading),
-        ("Nothing is lost. Ctrl+Q leaves.", LineTone.Plain));
+    private void ShowTooSmall() =>
+        _small.Show(
+            (
+                $"This window is {Frame.Width} by {Frame.Height}. Make it larger, at least {LeastWidth} by "
+                    + $"{LeastHeight}, "
+                    + "or use: weedadvisor ask",
+                LineTone.Heading
+            ),
+            ("Nothing is lost. Ctrl+Q leaves.", LineTone.Plain)
+        );
 
     private void ShowBars()
     {
-        string place = _session.Visit.Areas.Length > 1
-            ? $"{_session.Area.Name} ({_session.AreaIndex + 1} of {_session.Visit.Areas.Length})"
-            : _session.Area.Name;
-        string saved = _told ?? (_session.DraftTrouble is { } trouble ? $"NOT KEPT: {trouble}"
-            : _session.IsSaved ? "" : "not saved");
+        string place =
+            _session.Visit.Areas.Length > 1
+                ? $"{_session.Area.Name} ({_session.AreaIndex + 1} of {_session.Visit.Areas.Length})"
+                : _session.Area.Name;
+        string saved = _told
+            ?? (
+                _session.DraftTrouble is { } trouble ? $"NOT KEPT: {trouble}"
+                : _session.IsSaved ? ""
+                : "not saved"
+            );
         string whole = $"{place}   {_session.Progress}   {Answering.Date(_session.Visit.Date)}   {saved}";
         _head.Show((whole.Length < Frame.Width ? whole : $"{place}   {_session.Progress}   {saved}", LineTone.Plain));
-        string keys = Frame.Width >= 118
+        string keys =
+            Frame.Width >= 118
                 ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  E Costs  S "
                     + "Save  Q Leave"
-            : Frame.Width >= 80
-            ? "F1 Help  F2 Areas  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  S Save  Q Leave"
+            : Frame.Width >= 80 ? "F1 Help  F2 Areas  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  S Save  Q Leave"
             : "F1 Help  F2 Areas  F6 Advice  Ctrl+: Z Undo S Save Q Leave";
         if (_sheets.Count > 0)
             keys = _told ?? _sheets.Peek().Keys;
         else if (_advice.HasFocus)
         {
-            keys = Frame.Width >= 80
-                ? "Up and Down   Enter reasons   Space more or less   / find   W width   Esc back"
-                : "Up and Down   Enter reasons   Space more or less   Esc back";
+            keys =
+                Frame.Width >= 80
+                    ? "Up and Down   Enter reasons   Space more or less   / find   W width   Esc back"
+                    : "Up and Down   Enter reasons   Space more or less   Esc back";
         }
         _foot.Show((keys, LineTone.Plain));
     }

@@ -20,9 +20,7 @@ internal abstract class Pane : View
     protected Look Look { get; }
 
     /// <summary>Shows what has changed.</summary>
-    public virtual void Renew()
-    {
-    }
+    public virtual void Renew() { }
 
     /// <summary>Takes over what is typed but not yet given. False when it is wrong, which the pane then says.</summary>
     public virtual bool Commit() => true;

@@ -15,14 +15,18 @@ internal sealed class PastBody : QuestionBody
         : base(look)
     {
         _session = session;
-        _list = new ListingView(look, width => Row.Of(
-            [
-                .. Past.Select(past => ("* ", WhatWasSaid.OfUse(session.Knowledge, past))),
-                ("+ ", "add an application"),
-                Past.Length > 0 ? ("> ", "that is all")
-                    : (session.Area.Past is { IsEmpty: true } ? "(x) " : "( ) ", "nothing was applied"),
-            ],
-            width))
+        _list = new ListingView(look, width =>
+            Row.Of(
+                [
+                    .. Past.Select(past => ("* ", WhatWasSaid.OfUse(session.Knowledge, past))),
+                    ("+ ", "add an application"),
+                    Past.Length > 0
+                        ? ("> ", "that is all")
+                        : (session.Area.Past is { IsEmpty: true } ? "(x) " : "( ) ", "nothing was applied"),
+                ],
+                width
+            )
+        )
         {
             Width = Dim.Fill(),
             Height = Dim.Fill(),

@@ -25,13 +25,23 @@ internal sealed class PastSheet : PickerSheet
         _picker = picker;
         _more = () => open(new FormSheet(look, picker.More));
         Pos right = Pos.Percent(50);
-        _day = new TypeField(look, picker.Day) { X = right + 1, Y = 5, Width = 12 };
+        _day = new TypeField(look, picker.Day)
+        {
+            X = right + 1,
+            Y = 5,
+            Width = 12,
+        };
         _results = Marks(() => picker.Results, result => picker.Result = result, () => _escaped!);
         _results.X = right;
         _results.Y = 8;
         _results.Width = Dim.Fill();
         _results.Height = 4;
-        _escaped = new TypeField(look, picker.Escaped) { X = right + 1, Y = 14, Width = Dim.Fill(1) };
+        _escaped = new TypeField(look, picker.Escaped)
+        {
+            X = right + 1,
+            Y = 14,
+            Width = Dim.Fill(1),
+        };
         _day.Typed += () => picker.Day = _day.Said;
         _day.Entered += () => _results.SetFocus();
         _escaped.Typed += () => picker.Escaped = _escaped.Said;
@@ -44,9 +54,13 @@ internal sealed class PastSheet : PickerSheet
             new PressView(look, "Close", Close),
         ];
         Add(
-            Label("Day, as 2026-04-30 (empty: not known)", right, 4), _day,
-            Label("How it turned out", right, 7), _results,
-            Label("Weeds that came through", right, 13), _escaped);
+            Label("Day, as 2026-04-30 (empty: not known)", right, 4),
+            _day,
+            Label("How it turned out", right, 7),
+            _results,
+            Label("Weeds that came through", right, 13),
+            _escaped
+        );
         AddInRow(Pos.AnchorEnd(1), _presses);
         Renew();
     }

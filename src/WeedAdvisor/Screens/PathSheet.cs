@@ -20,11 +20,26 @@ internal sealed class PathSheet : Sheet
         : base(look, title)
     {
         _use = use;
-        var label = new TextRows(look) { Y = 2, Width = Dim.Fill(), Height = 1 };
+        var label = new TextRows(look)
+        {
+            Y = 2,
+            Width = Dim.Fill(),
+            Height = 1,
+        };
         label.Show(("File", LineTone.Quiet));
-        _path = new TypeField(look, path) { X = 1, Y = 3, Width = Dim.Fill(1) };
+        _path = new TypeField(look, path)
+        {
+            X = 1,
+            Y = 3,
+            Width = Dim.Fill(1),
+        };
         _path.Entered += Use;
-        _note = new TextRows(look) { Y = 5, Width = Dim.Fill(), Height = Dim.Fill(2) };
+        _note = new TextRows(look)
+        {
+            Y = 5,
+            Width = Dim.Fill(),
+            Height = Dim.Fill(2),
+        };
         _presses = [new PressView(look, verb, Use), new PressView(look, "Close", Close)];
         Add(label, _path, _note);
         AddInRow(Pos.AnchorEnd(1), _presses);

@@ -17,7 +17,12 @@ internal abstract class PickerSheet : Sheet
         : base(look, title)
     {
         TextRows label = Label(what, 0, 2);
-        Search = new TypeField(look) { X = what.Length + 2, Y = 2, Width = Dim.Percent(50) - (what.Length + 4) };
+        Search = new TypeField(look)
+        {
+            X = what.Length + 2,
+            Y = 2,
+            Width = Dim.Percent(50) - (what.Length + 4),
+        };
         Found = new ListingView(look, Rows)
         {
             Y = 4,
@@ -25,9 +30,25 @@ internal abstract class PickerSheet : Sheet
             Height = Dim.Fill(8),
             KeepsCursor = true,
         };
-        _about = new TextRows(look) { Y = Pos.AnchorEnd(7), Width = Dim.Percent(50) - 1, Height = 5 };
-        _picked = new TextRows(look) { X = Pos.Percent(50), Y = 2, Width = Dim.Fill(), Height = 2 };
-        _note = new TextRows(look) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
+        _about = new TextRows(look)
+        {
+            Y = Pos.AnchorEnd(7),
+            Width = Dim.Percent(50) - 1,
+            Height = 5,
+        };
+        _picked = new TextRows(look)
+        {
+            X = Pos.Percent(50),
+            Y = 2,
+            Width = Dim.Fill(),
+            Height = 2,
+        };
+        _note = new TextRows(look)
+        {
+            Y = Pos.AnchorEnd(2),
+            Width = Dim.Fill(),
+            Height = 1,
+        };
         Add(label, Search, Found, _about, _picked, _note);
         Search.Typed += () =>
         {
@@ -99,7 +120,13 @@ internal abstract class PickerSheet : Sheet
     /// <summary>A short text that names what stands beside or below it.</summary>
     protected TextRows Label(string text, Pos x, Pos y)
     {
-        var label = new TextRows(Look) { X = x, Y = y, Width = text.Length + 1, Height = 1 };
+        var label = new TextRows(Look)
+        {
+            X = x,
+            Y = y,
+            Width = text.Length + 1,
+            Height = 1,
+        };
         label.Show((text, LineTone.Quiet));
         return label;
     }
@@ -107,8 +134,9 @@ internal abstract class PickerSheet : Sheet
     /// <summary>A list of marks of which one is set.</summary>
     protected ListingView Marks(Func<IReadOnlyList<ChoiceEntry>> entries, Action<string?> set, Func<View> next)
     {
-        var list = new ListingView(
-            Look, width => Row.Of(entries().Select(e => (e.IsMarked ? "(x) " : "( ) ", e.Text)), width));
+        var list = new ListingView(Look, width =>
+            Row.Of(entries().Select(e => (e.IsMarked ? "(x) " : "( ) ", e.Text)), width)
+        );
         list.Ticked += at => Set(at);
         list.Picked += at =>
         {

@@ -11,7 +11,13 @@ internal abstract class QuestionBody(Look look) : Pane(look)
 
     /// <summary>The body that fits a question.</summary>
     public static QuestionBody For(
-        Look look, InterviewSession session, Question question, Ways way, Action<string?> tell) => question.Kind switch
+        Look look,
+        InterviewSession session,
+        Question question,
+        Ways way,
+        Action<string?> tell
+    ) =>
+        question.Kind switch
         {
             QuestionKind.Weeds => new WeedsBody(look, session, way),
             QuestionKind.Past => new PastBody(look, session, way),

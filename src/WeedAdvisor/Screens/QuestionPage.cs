@@ -30,7 +30,12 @@ internal sealed class QuestionPage : Pane
         );
         bool hasScope = HeadAnswers.Told(session, question) is not null;
         int below = hasScope ? 4 : 3;
-        _note = new TextRows(look) { Y = Pos.AnchorEnd(below), Width = Dim.Fill(), Height = 2 };
+        _note = new TextRows(look)
+        {
+            Y = Pos.AnchorEnd(below),
+            Width = Dim.Fill(),
+            Height = 2,
+        };
         _body = QuestionBody.For(look, session, question, way, Tell);
         _body.Y = Pos.Bottom(_ask) + 1;
         _body.Width = Dim.Fill();
@@ -74,12 +79,15 @@ internal sealed class QuestionPage : Pane
 
     private void Tell(string? error)
     {
-        string note = error ?? (_session.StateOf(_question) switch
-        {
-            QuestionState.NotKnown => "You said that you do not know.",
-            QuestionState.Skipped => "Passed over for now.",
-            _ => _body.HowTo,
-        });
+        string note = error
+            ?? (
+                _session.StateOf(_question) switch
+                {
+                    QuestionState.NotKnown => "You said that you do not know.",
+                    QuestionState.Skipped => "Passed over for now.",
+                    _ => _body.HowTo,
+                }
+            );
         _note.Show((note, error is null ? LineTone.Quiet : LineTone.Warning));
     }
 }

@@ -39,12 +39,13 @@ internal sealed class QuestionsSheet : Sheet
 
     private static (string Mark, string Text) Line(InterviewSession session, QuestionEntry entry)
     {
-        string said = WhatWasSaid.To(session.Knowledge, entry.Question, session.Area) ?? entry.State switch
-        {
-            QuestionState.NotKnown => "not known",
-            QuestionState.Skipped => "passed over",
-            _ => entry.Matters ? "open" : "open; no rule needs it here",
-        };
+        string said = WhatWasSaid.To(session.Knowledge, entry.Question, session.Area)
+            ?? entry.State switch
+            {
+                QuestionState.NotKnown => "not known",
+                QuestionState.Skipped => "passed over",
+                _ => entry.Matters ? "open" : "open; no rule needs it here",
+            };
         return (entry.IsSettled ? "* " : "  ", $"{entry.Question.Ask} -- {said}");
     }
 }

@@ -27,7 +27,12 @@ internal sealed class RatesSheet : Sheet
             Width = Dim.Fill(),
             Height = Dim.Fill(AboutRows + 1),
         };
-        _about = new TextRows(look) { Y = Pos.AnchorEnd(AboutRows), Width = Dim.Fill(), Height = AboutRows };
+        _about = new TextRows(look)
+        {
+            Y = Pos.AnchorEnd(AboutRows),
+            Width = Dim.Fill(),
+            Height = AboutRows,
+        };
         _list.Moved += Renew;
         _list.HasFocusChanged += (_, _) => Renew();
         _list.Picked += at => open(desks.Forms[at]);

@@ -15,7 +15,12 @@ internal sealed class ReadingSheet : Sheet
     public ReadingSheet(Look look, string title, Func<IEnumerable<Block>> page, Action<DocumentView> search)
         : base(look, title)
     {
-        _page = new DocumentView(look, page) { Y = 2, Width = Dim.Fill(), Height = Dim.Fill() };
+        _page = new DocumentView(look, page)
+        {
+            Y = 2,
+            Width = Dim.Fill(),
+            Height = Dim.Fill(),
+        };
         _page.Searched += search;
         Add(_page);
     }

@@ -51,9 +51,11 @@ public static class ScreenHost
 #pragma warning restore CA1031
         {
             error.WriteLine($"weedadvisor failed: {failure.Message}");
-            error.WriteLine(session.DraftPlace is { } place && session.DraftTrouble is null
-                ? $"The answers are kept in {place} and are offered at the next start."
-                : "The answers could not be kept.");
+            error.WriteLine(
+                session.DraftPlace is { } place && session.DraftTrouble is null
+                    ? $"The answers are kept in {place} and are offered at the next start."
+                    : "The answers could not be kept."
+            );
             error.WriteLine(failure);
             return InternalFailure;
         }

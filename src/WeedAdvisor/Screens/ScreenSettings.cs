@@ -16,7 +16,8 @@ public sealed record ScreenSettings(
     bool IsPlain,
     IReadOnlyList<RecoveryOffer>? Offers = null,
     IReadOnlyList<string>? Troubles = null,
-    LabelShelf? Labels = null)
+    LabelShelf? Labels = null
+)
 {
     /// <summary>
     /// Whether the environment asks for no colour: NO_COLOR is set and not empty, or the terminal is dumb.

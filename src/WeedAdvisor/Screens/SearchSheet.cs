@@ -16,9 +16,19 @@ internal sealed class SearchSheet : Sheet
         : base(look, "Look for words")
     {
         _find = find;
-        _words = new TypeField(look) { X = 1, Y = 2, Width = Dim.Fill(1) };
+        _words = new TypeField(look)
+        {
+            X = 1,
+            Y = 2,
+            Width = Dim.Fill(1),
+        };
         _words.Entered += Find;
-        _note = new TextRows(look) { Y = 4, Width = Dim.Fill(), Height = 2 };
+        _note = new TextRows(look)
+        {
+            Y = 4,
+            Width = Dim.Fill(),
+            Height = 2,
+        };
         _note.Show(("Enter goes to the next line that holds them; N on the page to the one after it.", LineTone.Quiet));
         Add(_words, _note);
     }

@@ -12,11 +12,18 @@ namespace WeedAdvisor.Screens;
 /// </summary>
 internal sealed class SeasonSheet : Sheet
 {
-    private const int MoneyAt = 1, LeastLines = 5, MostNoteRows = 3, WidthForAll = 80, WidthForWords = 119;
+    private const int MoneyAt = 1,
+        LeastLines = 5,
+        MostNoteRows = 3,
+        WidthForAll = 80,
+        WidthForWords = 119;
 
     private readonly SeasonDesk _desk;
-    private readonly Action _details, _help;
-    private readonly TextRows _money, _change, _key;
+    private readonly Action _details,
+        _help;
+    private readonly TextRows _money,
+        _change,
+        _key;
     private readonly StripView _strip;
     private readonly ListingView _lines;
 
@@ -46,13 +53,12 @@ internal sealed class SeasonSheet : Sheet
 
     public override IReadOnlyList<View> Stops => _desk.Plan is null ? [_lines] : [_strip, _lines];
 
-    public override string Keys => _desk.Plan is null
-        ? "F1 Keys   Esc back"
+    public override string Keys =>
+        _desk.Plan is null ? "F1 Keys   Esc back"
         : Columns >= WidthForWords
             ? "F1 Keys  ←→ week  ↑↓ application  Space close  M month  D drop  K keep  R rotate  +-  U undo  0 reset  "
                 + "Enter work  Esc"
-        : Columns < WidthForAll
-        ? "F1 Keys  ←→ week  Space close  D drop  Enter work  Esc back"
+        : Columns < WidthForAll ? "F1 Keys  ←→ week  Space close  D drop  Enter work  Esc back"
         : "F1 Keys  Space close  M month  D drop  K keep  R rotate  +-  U undo  Enter  Esc";
 
     // The bar is written before a new size has come down to the sheet.
@@ -108,8 +114,8 @@ internal sealed class SeasonSheet : Sheet
             _lines.PointAt(at);
     }
 
-    private Action? Wish(Key key) => key == Key.Space
-        ? _desk.ToggleWeek
+    private Action? Wish(Key key) =>
+        key == Key.Space ? _desk.ToggleWeek
         : key == Key.Z.WithCtrl ? _desk.Undo
         : (char)Rune.ToLowerInvariant(key.AsRune).Value switch
         {

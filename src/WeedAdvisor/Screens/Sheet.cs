@@ -14,7 +14,12 @@ internal abstract class Sheet : Pane
     {
         Width = Dim.Fill();
         Height = Dim.Fill(1);
-        _title = new TextRows(look) { Width = Dim.Fill(), Height = 1, IsBar = true };
+        _title = new TextRows(look)
+        {
+            Width = Dim.Fill(),
+            Height = 1,
+            IsBar = true,
+        };
         Add(_title);
         Heading = title;
     }

@@ -12,7 +12,9 @@ namespace WeedAdvisor.Screens;
 /// </summary>
 internal sealed class StripView : View
 {
-    private const int PageOfWeeks = 4, HeadRows = 2, LeastName = 5;
+    private const int PageOfWeeks = 4,
+        HeadRows = 2,
+        LeastName = 5;
 
     private readonly Look _look;
     private readonly SeasonDesk _desk;
@@ -43,8 +45,9 @@ internal sealed class StripView : View
         // In a narrow window the names give way, never the weeks.
         int left = Math.Clamp(Viewport.Width - SeasonYear.Weeks - 1, LeastName, StripText.NameColumns);
         Cells(left, 0, "", StripText.Months(strip), _ => _look.Quiet);
-        Cells(left, 1, "goes on", string.Concat(strip.Marks.Select((mark, week) => mark ?? Empty(strip, week))),
-            week => strip.Marks[week] is null ? _look.Quiet : _look.Heading);
+        Cells(left, 1, "goes on", string.Concat(strip.Marks.Select((mark, week) => mark ?? Empty(strip, week))), week =>
+            strip.Marks[week] is null ? _look.Quiet : _look.Heading
+        );
         int room = Viewport.Height - HeadRows;
         int shown = strip.Rows.Length <= room ? strip.Rows.Length : Math.Max(0, room - 1);
         for (int i = 0; i < shown; i++)
@@ -67,7 +70,8 @@ internal sealed class StripView : View
 
     protected override bool OnKeyDown(Key key)
     {
-        int weeks = key == Key.CursorRight ? 1
+        int weeks =
+            key == Key.CursorRight ? 1
             : key == Key.CursorLeft ? -1
             : key == Key.CursorRight.WithCtrl ? PageOfWeeks
             : key == Key.CursorLeft.WithCtrl ? -PageOfWeeks
@@ -85,7 +89,10 @@ internal sealed class StripView : View
         return true;
     }
 
-    private char Empty(Strip strip, int week) => _desk.IsClosed(week) ? 'x' : strip.Shut[week] ? '-' : ' ';
+    private char Empty(Strip strip, int week) =>
+        _desk.IsClosed(week) ? 'x'
+        : strip.Shut[week] ? '-'
+        : ' ';
 
     private void Cells(int left, int y, string name, string cells, Func<int, Attribute> of)
     {

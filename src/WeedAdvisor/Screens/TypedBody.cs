@@ -26,19 +26,25 @@ internal sealed class TypedBody : QuestionBody
         _field = new TypeField(look, _given) { X = 1, Width = 14 };
         _field.Entered += way.Next;
         _field.Typed += () => tell(null);
-        var unit = new TextRows(look) { X = 16, Width = Dim.Fill(), Height = 1 };
+        var unit = new TextRows(look)
+        {
+            X = 16,
+            Width = Dim.Fill(),
+            Height = 1,
+        };
         unit.Show((UnitOf(question), LineTone.Quiet));
         Add(_field, unit);
     }
 
     public override IReadOnlyList<View> Stops => [_field];
 
-    private static string UnitOf(Question question) => question.Kind switch
-    {
-        QuestionKind.Number => question.Unit ?? "",
-        QuestionKind.Date => "year-month-day",
-        _ => "a short name",
-    };
+    private static string UnitOf(Question question) =>
+        question.Kind switch
+        {
+            QuestionKind.Number => question.Unit ?? "",
+            QuestionKind.Date => "year-month-day",
+            _ => "a short name",
+        };
 
     public override string HowTo => $"Type {Answering.Expected(_question)}. Enter goes on.";
 
@@ -81,11 +87,12 @@ internal sealed class TypedBody : QuestionBody
         return true;
     }
 
-    private string Given() => _session.Area.Answers.GetValueOrDefault(_question.Id) switch
-    {
-        Answer.Number number => Answering.Number(number.Value),
-        Answer.Date date => Answering.Date(date.Value),
-        Answer.Words words => words.Value.ToString(),
-        _ => "",
-    };
+    private string Given() =>
+        _session.Area.Answers.GetValueOrDefault(_question.Id) switch
+        {
+            Answer.Number number => Answering.Number(number.Value),
+            Answer.Date date => Answering.Date(date.Value),
+            Answer.Words words => words.Value.ToString(),
+            _ => "",
+        };
 }

@@ -24,13 +24,17 @@ internal sealed class VisitSheet : Sheet
         _day = Field("Day of the visit", Answering.Date(session.Visit.Date), 2, 12);
         _title = Field("Title", session.Visit.Title ?? "", 5, 50);
         _nursery = Field("Nursery", session.Visit.Nursery ?? "", 8, 50);
-        _units = Field(
-            "Units: metric, us or both; empty for those of the sources", WordOf(session.Visit.Units), 11, 8);
+        _units = Field("Units: metric, us or both; empty for those of the sources", WordOf(session.Visit.Units), 11, 8);
         _day.Entered += () => _title.SetFocus();
         _title.Entered += () => _nursery.SetFocus();
         _nursery.Entered += () => _units.SetFocus();
         _units.Entered += Keep;
-        _note = new TextRows(look) { Y = 14, Width = Dim.Fill(), Height = 2 };
+        _note = new TextRows(look)
+        {
+            Y = 14,
+            Width = Dim.Fill(),
+            Height = 2,
+        };
         _presses = [new PressView(look, "Keep", Keep), new PressView(look, "Close", Close)];
         Add(_note);
         AddInRow(Pos.AnchorEnd(1), _presses);
@@ -40,9 +44,19 @@ internal sealed class VisitSheet : Sheet
 
     private TypeField Field(string label, string text, int y, int width)
     {
-        var name = new TextRows(Look) { Y = y, Width = Dim.Fill(), Height = 1 };
+        var name = new TextRows(Look)
+        {
+            Y = y,
+            Width = Dim.Fill(),
+            Height = 1,
+        };
         name.Show((label, LineTone.Quiet));
-        var field = new TypeField(Look, text) { X = 1, Y = y + 1, Width = width };
+        var field = new TypeField(Look, text)
+        {
+            X = 1,
+            Y = y + 1,
+            Width = width,
+        };
         Add(name, field);
         return field;
     }

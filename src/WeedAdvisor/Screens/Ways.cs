@@ -18,4 +18,5 @@ internal sealed record Ways(
     Action Clear,
     Action<WeedSeen?> PickWeed,
     Action<int?> PickPast,
-    Action<Action> Drop);
+    Action<Action> Drop
+);

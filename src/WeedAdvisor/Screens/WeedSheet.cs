@@ -28,7 +28,12 @@ internal sealed class WeedSheet : PickerSheet
         _stages.Y = 5;
         _stages.Width = Dim.Fill();
         _stages.Height = Dim.Fill(8);
-        _cover = new TypeField(look, picker.Cover) { X = Pos.Percent(50) + 1, Y = Pos.AnchorEnd(5), Width = 8 };
+        _cover = new TypeField(look, picker.Cover)
+        {
+            X = Pos.Percent(50) + 1,
+            Y = Pos.AnchorEnd(5),
+            Width = 8,
+        };
         _cover.Typed += () => picker.Cover = _cover.Said;
         _cover.Entered += Finish;
         _presses =
@@ -39,8 +44,11 @@ internal sealed class WeedSheet : PickerSheet
             new PressView(look, "Close", Close),
         ];
         Add(
-            Label("How far along", Pos.Percent(50), 4), _stages,
-            Label("Cover, percent (empty: not known)", Pos.Percent(50), Pos.AnchorEnd(6)), _cover);
+            Label("How far along", Pos.Percent(50), 4),
+            _stages,
+            Label("Cover, percent (empty: not known)", Pos.Percent(50), Pos.AnchorEnd(6)),
+            _cover
+        );
         AddInRow(Pos.AnchorEnd(1), _presses);
         Renew();
     }
@@ -72,12 +80,12 @@ internal sealed class WeedSheet : PickerSheet
     }
 
     private void FindByFeatures() => _open(new IdentifySheet(Look, _picker.Narrowing, weed =>
-    {
-        _picker.Take(weed);
-        Tell(null);
-        Renew();
-        After.SetFocus();
-    }));
+            {
+                _picker.Take(weed);
+                Tell(null);
+                Renew();
+                After.SetFocus();
+            }));
 
     private void Remove()
     {

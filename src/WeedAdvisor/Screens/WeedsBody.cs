@@ -16,14 +16,18 @@ internal sealed class WeedsBody : QuestionBody
         : base(look)
     {
         _session = session;
-        _list = new ListingView(look, width => Row.Of(
-            [
-                .. Weeds.Select(seen => ("* ", Answering.Weed(session.Knowledge, seen))),
-                ("+ ", "add a weed"),
-                Weeds.Length > 0 ? ("> ", "that is all")
-                    : (session.Area.Weeds is { IsEmpty: true } ? "(x) " : "( ) ", "no weeds seen"),
-            ],
-            width))
+        _list = new ListingView(look, width =>
+            Row.Of(
+                [
+                    .. Weeds.Select(seen => ("* ", Answering.Weed(session.Knowledge, seen))),
+                    ("+ ", "add a weed"),
+                    Weeds.Length > 0
+                        ? ("> ", "that is all")
+                        : (session.Area.Weeds is { IsEmpty: true } ? "(x) " : "( ) ", "no weeds seen"),
+                ],
+                width
+            )
+        )
         {
             Width = Dim.Fill(),
             Height = Dim.Fill(),

@@ -9,7 +9,14 @@ internal sealed class DrawnRules
     /// <summary>Rules of a set.</summary>
     public const int Rules = 300;
 
-    private const int Records = 150, Cases = 24, Weeds = 29, Kinds = 24, Covers = 5, Stocks = 6, Stages = 4, Forms = 5;
+    private const int Records = 150,
+        Cases = 24,
+        Weeds = 29,
+        Kinds = 24,
+        Covers = 5,
+        Stocks = 6,
+        Stages = 4,
+        Forms = 5;
 
     private ulong _state = 0x9E3779B97F4A7C15;
 
@@ -17,27 +24,45 @@ internal sealed class DrawnRules
     {
         Set =
         [
-            .. Enumerable.Range(0, Rules).Select(i => new PlainRule(
-                $"r{i:000}",
-                Some("stock", Stocks, 3),
-                Some("kind", Kinds, 4),
-                Some("stage", Stages, 2),
-                Below(40),
-                i < onCatalogue ? Some("form", Forms, 2) : null)),
+            .. Enumerable
+                .Range(0, Rules)
+                .Select(i => new PlainRule(
+                    $"r{i:000}",
+                    Some("stock", Stocks, 3),
+                    Some("kind", Kinds, 4),
+                    Some("stage", Stages, 2),
+                    Below(40),
+                    i < onCatalogue ? Some("form", Forms, 2) : null
+                )),
         ];
         Catalogue =
         [
-            .. Enumerable.Range(0, Records).Select(i => new PlainAction(
-                $"a{i:000}", Some("kind", Kinds, 8), Some("cover", Covers, 3), One("form", Forms))),
+            .. Enumerable
+                .Range(0, Records)
+                .Select(i => new PlainAction(
+                    $"a{i:000}",
+                    Some("kind", Kinds, 8),
+                    Some("cover", Covers, 3),
+                    One("form", Forms)
+                )),
         ];
         All =
         [
-            .. Enumerable.Range(0, Cases).Select(_ => new PlainCase(
-                new PlainSite(One("cover", Covers), One("stock", Stocks)),
-                [
-                    .. Enumerable.Range(0, Weeds).Select(i => new PlainWeed(
-                        $"w{i:00}", One("kind", Kinds), One("stage", Stages), Below(100))),
-                ])),
+            .. Enumerable
+                .Range(0, Cases)
+                .Select(_ => new PlainCase(
+                    new PlainSite(One("cover", Covers), One("stock", Stocks)),
+                    [
+                        .. Enumerable
+                            .Range(0, Weeds)
+                            .Select(i => new PlainWeed(
+                                $"w{i:00}",
+                                One("kind", Kinds),
+                                One("stage", Stages),
+                                Below(100)
+                            )),
+                    ]
+                )),
         ];
     }
 

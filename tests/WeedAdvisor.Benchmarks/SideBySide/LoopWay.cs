@@ -17,9 +17,11 @@ internal sealed class LoopWay(DrawnRules rules) : IWay
                 continue;
             foreach (PlainWeed weed in one.Weeds)
             {
-                if (weed.Percent < rule.LeastPercent
+                if (
+                    weed.Percent < rule.LeastPercent
                     || Array.IndexOf(rule.Stages, weed.Stage) < 0
-                    || Array.IndexOf(rule.Kinds, weed.Kind) < 0)
+                    || Array.IndexOf(rule.Kinds, weed.Kind) < 0
+                )
                     continue;
                 if (rule.Forms is not { } forms)
                     _last.Add(new Concluded(rule.Id, weed.Id, null));
@@ -37,9 +39,11 @@ internal sealed class LoopWay(DrawnRules rules) : IWay
     {
         foreach (PlainAction action in rules.Catalogue)
         {
-            if (Array.IndexOf(forms, action.Form) >= 0
+            if (
+                Array.IndexOf(forms, action.Form) >= 0
                 && Array.IndexOf(action.Controls, weed.Kind) >= 0
-                && Array.IndexOf(action.Under, site.Cover) >= 0)
+                && Array.IndexOf(action.Under, site.Cover) >= 0
+            )
                 _last.Add(new Concluded(rule, weed.Id, action.Id));
         }
     }

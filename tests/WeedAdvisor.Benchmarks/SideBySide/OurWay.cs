@@ -41,7 +41,8 @@ internal sealed class OurWay : IWay
                 Binds("kind", "kind"),
                 Is("stage", rule.Stages),
                 new AttributeCondition("percent", new AttributeTest.Limit(Comparison.AtLeast, rule.LeastPercent)),
-            ]);
+            ]
+        );
         ImmutableArray<Pattern> when = rule.Forms is null
             ? [site, weed]
             :
@@ -50,7 +51,8 @@ internal sealed class OurWay : IWay
                 weed,
                 new Pattern.Fact(
                     FactKind.Treatment,
-                    [Shares("controls", "kind"), Shares("under", "cover"), Is("form", rule.Forms)]),
+                    [Shares("controls", "kind"), Shares("under", "cover"), Is("form", rule.Forms)]
+                ),
             ];
         Consequence then = rule.Forms is null
             ? new Consequence.Caution("Mind it.")
@@ -68,25 +70,35 @@ internal sealed class OurWay : IWay
         new(attribute, new AttributeTest.Variable(name, Binds: false, Negated: false));
 
     private static ImmutableArray<Fact> FactsOf(PlainCase one) =>
-    [
-        new SiteFact(new Dictionary<string, Reading>
-        {
-            ["cover"] = Reading.Of(one.Site.Cover),
-            ["stock"] = Reading.Of(one.Site.Stock),
-        }),
-        .. one.Weeds.Select(weed => new WeedFact(weed.Id, weed.Id, new Dictionary<string, Reading>
-        {
-            ["kind"] = Reading.Of(weed.Kind),
-            ["stage"] = Reading.Of(weed.Stage),
-            ["percent"] = Reading.Of(weed.Percent),
-        })),
-    ];
+        [
+            new SiteFact(
+                new Dictionary<string, Reading>
+                {
+                    ["cover"] = Reading.Of(one.Site.Cover),
+                    ["stock"] = Reading.Of(one.Site.Stock),
+                }
+            ),
+            .. one.Weeds.Select(weed => new WeedFact(
+                weed.Id,
+                weed.Id,
+                new Dictionary<string, Reading>
+                {
+                    ["kind"] = Reading.Of(weed.Kind),
+                    ["stage"] = Reading.Of(weed.Stage),
+                    ["percent"] = Reading.Of(weed.Percent),
+                }
+            )),
+        ];
 
     private static ActionFact ActionOf(PlainAction action) =>
-        new TreatmentFact(action.Id, action.Id, new Dictionary<string, Reading>
-        {
-            ["controls"] = Reading.Of(WordSet.Of(action.Controls)),
-            ["under"] = Reading.Of(WordSet.Of(action.Under)),
-            ["form"] = Reading.Of(action.Form),
-        });
+        new TreatmentFact(
+            action.Id,
+            action.Id,
+            new Dictionary<string, Reading>
+            {
+                ["controls"] = Reading.Of(WordSet.Of(action.Controls)),
+                ["under"] = Reading.Of(WordSet.Of(action.Under)),
+                ["form"] = Reading.Of(action.Form),
+            }
+        );
 }

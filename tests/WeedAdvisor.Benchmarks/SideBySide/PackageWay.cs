@@ -8,7 +8,8 @@ namespace WeedAdvisor.Benchmarks.SideBySide;
 /// </summary>
 internal sealed class PackageWay : IWay
 {
-    private const string OnCase = "case", OnCatalogue = "catalogue";
+    private const string OnCase = "case",
+        OnCatalogue = "catalogue";
 
     private readonly DrawnRules _rules;
     private readonly RulesEngine.RulesEngine _engine;
@@ -64,19 +65,23 @@ internal sealed class PackageWay : IWay
         }
     }
 
-    private static Rule CaseOf(PlainRule rule) => new()
-    {
-        RuleName = rule.Id,
-        Expression = $"({Any("site.Stock", rule.Stocks)}) && ({Any("weed.Kind", rule.Kinds)})"
-            + $" && ({Any("weed.Stage", rule.Stages)}) && weed.Percent >= {rule.LeastPercent}",
-    };
+    private static Rule CaseOf(PlainRule rule) =>
+        new()
+        {
+            RuleName = rule.Id,
+            Expression =
+                $"({Any("site.Stock", rule.Stocks)}) && ({Any("weed.Kind", rule.Kinds)})"
+                + $" && ({Any("weed.Stage", rule.Stages)}) && weed.Percent >= {rule.LeastPercent}",
+        };
 
-    private static Rule ActionOf(PlainRule rule) => new()
-    {
-        RuleName = rule.Id,
-        Expression = $"({Any("action.Form", rule.Forms!)}) && action.Controls.Contains(weed.Kind)"
-            + " && action.Under.Contains(site.Cover)",
-    };
+    private static Rule ActionOf(PlainRule rule) =>
+        new()
+        {
+            RuleName = rule.Id,
+            Expression =
+                $"({Any("action.Form", rule.Forms!)}) && action.Controls.Contains(weed.Kind)"
+                + " && action.Under.Contains(site.Cover)",
+        };
 
     private static string Any(string of, string[] words) =>
         string.Join(" || ", words.Select(word => $"{of} == \"{word}\""));

@@ -27,7 +27,13 @@ public sealed record PlainAction(string Id, string[] Controls, string[] Under, s
 /// these; null for a rule on the case alone.
 /// </param>
 public sealed record PlainRule(
-    string Id, string[] Stocks, string[] Kinds, string[] Stages, int LeastPercent, string[]? Forms);
+    string Id,
+    string[] Stocks,
+    string[] Kinds,
+    string[] Stages,
+    int LeastPercent,
+    string[]? Forms
+);
 
 /// <summary>What a rule concludes: of the area by a weed, or of an action by a weed.</summary>
 public readonly record struct Concluded(string Rule, string Weed, string? Action)

@@ -32,14 +32,18 @@ internal static class SideBySideTable
         Measured[] measured = Measure(ways, rules.All.Count);
         foreach (Measured one in measured)
         {
-            to.WriteLine(Invariant(
-                $"  {one.Name,-14} {one.Median.TotalMilliseconds,10:0.000} ms a case {one.Bytes / 1024.0,12:0} KB"));
+            string time = Invariant($"{one.Median.TotalMilliseconds:0.000}").PadLeft(10);
+            string size = Invariant($"{one.Bytes / 1024.0:0}").PadLeft(12);
+            to.WriteLine($"  {one.Name.PadRight(14)} {time} ms a case {size} KB");
         }
 
         double ahead = measured[1].Median / measured[0].Median;
         bool isMet = ahead >= atLeast;
-        to.WriteLine(Invariant(
-            $"  this engine is {ahead:0.0} times as fast as plain NRules; asked for {atLeast:0}: {Word(isMet)}"));
+        to.WriteLine(
+            Invariant(
+                $"  this engine is {ahead:0.0} times as fast as plain NRules; asked for {atLeast:0}: {Word(isMet)}"
+            )
+        );
         return isMet;
     }
 
@@ -70,7 +74,8 @@ internal static class SideBySideTable
     {
         foreach (IWay way in ways)
         {
-            for (long begun = Stopwatch.GetTimestamp(); Stopwatch.GetElapsedTime(begun) < s_warm;)
+            long begun = Stopwatch.GetTimestamp();
+            while (Stopwatch.GetElapsedTime(begun) < s_warm)
                 Measure(way, cases, []);
         }
 
@@ -83,8 +88,13 @@ internal static class SideBySideTable
 
         return
         [
-            .. ways.Zip(all, (way, of) => new Measured(
-                way.Name, of.Select(one => one.Time).Order().ElementAt(of.Count / 2), of.Average(one => one.Bytes))),
+            .. ways.Zip(all, (way, of) =>
+                new Measured(
+                    way.Name,
+                    of.Select(one => one.Time).Order().ElementAt(of.Count / 2),
+                    of.Average(one => one.Bytes)
+                )
+            ),
         ];
     }
 

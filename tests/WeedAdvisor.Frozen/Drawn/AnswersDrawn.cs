@@ -32,9 +32,10 @@ internal static class AnswersDrawn
         };
     }
 
-    private static decimal Number(Question question, Tape tape) => question.Between is { } between
-        ? decimal.Round(between.Low + ((between.High - between.Low) * tape.Below(100) / 100), 1)
-        : tape.Below(30);
+    private static decimal Number(Question question, Tape tape) =>
+        question.Between is { } between
+            ? decimal.Round(between.Low + ((between.High - between.Low) * tape.Below(100) / 100), 1)
+            : tape.Below(30);
 
     /// <summary>A day as files write it.</summary>
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

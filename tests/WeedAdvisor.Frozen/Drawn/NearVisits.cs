@@ -14,8 +14,14 @@ internal sealed class NearVisits(KnowledgeBase knowledge, Visit[] worked)
 
     // What other worked areas answer, by place and question: what is left open is filled in with what goes together.
     private readonly ILookup<(string Place, string Question), string> _answers = worked
-        .SelectMany(visit => Sketch(visit).Areas.SelectMany(area => area.Answers.Select(answer =>
-            (Key: (area.Answers.GetValueOrDefault("place", ""), answer.Key), answer.Value))))
+        .SelectMany(visit =>
+            Sketch(visit)
+                .Areas.SelectMany(area =>
+                    area.Answers.Select(answer =>
+                        (Key: (area.Answers.GetValueOrDefault("place", ""), answer.Key), answer.Value)
+                    )
+                )
+        )
         .ToLookup(answer => answer.Key, answer => answer.Value);
 
     /// <summary>A visit near a worked one: one to five answers, weeds or uses of it are changed.</summary>
@@ -52,7 +58,8 @@ internal sealed class NearVisits(KnowledgeBase knowledge, Visit[] worked)
                 if (visit.Head.ContainsKey(question.Id) || area.Answers.ContainsKey(question.Id))
                     continue;
                 string[] others = [.. _answers[(place, question.Id)]];
-                string? answer = others.Length == 0 || (question.Id == Lately && area.Past.Count > 0) ? null
+                string? answer =
+                    others.Length == 0 || (question.Id == Lately && area.Past.Count > 0) ? null
                     : question.Kind == QuestionKind.Date ? AnswersDrawn.Answer(knowledge, question, visit.Date, tape)
                     : tape.Of(others);
                 if (answer is not null)

@@ -33,7 +33,12 @@ internal sealed class UsesDrawn(KnowledgeBase knowledge)
             ("hour", tape.OnceIn(2) ? string.Create(CultureInfo.InvariantCulture, $"'{tape.Below(24):00}:30'") : null),
             ("rate", isRated ? Number(Between(rate!.Product!.Value.Low, rate.Product.Value.High, tape)) : null),
             ("rate-unit", isRated ? rate!.Unit : null),
-            ("method", tape.OnceIn(3) ? null : record?.Formulation == "GR" ? "granules" : tape.Of(s_sprayed)),
+            (
+                "method",
+                tape.OnceIn(3) ? null
+                : record?.Formulation == "GR" ? "granules"
+                : tape.Of(s_sprayed)
+            ),
             ("part-only", Flag(tape)),
             ("watered-in", Flag(tape)),
             ("aired", Flag(tape)),
@@ -65,12 +70,13 @@ internal sealed class UsesDrawn(KnowledgeBase knowledge)
     private static string? Flag(Tape tape) => tape.OnceIn(2) ? null : tape.Of(s_flags);
 
     /// <summary>A number in a range, mostly one of its ends.</summary>
-    public static decimal Between(decimal low, decimal high, Tape tape) => tape.Below(3) switch
-    {
-        0 => low,
-        1 => high,
-        _ => decimal.Round((low + high) / 2, 2),
-    };
+    public static decimal Between(decimal low, decimal high, Tape tape) =>
+        tape.Below(3) switch
+        {
+            0 => low,
+            1 => high,
+            _ => decimal.Round((low + high) / 2, 2),
+        };
 
     /// <summary>A number as files write it.</summary>
     public static string Number(decimal number) => number.ToString("0.####", CultureInfo.InvariantCulture);

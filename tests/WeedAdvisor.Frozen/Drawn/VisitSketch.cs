@@ -21,7 +21,8 @@ internal sealed record VisitSketch(DateOnly Date)
         {
             string text = line.TrimStart();
             int depth = line.Length - text.Length;
-            string key = text.Split(':', 2)[0], value = text.Split(':', 2)[1].Trim();
+            string key = text.Split(':', 2)[0],
+                value = text.Split(':', 2)[1].Trim();
             AreaSketch? area = sketch.Areas.LastOrDefault();
             if (key == "- id")
                 sketch.Areas.Add(new AreaSketch(value));

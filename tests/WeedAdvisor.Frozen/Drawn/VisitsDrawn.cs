@@ -65,14 +65,14 @@ internal static class VisitsDrawn
             : [];
         return
         [
-            .. tape.Some([.. knowledge.Weeds.Keys], 4).Select(weed =>
-            {
-                string stage = tape.Below(5) == 0 ? "" : $", stage: {stages[tape.Below(stages.Length)]}";
-                string cover = tape.Below(3) == 0
-                    ? ""
-                    : FormattableString.Invariant($", cover-percent: {tape.Below(40)}");
-                return $"{{ weed: {weed}{stage}{cover} }}";
-            }),
+            .. tape.Some([.. knowledge.Weeds.Keys], 4)
+                .Select(weed =>
+                {
+                    string stage = tape.Below(5) == 0 ? "" : $", stage: {stages[tape.Below(stages.Length)]}";
+                    string cover =
+                        tape.Below(3) == 0 ? "" : FormattableString.Invariant($", cover-percent: {tape.Below(40)}");
+                    return $"{{ weed: {weed}{stage}{cover} }}";
+                }),
         ];
     }
 
@@ -84,13 +84,17 @@ internal static class VisitsDrawn
         string[] weeds = [.. knowledge.Weeds.Keys];
         return
         [
-            .. tape.Some(treatments, 4).Select(treatment =>
-            {
-                string day = tape.Below(8) == 0 ? "" : $", date: {AnswersDrawn.Day(date.AddDays(-tape.Below(500)))}";
-                string result = tape.Below(6) == 0 ? "" : s_results[tape.Below(s_results.Length)];
-                string escaped = result == "escapes" ? $", escaped: [{string.Join(", ", tape.Some(weeds, 2))}]" : "";
-                return $"{{ treatment: {treatment}{day}{(result.Length > 0 ? ", result: " + result : "")}{escaped} }}";
-            }),
+            .. tape.Some(treatments, 4)
+                .Select(treatment =>
+                {
+                    string day =
+                        tape.Below(8) == 0 ? "" : $", date: {AnswersDrawn.Day(date.AddDays(-tape.Below(500)))}";
+                    string result = tape.Below(6) == 0 ? "" : s_results[tape.Below(s_results.Length)];
+                    string escaped =
+                        result == "escapes" ? $", escaped: [{string.Join(", ", tape.Some(weeds, 2))}]" : "";
+                    return $"{{ treatment: {treatment}{day}{(result.Length > 0 ? ", result: " + result : "")}{escaped} "
+                        + $"}}";
+                }),
         ];
     }
 

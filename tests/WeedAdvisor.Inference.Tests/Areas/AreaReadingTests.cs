@@ -39,8 +39,8 @@ public sealed class AreaReadingTests
     [InlineData("glass-or-rigid", "heated-house")]
     [InlineData("open-sky", "us-southeast")]
     [InlineData("shade-cloth", "us-southeast")]
-    public void Heat_counts_under_a_closed_roof_only(string cover, string zone) => Assert.Equal(
-        zone, Read(Word("cover", cover), Word("heated", "yes"), Word("region", Region)).EmergenceZone);
+    public void Heat_counts_under_a_closed_roof_only(string cover, string zone) =>
+        Assert.Equal(zone, Read(Word("cover", cover), Word("heated", "yes"), Word("region", Region)).EmergenceZone);
 
     [Fact]
     public void The_wage_is_that_set_else_that_answered_else_that_of_the_price_list()
@@ -65,11 +65,17 @@ public sealed class AreaReadingTests
         AreaReading area = Read();
         string[] always =
         [
-            nameof(AreaReading.Area), nameof(AreaReading.Equipment), nameof(AreaReading.UsualRoundsWeeks),
-            nameof(AreaReading.UsualPots), nameof(AreaReading.PotWidthCm),
+            nameof(AreaReading.Area),
+            nameof(AreaReading.Equipment),
+            nameof(AreaReading.UsualRoundsWeeks),
+            nameof(AreaReading.UsualPots),
+            nameof(AreaReading.PotWidthCm),
         ];
-        foreach (PropertyInfo property in typeof(AreaReading).GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(one => one.PropertyType != typeof(bool) && !always.Contains(one.Name)))
+        foreach (
+            PropertyInfo property in typeof(AreaReading)
+                .GetProperties(BindingFlags.Public | BindingFlags.Instance)
+                .Where(one => one.PropertyType != typeof(bool) && !always.Contains(one.Name))
+        )
         {
             Assert.True(property.GetValue(area) is null, property.Name);
         }
@@ -92,17 +98,19 @@ public sealed class AreaReadingTests
         Assert.All(known, id => Assert.NotNull(s_knowledge.QuestionOf(id)));
     }
 
-    private static AreaReading Read(params (string Question, Answer Answer)[] answers) => AreaReading.Of(
-        VisitArea.Blank("a", "A") with
-        {
-            Answers = answers.ToImmutableSortedDictionary(
+    private static AreaReading Read(params (string Question, Answer Answer)[] answers) =>
+        AreaReading.Of(
+            VisitArea.Blank("a", "A") with
+            {
+                Answers = answers.ToImmutableSortedDictionary(
                     one => one.Question,
                     one => one.Answer,
                     StringComparer.Ordinal
                 ),
-        },
-        s_day,
-        s_knowledge);
+            },
+            s_day,
+            s_knowledge
+        );
 
     private static (string, Answer) Word(string question, string word) =>
         (question, new Answer.Words(WordSet.Of(word)));

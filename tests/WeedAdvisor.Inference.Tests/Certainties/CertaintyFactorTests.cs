@@ -42,21 +42,28 @@ public class CertaintyFactorTests
 
     [Fact]
     public void Order_does_not_change_one_bit() =>
-        s_factor.Array[0, 8].SelectMany(factors => Gen.Shuffle(factors.ToArray()), (factors, mixed) => (factors, mixed))
+        s_factor
+            .Array[0, 8]
+            .SelectMany(factors => Gen.Shuffle(factors.ToArray()), (factors, mixed) => (factors, mixed))
             .Sample(both => CertaintyFactor.Combine(both.factors).Equals(CertaintyFactor.Combine(both.mixed)));
 
     [Fact]
     public void One_more_argument_for_never_lowers_and_one_against_never_raises() =>
-        Gen.Select(s_factor.Array[0, 6], Gen.Double[0, 1]).Sample((factors, more) =>
-        {
-            double before = CertaintyFactor.Combine(factors);
-            return CertaintyFactor.Combine([.. factors, more]) >= before - 1e-12
-                && CertaintyFactor.Combine([.. factors, -more]) <= before + 1e-12;
-        });
+        Gen.Select(s_factor.Array[0, 6], Gen.Double[0, 1])
+            .Sample(
+                (factors, more) =>
+                {
+                    double before = CertaintyFactor.Combine(factors);
+                    return CertaintyFactor.Combine([.. factors, more]) >= before - 1e-12
+                        && CertaintyFactor.Combine([.. factors, -more]) <= before + 1e-12;
+                }
+            );
 
     [Fact]
     public void Same_sign_arguments_combine_as_independent_chances_do() =>
-        Gen.Double[0, 1].Array[1, 6].Sample(factors =>
+        Gen.Double[0, 1]
+            .Array[1, 6]
+            .Sample(factors =>
                 Math.Abs(
                     CertaintyFactor.Combine(factors) - (1 - factors.Aggregate(1.0, (rest, one) => rest * (1 - one)))
                 ) < 1e-9

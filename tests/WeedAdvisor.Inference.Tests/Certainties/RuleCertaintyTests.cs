@@ -20,13 +20,19 @@ public class RuleCertaintyTests
     [InlineData(0.6, 0.3, 0.4, 0.7, 0.21)]
     [InlineData(0.8, 0.7, 0.9, 0.4, 0.28)]
     public void A_rule_is_worth_its_least_certain_finding_times_its_own_certainty(
-        double first, double second, double third, double rule, double published)
+        double first,
+        double second,
+        double third,
+        double rule,
+        double published
+    )
     {
         Pattern underTheSky = SmallKnowledge.Fact(FactKind.Site, ("cover", SmallKnowledge.Is("sky")));
         Judgement[] found =
         [
             .. s_findings.Zip([first, second, third], (id, certainty) =>
-                SmallKnowledge.Rule($"it-is-{id}", new Consequence.MakesFinding(id, certainty), underTheSky)),
+                SmallKnowledge.Rule($"it-is-{id}", new Consequence.MakesFinding(id, certainty), underTheSky)
+            ),
         ];
         Judgement advised = SmallKnowledge.Rule(
             "pull-where-all-three-hold",
@@ -34,7 +40,8 @@ public class RuleCertaintyTests
             [
                 .. s_findings.Select(id => new Pattern.HasFinding(id)),
                 SmallKnowledge.Fact(FactKind.Practice, ("id", SmallKnowledge.Is("pull"))),
-            ]);
+            ]
+        );
 
         ClearAction pull = Assert.Single(
             Advisor
@@ -47,10 +54,14 @@ public class RuleCertaintyTests
         Assert.Equal(published, pull.Certainty, 12);
     }
 
-    private static VisitArea UnderTheSky => VisitArea.Blank("a", "A") with
-    {
-        Answers = ImmutableSortedDictionary<string, Answer>.Empty.Add("cover", new Answer.Words(WordSet.Of(["sky"]))),
-        Weeds = [],
-        Past = [],
-    };
+    private static VisitArea UnderTheSky =>
+        VisitArea.Blank("a", "A") with
+        {
+            Answers = ImmutableSortedDictionary<string, Answer>.Empty.Add(
+                "cover",
+                new Answer.Words(WordSet.Of(["sky"]))
+            ),
+            Weeds = [],
+            Past = [],
+        };
 }

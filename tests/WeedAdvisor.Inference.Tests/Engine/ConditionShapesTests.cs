@@ -7,7 +7,7 @@ public class ConditionShapesTests
 {
     [Fact]
     public void No_shipped_judgement_has_more_patterns_than_a_native_program_knows_shapes_for() =>
-        Assert.All(
-            ShippedRules.Knowledge.Judgements,
-            judgement => Assert.InRange(judgement.When.Length, 1, ConditionShapes.MostFacts));
+        Assert.All(ShippedRules.Knowledge.Judgements, judgement =>
+            Assert.InRange(judgement.When.Length, 1, ConditionShapes.MostFacts)
+        );
 }

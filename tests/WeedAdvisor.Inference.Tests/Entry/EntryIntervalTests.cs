@@ -27,8 +27,7 @@ public sealed class EntryIntervalTests
 
     [Fact]
     public void A_use_without_an_hour_ended_at_the_end_of_its_day() =>
-        Assert.Equal(
-            new DateTime(2026, 6, 16, 12, 0, 0), Barred(Yard(Use("isoxaben-spray", s_day, null))).Until!.From);
+        Assert.Equal(new DateTime(2026, 6, 16, 12, 0, 0), Barred(Yard(Use("isoxaben-spray", s_day, null))).Until!.From);
 
     [Fact]
     public void When_the_interval_has_ended_before_the_day_begins_the_work_is_clear() =>
@@ -62,7 +61,8 @@ public sealed class EntryIntervalTests
         Assert.Equal(new DateTime(2026, 6, 16, 8, 0, 0), Barred(Yard(short12, long24)).Until!.From);
         Assert.Equal(
             new DateTime(2026, 6, 16, 8, 0, 0),
-            Barred(Yard(short12 with { Hour = new TimeOnly(18, 0) }, long24)).Until!.From);
+            Barred(Yard(short12 with { Hour = new TimeOnly(18, 0) }, long24)).Until!.From
+        );
     }
 
     [Fact]
@@ -122,8 +122,7 @@ public sealed class EntryIntervalTests
     {
         VisitArea floor = Floor("house-2", Use("diquat-floor-spray", s_day, "08:00"));
         AreaAdvice advice = Advise(Bench(null), s_day, floor);
-        Assert.Contains(
-            Need.Question("house"), Assert.Single(advice.Waiting, waiting => waiting.Action == Work).Needs);
+        Assert.Contains(Need.Question("house"), Assert.Single(advice.Waiting, waiting => waiting.Action == Work).Needs);
     }
 
     [Fact]
@@ -176,9 +175,7 @@ public sealed class EntryIntervalTests
     public void That_nothing_was_put_on_does_not_count_beside_a_use_of_the_last_week()
     {
         VisitArea yard = Yard(Use("isoxaben-spray", s_day.AddDays(-6), "08:00"));
-        Assert.Contains(
-            Advise(yard.With("put-on-lately", "no"), s_day).Gaps,
-            gap => gap.Kind == GapKind.Contradiction);
+        Assert.Contains(Advise(yard.With("put-on-lately", "no"), s_day).Gaps, gap => gap.Kind == GapKind.Contradiction);
         VisitArea today = Yard(Use("isoxaben-spray", s_day, "08:00"));
         Assert.True(IsClosed(today.With("put-on-lately", "no")));
 
@@ -190,8 +187,9 @@ public sealed class EntryIntervalTests
         };
         AssertContradicted(Bench("house-2"), Floor("house-2", fog));
         AssertContradicted(Bench(null), Floor("house-2", fog));
-        Assert.DoesNotContain(
-            Advise(Bench("house-2"), s_day, Floor("house-3", fog)).Gaps, gap => gap.Kind == GapKind.Contradiction);
+        Assert.DoesNotContain(Advise(Bench("house-2"), s_day, Floor("house-3", fog)).Gaps, gap =>
+            gap.Kind == GapKind.Contradiction
+        );
     }
 
     private static void AssertContradicted(VisitArea area, params ImmutableArray<VisitArea> others)
@@ -199,7 +197,8 @@ public sealed class EntryIntervalTests
         AreaAdvice advice = Advise(area, s_day, others);
         Assert.Contains(advice.Gaps, gap => gap.Kind == GapKind.Contradiction);
         Assert.Contains(advice.Clear, clear =>
-            clear.Status == ActionStatus.ClearUnless && clear.Unless.Contains(Need.Question("put-on-lately")));
+            clear.Status == ActionStatus.ClearUnless && clear.Unless.Contains(Need.Question("put-on-lately"))
+        );
     }
 
     // Granules close no house, so an old use of them says nothing of what else was put on lately, and one of an unknown
@@ -228,9 +227,9 @@ public sealed class EntryIntervalTests
 
     [Fact]
     public void Every_time_zone_of_a_region_is_one_that_the_clock_knows() =>
-        Assert.All(
-            ShippedRules.Knowledge.Regions.Values,
-            region => Assert.True(region.TimeZone is { } zone && EntryClock.Knows(zone), region.Id));
+        Assert.All(ShippedRules.Knowledge.Regions.Values, region =>
+            Assert.True(region.TimeZone is { } zone && EntryClock.Knows(zone), region.Id)
+        );
 
     private static void AssertClosed(PastApplication use, int hoursAgo, bool closed)
     {
@@ -261,16 +260,21 @@ public sealed class EntryIntervalTests
 
     private static PastApplication Other(string kind) => new(null, null, "clean", WordSet.Empty) { Kind = kind };
 
-    private static VisitArea Yard(params ImmutableArray<PastApplication> past) => Area(
-        past, ("place", "container-yard"), ("cover", "open-sky"), ("stock", "established"), ("crops", "junipers"));
+    private static VisitArea Yard(params ImmutableArray<PastApplication> past) =>
+        Area(past, ("place", "container-yard"), ("cover", "open-sky"), ("stock", "established"), ("crops", "junipers"));
 
-    private static VisitArea Floor(string house, params ImmutableArray<PastApplication> past) => Area(
-        past, ("place", "house-floor"), ("cover", "film-on"), ("stock", "none-present"), ("house", house));
+    private static VisitArea Floor(string house, params ImmutableArray<PastApplication> past) =>
+        Area(past, ("place", "house-floor"), ("cover", "film-on"), ("stock", "none-present"), ("house", house));
 
     private static VisitArea Bench(string? house)
     {
         VisitArea bench = Area(
-            [], ("place", "growing-house"), ("cover", "film-on"), ("stock", "established"), ("crops", "hydrangeas"));
+            [],
+            ("place", "growing-house"),
+            ("cover", "film-on"),
+            ("stock", "established"),
+            ("crops", "hydrangeas")
+        );
         return house is null ? bench : bench with { Answers = bench.Answers.Add("house", Word(house)) };
     }
 
@@ -286,7 +290,8 @@ public sealed class EntryIntervalTests
                 .Append(("put-on-lately", past.IsEmpty ? "no" : "yes"))
                 .ToImmutableSortedDictionary(one => one.Item1, one => (Answer)Word(one.Item2), StringComparer.Ordinal),
             [new WeedSeen("spurge-spotted", "young", 5)],
-            past);
+            past
+        );
 
     private static Answer.Words Word(string word) => new Answer.Words(WordSet.Of([word]));
 }

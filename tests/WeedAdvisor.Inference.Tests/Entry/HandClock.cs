@@ -8,7 +8,8 @@ internal static class HandClock
 {
     private static readonly DateTime s_spring = new(2026, 3, 8, 2, 0, 0);
     private static readonly DateTime s_autumn = new(2026, 11, 1, 2, 0, 0);
-    private static readonly TimeSpan s_winter = TimeSpan.FromHours(-5), s_summer = TimeSpan.FromHours(-4);
+    private static readonly TimeSpan s_winter = TimeSpan.FromHours(-5),
+        s_summer = TimeSpan.FromHours(-4);
 
     /// <summary>The moment in universal time. An hour that the clock shows twice is the later one.</summary>
     public static DateTime Universal(DateTime local)

@@ -29,10 +29,15 @@ public sealed class RoofsTests
                         Said(together.Areas[i])
                     );
             },
-            iter: Sizes.Of(20, 500));
+            iter: Sizes.Of(20, 500)
+        );
 
-    private static string Said(AreaAdvice advice) => string.Join(
-        '\n',
-        advice.AllConclusions().Select(one => $"{one.Judgement} {one.Action} {one.IsCertain} {one.Text}")
-            .Concat(advice.Gaps.Select(gap => gap.Text)));
+    private static string Said(AreaAdvice advice) =>
+        string.Join(
+            '\n',
+            advice
+                .AllConclusions()
+                .Select(one => $"{one.Judgement} {one.Action} {one.IsCertain} {one.Text}")
+                .Concat(advice.Gaps.Select(gap => gap.Text))
+        );
 }

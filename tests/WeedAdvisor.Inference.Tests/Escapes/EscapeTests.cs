@@ -15,7 +15,8 @@ namespace WeedAdvisor.Inference.Tests.Escapes;
 /// </summary>
 public sealed class EscapeTests
 {
-    private const string Spurge = "spurge-spotted", Eclipta = "eclipta";
+    private const string Spurge = "spurge-spotted",
+        Eclipta = "eclipta";
     private static readonly DateOnly s_day = new(2026, 6, 30);
     private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
@@ -48,8 +49,8 @@ public sealed class EscapeTests
     }
 
     [Fact]
-    public void Two_seasons_running_are_twice() => Assert.True(Assert.Single(
-        EscapesOfArea.Of([Through("prodiamine-granule", 2, Spurge)], s_knowledge)).HasLapsed);
+    public void Two_seasons_running_are_twice() =>
+        Assert.True(Assert.Single(EscapesOfArea.Of([Through("prodiamine-granule", 2, Spurge)], s_knowledge)).HasLapsed);
 
     [Fact]
     public void A_resistance_on_record_counts_as_one_time()
@@ -72,8 +73,10 @@ public sealed class EscapeTests
         string other = mixture.Actives.Single(active => active.Group != "3").Name;
         var sole = s_knowledge.Treatments["prodiamine-granule"];
         Assert.Null(TreatmentControl.GradeOf(sole, weed, s_knowledge, escapes));
-        string? alone = s_knowledge.Treatments.Values
-            .Where(one => one.Actives is [var active] && active.Name == other && one.Role == mixture.Role)
+        string? alone = s_knowledge
+            .Treatments.Values.Where(one =>
+                one.Actives is [var active] && active.Name == other && one.Role == mixture.Role
+            )
             .Select(one => TreatmentControl.GradeOf(one, weed, s_knowledge))
             .MaxBy(grade => grade is null ? -1 : s_knowledge.Scale[grade].ReductionPercent.Low);
         Assert.Equal(alone, TreatmentControl.GradeOf(mixture, weed, s_knowledge, escapes));
@@ -153,10 +156,10 @@ public sealed class EscapeTests
         var area = new VisitArea(
             "yard",
             "Yard",
-            AreaAnswers.Of(answers)
-                .Add("potted-on", new Answer.Date(new DateOnly(2024, 4, 1))),
+            AreaAnswers.Of(answers).Add("potted-on", new Answer.Date(new DateOnly(2024, 4, 1))),
             [new WeedSeen(Spurge, "expected", null)],
-            past);
+            past
+        );
         return ShippedRules.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
     }
 

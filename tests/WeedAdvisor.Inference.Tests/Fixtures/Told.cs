@@ -12,15 +12,17 @@ internal static class Told
         + $"[{string.Join(' ', one.Needs.Select(need => need.Id))}] {string.Join(" | ", one.Match.Select(By))}"
         + $" {string.Join(' ', Bound(one))}";
 
-    private static IEnumerable<string> Bound(Conclusion one) => one.Bindings.Values
-        .OrderBy(pair => pair.Key, StringComparer.Ordinal)
-        .Select(pair => $"${pair.Key}={pair.Value}");
+    private static IEnumerable<string> Bound(Conclusion one) =>
+        one
+            .Bindings.Values.OrderBy(pair => pair.Key, StringComparer.Ordinal)
+            .Select(pair => $"${pair.Key}={pair.Value}");
 
-    private static string By(Matched matched) => matched switch
-    {
-        Matched.One fact => fact.Fact.Key,
-        Matched.Several several => $"{{{string.Join(',', several.Facts)}}}",
-        Matched.Evidence evidence => $"<{string.Join(',', evidence.Conclusions)}>",
-        _ => "?",
-    };
+    private static string By(Matched matched) =>
+        matched switch
+        {
+            Matched.One fact => fact.Fact.Key,
+            Matched.Several several => $"{{{string.Join(',', several.Facts)}}}",
+            Matched.Evidence evidence => $"<{string.Join(',', evidence.Conclusions)}>",
+            _ => "?",
+        };
 }

@@ -20,7 +20,8 @@ internal static class RandomKeys
 {
     private static readonly string[] s_features = ["a", "b", "c", "d", "e", "f", "g", "h"];
 
-    private static readonly Gen<string[]> s_some = Gen.Bool.Array[s_features.Length]
+    private static readonly Gen<string[]> s_some = Gen
+        .Bool.Array[s_features.Length]
         .Select(takes => s_features.Where((_, at) => takes[at]).ToArray());
 
     /// <summary>
@@ -31,14 +32,21 @@ internal static class RandomKeys
             .Select(
                 (weeds, seen, absent) =>
                     new Case(
-        Of(
-            s_features, [("a", "one"), ("b", "one"), ("c", "two"), ("d", "two"), ("e", "two")],
-            [.. weeds.Select((features, at) => ($"weed-{at}", features))]),
-        seen,
-        [.. absent.Except(seen)]));
+                        Of(
+                            s_features,
+                            [("a", "one"), ("b", "one"), ("c", "two"), ("d", "two"), ("e", "two")],
+                            [.. weeds.Select((features, at) => ($"weed-{at}", features))]
+                        ),
+                        seen,
+                        [.. absent.Except(seen)]
+                    )
+            );
 
     public static KnowledgeBase Of(
-        string[] features, (string Feature, string Group)[] either, params (string Id, string[] Features)[] weeds) =>
+        string[] features,
+        (string Feature, string Group)[] either,
+        params (string Id, string[] Features)[] weeds
+    ) =>
         SmallKnowledge.Of() with
         {
             Vocabulary = ImmutableSortedDictionary<string, WordList>
@@ -46,8 +54,13 @@ internal static class RandomKeys
                     "weed-feature",
                     new WordList("weed-feature", [.. features.Select(word => KeyValuePair.Create(word, word))])
                 )
-                .Add("weed-feature-either", new WordList(
-                    "weed-feature-either", [.. either.Select(pair => KeyValuePair.Create(pair.Feature, pair.Group))])),
+                .Add(
+                    "weed-feature-either",
+                    new WordList(
+                        "weed-feature-either",
+                        [.. either.Select(pair => KeyValuePair.Create(pair.Feature, pair.Group))]
+                    )
+                ),
             Weeds = weeds.ToImmutableSortedDictionary(
                 weed => weed.Id,
                 weed => WeedOf(weed.Id, weed.Features),
@@ -56,5 +69,8 @@ internal static class RandomKeys
         };
 
     private static Weed WeedOf(string id, string[] features) =>
-        Invented.Weed(id) with { Features = WordSet.Of(features) };
+        Invented.Weed(id) with
+        {
+            Features = WordSet.Of(features),
+        };
 }

@@ -19,8 +19,14 @@ public sealed class LabelBookTests
     private static readonly RandomVisits s_visits = new(s_knowledge);
 
     // A book that allows everything that a label can allow, for every treatment.
-    private static readonly Lazy<Advisor> s_mildest = new(() => Advisor.Of(LabelOverlay.Of(s_knowledge, new LabelBook(
-        [.. s_knowledge.Treatments.Values.Select(Mildest)], new string('0', 64)))));
+    private static readonly Lazy<Advisor> s_mildest = new(() =>
+        Advisor.Of(
+            LabelOverlay.Of(
+                s_knowledge,
+                new LabelBook([.. s_knowledge.Treatments.Values.Select(Mildest)], new string('0', 64))
+            )
+        )
+    );
 
     [Fact]
     public void What_only_the_label_can_tell_is_settled_by_it()
@@ -43,7 +49,8 @@ public sealed class LabelBookTests
         KnowledgeBase read = Over("prodiamine-granule", "wait-after-potting-days: 7", "registration-number: \"12-34\"");
         Assert.Equal(
             "By your label of Own granules, number 12-34, read 2026-03-01: 7 days after potting; the record says 14.",
-            read.Treatments["prodiamine-granule"].Label!.Line(RandomVisits.Day));
+            read.Treatments["prodiamine-granule"].Label!.Line(RandomVisits.Day)
+        );
     }
 
     [Fact]
@@ -60,7 +67,8 @@ public sealed class LabelBookTests
     }
 
     [Fact]
-    public void A_label_read_more_than_a_year_ago_is_to_be_read_again() => Assert.Contains(
+    public void A_label_read_more_than_a_year_ago_is_to_be_read_again() =>
+        Assert.Contains(
             "read it again",
             Over("prodiamine-granule").Treatments["prodiamine-granule"].Label!.Line(new DateOnly(2027, 6, 1)),
             StringComparison.Ordinal
@@ -107,9 +115,10 @@ public sealed class LabelBookTests
     [Fact]
     public void No_label_lifts_what_protects_people_cuttings_organic_and_edible_crops_or_a_closed_house() =>
         s_visits.Area.Sample(
-        area =>
-        {
-            foreach (VisitArea one in (VisitArea[])
+            area =>
+            {
+                foreach (
+                    VisitArea one in (VisitArea[])
                         [
                             area,
                             area.With("stock", "unrooted-cuttings"),
@@ -118,26 +127,29 @@ public sealed class LabelBookTests
                             area.With("cover", "film-on"),
                         ]
                 )
-            {
-                foreach (ClearAction clear in s_mildest.Value.Open(AreaCase.Alone(RandomVisits.Day, one)).Advice.Clear)
                 {
-                    if (!s_knowledge.Treatments.TryGetValue(clear.Action, out Treatment? treatment))
-                        continue;
-                    Assert.Equal("current", treatment.Status);
-                    Assert.False(treatment.ReachesCrop && Says(one, "stock", "unrooted-cuttings"), clear.Action);
-                    Assert.False(treatment.ReachesCrop && !one.Answers.ContainsKey("stock"), clear.Action);
-                    Assert.False(!treatment.OrganicOk && Says(one, "organic", "yes"), clear.Action);
-                    Assert.False(!treatment.EdibleOk && Says(one, "edible", "yes"), clear.Action);
-                    Assert.False(treatment.EnclosedUse == "never" && Says(one, "cover", "film-on"), clear.Action);
-                    Assert.NotNull(
-                        clear.Cautions.FirstOrDefault(caution =>
-                            caution.Text.StartsWith("By your label", StringComparison.Ordinal)
-                        )
-                    );
+                    foreach (
+                        ClearAction clear in s_mildest.Value.Open(AreaCase.Alone(RandomVisits.Day, one)).Advice.Clear
+                    )
+                    {
+                        if (!s_knowledge.Treatments.TryGetValue(clear.Action, out Treatment? treatment))
+                            continue;
+                        Assert.Equal("current", treatment.Status);
+                        Assert.False(treatment.ReachesCrop && Says(one, "stock", "unrooted-cuttings"), clear.Action);
+                        Assert.False(treatment.ReachesCrop && !one.Answers.ContainsKey("stock"), clear.Action);
+                        Assert.False(!treatment.OrganicOk && Says(one, "organic", "yes"), clear.Action);
+                        Assert.False(!treatment.EdibleOk && Says(one, "edible", "yes"), clear.Action);
+                        Assert.False(treatment.EnclosedUse == "never" && Says(one, "cover", "film-on"), clear.Action);
+                        Assert.NotNull(
+                            clear.Cautions.FirstOrDefault(caution =>
+                                caution.Text.StartsWith("By your label", StringComparison.Ordinal)
+                            )
+                        );
+                    }
                 }
-            }
-        },
-        iter: Sizes.Of(60, 2000));
+            },
+            iter: Sizes.Of(60, 2000)
+        );
 
     [Fact]
     public void No_label_opens_a_place_in_which_an_interval_runs()
@@ -154,7 +166,8 @@ public sealed class LabelBookTests
 
     private static KnowledgeBase Over(string treatment, params string[] fields)
     {
-        string text = $"- id: own\n  name: Own granules\n  treatment: {treatment}\n  read: 2026-03-01\n"
+        string text =
+            $"- id: own\n  name: Own granules\n  treatment: {treatment}\n  read: 2026-03-01\n"
             + string.Concat(fields.Select(field => $"  {field}\n"));
         return LabelOverlay.Of(
             s_knowledge,
@@ -162,23 +175,24 @@ public sealed class LabelBookTests
         );
     }
 
-    private static ProductLabel Mildest(Treatment treatment) => new()
-    {
-        Id = treatment.Id,
-        Name = treatment.Name,
-        Treatment = treatment.Id,
-        Read = RandomVisits.Day,
-        Sites = WordSet.Of(s_knowledge.QuestionOf("place")!.Choices.Select(choice => choice.Id)),
-        Crops = WordSet.Of(s_knowledge.Crops.Keys),
-        EntryHours = 0,
-        WaitAfterPottingDays = 0,
-        WaitBareRootDays = 0,
-        DaysBeforeCovering = 0,
-        RepeatAfterDays = 0,
-        UsesPerYear = 366,
-        YearlyLimitKgAiHa = 10_000,
-        Where = treatment.Where,
-    };
+    private static ProductLabel Mildest(Treatment treatment) =>
+        new()
+        {
+            Id = treatment.Id,
+            Name = treatment.Name,
+            Treatment = treatment.Id,
+            Read = RandomVisits.Day,
+            Sites = WordSet.Of(s_knowledge.QuestionOf("place")!.Choices.Select(choice => choice.Id)),
+            Crops = WordSet.Of(s_knowledge.Crops.Keys),
+            EntryHours = 0,
+            WaitAfterPottingDays = 0,
+            WaitBareRootDays = 0,
+            DaysBeforeCovering = 0,
+            RepeatAfterDays = 0,
+            UsesPerYear = 366,
+            YearlyLimitKgAiHa = 10_000,
+            Where = treatment.Where,
+        };
 
     private static bool Says(VisitArea area, string question, string word) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words words && words.Value.Contains(word);

@@ -39,7 +39,8 @@ public sealed class LimitCaseTests
                     Date = s_day.AddDays(-130),
                 }
             ),
-            limit => limit is { Kind: LimitKind.Uses, Holds: Truth.Yes });
+            limit => limit is { Kind: LimitKind.Uses, Holds: Truth.Yes }
+        );
     }
 
     // No yearly limit of pendimethalin was found; the highest published use is 4 lb ai/acre.
@@ -97,7 +98,8 @@ public sealed class LimitCaseTests
 
     // A product and an active may be told with no rate that can be turned into active; all uses of it are then open.
     [Fact]
-    public void A_product_told_by_its_active_brought_an_amount_that_is_not_known() => Assert.Contains(
+    public void A_product_told_by_its_active_brought_an_amount_that_is_not_known() =>
+        Assert.Contains(
             Of(
                 "oxadiazon-granule",
                 new PastApplication(null, s_day.AddDays(-300), "clean", WordSet.Empty)
@@ -105,7 +107,8 @@ public sealed class LimitCaseTests
                     Actives = WordSet.Of(["oxadiazon"]),
                 }
             ),
-        limit => limit is { Kind: LimitKind.Amount, Holds: Truth.NotKnown });
+            limit => limit is { Kind: LimitKind.Amount, Holds: Truth.NotKnown }
+        );
 
     [Fact]
     public void What_only_the_highest_rate_makes_too_much_is_allowed_at_the_low_one_and_says_so()
@@ -119,8 +122,12 @@ public sealed class LimitCaseTests
         Assert.Equal(
             "0.839 kg/ha (0.749 lb/acre) of prodiamine is left of the 1.68 kg/ha that may go on in twelve months: keep "
                 + "to the low end of the rate",
-            limit.Text);
-        Assert.Equal(Truth.Yes, Assert.Single(
+            limit.Text
+        );
+        Assert.Equal(
+            Truth.Yes,
+            Assert
+                .Single(
                     LimitCheck.All(s_knowledge.Treatments["prodiamine-spray"], s_day, [low], s_knowledge, 1.2m),
                     one => one.Kind == LimitKind.Amount
                 )
@@ -154,11 +161,15 @@ public sealed class LimitCaseTests
     }
 
     [Fact]
-    public void The_last_days_of_the_calendar_break_nothing() => Assert.NotEmpty(LimitCheck.Of(
-        s_knowledge.Treatments["isoxaben-spray"],
-        DateOnly.MaxValue.AddDays(-1),
-        [new PastApplication("isoxaben-spray", DateOnly.MaxValue.AddDays(-3), "clean", WordSet.Empty)],
-        s_knowledge));
+    public void The_last_days_of_the_calendar_break_nothing() =>
+        Assert.NotEmpty(
+            LimitCheck.Of(
+                s_knowledge.Treatments["isoxaben-spray"],
+                DateOnly.MaxValue.AddDays(-1),
+                [new PastApplication("isoxaben-spray", DateOnly.MaxValue.AddDays(-3), "clean", WordSet.Empty)],
+                s_knowledge
+            )
+        );
 
     // The same figure of a product and of its active is one limit.
     [Fact]
@@ -181,16 +192,17 @@ public sealed class LimitCaseTests
 
     // Every figure that a record publishes alone fits the limit of its actives: else one of the two is wrong.
     [Fact]
-    public void The_lowest_published_rate_of_every_treatment_fits_its_limits() => Assert.All(
-        s_knowledge.Treatments.Values, treatment => Assert.DoesNotContain(
-            LimitCheck.All(treatment, s_day, [], s_knowledge), limit => limit.Holds != Truth.No));
+    public void The_lowest_published_rate_of_every_treatment_fits_its_limits() =>
+        Assert.All(s_knowledge.Treatments.Values, treatment =>
+            Assert.DoesNotContain(LimitCheck.All(treatment, s_day, [], s_knowledge), limit => limit.Holds != Truth.No)
+        );
 
-    private static VisitArea Yard() =>
-        ShippedRules.Visit("limits-over-all-products").Areas[0];
+    private static VisitArea Yard() => ShippedRules.Visit("limits-over-all-products").Areas[0];
 
     private static KnowledgeBase Over(string treatment, params string[] fields)
     {
-        string text = $"- id: own\n  name: Own\n  treatment: {treatment}\n  read: 2026-03-01\n"
+        string text =
+            $"- id: own\n  name: Own\n  treatment: {treatment}\n  read: 2026-03-01\n"
             + string.Concat(fields.Select(field => $"  {field}\n"));
         return LabelOverlay.Of(
             s_knowledge,

@@ -26,8 +26,9 @@ public sealed class LimitOracleTests
         s_day,
         Gen.Select(Gen.Int[0, s_products.Length - 1], Gen.Int[-1, 430], Gen.Int[150, 300], Gen.Bool).Array[0, 6],
         Gen.Int[0, s_products.Length - 1],
-        (day, uses, product) => (
-            day,
+        (day, uses, product) =>
+            (
+                day,
                 uses.Select(use =>
                         UseOf(
                             s_products[use.Item1],
@@ -36,26 +37,30 @@ public sealed class LimitOracleTests
                         )
                     )
                     .ToArray(),
-            s_products[product]));
+                s_products[product]
+            )
+    );
 
     [Fact]
-    public void Uses_amounts_and_intervals_agree_with_a_count_by_hand_day_by_day() => s_cases.Sample(
-        one =>
-        {
-            ImmutableArray<LimitVerdict> told = Of(one.Product, one.Day, one.Past);
-            Truth expected = LimitsByHand.Breaks(one.Product, one.Past, one.Day);
-            Assert.Equal(expected, told.Select(limit => limit.Holds).Append(Truth.No).Max());
-            if (expected == Truth.Yes)
+    public void Uses_amounts_and_intervals_agree_with_a_count_by_hand_day_by_day() =>
+        s_cases.Sample(
+            one =>
             {
-                Assert.Equal(
-                    LimitsByHand.FirstDay(one.Product, one.Past, one.Day),
-                    told.Where(limit => limit.Holds == Truth.Yes).Max(limit => limit.Until));
-            }
-        },
-        iter: Sizes.Of(300, 50_000),
+                ImmutableArray<LimitVerdict> told = Of(one.Product, one.Day, one.Past);
+                Truth expected = LimitsByHand.Breaks(one.Product, one.Past, one.Day);
+                Assert.Equal(expected, told.Select(limit => limit.Holds).Append(Truth.No).Max());
+                if (expected == Truth.Yes)
+                {
+                    Assert.Equal(
+                        LimitsByHand.FirstDay(one.Product, one.Past, one.Day),
+                        told.Where(limit => limit.Holds == Truth.Yes).Max(limit => limit.Until)
+                    );
+                }
+            },
+            iter: Sizes.Of(300, 50_000),
             print: one =>
                 $"{one.Product} on {one.Day:O} after "
-                    + $"{string.Join("; ", one.Past.Select(use => $"{use.Treatment} {use.Date:O} {use.Rate}"))}"
+                + $"{string.Join("; ", one.Past.Select(use => $"{use.Treatment} {use.Date:O} {use.Rate}"))}"
         );
 
     // Through the rules: what is out, or waits, stays so after one use more, and no day comes earlier.
@@ -65,31 +70,32 @@ public sealed class LimitOracleTests
         LiveAdvice live = ShippedRules.Advisor.Open(AreaCase.Alone(new DateOnly(2028, 6, 1), Yard([])));
         Gen.Select(s_cases, Gen.Int[0, s_products.Length - 1], Gen.Int[0, 430], (one, more, ago) => (one, more, ago))
             .Sample(
-            sample =>
-            {
-                (DateOnly day, PastApplication[] past, _) = sample.one;
-                PastApplication added = UseOf(s_products[sample.more], day.AddDays(-sample.ago), null);
-                AreaAdvice before = live.Change(AreaCase.Alone(day, Yard(past)));
-                AreaAdvice after = live.Change(AreaCase.Alone(day, Yard([.. past, added])));
-                foreach (
-                    string other in s_products.Where(id =>
-                        id != added.Treatment && SharesActive(id, added.Treatment!)
-                    )
-                )
+                sample =>
                 {
-                    if (!IsClear(before, other))
-                        Assert.False(IsClear(after, other), other);
-                    if (UntilOf(before, other) is { } was && UntilOf(after, other) is { } now)
-                        Assert.True(now >= was, $"{other}: {was:O}, then {now:O}");
-                    Assert.False(
-                        before.Barred.Any(bar => bar.Action == other)
-                            && after.Waiting.Any(wait => wait.Action == other),
-                        other
-                    );
-                }
-            },
-            iter: Sizes.Of(60, 5_000),
-            threads: 1);
+                    (DateOnly day, PastApplication[] past, _) = sample.one;
+                    PastApplication added = UseOf(s_products[sample.more], day.AddDays(-sample.ago), null);
+                    AreaAdvice before = live.Change(AreaCase.Alone(day, Yard(past)));
+                    AreaAdvice after = live.Change(AreaCase.Alone(day, Yard([.. past, added])));
+                    foreach (
+                        string other in s_products.Where(id =>
+                            id != added.Treatment && SharesActive(id, added.Treatment!)
+                        )
+                    )
+                    {
+                        if (!IsClear(before, other))
+                            Assert.False(IsClear(after, other), other);
+                        if (UntilOf(before, other) is { } was && UntilOf(after, other) is { } now)
+                            Assert.True(now >= was, $"{other}: {was:O}, then {now:O}");
+                        Assert.False(
+                            before.Barred.Any(bar => bar.Action == other)
+                                && after.Waiting.Any(wait => wait.Action == other),
+                            other
+                        );
+                    }
+                },
+                iter: Sizes.Of(60, 5_000),
+                threads: 1
+            );
     }
 
     private static bool SharesActive(string one, string other) =>
@@ -113,6 +119,10 @@ public sealed class LimitOracleTests
         new PastApplication(treatment, day, "clean", WordSet.Empty) is var use
         && pounds is { } rate
         && treatment == "prodiamine-granule"
-            ? use with { Rate = rate, RateUnit = "lb/acre" }
+            ? use with
+            {
+                Rate = rate,
+                RateUnit = "lb/acre",
+            }
             : new PastApplication(treatment, day, "clean", WordSet.Empty);
 }

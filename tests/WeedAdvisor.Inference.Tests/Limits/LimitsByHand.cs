@@ -13,7 +13,8 @@ namespace WeedAdvisor.Inference.Tests.Limits;
 internal static class LimitsByHand
 {
     // 1 lb/acre = 0.45359237 kg / 0.40468564224 ha (NIST Handbook 44, Appendix C); limits stand rounded to 0.01 kg/ha.
-    private const double KgHa = 0.45359237 / 0.40468564224, Rounding = 0.005;
+    private const double KgHa = 0.45359237 / 0.40468564224,
+        Rounding = 0.005;
     private const int UsualDays = 56;
 
     private static readonly Dictionary<string, (double? Kg, int? Uses, int? Days)> s_actives = new()
@@ -31,31 +32,32 @@ internal static class LimitsByHand
     /// <summary>
     /// Products by record id: pounds of each active on an acre, lowest and highest, and the product's own limits.
     /// </summary>
-    public static Dictionary<string, Product> Products { get; } = new()
-    {
-        ["prodiamine-granule"] = new(true, [("prodiamine", 0.75, 1.5)]),
-        ["prodiamine-spray"] = new(false, [("prodiamine", 0.65, 1.5)]),
-        ["oxyfluorfen-prodiamine-granule"] = new(
+    public static Dictionary<string, Product> Products { get; } =
+        new()
+        {
+            ["prodiamine-granule"] = new(true, [("prodiamine", 0.75, 1.5)]),
+            ["prodiamine-spray"] = new(false, [("prodiamine", 0.65, 1.5)]),
+            ["oxyfluorfen-prodiamine-granule"] = new(
                 true,
                 [("oxyfluorfen", 2, 2), ("prodiamine", 0.75, 0.75)],
                 Uses: 2,
                 Days: 60
             ),
-        ["isoxaben-prodiamine-granule"] = new(true, [("isoxaben", 0.5, 0.5), ("prodiamine", 0.8, 0.8)]),
-        ["isoxaben-spray"] = new(false, [("isoxaben", 0.5, 1)], Days: 60),
-        ["isoxaben-dithiopyr-granule"] = new(
+            ["isoxaben-prodiamine-granule"] = new(true, [("isoxaben", 0.5, 0.5), ("prodiamine", 0.8, 0.8)]),
+            ["isoxaben-spray"] = new(false, [("isoxaben", 0.5, 1)], Days: 60),
+            ["isoxaben-dithiopyr-granule"] = new(
                 true,
                 [("isoxaben", 0.75, 0.75), ("dithiopyr", 0.375, 0.375)],
                 Uses: 2,
                 Kg: 2.52
             ),
-        ["oxyfluorfen-oryzalin-granule"] = new(true, [("oxyfluorfen", 2, 2), ("oryzalin", 1, 1)], Uses: 3),
-        ["oxyfluorfen-directed-spray"] = new(false, [("oxyfluorfen", 0.5, 2)], Uses: 3),
-        ["flumioxazin-granule"] = new(true, [("flumioxazin", 0.375, 0.375)], Uses: 2),
-        ["oryzalin-spray"] = new(false, [("oryzalin", 2, 4)], Days: 90),
-        ["simazine-spray"] = new(false, [("simazine", 1.5, 4)], Uses: 1),
-        ["dimethenamid-p-spray"] = new(false, [("dimethenamid-P", 0.98, 1.5)], Days: 35),
-    };
+            ["oxyfluorfen-oryzalin-granule"] = new(true, [("oxyfluorfen", 2, 2), ("oryzalin", 1, 1)], Uses: 3),
+            ["oxyfluorfen-directed-spray"] = new(false, [("oxyfluorfen", 0.5, 2)], Uses: 3),
+            ["flumioxazin-granule"] = new(true, [("flumioxazin", 0.375, 0.375)], Uses: 2),
+            ["oryzalin-spray"] = new(false, [("oryzalin", 2, 4)], Days: 90),
+            ["simazine-spray"] = new(false, [("simazine", 1.5, 4)], Uses: 1),
+            ["dimethenamid-p-spray"] = new(false, [("dimethenamid-P", 0.98, 1.5)], Days: 35),
+        };
 
     /// <summary>Whether one more use on a day would break a limit: yes, not known, no.</summary>
     public static Truth Breaks(string id, IReadOnlyCollection<PastApplication> past, DateOnly day)
@@ -70,7 +72,9 @@ internal static class LimitsByHand
             bool countsSprays = active == "oxyfluorfen";
             if (kg is { } most && !(countsSprays && product.IsGranule))
             {
-                breaks = Worse(breaks, TooMuch(
+                breaks = Worse(
+                    breaks,
+                    TooMuch(
                         [.. holding.Where(use => !countsSprays || !Products[use.Treatment!].IsGranule)],
                         active,
                         low,
@@ -103,7 +107,8 @@ internal static class LimitsByHand
 
     private static Truth TooMany(PastApplication[] uses, int most, DateOnly day)
     {
-        int sure = 0, may = 0;
+        int sure = 0,
+            may = 0;
         for (DateOnly one = day.AddDays(-370); one <= day; one = one.AddDays(1))
         {
             if (IsWithinAYear(one, day) && uses.Any(use => use.Date == one))
@@ -111,12 +116,15 @@ internal static class LimitsByHand
         }
 
         may = sure + uses.Count(use => use.Date is null);
-        return sure >= most ? Truth.Yes : may >= most ? Truth.NotKnown : Truth.No;
+        return sure >= most ? Truth.Yes
+            : may >= most ? Truth.NotKnown
+            : Truth.No;
     }
 
     private static Truth TooMuch(PastApplication[] uses, string? active, double now, double most, DateOnly day)
     {
-        double least = now * KgHa, all = now * KgHa;
+        double least = now * KgHa,
+            all = now * KgHa;
         foreach (PastApplication use in uses)
         {
             if (use.Date is { } date && !IsWithinAYear(date, day))
@@ -144,7 +152,13 @@ internal static class LimitsByHand
         if (use.Date is not { } date)
             return Truth.NotKnown;
         int since = day.DayNumber - date.DayNumber;
-        return days is { } known ? since < known ? Truth.Yes : Truth.No : since < UsualDays ? Truth.NotKnown : Truth.No;
+        return days is { } known
+            ? since < known
+                ? Truth.Yes
+                : Truth.No
+            : since < UsualDays
+                ? Truth.NotKnown
+                : Truth.No;
     }
 
     // A use counts until the same day of the next year, which a leap day reaches with the first of March.
@@ -166,8 +180,10 @@ internal static class LimitsByHand
         public bool Holds(string active) => Actives.Any(one => one.Name == active);
 
         /// <summary>Pounds on an acre of one active, or of all.</summary>
-        public (double Low, double High) Brings(string? active) => (
-            Actives.Where(one => active is null || one.Name == active).Sum(one => one.Low),
-            Actives.Where(one => active is null || one.Name == active).Sum(one => one.High));
+        public (double Low, double High) Brings(string? active) =>
+            (
+                Actives.Where(one => active is null || one.Name == active).Sum(one => one.Low),
+                Actives.Where(one => active is null || one.Name == active).Sum(one => one.High)
+            );
     }
 }

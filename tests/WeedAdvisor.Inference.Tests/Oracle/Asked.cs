@@ -29,23 +29,37 @@ internal sealed record Said(string Judgement, ImmutableArray<string> Facts, stri
 internal static class Asked
 {
     /// <summary>What the engine concludes.</summary>
-    public static Said[] OfEngine(KnowledgeBase knowledge, AreaCase looked) => Of(RuleEngine
-        .Of(knowledge.Judgements, CatalogueFacts.Of(knowledge)).Open().Change(AreaFacts.Of(knowledge, looked)).All());
+    public static Said[] OfEngine(KnowledgeBase knowledge, AreaCase looked) =>
+        Of(
+            RuleEngine
+                .Of(knowledge.Judgements, CatalogueFacts.Of(knowledge))
+                .Open()
+                .Change(AreaFacts.Of(knowledge, looked))
+                .All()
+        );
 
     /// <summary>What the tree concludes.</summary>
-    public static Said[] OfTree(KnowledgeBase knowledge, AreaCase looked) => Of(TreeInference
-        .Conclude(knowledge.Judgements, [.. CatalogueFacts.Of(knowledge), .. AreaFacts.Of(knowledge, looked)]));
+    public static Said[] OfTree(KnowledgeBase knowledge, AreaCase looked) =>
+        Of(
+            TreeInference.Conclude(
+                knowledge.Judgements,
+                [.. CatalogueFacts.Of(knowledge), .. AreaFacts.Of(knowledge, looked)]
+            )
+        );
 
     private static Said[] Of(IEnumerable<Conclusion> conclusions) =>
-    [
-        .. conclusions.Select(one => new Said(
-            one.Judgement.Id,
-            [
-                .. one.Match.OfType<Matched.One>().Select(matched => matched.Fact)
-                    .Where(fact => fact is WeedFact or CropFact or ActionFact)
-                    .Select(fact => fact.Key),
-            ],
-            one.Action?.Id,
-            one.IsCertain)),
-    ];
+        [
+            .. conclusions.Select(one => new Said(
+                one.Judgement.Id,
+                [
+                    .. one
+                        .Match.OfType<Matched.One>()
+                        .Select(matched => matched.Fact)
+                        .Where(fact => fact is WeedFact or CropFact or ActionFact)
+                        .Select(fact => fact.Key),
+                ],
+                one.Action?.Id,
+                one.IsCertain
+            )),
+        ];
 }

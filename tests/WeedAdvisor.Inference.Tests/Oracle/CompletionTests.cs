@@ -17,7 +17,8 @@ public class CompletionTests
     // Each drawn and completed once for all tests of the class; null where too much is open.
     private static readonly Lazy<(DrawnCase Case, Said[][] Worlds)?>[] s_drawn =
     [
-        .. Enumerable.Range(0, Sizes.Of(500, 3000))
+        .. Enumerable
+            .Range(0, Sizes.Of(500, 3000))
             .Select(number => new Lazy<(DrawnCase, Said[][])?>(() => Case(number))),
     ];
 
@@ -41,7 +42,9 @@ public class CompletionTests
         {
             AreaAdvice advice = Advisor.Of(drawn.Knowledge).Open(drawn.Looked).Advice;
             HashSet<string> bars =
-                [.. drawn.Knowledge.Judgements.Where(one => one.Then is Consequence.Bar).Select(one => one.Id)];
+            [
+                .. drawn.Knowledge.Judgements.Where(one => one.Then is Consequence.Bar).Select(one => one.Id),
+            ];
             HashSet<string> barred =
             [
                 .. worlds
@@ -58,7 +61,8 @@ public class CompletionTests
 
     private static void Holds(Func<DrawnCase, Said[]> asked)
     {
-        int always = 0, never = 0;
+        int always = 0,
+            never = 0;
         ITestOutputHelper page = TestContext.Current.TestOutputHelper!;
         foreach ((DrawnCase drawn, Said[][] worlds) in Cases())
         {
@@ -73,9 +77,8 @@ public class CompletionTests
         Assert.Equal(s_couldBeKnown, (always, never));
     }
 
-    private static IEnumerable<(DrawnCase Case, Said[][] Worlds)> Cases() => s_drawn
-        .Select(drawn => drawn.Value)
-        .OfType<(DrawnCase, Said[][])>();
+    private static IEnumerable<(DrawnCase Case, Said[][] Worlds)> Cases() =>
+        s_drawn.Select(drawn => drawn.Value).OfType<(DrawnCase, Said[][])>();
 
     private static (DrawnCase, Said[][])? Case(int number)
     {
@@ -91,8 +94,10 @@ public class CompletionTests
     private static (Said[] Always, Said[] Never) Compared(DrawnCase drawn, Said[] said, Said[][] worlds)
     {
         // In how many completions each holds.
-        Dictionary<string, int> times = Times(worlds, one => one.Id), timesAbout = Times(worlds, one => one.About);
-        HashSet<string> ids = [.. said.Select(one => one.Id)], about = [.. said.Select(one => one.About)];
+        Dictionary<string, int> times = Times(worlds, one => one.Id),
+            timesAbout = Times(worlds, one => one.About);
+        HashSet<string> ids = [.. said.Select(one => one.Id)],
+            about = [.. said.Select(one => one.About)];
         foreach (Said one in said.Where(one => one.IsCertain))
         {
             bool isInAll = times.GetValueOrDefault(one.Id) == worlds.Length;
@@ -106,8 +111,7 @@ public class CompletionTests
             Assert.True(isSaid, $"not even possible, and holds in a completion: {one.Id}\n{Shown(drawn)}");
         }
 
-        ILookup<int, Said> possible = said
-            .Where(one => !one.IsCertain)
+        ILookup<int, Said> possible = said.Where(one => !one.IsCertain)
             .DistinctBy(one => one.Id)
             .ToLookup(one =>
                 one.IsOfUntold ? timesAbout.GetValueOrDefault(one.About) : times.GetValueOrDefault(one.Id)
@@ -115,10 +119,8 @@ public class CompletionTests
         return ([.. possible[worlds.Length]], [.. possible[0]]);
     }
 
-    private static Dictionary<string, int> Times(Said[][] worlds, Func<Said, string> key) => worlds
-        .SelectMany(world => world.Select(key).Distinct())
-        .CountBy(id => id)
-        .ToDictionary(StringComparer.Ordinal);
+    private static Dictionary<string, int> Times(Said[][] worlds, Func<Said, string> key) =>
+        worlds.SelectMany(world => world.Select(key).Distinct()).CountBy(id => id).ToDictionary(StringComparer.Ordinal);
 
     private static string Shown(DrawnCase drawn) => Describe.Case((drawn.Knowledge.Judgements, [drawn.Area]));
 }

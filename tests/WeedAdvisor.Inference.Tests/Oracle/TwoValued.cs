@@ -39,14 +39,21 @@ internal sealed class TwoValued
     private static string FindingMade(Judgement judgement) =>
         judgement.Then is Consequence.MakesFinding finding ? finding.Id : "~";
 
-    private static Said SaidOf(Judgement judgement, ImmutableArray<Thing> match) => new(
-        judgement.Id,
-        [.. match.Where(thing => thing.Kind is not (FactKind.Site or FactKind.Past)).Select(thing => thing.Key)],
-        match.FirstOrDefault(thing => thing.Kind is FactKind.Practice or FactKind.Treatment)?.Key["action/".Length..],
-        true);
+    private static Said SaidOf(Judgement judgement, ImmutableArray<Thing> match) =>
+        new(
+            judgement.Id,
+            [.. match.Where(thing => thing.Kind is not (FactKind.Site or FactKind.Past)).Select(thing => thing.Key)],
+            match
+                .FirstOrDefault(thing => thing.Kind is FactKind.Practice or FactKind.Treatment)
+                ?.Key["action/".Length..],
+            true
+        );
 
     private IEnumerable<ImmutableArray<Thing>> Matches(
-        ImmutableArray<Pattern> when, int next, ImmutableArray<Thing> soFar)
+        ImmutableArray<Pattern> when,
+        int next,
+        ImmutableArray<Thing> soFar
+    )
     {
         if (next == when.Length)
             return [soFar];
@@ -62,17 +69,17 @@ internal sealed class TwoValued
         return found;
     }
 
-    private bool IsSo(Pattern pattern) => pattern switch
-    {
-        Pattern.HasFinding finding => _findings.Contains(finding.Id),
-        Pattern.Any any => IsThere(any.Inner),
-        Pattern.None none => !IsThere(none.Inner),
-        _ => throw new InvalidOperationException("no such pattern"),
-    };
+    private bool IsSo(Pattern pattern) =>
+        pattern switch
+        {
+            Pattern.HasFinding finding => _findings.Contains(finding.Id),
+            Pattern.Any any => IsThere(any.Inner),
+            Pattern.None none => !IsThere(none.Inner),
+            _ => throw new InvalidOperationException("no such pattern"),
+        };
 
-    private bool IsThere(Pattern pattern) => pattern is Pattern.Fact fact
-        ? _world.Of(fact.Kind).Any(thing => Passes(thing, fact))
-        : IsSo(pattern);
+    private bool IsThere(Pattern pattern) =>
+        pattern is Pattern.Fact fact ? _world.Of(fact.Kind).Any(thing => Passes(thing, fact)) : IsSo(pattern);
 
     private bool Passes(Thing thing, Pattern.Fact pattern)
     {
@@ -85,16 +92,17 @@ internal sealed class TwoValued
         return true;
     }
 
-    private bool Holds(AttributeTest test, Value? value) => test switch
-    {
-        AttributeTest.Word word => word.Negated != HasOneOf(value, word.Words),
-        AttributeTest.Limit limit => Compares(value?.Number, limit.Comparison, limit.Value),
-        AttributeTest.Variable { Binds: true } binds => Binds(binds.Name, value),
-        AttributeTest.Variable variable => variable.Negated != IsShared(value, _bound[variable.Name]),
-        AttributeTest.VariableLimit limit => Compares(value?.Number, limit.Comparison, _bound[limit.Name]?.Number),
-        AttributeTest.Every every => every.Tests.All(one => Holds(one, value)),
-        _ => throw new InvalidOperationException("no such test"),
-    };
+    private bool Holds(AttributeTest test, Value? value) =>
+        test switch
+        {
+            AttributeTest.Word word => word.Negated != HasOneOf(value, word.Words),
+            AttributeTest.Limit limit => Compares(value?.Number, limit.Comparison, limit.Value),
+            AttributeTest.Variable { Binds: true } binds => Binds(binds.Name, value),
+            AttributeTest.Variable variable => variable.Negated != IsShared(value, _bound[variable.Name]),
+            AttributeTest.VariableLimit limit => Compares(value?.Number, limit.Comparison, _bound[limit.Name]?.Number),
+            AttributeTest.Every every => every.Tests.All(one => Holds(one, value)),
+            _ => throw new InvalidOperationException("no such test"),
+        };
 
     private bool Binds(string name, Value? value)
     {
@@ -102,15 +110,23 @@ internal sealed class TwoValued
         return value is not null;
     }
 
-    private static bool HasOneOf(Value? value, WordSet words) => value is not null && (value.Number is { } number
-        ? words.Contains(number.ToString("0.####", CultureInfo.InvariantCulture))
-        : value.Words.Any(words.Contains));
+    private static bool HasOneOf(Value? value, WordSet words) =>
+        value is not null
+        && (
+            value.Number is { } number
+                ? words.Contains(number.ToString("0.####", CultureInfo.InvariantCulture))
+                : value.Words.Any(words.Contains)
+        );
 
-    private static bool IsShared(Value? value, Value? other) => value is not null && other is not null
+    private static bool IsShared(Value? value, Value? other) =>
+        value is not null
+        && other is not null
         && (value.Number is { } number ? number == other.Number : value.Words.Any(other.Words.Contains));
 
     private static bool Compares(decimal? value, Comparison comparison, decimal? limit) =>
-        value is { } left && limit is { } right && comparison switch
+        value is { } left
+        && limit is { } right
+        && comparison switch
         {
             Comparison.LessThan => left < right,
             Comparison.AtMost => !(left > right),

@@ -36,6 +36,8 @@ internal sealed record Thing(FactKind Kind, string Key, Dictionary<string, Value
 internal sealed record World(ImmutableArray<Thing> Things)
 {
     /// <summary>Everything of a kind; an action is a practice or a treatment.</summary>
-    public IEnumerable<Thing> Of(FactKind kind) => Things.Where(thing => thing.Kind == kind
-        || (kind == FactKind.Action && thing.Kind is FactKind.Practice or FactKind.Treatment));
+    public IEnumerable<Thing> Of(FactKind kind) =>
+        Things.Where(thing =>
+            thing.Kind == kind || (kind == FactKind.Action && thing.Kind is FactKind.Practice or FactKind.Treatment)
+        );
 }

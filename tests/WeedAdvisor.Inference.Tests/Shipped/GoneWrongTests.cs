@@ -14,9 +14,12 @@ public sealed class GoneWrongTests
         AreaAdvice closed = ShippedRules.Advisor.Advise(visit).Areas.Single(area => area.Area.Id == "closed-house");
         Assert.Equal(
             [
-                "stop-and-keep-people-first", "air-what-stands-under-a-roof", "wash-off-while-it-is-wet",
+                "stop-and-keep-people-first",
+                "air-what-stands-under-a-roof",
+                "wash-off-while-it-is-wet",
                 "watch-hold-back-test-and-write-down",
             ],
-            closed.Cautions.Take(4).Select(caution => caution.Because.Judgement));
+            closed.Cautions.Take(4).Select(caution => caution.Because.Judgement)
+        );
     }
 }

@@ -26,36 +26,41 @@ public class SafetyTests
 
     [Fact]
     public void With_the_stock_said_not_to_be_known_no_clear_treatment_reaches_the_crop() =>
-        NoClearTreatmentReachesTheCrop(
-            area => area.With("stock", new Answer.NotKnown()));
+        NoClearTreatmentReachesTheCrop(area => area.With("stock", new Answer.NotKnown()));
 
     [Theory]
     [InlineData("place")]
     [InlineData("stock")]
-    public void With_a_first_question_unanswered_no_treatment_at_all_is_clear(string question) => s_visits.Area.Sample(
-        area => Assert.Empty(ClearTreatments(Advise(area with { Answers = area.Answers.Remove(question) }))),
-        iter: Sizes.Of(60, 1000));
+    public void With_a_first_question_unanswered_no_treatment_at_all_is_clear(string question) =>
+        s_visits.Area.Sample(
+            area => Assert.Empty(ClearTreatments(Advise(area with { Answers = area.Answers.Remove(question) }))),
+            iter: Sizes.Of(60, 1000)
+        );
 
     // A floor spray that may be used under every cover, beside a crop, does not wait for the cover. Where the visit
     // says that no plant stands in the house, one for empty houses does not either: it may go on whether there is a
     // roof or not.
     [Fact]
-    public void With_the_cover_unanswered_only_what_every_cover_allows_is_clear() => s_visits.Area.Sample(
-        area => Assert.All(
-            ClearTreatments(Advise(area with { Answers = area.Answers.Remove("cover") }))
-                .Select(id => s_knowledge.Treatments[id]),
-            treatment =>
-            {
-                Assert.Contains(
-                    treatment.EnclosedUse,
-                    SaysEmpty(area) ? ["with-crop", "empty-house"] : (string[])["with-crop"]
-                );
-                Assert.False(treatment.ReachesCrop, treatment.Id);
+    public void With_the_cover_unanswered_only_what_every_cover_allows_is_clear() =>
+        s_visits.Area.Sample(
+            area =>
                 Assert.All(
-                    s_knowledge.QuestionOf("cover")!.Choices,
-                    cover => Assert.True(treatment.AllowedUnder.Contains(cover.Id), treatment.Id));
-            }),
-        iter: Sizes.Of(60, 1000));
+                    ClearTreatments(Advise(area with { Answers = area.Answers.Remove("cover") }))
+                        .Select(id => s_knowledge.Treatments[id]),
+                    treatment =>
+                    {
+                        Assert.Contains(
+                            treatment.EnclosedUse,
+                            SaysEmpty(area) ? ["with-crop", "empty-house"] : (string[])["with-crop"]
+                        );
+                        Assert.False(treatment.ReachesCrop, treatment.Id);
+                        Assert.All(s_knowledge.QuestionOf("cover")!.Choices, cover =>
+                            Assert.True(treatment.AllowedUnder.Contains(cover.Id), treatment.Id)
+                        );
+                    }
+                ),
+            iter: Sizes.Of(60, 1000)
+        );
 
     private static bool SaysEmpty(VisitArea area) =>
         area.Answers.GetValueOrDefault("plants-in-house") is Answer.Words plants && plants.Value.Contains("none");
@@ -67,19 +72,28 @@ public class SafetyTests
         Assert.Empty(ClearTreatments(advice));
         Assert.NotNull(advice.NextQuestion);
         HashSet<string> spoken =
-            [.. advice.Waiting.Select(one => one.Action), .. advice.Barred.Select(one => one.Action)];
+        [
+            .. advice.Waiting.Select(one => one.Action),
+            .. advice.Barred.Select(one => one.Action),
+        ];
         Assert.All(
-            advice.AllConclusions()
+            advice
+                .AllConclusions()
                 .Where(one => one.Then is Consequence.Argument { IsDoubt: false })
                 .Select(one => one.Action!)
                 .Where(s_knowledge.Treatments.ContainsKey),
-            treatment => Assert.Contains(treatment, spoken));
+            treatment => Assert.Contains(treatment, spoken)
+        );
     }
 
-    private static void NoClearTreatmentReachesTheCrop(Func<VisitArea, VisitArea> change) => s_visits.Area.Sample(
-        area => Assert.DoesNotContain(
-            ClearTreatments(Advise(change(area))), action => s_knowledge.Treatments[action].ReachesCrop),
-        iter: Sizes.Of(150, 2000));
+    private static void NoClearTreatmentReachesTheCrop(Func<VisitArea, VisitArea> change) =>
+        s_visits.Area.Sample(
+            area =>
+                Assert.DoesNotContain(ClearTreatments(Advise(change(area))), action =>
+                    s_knowledge.Treatments[action].ReachesCrop
+                ),
+            iter: Sizes.Of(150, 2000)
+        );
 
     private static AreaAdvice Advise(VisitArea area) =>
         ShippedRules.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area)).Advice;

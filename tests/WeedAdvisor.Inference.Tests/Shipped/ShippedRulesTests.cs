@@ -21,20 +21,22 @@ public class ShippedRulesTests
     private static readonly Gen<VisitArea> s_areas = new RandomVisits(s_knowledge).Area;
 
     [Fact]
-    public void Engine_and_condition_tree_agree_on_random_visits_changed_live() => Compare(
-        (byTree, byEngine) => Assert.Equal(Told.By(byTree), Told.By(byEngine.All())),
-        Sizes.Of(150, 2000));
+    public void Engine_and_condition_tree_agree_on_random_visits_changed_live() =>
+        Compare((byTree, byEngine) => Assert.Equal(Told.By(byTree), Told.By(byEngine.All())), Sizes.Of(150, 2000));
 
     [Fact]
-    public void Only_arguments_and_cautions_on_what_is_barred_for_good_wait_until_they_are_asked_for() => Compare(
-        (byTree, byEngine) =>
-        {
-            HashSet<string> never = [.. byTree.Where(IsForGood).Select(bar => bar.Action!.Id)];
-            var read = byTree.Where(one =>
-                one.Judgement.Then is Consequence.Bar || one.Action is null || !never.Contains(one.Action.Id));
-            Assert.Equal(Told.By(read), Told.By(byEngine.ForAdvice()));
-        },
-        Sizes.Of(20, 500));
+    public void Only_arguments_and_cautions_on_what_is_barred_for_good_wait_until_they_are_asked_for() =>
+        Compare(
+            (byTree, byEngine) =>
+            {
+                HashSet<string> never = [.. byTree.Where(IsForGood).Select(bar => bar.Action!.Id)];
+                var read = byTree.Where(one =>
+                    one.Judgement.Then is Consequence.Bar || one.Action is null || !never.Contains(one.Action.Id)
+                );
+                Assert.Equal(Told.By(read), Told.By(byEngine.ForAdvice()));
+            },
+            Sizes.Of(20, 500)
+        );
 
     [Fact]
     public void Reasons_that_are_asked_for_later_say_what_they_would_have_said_at_once()
@@ -52,9 +54,11 @@ public class ShippedRulesTests
                 AreaAdvice advice = ShippedRules.Advisor.Open(day).Advice;
                 Assert.Equal(
                     atOnce.Select(one => (one.Judgement.Id, one.Action?.Id, reasons.SaidOf(one).Text)),
-                    advice.AllConclusions().Select(one => (one.Judgement, one.Action, one.Text)));
+                    advice.AllConclusions().Select(one => (one.Judgement, one.Action, one.Text))
+                );
             },
-            iter: Sizes.Of(10, 500));
+            iter: Sizes.Of(10, 500)
+        );
     }
 
     // Each thread keeps one session and changes it from visit to visit: the live path and the fresh one at once.
@@ -72,7 +76,8 @@ public class ShippedRulesTests
                     sessions.Value!.Change(facts)
                 );
             },
-            iter: samples);
+            iter: samples
+        );
     }
 
     private static bool IsForGood(Conclusion one) =>

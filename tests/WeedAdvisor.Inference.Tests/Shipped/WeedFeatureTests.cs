@@ -71,7 +71,8 @@ public sealed class WeedFeatureTests
     }
 
     [Fact]
-    public void Every_feature_is_some_weeds_and_none_is_every_weeds() => Assert.All(s_key.Features.All, feature =>
+    public void Every_feature_is_some_weeds_and_none_is_every_weeds() =>
+        Assert.All(s_key.Features.All, feature =>
             Assert.InRange(
                 s_knowledge.Weeds.Values.Count(weed => weed.Features.Contains(feature.Key)),
                 1,

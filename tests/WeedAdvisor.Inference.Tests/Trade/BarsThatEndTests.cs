@@ -16,53 +16,82 @@ public class BarsThatEndTests
 {
     private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
-    public static TheoryData<string, string, string, ActionStatus, string> Rows => new()
-    {
-        // pnw-containers: soft new growth burns, hardened growth does not.
-        { "crop-in-flush", "shrubs", "clethodim-over-top", ActionStatus.NotYet, "when the flush has hardened" },
-        // neal-2011, osu-bc: two to three weeks open before the film goes on; what was missed goes on after it is off.
+    public static TheoryData<string, string, string, ActionStatus, string> Rows =>
+        new()
         {
-            "maples-six-weeks-before-the-film", "house", "isoxaben-trifluralin-granule", ActionStatus.NotYet,
-            "when the film is off again"
-        },
-        // ncsu-gh: film counts as a roof; it comes off. Glass never does.
-        { "covered-house-in-january", "hoop-house", "prodiamine-granule", ActionStatus.NotYet, "when the film is off" },
-        { "foliage-house-in-december", "bench", "oxadiazon-granule", ActionStatus.Never, "" },
-        // kent-de: a house is empty when every wanted plant is out.
-        {
-            "under-bench-floor", "floor", "glyphosate-empty-house", ActionStatus.NotYet,
-            "when every wanted plant is out of the house"
-        },
-        // pnw-containers: nothing over cuttings without roots, whatever else is wrong with it.
-        { "mist-house-with-liverwort", "mist-house", "pelargonic-acid-floor-spray", ActionStatus.Never, "" },
-        // udel-drift: what drifts has no place beside vines; a wiper sends nothing into the air.
-        {
-            "strip-beside-vines", "strip", "glyphosate-outdoor-directed", ActionStatus.NotThisWay,
-            "wiped on single weeds, which sends nothing into the air"
-        },
-        // porter-parish-1993, ncsu-individual: most of what is broadcast over spaced pots misses them.
-        {
-            "spaced-trees-and-only-a-spreader", "trees", "oxadiazon-granule", ActionStatus.NotThisWay,
-            "dosed pot by pot with a measured spoon, once there is one"
-        },
-        // pnw-containers, nc-prodiamine: open mix lets whatever is put on it down to the roots, however short its own
-        // wait.
-        {
-            "potted-this-morning", "dry-cracks", "oxadiazon-granule", ActionStatus.NotYet,
-            "when the mix has settled: watered in twice, firm, no cracks"
-        },
-        // kent-de: an edible crop under the same roof bars it for good.
-        { "herbs-under-film", "herbs", "oxadiazon-granule", ActionStatus.Never, "" },
-    };
+            // pnw-containers: soft new growth burns, hardened growth does not.
+            { "crop-in-flush", "shrubs", "clethodim-over-top", ActionStatus.NotYet, "when the flush has hardened" },
+            // neal-2011, osu-bc: two to three weeks open before the film goes on; what was missed goes on after it is
+            // off.
+            {
+                "maples-six-weeks-before-the-film",
+                "house",
+                "isoxaben-trifluralin-granule",
+                ActionStatus.NotYet,
+                "when the film is off again"
+            },
+            // ncsu-gh: film counts as a roof; it comes off. Glass never does.
+            {
+                "covered-house-in-january",
+                "hoop-house",
+                "prodiamine-granule",
+                ActionStatus.NotYet,
+                "when the film is off"
+            },
+            { "foliage-house-in-december", "bench", "oxadiazon-granule", ActionStatus.Never, "" },
+            // kent-de: a house is empty when every wanted plant is out.
+            {
+                "under-bench-floor",
+                "floor",
+                "glyphosate-empty-house",
+                ActionStatus.NotYet,
+                "when every wanted plant is out of the house"
+            },
+            // pnw-containers: nothing over cuttings without roots, whatever else is wrong with it.
+            { "mist-house-with-liverwort", "mist-house", "pelargonic-acid-floor-spray", ActionStatus.Never, "" },
+            // udel-drift: what drifts has no place beside vines; a wiper sends nothing into the air.
+            {
+                "strip-beside-vines",
+                "strip",
+                "glyphosate-outdoor-directed",
+                ActionStatus.NotThisWay,
+                "wiped on single weeds, which sends nothing into the air"
+            },
+            // porter-parish-1993, ncsu-individual: most of what is broadcast over spaced pots misses them.
+            {
+                "spaced-trees-and-only-a-spreader",
+                "trees",
+                "oxadiazon-granule",
+                ActionStatus.NotThisWay,
+                "dosed pot by pot with a measured spoon, once there is one"
+            },
+            // pnw-containers, nc-prodiamine: open mix lets whatever is put on it down to the roots, however short its
+            // own wait.
+            {
+                "potted-this-morning",
+                "dry-cracks",
+                "oxadiazon-granule",
+                ActionStatus.NotYet,
+                "when the mix has settled: watered in twice, firm, no cracks"
+            },
+            // kent-de: an edible crop under the same roof bars it for good.
+            { "herbs-under-film", "herbs", "oxadiazon-granule", ActionStatus.Never, "" },
+        };
 
     [Theory]
     [MemberData(nameof(Rows))]
     public void A_worked_visit_says_what_ends_a_bar(
-        string visit, string area, string action, ActionStatus status, string ends)
+        string visit,
+        string area,
+        string action,
+        ActionStatus status,
+        string ends
+    )
     {
         Visit read = Read(visit);
-        BarredAction barred = Assert.Single(
-            Advise(read, IndexOf(read, area), read.Date).Barred, one => one.Action == action);
+        BarredAction barred = Assert.Single(Advise(read, IndexOf(read, area), read.Date).Barred, one =>
+            one.Action == action
+        );
         Assert.Equal(status, barred.Status);
         Assert.Equal(ends.Length == 0 ? [] : [ends], [.. barred.Until?.States ?? [], .. barred.OtherWays]);
     }
@@ -76,8 +105,9 @@ public class BarsThatEndTests
     public void A_wait_after_potting_ends_on_a_day(string visit, string area, string action, string day)
     {
         Visit read = Read(visit);
-        BarredAction barred = Assert.Single(
-            Advise(read, IndexOf(read, area), read.Date).Barred, one => one.Action == action);
+        BarredAction barred = Assert.Single(Advise(read, IndexOf(read, area), read.Date).Barred, one =>
+            one.Action == action
+        );
         Assert.Equal(DateOnly.ParseExact(day, "yyyy-MM-dd", null), barred.Until!.Day);
     }
 
@@ -88,7 +118,9 @@ public class BarsThatEndTests
         Visit read = Read("potted-this-morning");
         Assert.Equal(
             ["settled"],
-            read.Areas.Where((area, i) => area.Id != "loose-for-weeks"
+            read.Areas.Where(
+                    (area, i) =>
+                        area.Id != "loose-for-weeks"
                         && Advise(read, i, read.Date).Clear.Any(one => one.Action == "oxadiazon-granule")
                 )
                 .Select(area => area.Id)
@@ -99,7 +131,8 @@ public class BarsThatEndTests
             HashSet<string> barred = [.. advice.Barred.Select(one => one.Action)];
             Assert.All(
                 s_knowledge.Treatments.Values.Where(one => one.ReachesCrop && one.ActsOn.Contains("germinating")),
-                one => Assert.Contains(one.Id, barred));
+                one => Assert.Contains(one.Id, barred)
+            );
         }
     }
 
@@ -107,8 +140,11 @@ public class BarsThatEndTests
     public void On_the_day_that_is_named_the_bar_is_gone_and_on_the_day_before_it_still_holds()
     {
         int counted = 0;
-        foreach (Visit visit in Directory.EnumerateFiles(Path.Combine(Repository.Rules, "visits"))
-            .Select(file => VisitFile.Read(file, s_knowledge).Value!))
+        foreach (
+            Visit visit in Directory
+                .EnumerateFiles(Path.Combine(Repository.Rules, "visits"))
+                .Select(file => VisitFile.Read(file, s_knowledge).Value!)
+        )
         {
             for (int i = 0; i < visit.Areas.Length; i++)
             {
@@ -133,7 +169,9 @@ public class BarsThatEndTests
     {
         HashSet<string> onStock =
         [
-            .. s_knowledge.Judgements.Where(rule => rule.Then is Consequence.Bar
+            .. s_knowledge
+                .Judgements.Where(rule =>
+                    rule.Then is Consequence.Bar
                     && rule.When.OfType<Pattern.Fact>()
                         .Any(pattern => pattern.Tests.Any(test => test.Attribute == "stock-stages"))
                 )
@@ -143,12 +181,20 @@ public class BarsThatEndTests
         foreach (AnswerChoice stage in s_knowledge.QuestionOf("stock")!.Choices)
         {
             VisitArea area = new(
-                "a", "A", System.Collections.Immutable.ImmutableSortedDictionary<string, Answer>.Empty
-                    .Add("stock", new Answer.Words(WordSet.Of([stage.Id]))), [], []);
+                "a",
+                "A",
+                System.Collections.Immutable.ImmutableSortedDictionary<string, Answer>.Empty.Add(
+                    "stock",
+                    new Answer.Words(WordSet.Of([stage.Id]))
+                ),
+                [],
+                []
+            );
             AreaAdvice advice = ShippedRules.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 12), area)).Advice;
             HashSet<string> barred =
             [
-                .. advice.Barred.Where(one => one.Because.Any(reason => onStock.Contains(reason.Judgement)))
+                .. advice
+                    .Barred.Where(one => one.Because.Any(reason => onStock.Contains(reason.Judgement)))
                     .Select(one => one.Action),
             ];
             Assert.Equal(
@@ -157,7 +203,8 @@ public class BarsThatEndTests
                         .Select(action => action.Id)
                         .Order(StringComparer.Ordinal),
                 ],
-                [.. barred.Order(StringComparer.Ordinal)]);
+                [.. barred.Order(StringComparer.Ordinal)]
+            );
         }
     }
 
@@ -170,11 +217,12 @@ public class BarsThatEndTests
         select (barred.Action, days[0].Judgement, until.Day!.Value);
 
     private static string[] BarsOf(string action, AreaAdvice advice) =>
-    [
-        .. advice.Barred.Where(one => one.Action == action)
-            .SelectMany(one => one.Because)
-            .Select(reason => reason.Judgement),
-    ];
+        [
+            .. advice
+                .Barred.Where(one => one.Action == action)
+                .SelectMany(one => one.Because)
+                .Select(reason => reason.Judgement),
+        ];
 
     private static AreaAdvice Advise(Visit visit, int area, DateOnly day) =>
         ShippedRules.Advisor.Open(AreaCase.Of(visit, area) with { Date = day }).Advice;

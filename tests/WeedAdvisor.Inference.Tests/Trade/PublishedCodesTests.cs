@@ -19,9 +19,9 @@ public class PublishedCodesTests
         Dictionary<string, string> groups = Table
             .Read("site-of-action-groups.csv")
             .ToDictionary(cell => cell[0], cell => cell[1]);
-        Assert.All(
-            Actives.Where(active => active.Group is not null),
-            active => Assert.Equal((active.Name, groups.GetValueOrDefault(active.Name)), (active.Name, active.Group)));
+        Assert.All(Actives.Where(active => active.Group is not null), active =>
+            Assert.Equal((active.Name, groups.GetValueOrDefault(active.Name)), (active.Name, active.Group))
+        );
     }
 
     // The letters in use before 2020, and numbers that changed then; from memory, like the table's third cells.
@@ -35,16 +35,19 @@ public class PublishedCodesTests
     }
 
     [Fact]
-    public void A_group_has_one_site_of_action() => Assert.All(
-        Actives.Where(active => active.SiteOfAction is not null).GroupBy(active => active.Group),
-        group => Assert.Single(group.Select(active => active.SiteOfAction).Distinct()));
+    public void A_group_has_one_site_of_action() =>
+        Assert.All(Actives.Where(active => active.SiteOfAction is not null).GroupBy(active => active.Group), group =>
+            Assert.Single(group.Select(active => active.SiteOfAction).Distinct())
+        );
 
     [Fact]
-    public void Only_what_burns_bleaches_or_cleans_is_without_a_group() => Assert.All(
+    public void Only_what_burns_bleaches_or_cleans_is_without_a_group() =>
+        Assert.All(
             ShippedRules.Knowledge.Treatments.Values.Where(treatment =>
                 treatment.Actives.Any(active => active.Group is null)
             ),
-        treatment => Assert.Contains(treatment.Role, s_unclassified));
+            treatment => Assert.Contains(treatment.Role, s_unclassified)
+        );
 
     // CropLife International, Technical Monograph no. 2, 7th edition (2017): international coding system for
     // formulations.

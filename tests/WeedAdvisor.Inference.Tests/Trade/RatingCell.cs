@@ -15,10 +15,18 @@ internal sealed record RatingCell(
     public bool IsGraded => Grade != "unknown";
 
     public static RatingCell[] Read(string table) =>
-    [
-        .. Trade.Table.Read(table).Select(cell => new RatingCell(
-            cell[0], cell[1], cell[2], cell[3], cell[4], cell.Length > 5 ? cell[5] : null)),
-    ];
+        [
+            .. Trade
+                .Table.Read(table)
+                .Select(cell => new RatingCell(
+                    cell[0],
+                    cell[1],
+                    cell[2],
+                    cell[3],
+                    cell[4],
+                    cell.Length > 5 ? cell[5] : null
+                )),
+        ];
 
     public bool IsOf(Treatment treatment) =>
         (Formulation is null || Formulation == treatment.Formulation)

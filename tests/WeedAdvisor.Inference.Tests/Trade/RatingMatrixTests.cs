@@ -24,9 +24,9 @@ public class RatingMatrixTests
     {
         RatingCell[] cells = RatingCell.Read(table);
         Assert.True(cells.Length >= atLeast, $"only {cells.Length} cells");
-        Assert.All(
-            cells.Where(cell => cell.IsGraded),
-            cell => Assert.Contains(Treatments, treatment => Carries(treatment, cell, scale)));
+        Assert.All(cells.Where(cell => cell.IsGraded), cell =>
+            Assert.Contains(Treatments, treatment => Carries(treatment, cell, scale))
+        );
     }
 
     // What the table leaves open, or says of a granule only, no record may take from it.
@@ -39,9 +39,13 @@ public class RatingMatrixTests
         RatingCell[] cells = [.. RatingCell.Read(table).Where(cell => cell.IsGraded)];
         string[] invented =
         [
-            .. Treatments.SelectMany(treatment => treatment.Ratings
-                .Where(rating => rating.Scale == scale && !cells.Any(cell => cell.IsOf(treatment) && cell.Says(rating)))
-                .Select(rating => $"{treatment.Id}: {rating.On} {rating.Grade} {string.Join(' ', rating.Sources)}")),
+            .. Treatments.SelectMany(treatment =>
+                treatment
+                    .Ratings.Where(rating =>
+                        rating.Scale == scale && !cells.Any(cell => cell.IsOf(treatment) && cell.Says(rating))
+                    )
+                    .Select(rating => $"{treatment.Id}: {rating.On} {rating.Grade} {string.Join(' ', rating.Sources)}")
+            ),
         ];
         Assert.Empty(invented);
     }
@@ -49,14 +53,14 @@ public class RatingMatrixTests
     // The key of the container weed tables: G good, F fair, P poor; a range such as P-F spans two. We count its lower
     // grade.
     [Fact]
-    public void The_lower_grade_of_a_printed_range_counts() => Assert.All(
-        RatingCell.Read(ContainerWeeds),
-        cell => Assert.Equal(
+    public void The_lower_grade_of_a_printed_range_counts() =>
+        Assert.All(RatingCell.Read(ContainerWeeds), cell => Assert.Equal(
                 cell.Printed.Contains('?') ? "unknown"
                     : cell.Printed.Contains('P') ? "poor"
                     : cell.Printed.Contains('F') ? "fair"
                     : "good",
-            cell.Grade));
+                cell.Grade
+            ));
 
     private static bool Carries(Treatment treatment, RatingCell cell, string scale) =>
         cell.IsOf(treatment) && treatment.Ratings.Any(rating => rating.Scale == scale && cell.Says(rating));

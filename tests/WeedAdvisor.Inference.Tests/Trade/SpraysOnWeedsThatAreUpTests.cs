@@ -18,7 +18,14 @@ public class SpraysOnWeedsThatAreUpTests
     // Lanini, trials with acids and oils: most broad-leaved weeds at 12 days of age, few at 26. Glufosinate, diquat and
     // the others were not in them.
     private static readonly string[] s_acidsAndOils =
-        ["acetic acid", "ammonium nonanoate", "caprylic acid", "capric acid", "d-limonene", "pelargonic acid"];
+    [
+        "acetic acid",
+        "ammonium nonanoate",
+        "caprylic acid",
+        "capric acid",
+        "d-limonene",
+        "pelargonic acid",
+    ];
 
     [Fact]
     public void Evidence_about_acids_and_oils_speaks_of_acids_and_oils_only()
@@ -31,9 +38,12 @@ public class SpraysOnWeedsThatAreUpTests
             .ToArray();
         Assert.Contains(spoken, treatment => treatment.Id == "pelargonic-acid-floor-spray");
         Assert.DoesNotContain(spoken, treatment => treatment.Id.StartsWith("glufosinate", StringComparison.Ordinal));
-        Assert.All(spoken, treatment => Assert.True(
-            treatment.Status != "current" || treatment.Actives.All(active => s_acidsAndOils.Contains(active.Name)),
-            treatment.Id));
+        Assert.All(spoken, treatment =>
+            Assert.True(
+                treatment.Status != "current" || treatment.Actives.All(active => s_acidsAndOils.Contains(active.Name)),
+                treatment.Id
+            )
+        );
     }
 
     // Pacific Northwest Weed Management Handbook, container growing areas: pelargonic acid works best above 65 F;
@@ -45,14 +55,20 @@ public class SpraysOnWeedsThatAreUpTests
         var cool = advice
             .AllConclusions()
             .Where(reason => reason.CautionText?.Contains("cool of the day", StringComparison.Ordinal) == true)
-            .Select(reason => reason.Action!).ToHashSet();
-        var warm = advice.AllConclusions().Where(reason => reason.Judgement == "acids-and-oils-want-warmth-and-light")
-            .Select(reason => reason.Action!).ToHashSet();
+            .Select(reason => reason.Action!)
+            .ToHashSet();
+        var warm = advice
+            .AllConclusions()
+            .Where(reason => reason.Judgement == "acids-and-oils-want-warmth-and-light")
+            .Select(reason => reason.Action!)
+            .ToHashSet();
         Assert.NotEmpty(cool);
         Assert.All(
             s_knowledge.Treatments.Values.Where(treatment =>
-                treatment.Actives.Any(active => s_acidsAndOils.Contains(active.Name))),
-            treatment => Assert.True(warm.Contains(treatment.Id) && !cool.Contains(treatment.Id), treatment.Id));
+                treatment.Actives.Any(active => s_acidsAndOils.Contains(active.Name))
+            ),
+            treatment => Assert.True(warm.Contains(treatment.Id) && !cool.Contains(treatment.Id), treatment.Id)
+        );
         Assert.Contains("glyphosate-outdoor-directed", cool);
     }
 
@@ -62,9 +78,11 @@ public class SpraysOnWeedsThatAreUpTests
     [InlineData("liverwort", true)]
     [InlineData("crabgrass-large", true)]
     [InlineData("groundsel-common", false)]
-    public void Carfentrazone_is_barred_where_nothing_that_it_takes_is_up(string weed, bool barred) => Assert.Equal(
-        barred,
-        OnAPath(s_day, new WeedSeen(weed, "mature", 20)).Barred.Any(one => one.Action == "carfentrazone-directed"));
+    public void Carfentrazone_is_barred_where_nothing_that_it_takes_is_up(string weed, bool barred) =>
+        Assert.Equal(
+            barred,
+            OnAPath(s_day, new WeedSeen(weed, "mature", 20)).Barred.Any(one => one.Action == "carfentrazone-directed")
+        );
 
     // From memory, like the table of codes: napropamide went from 15 to 0, not classified, in the list of 2020.
     [Fact]
@@ -79,21 +97,21 @@ public class SpraysOnWeedsThatAreUpTests
     {
         (string Question, string Answer)[] answers =
         [
-            ("put-on-lately", "no"), ("place", "walkway"), ("cover", "open-sky"), ("covering-planned", "no"),
+            ("put-on-lately", "no"),
+            ("place", "walkway"),
+            ("cover", "open-sky"),
+            ("covering-planned", "no"),
             ("stock", "none-present"),
             ("edible", "no"),
             ("organic", "no"),
             ("floor", "gravel"),
             ("floor-state", "clean"),
-            ("water-nearby", "none-near"), ("neighbours", "none-near"), ("licensed", "yes"),
+            ("water-nearby", "none-near"),
+            ("neighbours", "none-near"),
+            ("licensed", "yes"),
             ("equipment", "backpack-sprayer"),
         ];
-        VisitArea path = new(
-            "path",
-            "Path",
-            AreaAnswers.Of(answers),
-            [weed],
-            []);
+        VisitArea path = new("path", "Path", AreaAnswers.Of(answers), [weed], []);
         return ShippedRules.Advisor.Open(AreaCase.Alone(day, path)).Advice;
     }
 }

@@ -28,7 +28,10 @@ public class TradeFactsTests
     [InlineData("growing-house", "shade-cloth", "woodsorrel-creeping")]
     [InlineData("container-yard", "open-sky", "spurge-spotted")]
     public void Nothing_chemical_that_reaches_unrooted_cuttings_is_clear_and_the_reason_is_said(
-        string place, string cover, string weed)
+        string place,
+        string cover,
+        string weed
+    )
     {
         const string Rule = "nothing-chemical-reaches-unrooted-cuttings";
         string[] stages = ["expected", "seedling", "mature"];
@@ -40,10 +43,15 @@ public class TradeFactsTests
                 Area(("place", place), ("cover", cover), ("stock", "unrooted-cuttings")) with
                 {
                     Weeds = [new WeedSeen(weed, stage, 20)],
-                });
+                }
+            );
             var barred = advice.Barred.ToDictionary(one => one.Action);
-            Assert.All(reaching, treatment => Assert.Contains(
-                "without roots", Assert.Single(barred[treatment.Id].Because, reason => reason.Judgement == Rule).Text));
+            Assert.All(reaching, treatment =>
+                Assert.Contains(
+                    "without roots",
+                    Assert.Single(barred[treatment.Id].Because, reason => reason.Judgement == Rule).Text
+                )
+            );
             Assert.DoesNotContain(reaching, treatment => advice.Clear.Any(one => one.Action == treatment.Id));
             Assert.NotEmpty(advice.Clear);
         }
@@ -61,15 +69,15 @@ public class TradeFactsTests
         ];
         Assert.NotEmpty(preemergence);
         Assert.All(preemergence, one => Assert.NotEqual("now", one.When));
-        Assert.All(preemergence, one => Assert.Contains(
-            one.Cautions, caution => caution.Judgement == CleanFirst && caution.IsCertain));
+        Assert.All(preemergence, one =>
+            Assert.Contains(one.Cautions, caution => caution.Judgement == CleanFirst && caution.IsCertain)
+        );
     }
 
     // The same, for every such treatment, clear or not, and for every weed alone in the yard.
     [Fact]
-    public void Whatever_weed_is_up_every_preemergence_treatment_is_told_to_wait_and_hands_come_now() => Assert.All(
-        s_knowledge.Weeds.Keys,
-        weed =>
+    public void Whatever_weed_is_up_every_preemergence_treatment_is_told_to_wait_and_hands_come_now() =>
+        Assert.All(s_knowledge.Weeds.Keys, weed =>
         {
             AreaAdvice advice = Advise(Yard() with { Weeds = [new WeedSeen(weed, "seedling", null)] });
             HashSet<string?> told =
@@ -88,9 +96,10 @@ public class TradeFactsTests
         Assert.All(Preemergence, treatment => Assert.NotEqual("now", treatment.When));
 
     [Fact]
-    public void Every_preemergence_record_acts_on_germinating_seed_alone() => Assert.All(
-        Preemergence.Where(treatment => treatment.Status == "current"),
-        treatment => Assert.Equal(WordSet.Of(["germinating"]), treatment.ActsOn));
+    public void Every_preemergence_record_acts_on_germinating_seed_alone() =>
+        Assert.All(Preemergence.Where(treatment => treatment.Status == "current"), treatment =>
+            Assert.Equal(WordSet.Of(["germinating"]), treatment.ActsOn)
+        );
 
     // Common practice: liverwort lives on a wet, fed surface and spreads by spores and gemmae.
     [Fact]
@@ -115,8 +124,12 @@ public class TradeFactsTests
             Weeds = [new WeedSeen("liverwort", "mature", 20)],
         };
         VisitArea dry = Yard(
-            ("surface-moisture", "dry-between"), ("nitrogen", "low"), ("fertiliser-placement", "layered-below"),
-            ("irrigation", "drip"), ("drainage", "free")) with
+            ("surface-moisture", "dry-between"),
+            ("nitrogen", "low"),
+            ("fertiliser-placement", "layered-below"),
+            ("irrigation", "drip"),
+            ("drainage", "free")
+        ) with
         {
             Weeds = [new WeedSeen("liverwort", "mature", 20)],
         };
@@ -135,8 +148,9 @@ public class TradeFactsTests
                 string.Join('+', treatment.Actives.Select(active => active.Name).Order(StringComparer.Ordinal))
             )
             .ToArray();
-        int good = kinds.Count(kind => kind.Any(treatment =>
-            treatment.Ratings.Any(rating => rating.On == "liverwort" && rating.Grade == "good")));
+        int good = kinds.Count(kind =>
+            kind.Any(treatment => treatment.Ratings.Any(rating => rating.On == "liverwort" && rating.Grade == "good"))
+        );
         int rated = kinds.Count(kind =>
             kind.Any(treatment => treatment.Ratings.Any(rating => rating.On == "liverwort"))
         );
@@ -177,12 +191,11 @@ public class TradeFactsTests
     private static IEnumerable<string> Certain(AreaAdvice advice) =>
         advice.Findings.Where(finding => finding.IsCertain).Select(finding => finding.Id);
 
-    private static AreaAdvice Advise(VisitArea area) =>
-        ShippedRules.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
+    private static AreaAdvice Advise(VisitArea area) => ShippedRules.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
 
     // An ordinary yard of settled woody stock, so that only what a test changes makes the difference.
-    private static VisitArea Yard(params (string Question, string Answer)[] answers) => Area(
-        [
+    private static VisitArea Yard(params (string Question, string Answer)[] answers) =>
+        Area([
             .. new (string Question, string Answer)[]
             {
                 ("place", "container-yard"),
@@ -205,15 +218,22 @@ public class TradeFactsTests
                 ("substrate-storage", "clean-paved"),
                 ("pots-used", "new"),
                 ("mulch", "none"),
-                ("floor", "gravel-over-fabric"), ("floor-state", "clean"), ("incoming-stock", "inspected"),
-                ("surroundings", "mown"), ("organic", "no"), ("water-nearby", "none-near"), ("neighbours", "none-near"),
-                ("licensed", "yes"), ("equipment", "hand-spreader"), ("region", s_knowledge.Regions.Keys.First()),
+                ("floor", "gravel-over-fabric"),
+                ("floor-state", "clean"),
+                ("incoming-stock", "inspected"),
+                ("surroundings", "mown"),
+                ("organic", "no"),
+                ("water-nearby", "none-near"),
+                ("neighbours", "none-near"),
+                ("licensed", "yes"),
+                ("equipment", "hand-spreader"),
+                ("region", s_knowledge.Regions.Keys.First()),
             }.Where(pair => !answers.Any(answer => answer.Question == pair.Question)),
             .. answers,
         ]) with
-    {
-        Past = [],
-    };
+        {
+            Past = [],
+        };
 
     private static VisitArea Area(params (string Question, string Answer)[] answers)
     {
@@ -223,6 +243,7 @@ public class TradeFactsTests
             "Area",
             given.Add("potted-on", new Answer.Date(s_day.AddDays(-200))).Add("weeding-interval", new Answer.Number(3)),
             [],
-            []);
+            []
+        );
     }
 }

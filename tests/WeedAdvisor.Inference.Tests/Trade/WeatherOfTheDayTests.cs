@@ -57,9 +57,9 @@ public class WeatherOfTheDayTests
         ImmutableArray<ClearAction> clear = OnAPath("windy").Clear;
         Assert.Contains(clear, one => !one.NotToday.IsEmpty);
         Assert.Equal(clear.OrderBy(one => !one.NotToday.IsEmpty), clear);
-        Assert.All(
-            clear.Where(one => one.NotToday.IsEmpty && s_knowledge.Treatments.ContainsKey(one.Action)),
-            one => Assert.False(s_knowledge.Treatments[one.Action].Applied.Overlaps(s_sprays), one.Action));
+        Assert.All(clear.Where(one => one.NotToday.IsEmpty && s_knowledge.Treatments.ContainsKey(one.Action)), one =>
+            Assert.False(s_knowledge.Treatments[one.Action].Applied.Overlaps(s_sprays), one.Action)
+        );
     }
 
     [Fact]
@@ -71,15 +71,18 @@ public class WeatherOfTheDayTests
     }
 
     [Fact]
-    public void No_rule_asks_for_the_weather() => Assert.DoesNotContain(
+    public void No_rule_asks_for_the_weather() =>
+        Assert.DoesNotContain(
             ShippedRules
                 .Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), VisitArea.Blank("a", "A")))
                 .Advice.AllConclusions()
-            .SelectMany(one => one.Needs),
-        need => need.Id == Weather);
+                .SelectMany(one => one.Needs),
+            need => need.Id == Weather
+        );
 
     private static IEnumerable<string> Statuses(AreaAdvice advice) =>
-        advice.Clear.Select(one => $"{one.Action} {one.Status}")
+        advice
+            .Clear.Select(one => $"{one.Action} {one.Status}")
             .Concat(advice.Waiting.Select(one => $"{one.Action} waits"))
             .Concat(advice.Barred.Select(one => $"{one.Action} {one.Status}"))
             .Concat(advice.NotAdvised.Select(one => $"{one.Action} not advised"))
@@ -89,14 +92,20 @@ public class WeatherOfTheDayTests
     {
         (string Question, string Answer)[] answers =
         [
-            ("put-on-lately", "no"), ("place", "walkway"), ("cover", "open-sky"), ("covering-planned", "no"),
+            ("put-on-lately", "no"),
+            ("place", "walkway"),
+            ("cover", "open-sky"),
+            ("covering-planned", "no"),
             ("stock", "none-present"),
             ("edible", "no"),
             ("organic", "no"),
             ("floor", "gravel"),
             ("floor-state", "clean"),
-            ("water-nearby", "none-near"), ("neighbours", "none-near"), ("licensed", "yes"),
-            ("equipment", "backpack-sprayer"), ("region", "willamette-valley"),
+            ("water-nearby", "none-near"),
+            ("neighbours", "none-near"),
+            ("licensed", "yes"),
+            ("equipment", "backpack-sprayer"),
+            ("region", "willamette-valley"),
             .. weather is null ? Array.Empty<(string, string)>() : [(Weather, weather)],
         ];
         VisitArea path = new(
@@ -104,7 +113,8 @@ public class WeatherOfTheDayTests
             "Path",
             AreaAnswers.Of(answers),
             [new WeedSeen("crabgrass-large", "seedling", 5), new WeedSeen("groundsel-common", "young", 5)],
-            []);
+            []
+        );
         return ShippedRules.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), path)).Advice;
     }
 }

@@ -19,7 +19,8 @@ internal sealed class FixtureKnowledge
 
     public IEnumerable<string> Paths => _files.Keys;
 
-    public static KnowledgeBase Good { get; } = new FixtureKnowledge().Load().Value
+    public static KnowledgeBase Good { get; } =
+        new FixtureKnowledge().Load().Value
         ?? throw new InvalidOperationException(
             "the fixture must be valid: " + new FixtureKnowledge().Load().Refusals[0]
         );

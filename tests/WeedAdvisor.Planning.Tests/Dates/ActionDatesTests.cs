@@ -68,24 +68,31 @@ public class ActionDatesTests
     private static ActionDates Of(CatalogueAction action, VisitArea area) =>
         ActionDates.Of(action, area, s_visit, Knowledge());
 
-    private static VisitArea AreaWith(params (string Question, string Date)[] dates) => VisitArea.Blank("a", "A") with
-    {
-        Answers = dates.ToImmutableSortedDictionary(
-            pair => pair.Question,
-            Answer (pair) => new Answer.Date(DateOnly.ParseExact(pair.Date, "yyyy-MM-dd")),
-            StringComparer.Ordinal),
-    };
+    private static VisitArea AreaWith(params (string Question, string Date)[] dates) =>
+        VisitArea.Blank("a", "A") with
+        {
+            Answers = dates.ToImmutableSortedDictionary(
+                pair => pair.Question,
+                Answer (pair) => new Answer.Date(DateOnly.ParseExact(pair.Date, "yyyy-MM-dd")),
+                StringComparer.Ordinal
+            ),
+        };
 
     private static Practice Pulling() => Invented.Practice("pull") with { Name = "Pull" };
 
     private static Treatment Grain() => Invented.Treatment("grain", "oxadiazon", "14") with { Name = "Grain" };
 
     private static Weed WeedOf(string id, decimal weeks, string kind) =>
-        Invented.Weed(id) with { Kind = kind, WeeksToFirstSeed = new Span(weeks, weeks + 2) };
+        Invented.Weed(id) with
+        {
+            Kind = kind,
+            WeeksToFirstSeed = new Span(weeks, weeks + 2),
+        };
 
-    private static KnowledgeBase Knowledge(string kind = "broadleaf") => Invented.Knowledge with
-    {
-        Weeds = Invented.ById(WeedOf("spurge", 4, kind), WeedOf("cress", 3, kind)),
-        Treatments = Invented.ById(Grain()),
-    };
+    private static KnowledgeBase Knowledge(string kind = "broadleaf") =>
+        Invented.Knowledge with
+        {
+            Weeds = Invented.ById(WeedOf("spurge", 4, kind), WeedOf("cress", 3, kind)),
+            Treatments = Invented.ById(Grain()),
+        };
 }

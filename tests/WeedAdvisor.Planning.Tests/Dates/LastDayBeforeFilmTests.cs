@@ -25,9 +25,7 @@ public sealed class LastDayBeforeFilmTests
     public void A_treatment_must_go_on_days_before_the_film(string treatment, int days)
     {
         VisitArea yard = Years.DemoYard;
-        Assert.Equal(
-            new DateOnly(2026, 11, 20).AddDays(-days),
-            Dates(treatment, yard, Years.DemoDay).Latest);
+        Assert.Equal(new DateOnly(2026, 11, 20).AddDays(-days), Dates(treatment, yard, Years.DemoDay).Latest);
     }
 
     // A label may ask for fewer days than vapour does.
@@ -79,7 +77,8 @@ public sealed class LastDayBeforeFilmTests
                 }
             },
             iter: Sizes.Of(60, 1000),
-            threads: 1);
+            threads: 1
+        );
 
     private static DateOnly? LastOf(string treatment, VisitArea area) =>
         Dates(treatment, area, RandomVisits.Day).Latest;

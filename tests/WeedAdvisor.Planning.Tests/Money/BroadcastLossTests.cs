@@ -13,12 +13,13 @@ public class BroadcastLossTests
         Gen.Select(s_width, s_times)
             .Sample(
                 (width, times) =>
-    {
-        double spacing = width * times;
-        Assert.True(BroadcastLoss.Square(width, spacing * 1.01) > BroadcastLoss.Square(width, spacing));
-        Assert.True(BroadcastLoss.Staggered(width, spacing) < BroadcastLoss.Square(width, spacing));
-        Assert.InRange(BroadcastLoss.Staggered(width, spacing), 0, 1);
-    });
+                {
+                    double spacing = width * times;
+                    Assert.True(BroadcastLoss.Square(width, spacing * 1.01) > BroadcastLoss.Square(width, spacing));
+                    Assert.True(BroadcastLoss.Staggered(width, spacing) < BroadcastLoss.Square(width, spacing));
+                    Assert.InRange(BroadcastLoss.Staggered(width, spacing), 0, 1);
+                }
+            );
 
     [Theory]
     [InlineData(0, 1)]

@@ -47,7 +47,12 @@ public class MoneyCaseTests
     [InlineData(null, null, 1.01)]
     public void Impossible_rounds_and_shares_are_refused(int? interval, double? missed, double? control)
     {
-        var terms = new MoneyTerms(null, null) { IntervalWeeks = interval, Missed = missed, TodayControl = control };
+        var terms = new MoneyTerms(null, null)
+        {
+            IntervalWeeks = interval,
+            Missed = missed,
+            TodayControl = control,
+        };
         Assert.Single(
             MoneyCase
                 .Of(
@@ -65,8 +70,8 @@ public class MoneyCaseTests
     public void What_is_said_to_be_stopped_takes_the_place_of_the_records_and_of_no_mulch()
     {
         MoneyCase money = Yards.Case(s_yard.With("mulch", "bark")).Value!;
-        Way Today(double? control, VisitArea area) => WaysCompared.Of(
-            Yards.Case(area).Value! with { TodayControl = control }).Value!.Today;
+        Way Today(double? control, VisitArea area) =>
+            WaysCompared.Of(Yards.Case(area).Value! with { TodayControl = control }).Value!.Today;
         double Pulled(double? control, VisitArea area) => Today(control, area).Season.Pulled;
         Assert.NotEmpty(money.PastYear);
         VisitArea mulched = money.Area;
@@ -80,7 +85,9 @@ public class MoneyCaseTests
     public void A_practice_on_top_of_todays_way_keeps_what_is_said_to_be_stopped()
     {
         WaysCompared compared = WaysCompared.Of(Yards.Case(s_yard).Value! with { TodayControl = 1 }).Value!;
-        string practice = compared.Case.Advice.Clear.Select(clear => clear.Action).First(id =>
+        string practice = compared
+            .Case.Advice.Clear.Select(clear => clear.Action)
+            .First(id =>
                 ShippedRules.Knowledge.Practices.ContainsKey(id)
                 && compared.Ways.All(way => way.Plan.Id != id)
                 && compared.Find(id).IsGood
@@ -104,8 +111,12 @@ public class MoneyCaseTests
     public void Broadcast_on_pots_that_touch_takes_the_ground_of_their_own_width()
     {
         VisitArea tight = s_yard.With("spacing", "pot-tight");
-        decimal Granule(VisitArea area) => Yards.Compare(area).Way("flumioxazin-granule").Items
-            .Single(item => item.Id == "materials-flumioxazin-granule").Usd;
+        decimal Granule(VisitArea area) =>
+            Yards
+                .Compare(area)
+                .Way("flumioxazin-granule")
+                .Items.Single(item => item.Id == "materials-flumioxazin-granule")
+                .Usd;
         Assert.Equal(4, Granule(tight.With("pot-width", 20)) / Granule(tight.With("pot-width", 10)), 6);
         Assert.Equal(Granule(tight.With("spacing", "spaced")), Granule(tight.With("pot-width", 30)), 6);
         Assert.Equal(Granule(tight), Granule(tight.With("pot-width", 16)), 6);
@@ -118,7 +129,8 @@ public class MoneyCaseTests
         Assert.Equal(
             "Container yard, block 4: What an hour of labour costs is not known. Answer the question 'labour-rate', "
                 + "put it in a price file, or set it with --wage.",
-            Assert.Single(Yards.Case(s_yard.Without("labour-rate"), knowledge: knowledge).Refusals));
+            Assert.Single(Yards.Case(s_yard.Without("labour-rate"), knowledge: knowledge).Refusals)
+        );
     }
 
     [Fact]
@@ -137,10 +149,21 @@ public class MoneyCaseTests
         Assert.Contains("no weed is named", Why(Yards.Case(s_yard with { Weeds = [] })));
         Assert.Contains("no weed is named", Why(Yards.Case(s_yard with { Weeds = null })));
         Assert.Contains("Answer 'region'", Why(Yards.Case(s_yard.Without("region"))));
-        Assert.Contains("weeding.yaml", Why(Yards.Case(s_yard, knowledge: ShippedRules.Knowledge with
-        {
-            Weeding = ImmutableSortedDictionary<string, WeedAdvisor.Knowledge.Records.WeedingParameter>.Empty,
-        })));
+        Assert.Contains(
+            "weeding.yaml",
+            Why(
+                Yards.Case(
+                    s_yard,
+                    knowledge: ShippedRules.Knowledge with
+                    {
+                        Weeding = ImmutableSortedDictionary<
+                            string,
+                            WeedAdvisor.Knowledge.Records.WeedingParameter
+                        >.Empty,
+                    }
+                )
+            )
+        );
     }
 
     [Fact]

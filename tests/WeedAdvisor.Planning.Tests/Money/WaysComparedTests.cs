@@ -71,8 +71,9 @@ public class WaysComparedTests
                 ],
             },
         };
-        Assert.DoesNotContain(
-            WaysCompared.Of(bare).Value!.Ways, way => way.Plan.Id != WayPlan.Today && way.Plan.Parts.Length > 1);
+        Assert.DoesNotContain(WaysCompared.Of(bare).Value!.Ways, way =>
+            way.Plan.Id != WayPlan.Today && way.Plan.Parts.Length > 1
+        );
     }
 
     [Fact]
@@ -80,7 +81,8 @@ public class WaysComparedTests
     {
         Assert.Equal(
             ["isoxaben-trifluralin-granule", "prodiamine-granule"],
-            s_compared.Today.Plan.Parts.Select(part => part.Action.Id).Order());
+            s_compared.Today.Plan.Parts.Select(part => part.Action.Id).Order()
+        );
         VisitArea longAgo = s_yard with
         {
             Past =
@@ -106,27 +108,30 @@ public class WaysComparedTests
 
     [Fact]
     public void Every_way_against_today_is_the_way_back_turned_round() => Assert.All(s_compared.Ways, way =>
-    {
-        PartialBudget there = PartialBudget.Between(s_compared.Today.Items, way.Items);
-        Assert.Equal(there.NetChangeUsd, -PartialBudget.Between(way.Items, s_compared.Today.Items).NetChangeUsd);
-        Assert.Equal(s_compared.Today.Usd - way.Usd, there.NetChangeUsd, 9);
-    });
+        {
+            PartialBudget there = PartialBudget.Between(s_compared.Today.Items, way.Items);
+            Assert.Equal(there.NetChangeUsd, -PartialBudget.Between(way.Items, s_compared.Today.Items).NetChangeUsd);
+            Assert.Equal(s_compared.Today.Usd - way.Usd, there.NetChangeUsd, 9);
+        });
 
     [Fact]
-    public void No_way_gets_cheaper_when_the_wage_rises() => Gen.Int[0, 60].Sample(
-        wage =>
-        {
-            var ways = At(wage).Ways.ToDictionary(way => way.Plan.Id);
-            (Way Cheap, Way Dear)[] pairs =
+    public void No_way_gets_cheaper_when_the_wage_rises() =>
+        Gen.Int[0, 60]
+            .Sample(
+                wage =>
+                {
+                    var ways = At(wage).Ways.ToDictionary(way => way.Plan.Id);
+                    (Way Cheap, Way Dear)[] pairs =
                     [
                         .. At(wage + 1)
                             .Ways.Where(way => ways.ContainsKey(way.Plan.Id))
                             .Select(way => (ways[way.Plan.Id], way)),
                     ];
-            Assert.NotEmpty(pairs);
-            Assert.All(pairs, pair => Assert.True(pair.Dear.Usd > pair.Cheap.Usd));
-        },
-        iter: 8);
+                    Assert.NotEmpty(pairs);
+                    Assert.All(pairs, pair => Assert.True(pair.Dear.Usd > pair.Cheap.Usd));
+                },
+                iter: 8
+            );
 
     [Fact]
     public void At_the_break_even_wage_both_cost_the_same()
@@ -148,11 +153,11 @@ public class WaysComparedTests
 
     [Fact]
     public void At_base_the_swings_stand_at_the_net_change() => Assert.All(s_compared.Ways, way =>
-    {
-        WayAgainst against = WayAgainst.Of(s_compared, way);
-        Assert.Equal(against.Budget.NetChangeUsd, against.Sensitivity.Base, 9);
-        Assert.Equal(against.Sensitivity.Swings.OrderByDescending(swing => swing.Size), against.Sensitivity.Swings);
-    });
+        {
+            WayAgainst against = WayAgainst.Of(s_compared, way);
+            Assert.Equal(against.Budget.NetChangeUsd, against.Sensitivity.Base, 9);
+            Assert.Equal(against.Sensitivity.Swings.OrderByDescending(swing => swing.Size), against.Sensitivity.Swings);
+        });
 
     [Fact]
     public void A_tool_that_is_there_costs_nothing_and_one_that_is_bought_is_shared_by_the_pots()
@@ -200,14 +205,16 @@ public class WaysComparedTests
         Assert.Equal(
             (double)Materials(s_compared, "flumioxazin-granule") / (double)Materials(spaced, "flumioxazin-granule"),
             (1 - BroadcastLoss.Square(16, 30)) / (1 - BroadcastLoss.Square(16, 16)),
-            9);
+            9
+        );
         Assert.Equal(Materials(spaced, "bark-mulch"), Materials(s_compared, "bark-mulch"));
     }
 
     [Fact]
-    public void The_best_interval_is_no_dearer_than_todays() => Assert.All(
-        s_compared.Ways.Where(way => way.Plan.Id.Contains("-every-", StringComparison.Ordinal)),
-        way => Assert.True(way.Usd <= s_compared.Way(way.Plan.Parts[0].Action.Id).Usd));
+    public void The_best_interval_is_no_dearer_than_todays() =>
+        Assert.All(s_compared.Ways.Where(way => way.Plan.Id.Contains("-every-", StringComparison.Ordinal)), way =>
+            Assert.True(way.Usd <= s_compared.Way(way.Plan.Parts[0].Action.Id).Usd)
+        );
 
     [Fact]
     public void A_practice_that_is_clear_can_be_set_on_top_of_todays_way()

@@ -24,10 +24,15 @@ internal static class Yards
             ShippedRules.Demo.Date,
             knowledge ?? ShippedRules.Knowledge,
             PriceBook.Of(knowledge ?? ShippedRules.Knowledge, own),
-            new MoneyTerms(wage, pots));
+            new MoneyTerms(wage, pots)
+        );
 
     public static WaysCompared Compare(
-        VisitArea area, decimal? wage = null, int? pots = null, IEnumerable<Price>? own = null)
+        VisitArea area,
+        decimal? wage = null,
+        int? pots = null,
+        IEnumerable<Price>? own = null
+    )
     {
         Outcome<MoneyCase, string> money = Case(area, wage, pots, own);
         Assert.Empty(money.Refusals);
@@ -38,14 +43,15 @@ internal static class Yards
 
     public static Way Way(this WaysCompared compared, string id) => compared.Ways.Single(way => way.Plan.Id == id);
 
-    public static Price Price(string id, decimal value, string unit) => new()
-    {
-        Id = id,
-        Name = id,
-        Value = value,
-        Unit = unit,
-        Sources = ["own-books"],
-        Where = default,
-        Memory = [],
-    };
+    public static Price Price(string id, decimal value, string unit) =>
+        new()
+        {
+            Id = id,
+            Name = id,
+            Value = value,
+            Unit = unit,
+            Sources = ["own-books"],
+            Where = default,
+            Memory = [],
+        };
 }

@@ -37,34 +37,39 @@ public sealed class AnyEntryTests
     public void A_form_answers_or_names_a_field_of_its_own(string group, string id)
     {
         RateForm form = Sums.Form(group, id);
-        Gen.Int[0, 1_000_000].Array[form.Fields.Length].Sample(draws =>
-        {
-            var typed = form.Fields.Zip(draws, (field, draw) => (field.Id, Text: Typed(field, draw)))
-                .Where(entry => entry.Text is not null).ToDictionary(entry => entry.Id, entry => entry.Text!);
-            Outcome<RateAnswer, RateProblem> outcome = form.Run(typed, Sums.Nowhere);
-            if (outcome.Value is { } answer)
-                Assert.All(answer.Results.SelectMany(result => result.Shown), shown =>
-                    Assert.NotEqual("", shown.ToString())
-                );
-            else
-                Assert.All(outcome.Refusals, problem =>
-                    Assert.Contains(problem.Field, form.Fields.Select(field => field.Id))
-                );
-        });
+        Gen.Int[0, 1_000_000]
+            .Array[form.Fields.Length]
+            .Sample(draws =>
+            {
+                var typed = form
+                    .Fields.Zip(draws, (field, draw) => (field.Id, Text: Typed(field, draw)))
+                    .Where(entry => entry.Text is not null)
+                    .ToDictionary(entry => entry.Id, entry => entry.Text!);
+                Outcome<RateAnswer, RateProblem> outcome = form.Run(typed, Sums.Nowhere);
+                if (outcome.Value is { } answer)
+                    Assert.All(answer.Results.SelectMany(result => result.Shown), shown =>
+                        Assert.NotEqual("", shown.ToString())
+                    );
+                else
+                    Assert.All(outcome.Refusals, problem =>
+                        Assert.Contains(problem.Field, form.Fields.Select(field => field.Id))
+                    );
+            });
     }
 
-    private static string? Typed(RateField field, int draw) => field.Kind switch
-    {
-        _ when !field.IsRequired && draw % 3 == 0 => null,
-        RateFieldKind.Measure { IsList: true } measure =>
-            $"{Number(draw)}, {Number(draw / 7)}, {Measure(measure, draw)}",
-        RateFieldKind.Measure measure => Measure(measure, draw),
-        RateFieldKind.Number number => (draw % 2 == 0 ? number.Least : number.Most).ToString(
-            CultureInfo.InvariantCulture
-        ),
-        RateFieldKind.Choice choice => choice.Words[draw % choice.Words.Length].Key,
-        _ => null,
-    };
+    private static string? Typed(RateField field, int draw) =>
+        field.Kind switch
+        {
+            _ when !field.IsRequired && draw % 3 == 0 => null,
+            RateFieldKind.Measure { IsList: true } measure =>
+                $"{Number(draw)}, {Number(draw / 7)}, {Measure(measure, draw)}",
+            RateFieldKind.Measure measure => Measure(measure, draw),
+            RateFieldKind.Number number => (draw % 2 == 0 ? number.Least : number.Most).ToString(
+                CultureInfo.InvariantCulture
+            ),
+            RateFieldKind.Choice choice => choice.Words[draw % choice.Words.Length].Key,
+            _ => null,
+        };
 
     private static string Measure(RateFieldKind.Measure measure, int draw) =>
         $"{Number(draw / 11)} {measure.Units[draw / 131 % measure.Units.Length]}";

@@ -108,15 +108,21 @@ public sealed class CalibrationGuardTests
     [Fact]
     public void The_nozzles_that_are_off_are_named_by_their_place()
     {
-        RateAnswer answer = Sums.Answer("sprayer", "nozzle-flow",
-            ("caught", "50, 50, 40, 50, 60 fl-oz"), ("speed", "3 mph"), ("spacing", "20 in"));
+        RateAnswer answer = Sums.Answer(
+            "sprayer",
+            "nozzle-flow",
+            ("caught", "50, 50, 40, 50, 60 fl-oz"),
+            ("speed", "3 mph"),
+            ("spacing", "20 in")
+        );
         Assert.Equal(2m, answer["nozzles-off"].Value.Value);
         Assert.Equal(
             [
                 "Nozzle 3 gave 40 fl-oz, 20 % below the mean: blocked or damaged.",
                 "Nozzle 5 gave 60 fl-oz, 20 % above the mean: worn.",
             ],
-            answer.Notes.Where(note => note.StartsWith("Nozzle ", StringComparison.Ordinal)));
+            answer.Notes.Where(note => note.StartsWith("Nozzle ", StringComparison.Ordinal))
+        );
         Assert.Equal(5940m * (50m / 128) / 60, answer["volume-per-area"].Value.In("gal/acre"), 15);
     }
 

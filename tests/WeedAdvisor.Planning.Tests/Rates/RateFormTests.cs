@@ -49,7 +49,8 @@ public sealed class RateFormTests
     public void An_entry_that_cannot_be_is_named_and_never_becomes_a_number(string caught, string said)
     {
         RateProblem problem = Assert.Single(
-            Sums.Refusal("sprayer", "test-strip", ("caught", caught), ("course", "57 ft"), ("width", "6 ft")));
+            Sums.Refusal("sprayer", "test-strip", ("caught", caught), ("course", "57 ft"), ("width", "6 ft"))
+        );
         Assert.Equal("caught", problem.Field);
         Assert.Contains(said, problem.Text, StringComparison.Ordinal);
     }

@@ -38,8 +38,15 @@ public sealed class TreatmentRateTests
 
     [Fact]
     public void A_rate_and_an_end_of_the_range_are_not_taken_together() =>
-        Refused("end", "leave this blank", [],
-            ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("rate", "200 lb/acre"), ("end", "high"));
+        Refused(
+            "end",
+            "leave this blank",
+            [],
+            ("treatment", "prodiamine-granule"),
+            ("area", "1 acre"),
+            ("rate", "200 lb/acre"),
+            ("end", "high")
+        );
 
     [Theory]
     [InlineData("low", 150)]
@@ -47,8 +54,12 @@ public sealed class TreatmentRateTests
     public void Without_a_rate_an_end_of_the_range_is_taken_and_both_ends_are_allowed(string end, int pounds)
     {
         RateAnswer byEnd = Answer([], ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("end", end));
-        RateAnswer byRate = Answer([], ("treatment", "prodiamine-granule"), ("area", "1 acre"),
-            ("rate", FormattableString.Invariant($"{pounds} lb/acre")));
+        RateAnswer byRate = Answer(
+            [],
+            ("treatment", "prodiamine-granule"),
+            ("area", "1 acre"),
+            ("rate", FormattableString.Invariant($"{pounds} lb/acre"))
+        );
         Assert.Equal(pounds, (double)byEnd["product"].Value.In("lb"), 9);
         Assert.Equal(byRate["product"].Value.In("lb"), byEnd["product"].Value.In("lb"), 12);
     }
@@ -62,18 +73,28 @@ public sealed class TreatmentRateTests
             "treatment",
             "1.68 kg/ha of prodiamine may go on in twelve months",
             [("isoxaben-prodiamine-granule", Day(1, 10))],
-            ("treatment", "oxyfluorfen-prodiamine-granule"), ("area", "1 acre"));
-        RateAnswer answer = Answer([("isoxaben-dithiopyr-granule", Day(1, 10))],
-            ("treatment", "oxyfluorfen-prodiamine-granule"), ("area", "1 acre"));
+            ("treatment", "oxyfluorfen-prodiamine-granule"),
+            ("area", "1 acre")
+        );
+        RateAnswer answer = Answer(
+            [("isoxaben-dithiopyr-granule", Day(1, 10))],
+            ("treatment", "oxyfluorfen-prodiamine-granule"),
+            ("area", "1 acre")
+        );
         Assert.Equal(1.68 - (0.75 * 1.120851), (double)answer["left-prodiamine"].Value.In("kg/ha"), 5);
     }
 
     [Fact]
     public void More_than_the_year_allows_is_refused_and_names_the_earlier_uses()
     {
-        RateProblem problem = Refused("treatment", "1.68 kg/ha of prodiamine may go on in twelve months",
+        RateProblem problem = Refused(
+            "treatment",
+            "1.68 kg/ha of prodiamine may go on in twelve months",
             [("oxyfluorfen-prodiamine-granule", Day(1, 10))],
-            ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("end", "high"));
+            ("treatment", "prodiamine-granule"),
+            ("area", "1 acre"),
+            ("end", "high")
+        );
         Assert.Contains("did (10 January 2026)", problem.Text, StringComparison.Ordinal);
         Assert.Contains("nc-prodiamine", problem.Text, StringComparison.Ordinal);
         Assert.Contains("not before 2027-01-10", problem.Text, StringComparison.Ordinal);
@@ -81,15 +102,24 @@ public sealed class TreatmentRateTests
 
     [Fact]
     public void A_use_without_a_date_may_count_and_is_asked_for() =>
-        Refused("treatment", "a day that is not known", [("prodiamine-granule", null)],
-            ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("end", "low"));
+        Refused(
+            "treatment",
+            "a day that is not known",
+            [("prodiamine-granule", null)],
+            ("treatment", "prodiamine-granule"),
+            ("area", "1 acre"),
+            ("end", "low")
+        );
 
     [Fact]
     public void Uses_of_more_than_twelve_months_ago_and_of_other_actives_leave_the_limit_whole()
     {
         RateAnswer answer = Answer(
             [("prodiamine-granule", new DateOnly(2025, 6, 30)), ("oxadiazon-granule", Day(2, 1))],
-            ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("end", "high"));
+            ("treatment", "prodiamine-granule"),
+            ("area", "1 acre"),
+            ("end", "high")
+        );
 
         // 1.5 lb/acre is 1.681 kg/ha: all of the year's 1.68, which is rounded.
         Assert.Equal(0, answer["left-prodiamine"].Value.Value);
@@ -101,8 +131,11 @@ public sealed class TreatmentRateTests
         RateAnswer answer = Answer([], ("treatment", "isoxaben-dithiopyr-granule"), ("area", "1 acre"));
         Assert.Equal(0.75 * 1.120851, (double)answer["active-isoxaben"].Value.In("kg/ha"), 5);
         Assert.Equal(0.375 * 1.120851, (double)answer["active-dithiopyr"].Value.In("kg/ha"), 5);
-        Assert.Equal((double)answer["active"].Value.In("kg/ha"),
-            (double)(answer["active-isoxaben"].Value.In("kg/ha") + answer["active-dithiopyr"].Value.In("kg/ha")), 9);
+        Assert.Equal(
+            (double)answer["active"].Value.In("kg/ha"),
+            (double)(answer["active-isoxaben"].Value.In("kg/ha") + answer["active-dithiopyr"].Value.In("kg/ha")),
+            9
+        );
     }
 
     [Fact]
@@ -116,12 +149,20 @@ public sealed class TreatmentRateTests
                 ("oxyfluorfen-oryzalin-granule", Day(3, 5)),
                 ("oxyfluorfen-pendimethalin-granule", Day(5, 5)),
             ],
-            ("treatment", "oxyfluorfen-prodiamine-granule"), ("area", "1 acre"));
+            ("treatment", "oxyfluorfen-prodiamine-granule"),
+            ("area", "1 acre")
+        );
 
     [Fact]
     public void Any_twelve_months_count_not_the_calendar_year() =>
-        Refused("treatment", "not before 2026-12-31", [("prodiamine-granule", new DateOnly(2025, 12, 31))],
-            ("treatment", "prodiamine-granule"), ("area", "1 acre"), ("end", "high"));
+        Refused(
+            "treatment",
+            "not before 2026-12-31",
+            [("prodiamine-granule", new DateOnly(2025, 12, 31))],
+            ("treatment", "prodiamine-granule"),
+            ("area", "1 acre"),
+            ("end", "high")
+        );
 
     [Fact]
     public void What_may_be_too_much_for_want_of_an_earlier_rate_is_refused_until_that_is_told()
@@ -140,15 +181,19 @@ public sealed class TreatmentRateTests
                 },
             ],
         };
-        Outcome<RateAnswer, RateProblem> outcome = Sums.Form("product", "treatment").Run(
-            typed.ToDictionary(entry => entry.Item1, entry => entry.Item2), new RateSite(s_knowledge, told, Today));
+        Outcome<RateAnswer, RateProblem> outcome = Sums.Form("product", "treatment")
+            .Run(
+                typed.ToDictionary(entry => entry.Item1, entry => entry.Item2),
+                new RateSite(s_knowledge, told, Today)
+            );
         Assert.Equal(0, outcome.Value!["left-prodiamine"].Value.Value);
     }
 
     // The 2 lb/acre a year of oxyfluorfen are for sprays (PNW handbook); a granule brings as much in each of three
     // uses.
     [Fact]
-    public void A_limit_of_one_form_does_not_refuse_another() => Assert.NotEmpty(
+    public void A_limit_of_one_form_does_not_refuse_another() =>
+        Assert.NotEmpty(
             Answer(
                 [("oxyfluorfen-oryzalin-granule", Day(1, 10))],
                 ("treatment", "oxyfluorfen-oryzalin-granule"),
@@ -291,12 +336,18 @@ public sealed class TreatmentRateTests
             {
                 foreach (string end in new[] { "low", "high" })
                 {
-                    Outcome<RateAnswer, RateProblem> outcome = Run([], ("treatment", id), ("area", "1 ha"),
-                        ("published", published.ToString(CultureInfo.InvariantCulture)), ("end", end));
+                    Outcome<RateAnswer, RateProblem> outcome = Run(
+                        [],
+                        ("treatment", id),
+                        ("area", "1 ha"),
+                        ("published", published.ToString(CultureInfo.InvariantCulture)),
+                        ("end", end)
+                    );
                     if (
                         outcome.Value is { } answer
                         && s_knowledge.Treatments[id] is { YearlyLimitKgAiHa: { } limit, Actives.Length: 1 }
-                        && answer.Results.Any(result => result.Id == "active"))
+                        && answer.Results.Any(result => result.Id == "active")
+                    )
                     {
                         Assert.InRange(answer["active"].Value.In("kg/ha"), 0.000001m, limit + 0.005m);
                     }
@@ -318,8 +369,11 @@ public sealed class TreatmentRateTests
         {
             Past = [.. past.Select(use => new PastApplication(use.Treatment, use.Date, null, WordSet.Empty))],
         };
-        return Sums.Form("product", "treatment").Run(
-            typed.ToDictionary(entry => entry.Field, entry => entry.Typed), new RateSite(s_knowledge, area, Today));
+        return Sums.Form("product", "treatment")
+            .Run(
+                typed.ToDictionary(entry => entry.Field, entry => entry.Typed),
+                new RateSite(s_knowledge, area, Today)
+            );
     }
 
     private static RateAnswer Answer((string, DateOnly?)[] past, params (string, string)[] typed)

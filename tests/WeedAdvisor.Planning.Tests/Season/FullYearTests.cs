@@ -24,21 +24,23 @@ public class FullYearTests
     }
 
     [Fact]
-    public void No_plan_breaks_a_rule() => Gen.ULong.Sample(
-        seed =>
-        {
-            SeasonProblem problem = RandomSeasons.Year(
-                seed,
-                candidates: (int)(2 + (seed % 7)),
-                weeds: (int)(1 + (seed % 4))
-            );
-            SeasonPlan plan = SeasonSearch.Prepare(problem).Solve(effort: new SeasonEffort { Width = 4 }).Plan!;
-            Assert.Empty(SeasonRules.Broken(problem, SeasonRules.Steps(plan)));
-            Assert.Empty(SeasonRules.Missed(problem, SeasonRules.Steps(plan)));
-            Assert.Equal(plan.Total, SeasonRules.Cost(problem, SeasonRules.Steps(plan)));
-            Assert.True(plan.Bound <= plan.Total);
-        },
-        iter: Sizes.Of(600, 2000));
+    public void No_plan_breaks_a_rule() =>
+        Gen.ULong.Sample(
+            seed =>
+            {
+                SeasonProblem problem = RandomSeasons.Year(
+                    seed,
+                    candidates: (int)(2 + (seed % 7)),
+                    weeds: (int)(1 + (seed % 4))
+                );
+                SeasonPlan plan = SeasonSearch.Prepare(problem).Solve(effort: new SeasonEffort { Width = 4 }).Plan!;
+                Assert.Empty(SeasonRules.Broken(problem, SeasonRules.Steps(plan)));
+                Assert.Empty(SeasonRules.Missed(problem, SeasonRules.Steps(plan)));
+                Assert.Equal(plan.Total, SeasonRules.Cost(problem, SeasonRules.Steps(plan)));
+                Assert.True(plan.Bound <= plan.Total);
+            },
+            iter: Sizes.Of(600, 2000)
+        );
 
     [Fact]
     public void A_search_that_is_stopped_bounds_the_optimum_and_says_how_far_off_it_may_be()
@@ -49,12 +51,15 @@ public class FullYearTests
         {
             SeasonProblem problem = RandomSeasons.Year(seed);
             SeasonPlan best = SeasonSearch.Prepare(problem).Solve(stop: TestContext.Current.CancellationToken).Plan!;
-            foreach (SeasonAnswer early in (SeasonAnswer[])
-                [
-                    SeasonSearch.Prepare(problem).Solve(stop: stopped.Token),
-                    SeasonSearch.Prepare(problem).Solve(
-                        effort: new SeasonEffort { Width = 3 }, stop: TestContext.Current.CancellationToken),
-                ])
+            foreach (
+                SeasonAnswer early in (SeasonAnswer[])
+                    [
+                        SeasonSearch.Prepare(problem).Solve(stop: stopped.Token),
+                        SeasonSearch
+                            .Prepare(problem)
+                            .Solve(effort: new SeasonEffort { Width = 3 }, stop: TestContext.Current.CancellationToken),
+                    ]
+            )
             {
                 SeasonPlan plan = early.Plan!;
                 Assert.True(plan.Bound <= best.Total);
@@ -75,12 +80,11 @@ public class FullYearTests
             SeasonPlan plan = first.Solve(stop: TestContext.Current.CancellationToken).Plan!;
             if (plan.Applications.IsEmpty)
                 continue;
-            SeasonProblem after = before with
-            {
-                Wishes = before.Wishes with { Dropped = [plan.Applications[0].Name] },
-            };
-            SeasonPlan again = SeasonSearch.Prepare(after, near: first)
-                .Solve(plan, stop: TestContext.Current.CancellationToken).Plan!;
+            SeasonProblem after = before with { Wishes = before.Wishes with { Dropped = [plan.Applications[0].Name] } };
+            SeasonPlan again = SeasonSearch
+                .Prepare(after, near: first)
+                .Solve(plan, stop: TestContext.Current.CancellationToken)
+                .Plan!;
             SeasonPlan fresh = SeasonSearch.Prepare(after).Solve(stop: TestContext.Current.CancellationToken).Plan!;
             Assert.Equal(fresh.Total, again.Total);
             Assert.True(again.Total >= plan.Total);

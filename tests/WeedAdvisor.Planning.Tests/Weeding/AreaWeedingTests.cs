@@ -73,8 +73,9 @@ public sealed class AreaWeedingTests
     [InlineData(2.5, 3)]
     [InlineData(0.3, 1)]
     [InlineData(0, null)]
-    public void The_present_interval_is_counted_in_whole_weeks(double answer, int? weeks) => Assert.Equal(
-        weeks,
+    public void The_present_interval_is_counted_in_whole_weeks(double answer, int? weeks) =>
+        Assert.Equal(
+            weeks,
             Of(
                 Yard() with
                 {
@@ -132,7 +133,8 @@ public sealed class AreaWeedingTests
             AreaReading.Of(area, s_day, knowledge ?? ShippedRules.Knowledge),
             s_day,
             knowledge ?? ShippedRules.Knowledge,
-            wishes ?? new WeedingWishes());
+            wishes ?? new WeedingWishes()
+        );
 
     private static VisitArea Yard() => With(("place", "container-yard"), ("stock", "established"));
 
@@ -141,10 +143,13 @@ public sealed class AreaWeedingTests
         var area = VisitArea.Blank("yard", "The yard");
         return area with
         {
-            Answers = area.Answers
-                .SetItem("region", new Answer.Words(WordSet.Of(["willamette-valley"])))
-                .SetItems(answers.Select(answer => KeyValuePair.Create(
-                    answer.Question, (Answer)new Answer.Words(WordSet.Of([answer.Word]))))),
+            Answers = area
+                .Answers.SetItem("region", new Answer.Words(WordSet.Of(["willamette-valley"])))
+                .SetItems(
+                    answers.Select(answer =>
+                        KeyValuePair.Create(answer.Question, (Answer)new Answer.Words(WordSet.Of([answer.Word])))
+                    )
+                ),
             Weeds = [new WeedSeen("spurge-spotted", "expected", null)],
         };
     }

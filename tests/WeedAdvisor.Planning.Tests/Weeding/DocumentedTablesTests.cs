@@ -8,7 +8,9 @@ namespace WeedAdvisor.Planning.Tests.Weeding;
 public sealed class DocumentedTablesTests
 {
     private static readonly string s_page = File.ReadAllText(
-        Path.Combine(Path.GetDirectoryName(Repository.Rules)!, "docs", "weeding-model.md")).ReplaceLineEndings("\n");
+            Path.Combine(Path.GetDirectoryName(Repository.Rules)!, "docs", "weeding-model.md")
+        )
+        .ReplaceLineEndings("\n");
 
     [Fact]
     public void Hours_of_six_weeds() =>
@@ -19,11 +21,12 @@ public sealed class DocumentedTablesTests
         Stands("thousand seeds shed", season => Tenths(season.SeedsShed / 1000), SixAlone);
 
     [Fact]
-    public void Hours_by_the_share_missed() => Stands(
-        "missed", season => Tenths(season.Hours), [.. Shares.Select(share => ($"{share} %", Missing(share)))]);
+    public void Hours_by_the_share_missed() =>
+        Stands("missed", season => Tenths(season.Hours), [.. Shares.Select(share => ($"{share} %", Missing(share)))]);
 
     [Fact]
-    public void Seeds_by_the_share_missed() => Stands(
+    public void Seeds_by_the_share_missed() =>
+        Stands(
             "missed, thousand seeds",
             season => Tenths(season.SeedsShed / 1000),
             [.. Shares.Select(share => ($"{share} %", Missing(share)))]
@@ -31,17 +34,17 @@ public sealed class DocumentedTablesTests
 
     [Fact]
     public void What_one_escape_costs() => Assert.All(IntervalComparison.UsualIntervals, weeks =>
-    {
-        EscapeCost cost = EscapeCost
-            .Of(Yard.Traits("spurge-spotted"), 20, weeks, 0.1, 1, Yard.Wage, Yard.Numbers)
-            .Value!;
-        string row = string.Create(
-            CultureInfo.InvariantCulture,
+        {
+            EscapeCost cost = EscapeCost
+                .Of(Yard.Traits("spurge-spotted"), 20, weeks, 0.1, 1, Yard.Wage, Yard.Numbers)
+                .Value!;
+            string row = string.Create(
+                CultureInfo.InvariantCulture,
                 $"| {(weeks == 1 ? "1 week" : $"{weeks} weeks")} | {cost.Hours * 3600:0.0} | ${cost.Usd:0.000} | "
                     + $"{cost.Descendants:0.00} |\n"
             );
-        Assert.Contains(row, s_page, StringComparison.Ordinal);
-    });
+            Assert.Contains(row, s_page, StringComparison.Ordinal);
+        });
 
     private static int[] Shares => [0, 5, 10, 20];
 
@@ -49,7 +52,11 @@ public sealed class DocumentedTablesTests
         [.. Yard.SixWeeds.Select(weed => (ShippedRules.Knowledge.Weeds[weed].Name, Yard.Setup(weed)))];
 
     private static WeedingSetup Missing(int percent) =>
-        Yard.Setup(Yard.SixWeeds) with { Control = 0.7, Missed = percent / 100.0 };
+        Yard.Setup(Yard.SixWeeds) with
+        {
+            Control = 0.7,
+            Missed = percent / 100.0,
+        };
 
     private static void Stands(string title, Func<WeedingSeason, string> cell, (string Name, WeedingSetup Setup)[] rows)
     {

@@ -12,8 +12,11 @@ public sealed class EscapeCostTests
     public void A_season_is_the_sum_of_what_its_weeds_cost_one_by_one(string weed)
     {
         WeedTraits traits = Yard.Traits(weed);
-        const int Weeks = 30, Start = 18;
-        double sum = Enumerable.Range(0, Weeks).Sum(week =>
+        const int Weeks = 30,
+            Start = 18;
+        double sum = Enumerable
+            .Range(0, Weeks)
+            .Sum(week =>
                 traits.ExpectedEmergence(Start + week)
                 * Of(traits, Start + week, interval: 1, horizon: Weeks - week).Hours
             );
@@ -44,7 +47,8 @@ public sealed class EscapeCostTests
     }
 
     [Fact]
-    public void Control_in_the_weeks_to_come_makes_an_escape_cheaper() => Assert.True(
+    public void Control_in_the_weeks_to_come_makes_an_escape_cheaper() =>
+        Assert.True(
             Of(Yard.Traits("spurge-spotted"), 20, 6, control: 0.9).Hours
                 < Of(Yard.Traits("spurge-spotted"), 20, 6).Hours / 2
         );

@@ -6,30 +6,40 @@ namespace WeedAdvisor.Planning.Tests.Weeding;
 public sealed class IntervalComparisonTests
 {
     [Fact]
-    public void The_cheapest_costs_no_more_than_any_other() => Gen.Select(
-        RandomPlans.Any, Gen.Int[1, 52].Array[1, 5], Gen.Double[0, 60]).Sample((plan, intervals, wage) =>
-        {
-            IntervalComparison compared = IntervalComparison.Of(plan, intervals, wage).Value!;
-            return compared.Seasons.All(season => season.CostUsd(wage) >= compared.Cheapest.CostUsd(wage));
-        });
+    public void The_cheapest_costs_no_more_than_any_other() =>
+        Gen.Select(RandomPlans.Any, Gen.Int[1, 52].Array[1, 5], Gen.Double[0, 60])
+            .Sample(
+                (plan, intervals, wage) =>
+                {
+                    IntervalComparison compared = IntervalComparison.Of(plan, intervals, wage).Value!;
+                    return compared.Seasons.All(season => season.CostUsd(wage) >= compared.Cheapest.CostUsd(wage));
+                }
+            );
 
     [Fact]
-    public void The_cheapest_interval_changes_where_it_is_said_to_change() => Gen.Select(
-        RandomPlans.Any, Gen.Double[0, 60]).Sample((plan, wage) =>
-        {
-            IntervalComparison compared = IntervalComparison.Of(plan, IntervalComparison.UsualIntervals, wage).Value!;
-            // From the changes alone: the interval above the last change below the wage.
-            int told = compared.WageChanges.LastOrDefault(change => change.WageUsdPerHour < wage)?.AboveWeeks
-                ?? compared.WageChanges.FirstOrDefault()?.BelowWeeks
-                ?? compared.Cheapest.IntervalWeeks;
-            double toldCost = compared.Seasons.Single(season => season.IntervalWeeks == told).CostUsd(wage);
-            return toldCost <= compared.Cheapest.CostUsd(wage) * (1 + 1e-9);
-        });
+    public void The_cheapest_interval_changes_where_it_is_said_to_change() =>
+        Gen.Select(RandomPlans.Any, Gen.Double[0, 60])
+            .Sample(
+                (plan, wage) =>
+                {
+                    IntervalComparison compared = IntervalComparison
+                        .Of(plan, IntervalComparison.UsualIntervals, wage)
+                        .Value!;
+                    // From the changes alone: the interval above the last change below the wage.
+                    int told = compared.WageChanges.LastOrDefault(change => change.WageUsdPerHour < wage)?.AboveWeeks
+                        ?? compared.WageChanges.FirstOrDefault()?.BelowWeeks
+                        ?? compared.Cheapest.IntervalWeeks;
+                    double toldCost = compared.Seasons.Single(season => season.IntervalWeeks == told).CostUsd(wage);
+                    return toldCost <= compared.Cheapest.CostUsd(wage) * (1 + 1e-9);
+                }
+            );
 
     [Fact]
-    public void Intervals_come_shortest_first_and_once() => Assert.Equal(
-        [2, 4, 8],
-        IntervalComparison.Of(Plan(), [8, 2, 4, 2], Yard.Wage).Value!.Seasons.Select(season => season.IntervalWeeks));
+    public void Intervals_come_shortest_first_and_once() =>
+        Assert.Equal(
+            [2, 4, 8],
+            IntervalComparison.Of(Plan(), [8, 2, 4, 2], Yard.Wage).Value!.Seasons.Select(season => season.IntervalWeeks)
+        );
 
     [Theory]
     [InlineData(-1, 2, "An hour of labour costs 0 to 10000 US dollars, not -1.")]
@@ -51,9 +61,11 @@ public sealed class IntervalComparisonTests
     [InlineData(-0.1)]
     [InlineData(1.1)]
     [InlineData(double.NaN)]
-    public void A_share_missed_outside_0_to_1_is_refused(double missed) => Assert.Equal(
-        ["The share of weeds missed lies between 0 and 100 percent."],
-        WeedingRun.Of(Plan() with { Missed = missed }).Refusals);
+    public void A_share_missed_outside_0_to_1_is_refused(double missed) =>
+        Assert.Equal(
+            ["The share of weeds missed lies between 0 and 100 percent."],
+            WeedingRun.Of(Plan() with { Missed = missed }).Refusals
+        );
 
     [Fact]
     public void Every_fault_of_a_plan_is_told()
@@ -87,7 +99,8 @@ public sealed class IntervalComparisonTests
                     .Plan(Yard.Numbers, 2)
                     .Refusals
             ),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
         Assert.Contains(
             "no weeks to first seed",
             Assert.Single(
@@ -95,7 +108,8 @@ public sealed class IntervalComparisonTests
                     .Plan(Yard.Numbers, 2)
                     .Refusals
             ),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
         Assert.NotEmpty((setup with { Control = 2 }).Plan(Yard.Numbers, 2).Refusals);
 
         static string Refusal(string weed) => Assert.Single(Yard.Setup(weed).Plan(Yard.Numbers, 2).Refusals);

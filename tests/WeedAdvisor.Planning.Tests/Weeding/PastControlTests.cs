@@ -75,7 +75,8 @@ public sealed class PastControlTests
                 AreaReading.Of(area, Years.DemoDay, ShippedRules.Knowledge),
                 Years.DemoDay,
                 ShippedRules.Knowledge,
-                s_wishes)
+                s_wishes
+            )
             .Value!.Setup;
     }
 }

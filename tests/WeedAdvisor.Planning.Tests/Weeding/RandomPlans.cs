@@ -35,8 +35,11 @@ internal static class RandomPlans
         from chosen in Gen.Bool.Array[s_traits.Length].Where(all => all.Any(one => one))
         from control in Gen.Double[0, 1].Array[weeks]
         from standing in Gen.Double[0, 500].Array[0, 20]
-        select (weeks, s_traits
-            .Where((_, i) => chosen[i])
-            .Select(traits => new PlannedWeed(traits, [.. control], [.. standing]))
-            .ToImmutableArray());
+        select (
+            weeks,
+            s_traits
+                .Where((_, i) => chosen[i])
+                .Select(traits => new PlannedWeed(traits, [.. control], [.. standing]))
+                .ToImmutableArray()
+        );
 }

@@ -28,8 +28,10 @@ public sealed class UncertainComparisonTests
     }
 
     [Fact]
-    public void The_usual_figure_lies_within_the_band() => Assert.All(Of(seed: 3), band => Assert.InRange(
-        Yard.Run(Setup, band.IntervalWeeks).Hours, band.Hours.Low * 0.8, band.Hours.High * 1.2));
+    public void The_usual_figure_lies_within_the_band() =>
+        Assert.All(Of(seed: 3), band =>
+            Assert.InRange(Yard.Run(Setup, band.IntervalWeeks).Hours, band.Hours.Low * 0.8, band.Hours.High * 1.2)
+        );
 
     [Fact]
     public void A_number_that_the_grower_has_set_is_certain()
@@ -54,8 +56,9 @@ public sealed class UncertainComparisonTests
     [Fact]
     public void Bad_input_is_refused()
     {
-        Assert.False(UncertainComparison
-            .Of(Setup, Yard.Numbers, ShippedRules.Knowledge, s_intervals, Yard.Wage, 1, 0).IsGood);
+        Assert.False(
+            UncertainComparison.Of(Setup, Yard.Numbers, ShippedRules.Knowledge, s_intervals, Yard.Wage, 1, 0).IsGood
+        );
         Assert.False(UncertainComparison.Of(Setup, Yard.Numbers, ShippedRules.Knowledge, [0], Yard.Wage, 1, 5).IsGood);
         Assert.False(
             UncertainComparison

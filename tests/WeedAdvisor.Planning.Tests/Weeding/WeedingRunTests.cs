@@ -54,10 +54,14 @@ public sealed class WeedingRunTests
         WeedingSeason season = Yard.Run(Yard.Setup("spurge-spotted"), 1);
         WeedTraits spurge = Yard.Traits("spurge-spotted");
         Assert.Contains(season.Rounds, round => spurge.WeekShare[round.Week] > 0);
-        Assert.All(season.Rounds, round => Assert.True(
-            Enumerable.Range(round.Week - WeedingRun.WeeksAfterSeason(1), WeedingRun.WeeksAfterSeason(1) + 1)
-                .Any(week => week <= 0 || spurge.WeekShare[week] > 0),
-            $"week {round.Week}"));
+        Assert.All(season.Rounds, round =>
+            Assert.True(
+                Enumerable
+                    .Range(round.Week - WeedingRun.WeeksAfterSeason(1), WeedingRun.WeeksAfterSeason(1) + 1)
+                    .Any(week => week <= 0 || spurge.WeekShare[week] > 0),
+                $"week {round.Week}"
+            )
+        );
         Assert.True(season.Rounds.Length < 52);
     }
 
@@ -75,7 +79,8 @@ public sealed class WeedingRunTests
     [Fact]
     public void A_place_changes_what_comes_up()
     {
-        double mown = Pressure(Yard.Site), wet = Pressure(Yard.Site with { SurfaceMoisture = "wet" });
+        double mown = Pressure(Yard.Site),
+            wet = Pressure(Yard.Site with { SurfaceMoisture = "wet" });
         Assert.Equal(1.5 * mown, wet, 9);
         Assert.Equal(0.5 * mown, Pressure(Yard.Site with { SurfaceMoisture = "dry-between" }), 9);
         Assert.Equal(1.5 * mown, Pressure(Yard.Site with { Surroundings = "weedy-seeding" }), 9);
@@ -83,8 +88,9 @@ public sealed class WeedingRunTests
         Assert.Equal(mown, Pressure(Yard.Site with { Surroundings = null, SurfaceMoisture = null }), 9);
 
         static double Pressure(WeedSite site) =>
-            WeedTraits.Of(ShippedRules.Knowledge.Weeds["bittercress-hairy"], site, Yard.Numbers).Value!
-                .SeedlingsPerYear;
+            WeedTraits
+                .Of(ShippedRules.Knowledge.Weeds["bittercress-hairy"], site, Yard.Numbers)
+                .Value!.SeedlingsPerYear;
     }
 
     [Fact]
@@ -111,14 +117,15 @@ public sealed class WeedingRunTests
         Assert.Equal(0, Yard.Run(Yard.Setup("liverwort"), 4).Weeds[0].StandingAtStart);
     }
 
-    private static WeedingPlan Alone(string weed, int weeks, int interval) => new()
-    {
-        Weeds = [new PlannedWeed(Yard.Traits(weed), [.. Enumerable.Repeat(1.0, weeks)], [1000])],
-        FirstWeek = 22,
-        Weeks = weeks,
-        IntervalWeeks = interval,
-        Missed = 0.1,
-        SmallestPulledCm = 1,
-        Numbers = Yard.Roomy,
-    };
+    private static WeedingPlan Alone(string weed, int weeks, int interval) =>
+        new()
+        {
+            Weeds = [new PlannedWeed(Yard.Traits(weed), [.. Enumerable.Repeat(1.0, weeks)], [1000])],
+            FirstWeek = 22,
+            Weeks = weeks,
+            IntervalWeeks = interval,
+            Missed = 0.1,
+            SmallestPulledCm = 1,
+            Numbers = Yard.Roomy,
+        };
 }

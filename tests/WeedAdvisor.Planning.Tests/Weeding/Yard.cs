@@ -18,17 +18,18 @@ internal static class Yard
         Numbers.With("pot-surface-cm2", 1e60).With("most-weeds-per-pot", 1e60);
 
     public static string[] SixWeeds { get; } =
-        ["spurge-spotted", "bittercress-hairy", "woodsorrel-yellow", "groundsel-common", "eclipta", "liverwort"];
+    ["spurge-spotted", "bittercress-hairy", "woodsorrel-yellow", "groundsel-common", "eclipta", "liverwort"];
 
     public static WeedSite Site { get; } = new("us-southeast", "moist", "mown");
 
-    public static WeedingSetup Setup(params string[] weeds) => new()
-    {
-        Weeds = [.. weeds.Select(weed => new SetupWeed(ShippedRules.Knowledge.Weeds[weed], null, null, []))],
-        Site = Site,
-        Start = new DateOnly(2026, 1, 1),
-        Weeks = WeedTraits.WeeksInYear,
-    };
+    public static WeedingSetup Setup(params string[] weeds) =>
+        new()
+        {
+            Weeds = [.. weeds.Select(weed => new SetupWeed(ShippedRules.Knowledge.Weeds[weed], null, null, []))],
+            Site = Site,
+            Start = new DateOnly(2026, 1, 1),
+            Weeks = WeedTraits.WeeksInYear,
+        };
 
     public static WeedTraits Traits(string weed) =>
         WeedTraits.Of(ShippedRules.Knowledge.Weeds[weed], Site, Numbers).Value!;

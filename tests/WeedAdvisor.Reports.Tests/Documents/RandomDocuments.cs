@@ -41,9 +41,13 @@ internal static class RandomDocuments
         s_words.Array[1, 3].Select(lines => (Block)new Verbatim([.. lines])),
         Gen.Select(s_words, s_line, Gen.Bool)
             .Select((key, line, beside) => (Block)new Citation(key, line) { IsBeside = beside }),
-        Gen.Select(s_line, s_line.Array[1, 3]).Array[1, 4].Select(entries =>
-            (Block)new FieldList([.. entries.Select(entry => new FieldEntry(entry.Item1, [.. entry.Item2]))], 20)),
-        Table());
+        Gen.Select(s_line, s_line.Array[1, 3])
+            .Array[1, 4]
+            .Select(entries =>
+                (Block)new FieldList([.. entries.Select(entry => new FieldEntry(entry.Item1, [.. entry.Item2]))], 20)
+            ),
+        Table()
+    );
 
     /// <summary>A document.</summary>
     public static Gen<Document> Any { get; } =
@@ -52,9 +56,10 @@ internal static class RandomDocuments
 
     private static Gen<T> Pick<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(at => values[at]);
 
-    private static Gen<Block[]> Blocks(int depth) => Gen.Select(
-        Gen.OneOf(
-            s_leaf,
+    private static Gen<Block[]> Blocks(int depth) =>
+        Gen.Select(
+                Gen.OneOf(
+                    s_leaf,
                     Gen.Select(Gen.Enum<HeadingLevel>(), s_line, s_line.Array[0, 2], Gen.Bool)
                         .Select(
                             (level, text, below, isBoxed) =>
@@ -65,28 +70,47 @@ internal static class RandomDocuments
                                         IsBoxed = isBoxed,
                                     }
                         ),
-            Items(depth)),
-        Gen.Int[0, 8]).Select((block, indent) => block with { Indent = indent }).Array[0, 4];
+                    Items(depth)
+                ),
+                Gen.Int[0, 8]
+            )
+            .Select((block, indent) => block with { Indent = indent })
+            .Array[0, 4];
 
-    private static Gen<Block> Items(int depth) => Gen.Select(
-        Pick(Item.Dash, Item.Open, Item.Rank(3), "[yes] "),
-        s_line,
-        depth == 0 ? Gen.Const(Array.Empty<Block>()) : s_leaf.Array[0, 2]).Array[1, 3].Select(items =>
+    private static Gen<Block> Items(int depth) =>
+        Gen.Select(
+                Pick(Item.Dash, Item.Open, Item.Rank(3), "[yes] "),
+                s_line,
+                depth == 0 ? Gen.Const(Array.Empty<Block>()) : s_leaf.Array[0, 2]
+            )
+            .Array[1, 3]
+            .Select(items =>
                 (Block)
                     new ItemList([
                         .. items.Select(item => new Item(item.Item1, item.Item2) { Below = [.. item.Item3] }),
                     ])
             );
 
-    private static Gen<Block> Table() => Gen.Int[1, 4].SelectMany(count => Gen.Select(
-        Gen.Select(s_words, Gen.Int[6, 24]).Array[count],
-        Gen.Select(s_line, s_line.Array[count], s_words).Array[1, 3],
-        Gen.Bool).Select((columns, rows, isAbove) => (Block)new Table(
-            [.. columns.Select(column => new Column(column.Item1, column.Item2))],
-            [.. rows.Select(row => new Row(row.Item1, [.. row.Item2]) { Remark = row.Item3 })])
-        {
-            HeadPlace = isAbove ? RowHeadPlace.Above : RowHeadPlace.Beside,
-            HeadWidth = isAbove ? 0 : 20,
-            CellIndent = 2,
-        }));
+    private static Gen<Block> Table() =>
+        Gen.Int[1, 4]
+            .SelectMany(count =>
+                Gen.Select(
+                        Gen.Select(s_words, Gen.Int[6, 24]).Array[count],
+                        Gen.Select(s_line, s_line.Array[count], s_words).Array[1, 3],
+                        Gen.Bool
+                    )
+                    .Select(
+                        (columns, rows, isAbove) =>
+                            (Block)
+                                new Table(
+                                    [.. columns.Select(column => new Column(column.Item1, column.Item2))],
+                                    [.. rows.Select(row => new Row(row.Item1, [.. row.Item2]) { Remark = row.Item3 })]
+                                )
+                                {
+                                    HeadPlace = isAbove ? RowHeadPlace.Above : RowHeadPlace.Beside,
+                                    HeadWidth = isAbove ? 0 : 20,
+                                    CellIndent = 2,
+                                }
+                    )
+            );
 }

@@ -15,22 +15,28 @@ internal static class Saying
         Lines(document).SelectMany(line => line.Parts).Select(part => part.Text);
 
     /// <summary>A text without what media may change: blanks, capitals, and letters that no medium shows.</summary>
-    public static string Bare(string text) => string.Concat(text
-        .Where(letter => !char.IsWhiteSpace(letter) && !char.IsControl(letter)
-            && char.GetUnicodeCategory(letter) != UnicodeCategory.Format)
-        .Select(char.ToUpperInvariant));
+    public static string Bare(string text) =>
+        string.Concat(
+            text.Where(letter =>
+                    !char.IsWhiteSpace(letter)
+                    && !char.IsControl(letter)
+                    && char.GetUnicodeCategory(letter) != UnicodeCategory.Format
+                )
+                .Select(char.ToUpperInvariant)
+        );
 
-    private static IEnumerable<Line> Lines(Block block) => block switch
-    {
-        Heading heading => heading.Below.Prepend(heading.Text),
-        Paragraph paragraph => [paragraph.Text],
-        Hanging hanging => [hanging.Text],
-        Verbatim verbatim => verbatim.Lines.Select(Line.FromString),
-        Keyed keyed => [keyed.Label, keyed.Text],
-        Citation citation => [citation.Key, citation.Text!],
-        ItemList list => list.Items.SelectMany(item => item.Below.SelectMany(Lines).Prepend(item.Text)),
-        FieldList fields => fields.Entries.SelectMany(entry => entry.Values.Prepend(entry.Label)),
-        Table table => table.Rows.SelectMany(row => row.Cells.Prepend(row.Head).Append(row.Remark)),
-        _ => [],
-    };
+    private static IEnumerable<Line> Lines(Block block) =>
+        block switch
+        {
+            Heading heading => heading.Below.Prepend(heading.Text),
+            Paragraph paragraph => [paragraph.Text],
+            Hanging hanging => [hanging.Text],
+            Verbatim verbatim => verbatim.Lines.Select(Line.FromString),
+            Keyed keyed => [keyed.Label, keyed.Text],
+            Citation citation => [citation.Key, citation.Text!],
+            ItemList list => list.Items.SelectMany(item => item.Below.SelectMany(Lines).Prepend(item.Text)),
+            FieldList fields => fields.Entries.SelectMany(entry => entry.Values.Prepend(entry.Label)),
+            Table table => table.Rows.SelectMany(row => row.Cells.Prepend(row.Head).Append(row.Remark)),
+            _ => [],
+        };
 }

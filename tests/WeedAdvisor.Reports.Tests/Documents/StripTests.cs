@@ -14,7 +14,15 @@ public sealed class StripTests
                 (name, i) => (i * 13 / 3, name)
             ),
         ],
-        [.. Enumerable.Range(0, 52).Select(week => week == 3 ? 'A' : week == 40 ? 'B' : (char?)null)],
+        [
+            .. Enumerable
+                .Range(0, 52)
+                .Select(week =>
+                    week == 3 ? 'A'
+                    : week == 40 ? 'B'
+                    : (char?)null
+                ),
+        ],
         ['A', 'B'],
         [.. Enumerable.Range(0, 52).Select(week => week is > 44 and < 50)],
         [
@@ -24,28 +32,38 @@ public sealed class StripTests
                 "HAIRY BITTERCRESS IN THE YARD",
                 [.. Enumerable.Range(0, 52).Select(week => (Cover)(week % 3))]
             ),
-        ]);
+        ]
+    );
 
     [Fact]
-    public void Every_week_stands_on_a_page_of_any_width() => Gen.Int[Page.Narrowest, 120].Sample(
-        width =>
-        {
-            string[] lines = DocumentText.Of([new StripDrawing("a year", s_strip)], width).TrimEnd('\n').Split('\n');
-            Assert.All(lines, line => Assert.True(line.Length <= width, line));
-            for (int row = 0; row < s_strip.Rows.Length; row++)
-            {
-                // No name holds a letter that stands for a week.
-                char first = s_strip.Rows[row].Name[0];
-                IEnumerable<string> parts = lines
-                    .Where(line => line.StartsWith(first))
-                    .Select(line => line[line.IndexOfAny([.. "#+o."])..]);
-                Assert.Equal(string.Concat(s_strip.Rows[row].Weeks.Select(StripText.Character)), string.Concat(parts));
-            }
+    public void Every_week_stands_on_a_page_of_any_width() =>
+        Gen.Int[Page.Narrowest, 120]
+            .Sample(
+                width =>
+                {
+                    string[] lines = DocumentText
+                        .Of([new StripDrawing("a year", s_strip)], width)
+                        .TrimEnd('\n')
+                        .Split('\n');
+                    Assert.All(lines, line => Assert.True(line.Length <= width, line));
+                    for (int row = 0; row < s_strip.Rows.Length; row++)
+                    {
+                        // No name holds a letter that stands for a week.
+                        char first = s_strip.Rows[row].Name[0];
+                        IEnumerable<string> parts = lines
+                            .Where(line => line.StartsWith(first))
+                            .Select(line => line[line.IndexOfAny([.. "#+o."])..]);
+                        Assert.Equal(
+                            string.Concat(s_strip.Rows[row].Weeks.Select(StripText.Character)),
+                            string.Concat(parts)
+                        );
+                    }
 
-            string all = string.Concat(lines);
-            Assert.All(s_strip.Letters, letter => Assert.Contains(letter, all));
-        },
-        iter: Sizes.Of(80, 80));
+                    string all = string.Concat(lines);
+                    Assert.All(s_strip.Letters, letter => Assert.Contains(letter, all));
+                },
+                iter: Sizes.Of(80, 80)
+            );
 
     [Fact]
     public void A_colour_is_no_letter()

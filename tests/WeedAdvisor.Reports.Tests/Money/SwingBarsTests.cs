@@ -8,11 +8,16 @@ namespace WeedAdvisor.Reports.Tests.Money;
 
 public class SwingBarsTests
 {
-    private static readonly Gen<UncertainInput> s_input = Gen
-        .Select(Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.String[Gen.Char.AlphaNumeric, 0, 30])
+    private static readonly Gen<UncertainInput> s_input = Gen.Select(
+            Gen.Int[0, 1000],
+            Gen.Int[0, 1000],
+            Gen.Int[0, 1000],
+            Gen.String[Gen.Char.AlphaNumeric, 0, 30]
+        )
         .Select((low, up, more, name) => new UncertainInput(name, "usd/h", low, low + up, low + up + more));
 
-    private static readonly Gen<Sensitivity> s_sensitivity = s_input.Array[1, 6]
+    private static readonly Gen<Sensitivity> s_sensitivity = s_input
+        .Array[1, 6]
         .Select(inputs => Sensitivity.Of([.. inputs], values => values.Sum() - 500));
 
     [Fact]
@@ -20,7 +25,8 @@ public class SwingBarsTests
     {
         var sensitivity = Sensitivity.Of(
             [new UncertainInput("wage", "usd/h", 10, 15, 30), new UncertainInput("bark", "usd", 0, 5, 5)],
-            values => values[0] + values[1]);
+            values => values[0] + values[1]
+        );
         var page = new Page(40);
         SwingBars.Write(page, sensitivity);
         // 36 columns from 15 to 35: 1.75 columns a dollar.
@@ -32,7 +38,8 @@ public class SwingBarsTests
               =========|..........................
 
             """.ReplaceLineEndings("\n"),
-            page.ToString());
+            page.ToString()
+        );
     }
 
     [Fact]
@@ -40,23 +47,25 @@ public class SwingBarsTests
         Gen.Select(s_sensitivity, Gen.Int[Page.Narrowest, Page.Widest])
             .Sample(
                 (sensitivity, width) =>
-    {
-        var page = new Page(width);
-        SwingBars.Write(page, sensitivity);
-        string[] lines = page.ToString().Split('\n');
-        Assert.All(lines, line => Assert.True(line.Length <= width));
-        Assert.Equal(sensitivity.Swings.Length, lines.Count(line => line.Contains('|')));
-    });
+                {
+                    var page = new Page(width);
+                    SwingBars.Write(page, sensitivity);
+                    string[] lines = page.ToString().Split('\n');
+                    Assert.All(lines, line => Assert.True(line.Length <= width));
+                    Assert.Equal(sensitivity.Swings.Length, lines.Count(line => line.Contains('|')));
+                }
+            );
 
     [Fact]
-    public void The_picture_is_well_formed_and_loads_nothing() => s_sensitivity.Sample(sensitivity =>
-    {
-        XElement svg = XElement.Parse(SwingSvg.Of(sensitivity, "What moves it & by <how> much"));
-        string[] names = [.. svg.Descendants().Select(element => element.Name.LocalName).Distinct()];
-        Assert.All(names, name => Assert.Contains(name, new[] { "title", "text", "rect", "line" }));
-        Assert.Equal(sensitivity.Swings.Length, svg.Elements().Count(element => element.Name.LocalName == "rect"));
-        Assert.All(svg.Descendants().Attributes(), attribute => Assert.DoesNotContain("url", attribute.Value));
-    });
+    public void The_picture_is_well_formed_and_loads_nothing() =>
+        s_sensitivity.Sample(sensitivity =>
+        {
+            XElement svg = XElement.Parse(SwingSvg.Of(sensitivity, "What moves it & by <how> much"));
+            string[] names = [.. svg.Descendants().Select(element => element.Name.LocalName).Distinct()];
+            Assert.All(names, name => Assert.Contains(name, new[] { "title", "text", "rect", "line" }));
+            Assert.Equal(sensitivity.Swings.Length, svg.Elements().Count(element => element.Name.LocalName == "rect"));
+            Assert.All(svg.Descendants().Attributes(), attribute => Assert.DoesNotContain("url", attribute.Value));
+        });
 
     [Fact]
     public void Names_are_escaped_in_the_picture()

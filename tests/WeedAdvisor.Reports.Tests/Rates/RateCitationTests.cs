@@ -13,21 +13,21 @@ public sealed partial class RateCitationTests
     {
         string[] keys = [.. Keys().Distinct().Order(StringComparer.Ordinal)];
         Assert.NotEmpty(keys);
-        ImmutableSortedDictionary<string, Source> sources =
-            SourceFile.Load(Repository.Rules).Value!;
+        ImmutableSortedDictionary<string, Source> sources = SourceFile.Load(Repository.Rules).Value!;
         Assert.DoesNotContain(keys, key => !sources.ContainsKey(key));
     }
 
     // The code, not the examples: a source may be named only for certain entries.
-    private static IEnumerable<string> Keys() => Directory
+    private static IEnumerable<string> Keys() =>
+        Directory
             .EnumerateFiles(
                 Path.Combine(Repository.Folder, "src", "WeedAdvisor.Planning", "Rates"),
                 "*.cs",
                 SearchOption.AllDirectories
             )
-        .SelectMany(file => SourcesInCode().Matches(File.ReadAllText(file)))
-        .SelectMany(list => Key().Matches(list.Value))
-        .Select(key => key.Groups["key"].Value);
+            .SelectMany(file => SourcesInCode().Matches(File.ReadAllText(file)))
+            .SelectMany(list => Key().Matches(list.Value))
+            .Select(key => key.Groups["key"].Value);
 
     [GeneratedRegex(@"\bSources = .*", RegexOptions.CultureInvariant)]
     private static partial Regex SourcesInCode();

@@ -14,8 +14,9 @@ namespace WeedAdvisor.Reports.Tests.Rates;
 
 public sealed class RateReportTests
 {
-    private static readonly ImmutableSortedDictionary<string, Source> s_sources =
-        SourceFile.Load(Repository.Rules).Value!;
+    private static readonly ImmutableSortedDictionary<string, Source> s_sources = SourceFile
+        .Load(Repository.Rules)
+        .Value!;
 
     // Made up for this test, so that every part of a report is there.
     private static readonly RateForm s_form = new(
@@ -28,23 +29,31 @@ public sealed class RateReportTests
                 "poured",
                 "Poured into each",
                 new RateFieldKind.Measure([UnitTable.Of("L"), UnitTable.Of("pt")]) { IsList = true },
-                "Pour it from a jug."),
+                "Pour it from a jug."
+            ),
             new("trays", "Number of trays", new RateFieldKind.Number(1, 100, IsWhole: true), "Count them.")
             {
                 Default = "3",
             },
-            new("how", "How it is poured",
+            new(
+                "how",
+                "How it is poured",
                 new RateFieldKind.Choice([
                     KeyValuePair.Create("jug", "from a jug"),
                     KeyValuePair.Create("hose", "from a hose"),
                 ]),
-                "The jug is slower.") { Default = "jug" },
+                "The jug is slower."
+            )
+            {
+                Default = "jug",
+            },
             new("spare", "Spare water", new RateFieldKind.Measure([UnitTable.Of("%")]), "For what is spilt.")
             {
                 IsOptional = true,
             },
         ],
-        Work)
+        Work
+    )
     {
         Example = [KeyValuePair.Create("poured", "1/3 L")],
     };
@@ -60,7 +69,8 @@ public sealed class RateReportTests
     public void The_same_sum_gives_the_same_bytes_in_another_culture()
     {
         RateReport report = Report(("poured", "0.4 L"));
-        string text = DocumentText.Of(RateDocument.Of(report), 80), json = RateJson.Of(report);
+        string text = DocumentText.Of(RateDocument.Of(report), 80),
+            json = RateJson.Of(report);
         using (new CommaCulture())
         {
             Assert.Equal(text, DocumentText.Of(RateDocument.Of(Report(("poured", "0.4 L"))), 80));

@@ -16,7 +16,8 @@ internal static partial class SampleAdvice
 
     private static readonly VisitArea s_full = VisitArea.Blank("mist-house", "Mist house") with
     {
-        Answers = AreaAnswers.Of(("place", "propagation-house"))
+        Answers = AreaAnswers
+            .Of(("place", "propagation-house"))
             .Add("potted-on", new Answer.Date(new DateOnly(2026, 4, 10)))
             .Add("covering-date", new Answer.Date(new DateOnly(2026, 11, 1))),
         Weeds = [new WeedSeen("liverwort", "mature", 20m), new WeedSeen("bittercress", null, null)],
@@ -26,110 +27,140 @@ internal static partial class SampleAdvice
 
     public static VisitAdvice Full { get; } = Of(FullArea, BlankArea);
 
-    public static AreaAdvice FullArea => new()
-    {
-        Area = s_full,
-        Reading = AreaReading.Of(s_full, Day, SampleKnowledge.Small) with { IsForPots = true },
-        Findings = [new("surface-stays-wet", "The surface stays wet.", 0.9, true, [Wet]), MayBeWeak],
-        Clear = [Wash, Mulch, Dry],
-        Waiting =
-        [
-            Waits("granule-01", Need.Question("cover")),
-            Waits("granule-02", Need.Question("cover"), Need.Question("crops")),
-            Waits("granule-03", Need.Question("cover"), Need.Record("granule-03", "days-before-covering")),
-            Waits("granule-04", Need.Question("cover"), Need.Record("granule-04", "days-before-covering")),
-        ],
-        Barred =
-        [
-            .. Enumerable.Range(5, 15).Select(n => Barred($"granule-{n:00}", n % 2 == 0)),
-            new("pull-by-hand", Severity.Unsuitable, [NotWorthIt("pull-by-hand")], ["common-practice"]),
-        ],
-        Cautions = [Caution("Keep the mist off for a day.", true), Caution("The drain may end in the pond.", false)],
-        Conflicts = [new("mulch-pots", [For("mulch-pots", 0.7)], [Against("mulch-pots", 0.4)])],
-        Gaps = [new(GapKind.WeedWithoutRating, "bittercress", "No efficacy table rates bittercress.")],
-        NextQuestion = new("cover", "What is over the plants?", "Many bars hang on it.", 12),
-        Trail = new GivenTrail(
-        [
-            For("mulch-pots", 0.7),
-            Against("mulch-pots", 0.4),
-            Bar("granule-05", Severity.Prohibited, "nothing-over-cuttings", "Nothing goes over cuttings."),
-            PossibleBar("granule-01"),
-            Wet,
-        ]),
-    };
+    public static AreaAdvice FullArea =>
+        new()
+        {
+            Area = s_full,
+            Reading = AreaReading.Of(s_full, Day, SampleKnowledge.Small) with { IsForPots = true },
+            Findings = [new("surface-stays-wet", "The surface stays wet.", 0.9, true, [Wet]), MayBeWeak],
+            Clear = [Wash, Mulch, Dry],
+            Waiting =
+            [
+                Waits("granule-01", Need.Question("cover")),
+                Waits("granule-02", Need.Question("cover"), Need.Question("crops")),
+                Waits("granule-03", Need.Question("cover"), Need.Record("granule-03", "days-before-covering")),
+                Waits("granule-04", Need.Question("cover"), Need.Record("granule-04", "days-before-covering")),
+            ],
+            Barred =
+            [
+                .. Enumerable.Range(5, 15).Select(n => Barred($"granule-{n:00}", n % 2 == 0)),
+                new("pull-by-hand", Severity.Unsuitable, [NotWorthIt("pull-by-hand")], ["common-practice"]),
+            ],
+            Cautions =
+            [
+                Caution("Keep the mist off for a day.", true),
+                Caution("The drain may end in the pond.", false),
+            ],
+            Conflicts = [new("mulch-pots", [For("mulch-pots", 0.7)], [Against("mulch-pots", 0.4)])],
+            Gaps = [new(GapKind.WeedWithoutRating, "bittercress", "No efficacy table rates bittercress.")],
+            NextQuestion = new("cover", "What is over the plants?", "Many bars hang on it.", 12),
+            Trail = new GivenTrail([
+                For("mulch-pots", 0.7),
+                Against("mulch-pots", 0.4),
+                Bar("granule-05", Severity.Prohibited, "nothing-over-cuttings", "Nothing goes over cuttings."),
+                PossibleBar("granule-01"),
+                Wet,
+            ]),
+        };
 
-    public static AreaAdvice BlankArea => new()
-    {
-        Area = s_blank,
-        Reading = AreaReading.Of(s_blank, Day, SampleKnowledge.Small),
-        Findings = [],
-        Clear = [],
-        Waiting = [],
-        Barred = [],
-        Cautions = [],
-        Conflicts = [],
-        Gaps = [new(GapKind.Nothing, null, "Nothing at all is clear.")],
-        NextQuestion = null,
-        Trail = new GivenTrail([]),
-    };
+    public static AreaAdvice BlankArea =>
+        new()
+        {
+            Area = s_blank,
+            Reading = AreaReading.Of(s_blank, Day, SampleKnowledge.Small),
+            Findings = [],
+            Clear = [],
+            Waiting = [],
+            Barred = [],
+            Cautions = [],
+            Conflicts = [],
+            Gaps = [new(GapKind.Nothing, null, "Nothing at all is clear.")],
+            NextQuestion = null,
+            Trail = new GivenTrail([]),
+        };
 
-    public static VisitAdvice Of(params ImmutableArray<AreaAdvice> areas) => new(
-        SampleKnowledge.Small.Stamp,
-        new Visit("spring", "First look in spring", Day, "Example Nursery (invented)", [.. areas.Select(a => a.Area)]),
-        areas);
+    public static VisitAdvice Of(params ImmutableArray<AreaAdvice> areas) =>
+        new(
+            SampleKnowledge.Small.Stamp,
+            new Visit(
+                "spring",
+                "First look in spring",
+                Day,
+                "Example Nursery (invented)",
+                [.. areas.Select(a => a.Area)]
+            ),
+            areas
+        );
 
-    private static Reason Wet => Reason(
-        "wet-surfaces-stay-wet",
-        null,
-        new Consequence.MakesFinding("surface-stays-wet", 0.9),
-        0.9,
-        "Water that never leaves keeps the surface wet.",
-        matched:
-        [
-            new("site", "Mist house", Truth.Yes, [new("surface-moisture", "one of moist, wet", "wet", Truth.Yes)], []),
-        ]);
-
-    private static AreaFinding MayBeWeak => new("plants-are-weak", "The plants are weak.", 0.5, false,
-    [
+    private static Reason Wet =>
         Reason(
-            "weak-when-heated",
+            "wet-surfaces-stay-wet",
             null,
-            new Consequence.MakesFinding("plants-are-weak", 0.5),
+            new Consequence.MakesFinding("surface-stays-wet", 0.9),
+            0.9,
+            "Water that never leaves keeps the surface wet.",
+            matched:
+            [
+                new(
+                    "site",
+                    "Mist house",
+                    Truth.Yes,
+                    [new("surface-moisture", "one of moist, wet", "wet", Truth.Yes)],
+                    []
+                ),
+            ]
+        );
+
+    private static AreaFinding MayBeWeak =>
+        new(
+            "plants-are-weak",
+            "The plants are weak.",
             0.5,
-            "Heat without light makes weak plants.",
-            [Need.Question("heated")]),
-    ]);
+            false,
+            [
+                Reason(
+                    "weak-when-heated",
+                    null,
+                    new Consequence.MakesFinding("plants-are-weak", 0.5),
+                    0.5,
+                    "Heat without light makes weak plants.",
+                    [Need.Question("heated")]
+                ),
+            ]
+        );
 
     private static EffectPart Part => new("liverwort", 1, 85.50m, 95m, ["paper-two"]);
 
-    private static ClearAction Wash => new()
-    {
-        Action = "surface-wash",
-        Rank = 1,
-        Merit = 0.6123456,
-        Certainty = 0.8,
-        Effect = new(0.7654321, [Part, new("bittercress", 0, null, null, [])]),
-        When = "now",
-        CostUsd = 45.00m,
-        Hours = 2.25m,
-        Because = [For("surface-wash", 0.8), For("surface-wash", 0.6), Against("surface-wash", 0.3)],
-        Cautions =
-        [
-            new("It bleaches what it splashes.", null, true),
-            new(Said.Of("{action}: rinse the tank after it. surface wash stains.", "Surface wash"), "rinse", true),
-            new("It may mark soft leaves.", "soft", false),
-        ],
-        Sources = ["book-one", "paper-two"],
-    };
+    private static ClearAction Wash =>
+        new()
+        {
+            Action = "surface-wash",
+            Rank = 1,
+            Merit = 0.6123456,
+            Certainty = 0.8,
+            Effect = new(0.7654321, [Part, new("bittercress", 0, null, null, [])]),
+            When = "now",
+            CostUsd = 45.00m,
+            Hours = 2.25m,
+            Because = [For("surface-wash", 0.8), For("surface-wash", 0.6), Against("surface-wash", 0.3)],
+            Cautions =
+            [
+                new("It bleaches what it splashes.", null, true),
+                new(Said.Of("{action}: rinse the tank after it. surface wash stains.", "Surface wash"), "rinse", true),
+                new("It may mark soft leaves.", "soft", false),
+            ],
+            Sources = ["book-one", "paper-two"],
+        };
 
     /// <summary>An area where so many granules are clear, all for this season and all for the same reasons.</summary>
-    public static AreaAdvice WithGranules(int count) => FullArea with
-    {
-        Clear = [.. Enumerable.Range(1, count).Select(Granule)],
-        Waiting = [],
-        Barred = [],
-        Conflicts = [],
-    };
+    public static AreaAdvice WithGranules(int count) =>
+        FullArea with
+        {
+            Clear = [.. Enumerable.Range(1, count).Select(Granule)],
+            Waiting = [],
+            Barred = [],
+            Conflicts = [],
+        };
 
     private static ClearAction Granule(int n)
     {
@@ -144,16 +175,17 @@ internal static partial class SampleAdvice
     }
 
     /// <summary>A caution about an action whose rule compared a weed with a long list.</summary>
-    public static Reason Minding(string action) => new(
-        "mind-what-it-misses",
-        "sample",
-        "What is left seeds.",
-        new Consequence.Caution("{action}: pull what it misses."),
-        action,
-        1,
-        true,
-        [],
-        [
+    public static Reason Minding(string action) =>
+        new(
+            "mind-what-it-misses",
+            "sample",
+            "What is left seeds.",
+            new Consequence.Caution("{action}: pull what it misses."),
+            action,
+            1,
+            true,
+            [],
+            [
                 new(
                     "weed",
                     "Liverwort",
@@ -168,49 +200,58 @@ internal static partial class SampleAdvice
                     [new("misses", "same as $w", string.Join(", ", s_manyWeeds), Truth.Yes) { Words = s_manyWeeds }],
                     []
                 ),
-        ],
-        ["book-one"],
-        Said.Of("{action}: pull what it misses.", NameOf(action)));
+            ],
+            ["book-one"],
+            Said.Of("{action}: pull what it misses.", NameOf(action))
+        );
 
     private static readonly ImmutableArray<string> s_manyWeeds =
-        [.. Enumerable.Range(1, 9).Select(n => $"a-weed-{n}"), "liverwort"];
+    [
+        .. Enumerable.Range(1, 9).Select(n => $"a-weed-{n}"),
+        "liverwort",
+    ];
 
     /// <summary>The same with the liverwort shedding its spores.</summary>
     public static AreaAdvice Seeding(AreaAdvice advice) =>
-        advice with { Area = advice.Area with { Weeds = [new WeedSeen("liverwort", "seeding", 20m)] } };
+        advice with
+        {
+            Area = advice.Area with { Weeds = [new WeedSeen("liverwort", "seeding", 20m)] },
+        };
 
     /// <summary>A weeding that is clear.</summary>
     public static ClearAction Pull => Mulch with { Action = "pull-by-hand", When = "now" };
 
-    private static ClearAction Mulch => new()
-    {
-        Action = "mulch-pots",
-        Rank = 2,
-        Merit = 0.35,
-        Certainty = 0.7,
-        Effect = new(null, [new("liverwort", 1, null, null, [])]),
-        When = "season",
-        CostUsd = 1234.5m,
-        Hours = null,
-        Because = [For("mulch-pots", 0.7)],
-        Cautions = [],
-        Sources = ["book-one"],
-    };
+    private static ClearAction Mulch =>
+        new()
+        {
+            Action = "mulch-pots",
+            Rank = 2,
+            Merit = 0.35,
+            Certainty = 0.7,
+            Effect = new(null, [new("liverwort", 1, null, null, [])]),
+            When = "season",
+            CostUsd = 1234.5m,
+            Hours = null,
+            Because = [For("mulch-pots", 0.7)],
+            Cautions = [],
+            Sources = ["book-one"],
+        };
 
-    private static ClearAction Dry => new()
-    {
-        Action = "let-surface-dry",
-        Rank = 3,
-        Merit = 0.2,
-        Certainty = 0.4,
-        Effect = new(null, []),
-        When = "standing",
-        CostUsd = null,
-        Hours = null,
-        Because = [For("let-surface-dry", 0.4, Behind)],
-        Cautions = [],
-        Sources = ["book-one"],
-    };
+    private static ClearAction Dry =>
+        new()
+        {
+            Action = "let-surface-dry",
+            Rank = 3,
+            Merit = 0.2,
+            Certainty = 0.4,
+            Effect = new(null, []),
+            When = "standing",
+            CostUsd = null,
+            Hours = null,
+            Because = [For("let-surface-dry", 0.4, Behind)],
+            Cautions = [],
+            Sources = ["book-one"],
+        };
 
     private static MatchedPattern Behind =>
         new("finding surface-stays-wet", "The surface stays wet.", Truth.Yes, [], [Wet]);
@@ -232,9 +273,10 @@ internal static partial class SampleAdvice
 
     private static string NameOf(string action) => SampleKnowledge.Small.ActionOf(action)!.Name;
 
-    private static AreaCaution Caution(string text, bool certain) => new(
-        text,
-        certain,
+    private static AreaCaution Caution(string text, bool certain) =>
+        new(
+            text,
+            certain,
             Reason(
                 "mind-the-water",
                 null,
@@ -256,14 +298,16 @@ internal static partial class SampleAdvice
     private static Reason Bar(string action, Severity severity, string judgement, Said text) =>
         Reason(judgement, action, new Consequence.Bar(severity), 1, text);
 
-    private static Reason PossibleBar(string action) => Reason(
-        "must-allow-the-cover",
-        action,
-        new Consequence.Bar(Severity.Prohibited),
-        1,
-        "It must allow the cover.",
-        [Need.Question("cover")],
-        [new("site", "Mist house", Truth.NotKnown, [OpenCover], [])]);
+    private static Reason PossibleBar(string action) =>
+        Reason(
+            "must-allow-the-cover",
+            action,
+            new Consequence.Bar(Severity.Prohibited),
+            1,
+            "It must allow the cover.",
+            [Need.Question("cover")],
+            [new("site", "Mist house", Truth.NotKnown, [OpenCover], [])]
+        );
 
     private static MatchedTest OpenCover => new("cover", "anything, called $c", "not known", Truth.NotKnown);
 
@@ -284,10 +328,10 @@ internal static partial class SampleAdvice
         double certainty,
         Said text,
         ImmutableArray<Need>? needs = null,
-        params ImmutableArray<MatchedPattern> matched)
+        params ImmutableArray<MatchedPattern> matched
+    )
     {
         bool isCertain = needs is not { Length: > 0 };
-        return new(
-            judgement, "sample", text, then, action, certainty, isCertain, needs ?? [], matched, ["book-one"]);
+        return new(judgement, "sample", text, then, action, certainty, isCertain, needs ?? [], matched, ["book-one"]);
     }
 }

@@ -39,28 +39,58 @@ internal sealed record DrawnQuantity(string[] Numbers, string Unit, bool IsPart)
     };
 
     private static readonly string[] s_inText =
-        ["mm", "cm", "m", "km", "ft", "m²", "ft²", "kg/ha", "lb/acre", "km/h", "mph"];
+    [
+        "mm",
+        "cm",
+        "m",
+        "km",
+        "ft",
+        "m²",
+        "ft²",
+        "kg/ha",
+        "lb/acre",
+        "km/h",
+        "mph",
+    ];
 
     private static readonly string[] s_asPart =
-        ["cm", "m", "ft", "in", "acre", "ha", "kg", "lb", "L", "gal", "kg/ha", "lb/acre", "L/ha", "gal/acre"];
+    [
+        "cm",
+        "m",
+        "ft",
+        "in",
+        "acre",
+        "ha",
+        "kg",
+        "lb",
+        "L",
+        "gal",
+        "kg/ha",
+        "lb/acre",
+        "L/ha",
+        "gal/acre",
+    ];
 
     private static readonly Gen<string> s_number = Gen.Select(Gen.Int[1, 9999], Gen.Int[0, 3])
         .Select((digits, places) => (digits / (decimal)Math.Pow(10, places)).ToString(CultureInfo.InvariantCulture));
 
     /// <summary>One drawn at random.</summary>
-    public static Gen<DrawnQuantity> Any { get; } = Gen.OneOf(
-        Gen.Select(s_number.Array[1, 2], Gen.Int[0, s_inText.Length - 1])
-            .Select((numbers, at) => new DrawnQuantity(numbers, s_inText[at], false)),
-        Gen.Select(s_number, Gen.Int[0, s_asPart.Length - 1])
-            .Select((number, at) => new DrawnQuantity([number], s_asPart[at], true)));
+    public static Gen<DrawnQuantity> Any { get; } =
+        Gen.OneOf(
+            Gen.Select(s_number.Array[1, 2], Gen.Int[0, s_inText.Length - 1])
+                .Select((numbers, at) => new DrawnQuantity(numbers, s_inText[at], false)),
+            Gen.Select(s_number, Gen.Int[0, s_asPart.Length - 1])
+                .Select((number, at) => new DrawnQuantity([number], s_asPart[at], true))
+        );
 
     /// <summary>Whether its unit is metric.</summary>
     public bool IsMetric => s_sizes[Unit].IsMetric;
 
     /// <summary>The line that holds it, between words that hold none.</summary>
-    public Line Line => IsPart
-        ? Line.Of($"with {new Measured([Quantity.Of(Value(0), Unit)], 4)} of it")
-        : Line.FromString($"with {string.Join(" to ", Numbers)} {Unit} of it");
+    public Line Line =>
+        IsPart
+            ? Line.Of($"with {new Measured([Quantity.Of(Value(0), Unit)], 4)} of it")
+            : Line.FromString($"with {string.Join(" to ", Numbers)} {Unit} of it");
 
     /// <summary>Whether it is told by these numbers and unit, in a system, no more exactly than it is known.</summary>
     public bool IsToldBy(string[] numbers, string unit, bool metric)
@@ -81,7 +111,10 @@ internal sealed record DrawnQuantity(string[] Numbers, string Unit, bool IsPart)
         // As exact as the figure written, no more: half a step of its last digit, a fiftieth for what is measured with
         // a rule, never more than a twentieth; a part of its own has four figures.
         double half = 0.5 * Math.Pow(10, -Places(Numbers[at])) * s_sizes[Unit].Size / s_sizes[unit].Size;
-        double within = IsPart ? wanted < 1000 ? 0.0005 * wanted : 0.5
+        double within = IsPart
+            ? wanted < 1000
+                ? 0.0005 * wanted
+                : 0.5
             : Math.Max(Math.Min(half, 0.05 * wanted), s_sizes[Unit].Kind == "rate" ? 0 : 0.02 * wanted);
         int digits = number.Where(char.IsAsciiDigit).SkipWhile(digit => digit == '0').Count();
         int written = Numbers[at].Where(char.IsAsciiDigit).SkipWhile(digit => digit == '0').Count();
@@ -89,8 +122,7 @@ internal sealed record DrawnQuantity(string[] Numbers, string Unit, bool IsPart)
         return isNoMoreExact && Math.Abs(found - wanted) <= within * 1.0001;
     }
 
-    private static int Places(string number) =>
-        number.Split('.') is [_, var behind] ? behind.Length : 0;
+    private static int Places(string number) => number.Split('.') is [_, var behind] ? behind.Length : 0;
 
     private decimal Value(int at) => decimal.Parse(Numbers[at], CultureInfo.InvariantCulture);
 }

@@ -17,15 +17,17 @@ public sealed partial class UnitsLawTests
 
     [Fact]
     public void Every_quantity_of_a_document_is_told_in_the_units_wanted_and_none_is_dropped() =>
-        Gen.Select(DrawnQuantity.Any.Array[1, 12], Gen.Int[0, 5], Gen.Enum<UnitsWanted>()).Sample(
-            (quantities, shape, units) =>
-            {
-                Document document = DocumentUnits.In(Of(quantities, shape), units, []);
-                Holds(quantities, units, DocumentText.Of(document, Narrow));
-                Holds(quantities, units, XDocument.Parse(DocumentHtml.Of(document)).Root!.Value);
-                Holds(quantities, units, DocumentMarkdown.Of(document).Replace("\\", "", StringComparison.Ordinal));
-            },
-            iter: Sizes.Of(300, 20_000));
+        Gen.Select(DrawnQuantity.Any.Array[1, 12], Gen.Int[0, 5], Gen.Enum<UnitsWanted>())
+            .Sample(
+                (quantities, shape, units) =>
+                {
+                    Document document = DocumentUnits.In(Of(quantities, shape), units, []);
+                    Holds(quantities, units, DocumentText.Of(document, Narrow));
+                    Holds(quantities, units, XDocument.Parse(DocumentHtml.Of(document)).Root!.Value);
+                    Holds(quantities, units, DocumentMarkdown.Of(document).Replace("\\", "", StringComparison.Ordinal));
+                },
+                iter: Sizes.Of(300, 20_000)
+            );
 
     [Theory]
     [InlineData("Spread 1.3 to 2.5 cm of hulls.", "Spread 0.5 to 1 in of hulls.")]
@@ -59,16 +61,21 @@ public sealed partial class UnitsLawTests
     public void A_name_that_looks_like_a_quantity_a_citation_and_a_working_stay_as_they_are()
     {
         Document document = DocumentUnits.In(
-            new Document("Pages", [
-                new Paragraph("Bench 12 m has 3 m of weeds."),
-                new Citation("one", "Bark of 5 cm on pots"),
-                new Paragraph("40 lb/acre x 2") { KeepsUnits = true },
-            ]),
+            new Document(
+                "Pages",
+                [
+                    new Paragraph("Bench 12 m has 3 m of weeds."),
+                    new Citation("one", "Bark of 5 cm on pots"),
+                    new Paragraph("40 lb/acre x 2") { KeepsUnits = true },
+                ]
+            ),
             UnitsWanted.Us,
-            ["Bench 12 m"]);
+            ["Bench 12 m"]
+        );
         Assert.Equal(
             "Pages\nBench 12 m has 10 ft of weeds.\n[one]\n    Bark of 5 cm on pots\n40 lb/acre x 2\n",
-            DocumentText.Of(document, 80));
+            DocumentText.Of(document, 80)
+        );
     }
 
     [Fact]
@@ -118,8 +125,9 @@ public sealed partial class UnitsLawTests
     {
         (string[] Numbers, string Unit)[] told =
         [
-            .. Told().Matches(Blanks().Replace(page, " ")).Select(match => (
-                match.Groups["numbers"].Value.Split(" to "), match.Groups["unit"].Value)),
+            .. Told()
+                .Matches(Blanks().Replace(page, " "))
+                .Select(match => (match.Groups["numbers"].Value.Split(" to "), match.Groups["unit"].Value)),
         ];
         int at = 0;
         foreach (DrawnQuantity quantity in quantities)
@@ -135,7 +143,8 @@ public sealed partial class UnitsLawTests
                 Assert.True(at < told.Length, $"{quantity.Line} is not told on: {page}");
                 Assert.True(
                     quantity.IsToldBy(told[at].Numbers, told[at].Unit, metric),
-                    $"{quantity.Line} is told as {string.Join(" to ", told[at].Numbers)} {told[at].Unit}");
+                    $"{quantity.Line} is told as {string.Join(" to ", told[at].Numbers)} {told[at].Unit}"
+                );
                 at++;
             }
         }

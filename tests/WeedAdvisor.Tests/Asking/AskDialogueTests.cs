@@ -14,125 +14,145 @@ public sealed class AskDialogueTests
     private AskEnding _outcome;
 
     [Fact]
-    public void Ask_from_an_empty_start_to_a_saved_visit() => ExpectedText.Matches(Run(
-        """
-        area name Mist house
-        ?
-        1
-        film
-        stock
-        unrooted
-        liverwort, mature, 20
-        oxalis
-        done
-        warm-south
-        wet
-        open
-        -
-        advice
-        save visits/mist.yaml
-        quit
-        """));
+    public void Ask_from_an_empty_start_to_a_saved_visit() =>
+        ExpectedText.Matches(
+            Run(
+                """
+                area name Mist house
+                ?
+                1
+                film
+                stock
+                unrooted
+                liverwort, mature, 20
+                oxalis
+                done
+                warm-south
+                wet
+                open
+                -
+                advice
+                save visits/mist.yaml
+                quit
+                """
+            )
+        );
 
     [Fact]
-    public void Ask_tells_every_slip_in_one_line() => ExpectedText.Matches(Run(
-        """
-        9
-        walkwya
-        walkway
-        -
-        newly-potted
-        spurge
-        done
-        liverwort, mature, 120
-        liverwort, matrue, 12
-        list
-        list spu
-        remove liverwort
-        none
-        region
-        2
-        skip
-        open
-        2026-05-01
-        yesterday
-        45
-        """));
+    public void Ask_tells_every_slip_in_one_line() =>
+        ExpectedText.Matches(
+            Run(
+                """
+                9
+                walkwya
+                walkway
+                -
+                newly-potted
+                spurge
+                done
+                liverwort, mature, 120
+                liverwort, matrue, 12
+                list
+                list spu
+                remove liverwort
+                none
+                region
+                2
+                skip
+                open
+                2026-05-01
+                yesterday
+                45
+                """
+            )
+        );
 
     [Fact]
-    public void Ask_steers_by_commands() => ExpectedText.Matches(Run(
-        """
-        back
-        skip
-        skip
-        skip
-        questions
-        go 2
-        shade-cloth
-        clear
-        area new Potting shed
-        area
-        walkway
-        area 1
-        area remove 2
-        yes
-        area remove 1
-        date
-        date 2026-05-02
-        nursery Example Nursery (invented)
-        units
-        units mteric
-        units us
-        units none
-        help
-        save
-        
-        quti
-        quit
-        """));
+    public void Ask_steers_by_commands() =>
+        ExpectedText.Matches(
+            Run(
+                """
+                back
+                skip
+                skip
+                skip
+                questions
+                go 2
+                shade-cloth
+                clear
+                area new Potting shed
+                area
+                walkway
+                area 1
+                area remove 2
+                yes
+                area remove 1
+                date
+                date 2026-05-02
+                nursery Example Nursery (invented)
+                units
+                units mteric
+                units us
+                units none
+                help
+                save
+
+                quti
+                quit
+                """
+            )
+        );
 
     [Fact]
-    public void Ask_hears_earlier_applications() => ExpectedText.Matches(Run(
-        """
-        go past
-        list
-        pendi, 2027-01-01
-        pendi, 2026-03-01, escapes, liverwort
-        pelargonic, -, clean
-        remove 3
-        remove 2
-        done
-        go past
-        quit
-        """));
+    public void Ask_hears_earlier_applications() =>
+        ExpectedText.Matches(
+            Run(
+                """
+                go past
+                list
+                pendi, 2027-01-01
+                pendi, 2026-03-01, escapes, liverwort
+                pelargonic, -, clean
+                remove 3
+                remove 2
+                done
+                go past
+                quit
+                """
+            )
+        );
 
     [Fact]
-    public void Ask_finds_a_weed_by_its_features() => ExpectedText.Matches(Run(
-        """
-        go weeds
-        identify
-        list
-        ?
-        yes
-        milky sop
-        milky sap
-        back
-        not hairless
-        yes
-        no
-        -
-        no
-        no hairs
-        back
-        7
-        1
-        identify
-        help
-        features
-        quit
-        spurge-prostrate, young, 10
-        identify
-        """));
+    public void Ask_finds_a_weed_by_its_features() =>
+        ExpectedText.Matches(
+            Run(
+                """
+                go weeds
+                identify
+                list
+                ?
+                yes
+                milky sop
+                milky sap
+                back
+                not hairless
+                yes
+                no
+                -
+                no
+                no hairs
+                back
+                7
+                1
+                identify
+                help
+                features
+                quit
+                spurge-prostrate, young, 10
+                identify
+                """
+            )
+        );
 
     [Fact]
     public void When_the_input_ends_the_answers_are_kept_and_the_place_is_told()
@@ -141,9 +161,11 @@ public sealed class AskDialogueTests
         Assert.Equal(AskEnding.InputEnded, _outcome);
         Assert.EndsWith(
             "The input has ended before the visit was saved. The answers are kept in\n"
-            + "/state/recovery.yaml and are offered at the next start.\n", said, StringComparison.Ordinal);
-        Assert.Equal(
-            new Answer.Words(WordSet.Of("propagation-house")), _keeper.Kept!.Areas[0].Answers["place"]);
+                + "/state/recovery.yaml and are offered at the next start.\n",
+            said,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(new Answer.Words(WordSet.Of("propagation-house")), _keeper.Kept!.Areas[0].Answers["place"]);
     }
 
     [Fact]
@@ -189,7 +211,11 @@ public sealed class AskDialogueTests
         using var input = new StringReader(typed);
         using var output = new StringWriter { NewLine = "\n" };
         var session = new InterviewSession(
-            SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14)), _keeper);
+            SmallTrade.Knowledge,
+            new FakeAdvice(),
+            VisitEdits.Begin(new DateOnly(2026, 4, 14)),
+            _keeper
+        );
         _outcome = new AskDialogue(session, _store, new Lines(input, output, echo: true)).Run();
         return output.ToString();
     }

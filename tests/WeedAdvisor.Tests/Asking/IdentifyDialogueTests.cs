@@ -16,12 +16,14 @@ public sealed class IdentifyDialogueTests
         ExpectedText.Matches(Say("help\nyes\nmaybe\nback\nback\nyes\nno\nlist\n2\nyes\nyes\n"));
 
     [Fact]
-    public void Identify_of_two_look_alikes() => ExpectedText.Matches(
-        IdentifyText.Of(Find(["milky-sap", "hairless"], ["purple-spot-on-leaf"]), s_features, 80));
+    public void Identify_of_two_look_alikes() =>
+        ExpectedText.Matches(IdentifyText.Of(Find(["milky-sap", "hairless"], ["purple-spot-on-leaf"]), s_features, 80));
 
     [Fact]
-    public void Identify_as_json() => ExpectedText.Matches(
-        IdentifyJson.Of(Find(["milky-sap", "hairless"], ["purple-spot-on-leaf"]), SmallTrade.Knowledge, s_features));
+    public void Identify_as_json() =>
+        ExpectedText.Matches(
+            IdentifyJson.Of(Find(["milky-sap", "hairless"], ["purple-spot-on-leaf"]), SmallTrade.Knowledge, s_features)
+        );
 
     [Fact]
     public void When_the_input_ends_what_is_known_so_far_is_told() =>
@@ -35,8 +37,9 @@ public sealed class IdentifyDialogueTests
     public void Who_can_tell_nothing_is_asked_every_feature_once()
     {
         string said = Say(string.Concat(Enumerable.Repeat("don't know\n", 20)));
-        Assert.All(s_features.All, feature => Assert.Equal(
-            1, said.Split('\n').Count(line => line == $"Do you see this: {feature.Value}?")));
+        Assert.All(s_features.All, feature =>
+            Assert.Equal(1, said.Split('\n').Count(line => line == $"Do you see this: {feature.Value}?"))
+        );
         Assert.Contains("5 WEEDS FIT ALL OF IT", said, StringComparison.Ordinal);
     }
 

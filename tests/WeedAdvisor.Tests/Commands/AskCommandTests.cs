@@ -134,13 +134,16 @@ public sealed class AskCommandTests : IDisposable
         using var typed = new TypedWithDeeds(
             "nursery Mine (invented)\n!\nsave\nsave other.yaml\nnursery Mine again (invented)\nsave mine.yaml\nsave! "
                 + "mine.yaml\nquit\n",
-            () => AtomicFile.Write(file, theirs));
+            () => AtomicFile.Write(file, theirs)
+        );
         CommandRun asked = Ask(typed, "ask", "mine.yaml");
         Assert.Contains(
             "Not saved: mine.yaml was changed by another window or program since it was read here. Type save! to write "
                 + "over it "
-            + "(a copy of it is kept), or save and another name.",
-            Flat(asked.Out), StringComparison.Ordinal);
+                + "(a copy of it is kept), or save and another name.",
+            Flat(asked.Out),
+            StringComparison.Ordinal
+        );
         Assert.Contains("Saved to other.yaml.", asked.Out, StringComparison.Ordinal);
         Assert.Contains(
             "Saved to mine.yaml. What was there before is in mine.yaml.bak.",
@@ -158,11 +161,13 @@ public sealed class AskCommandTests : IDisposable
         string told = "# told by the foreman\n" + File.ReadAllText(CommandRun.SmallVisit);
         AtomicFile.Write(file, told);
         Ask("nursery One (invented)\nsave\nnursery Two (invented)\nsave\nquit\n", "ask", "mine.yaml");
-        string[] before = told.Split('\n'), after = File.ReadAllText(file).Split('\n');
+        string[] before = told.Split('\n'),
+            after = File.ReadAllText(file).Split('\n');
         Assert.Equal(told, File.ReadAllText(file + ".bak"));
         Assert.Equal(
             before.Where(line => !line.StartsWith("nursery:", StringComparison.Ordinal)),
-            after.Where(line => !line.StartsWith("nursery:", StringComparison.Ordinal) && line != "format: 2"));
+            after.Where(line => !line.StartsWith("nursery:", StringComparison.Ordinal) && line != "format: 2")
+        );
         Assert.Contains("nursery: Two (invented)", after);
     }
 
@@ -179,7 +184,8 @@ public sealed class AskCommandTests : IDisposable
                 using var end = new FileStream(pipe, FileMode.Open, FileAccess.Write);
                 end.Write(File.ReadAllBytes(CommandRun.SmallVisit));
             },
-            TestContext.Current.CancellationToken);
+            TestContext.Current.CancellationToken
+        );
         CommandRun asked = Ask("nursery One (invented)\nsave pipe\nsave\nmine.yaml\nquit\n", "ask", "pipe");
         Assert.True(feeding.IsCompleted);
         Assert.Contains(
@@ -244,14 +250,18 @@ public sealed class AskCommandTests : IDisposable
         return Ask(input, args);
     }
 
-    private CommandRun Ask(TextReader typed, params string[] args) => CommandRun.With(
-        s => s with
-        {
-            In = typed,
-            WorkingFolder = _folder,
-            Environment = name => name == "XDG_STATE_HOME" ? Path.Combine(_folder, "state") : s.Environment(name),
-        },
-        args);
+    private CommandRun Ask(TextReader typed, params string[] args) =>
+        CommandRun.With(
+            s =>
+                s with
+                {
+                    In = typed,
+                    WorkingFolder = _folder,
+                    Environment = name =>
+                        name == "XDG_STATE_HOME" ? Path.Combine(_folder, "state") : s.Environment(name),
+                },
+            args
+        );
 
     /// <summary>Lines typed, with something done where a line is no more than an exclamation mark.</summary>
     private sealed class TypedWithDeeds(string typed, Action deed) : StringReader(typed)

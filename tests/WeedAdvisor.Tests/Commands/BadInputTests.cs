@@ -2,31 +2,38 @@ namespace WeedAdvisor.Tests.Commands;
 
 public sealed class BadInputTests
 {
-    public static TheoryData<string, string[]> Usage => new()
-    {
-        { "unknown command 'advice' (did you mean 'advise'?)", ["advice", "visit.yaml"] },
-        { "unknown command 'xyzzy'. See 'weedadvisor --help'", ["xyzzy"] },
-        { "unknown option '--formt' (did you mean '--format'?)", ["advise", "demo-spring.yaml", "--formt", "json"] },
-        { "unknown option '--knowlege' (did you mean '--knowledge'?)", ["--knowlege", "x"] },
-        { "'VISIT' missing", ["advise"] },
-        { "'ACTION' missing", ["why", "demo-spring.yaml"] },
+    public static TheoryData<string, string[]> Usage =>
+        new()
+        {
+            { "unknown command 'advice' (did you mean 'advise'?)", ["advice", "visit.yaml"] },
+            { "unknown command 'xyzzy'. See 'weedadvisor --help'", ["xyzzy"] },
+            {
+                "unknown option '--formt' (did you mean '--format'?)",
+                ["advise", "demo-spring.yaml", "--formt", "json"]
+            },
+            { "unknown option '--knowlege' (did you mean '--knowledge'?)", ["--knowlege", "x"] },
+            { "'VISIT' missing", ["advise"] },
+            { "'ACTION' missing", ["why", "demo-spring.yaml"] },
             {
                 "--format is one of text, md, html, json, not 'jsn' (did you mean 'json'?)",
                 ["advise", "v", "--format", "jsn"]
             },
-        { "--width takes a number from 40 to 240", ["advise", "demo-spring.yaml", "--width", "39"] },
-        { "--width takes a number from 40 to 240", ["advise", "demo-spring.yaml", "--width", "wide"] },
-        { "--width takes a number from 40 to 240", ["demo", "--width", "99999999999999999999"] },
-        { "argument missing for option: '--area'", ["advise", "demo-spring.yaml", "--area"] },
-        { "unknown argument 'more'", ["advise", "demo-spring.yaml", "more"] },
-        { "required command was not provided. See 'weedadvisor knowledge --help'", ["knowledge"] },
-        { "unknown command 'lst' (did you mean 'list'?)", ["knowledge", "lst"] },
-        { "not 'weedz' (did you mean 'weeds'?)", ["knowledge", "list", "weedz"] },
-        { "no record 'liverwrt' (did you mean 'liverwort'?)", ["knowledge", "show", "liverwrt"] },
-        { "no area 'mist-hose' (did you mean 'mist-house'?)", ["advise", "demo-spring.yaml", "--area", "mist-hose"] },
-        { "Its areas: mist-house, yard.", ["advise", "demo-spring.yaml", "--area", "attic"] },
-        { "no action 'pull-by-hnd' (did you mean 'pull-by-hand'?)", ["why", "demo-spring.yaml", "pull-by-hnd"] },
-    };
+            { "--width takes a number from 40 to 240", ["advise", "demo-spring.yaml", "--width", "39"] },
+            { "--width takes a number from 40 to 240", ["advise", "demo-spring.yaml", "--width", "wide"] },
+            { "--width takes a number from 40 to 240", ["demo", "--width", "99999999999999999999"] },
+            { "argument missing for option: '--area'", ["advise", "demo-spring.yaml", "--area"] },
+            { "unknown argument 'more'", ["advise", "demo-spring.yaml", "more"] },
+            { "required command was not provided. See 'weedadvisor knowledge --help'", ["knowledge"] },
+            { "unknown command 'lst' (did you mean 'list'?)", ["knowledge", "lst"] },
+            { "not 'weedz' (did you mean 'weeds'?)", ["knowledge", "list", "weedz"] },
+            { "no record 'liverwrt' (did you mean 'liverwort'?)", ["knowledge", "show", "liverwrt"] },
+            {
+                "no area 'mist-hose' (did you mean 'mist-house'?)",
+                ["advise", "demo-spring.yaml", "--area", "mist-hose"]
+            },
+            { "Its areas: mist-house, yard.", ["advise", "demo-spring.yaml", "--area", "attic"] },
+            { "no action 'pull-by-hnd' (did you mean 'pull-by-hand'?)", ["why", "demo-spring.yaml", "pull-by-hnd"] },
+        };
 
     [Theory]
     [MemberData(nameof(Usage))]

@@ -26,18 +26,20 @@ internal sealed record CommandRun(int Code, string Out, string Error)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        Surroundings surroundings = change(new Surroundings
-        {
-            Out = output,
-            Error = error,
-            In = new StringReader(""),
-            Time = TimeProvider.System,
-            IsInputTerminal = false,
-            IsOutputTerminal = false,
-            WorkingFolder = Path.GetDirectoryName(SmallVisit)!,
-            ProgramFolder = "/nowhere",
-            Environment = name => name == "WEEDADVISOR_KNOWLEDGE" ? SmallRules : null,
-        });
+        Surroundings surroundings = change(
+            new Surroundings
+            {
+                Out = output,
+                Error = error,
+                In = new StringReader(""),
+                Time = TimeProvider.System,
+                IsInputTerminal = false,
+                IsOutputTerminal = false,
+                WorkingFolder = Path.GetDirectoryName(SmallVisit)!,
+                ProgramFolder = "/nowhere",
+                Environment = name => name == "WEEDADVISOR_KNOWLEDGE" ? SmallRules : null,
+            }
+        );
         int code = CommandLine.Run(args, surroundings);
         return new CommandRun(code, output.ToString(), error.ToString());
     }

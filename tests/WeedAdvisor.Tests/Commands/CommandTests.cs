@@ -13,15 +13,17 @@ public sealed class CommandTests
     public void Why() => ExpectedText.Matches(Good("why", "demo-spring.yaml", "sample-granule"), "Why");
 
     [Fact]
-    public void Why_takes_a_name_as_well() => Assert.Equal(
-        Good("why", "demo-spring.yaml", "pull-by-hand"), Good("why", "demo-spring.yaml", "pull the WEEDS by hand"));
+    public void Why_takes_a_name_as_well() =>
+        Assert.Equal(
+            Good("why", "demo-spring.yaml", "pull-by-hand"),
+            Good("why", "demo-spring.yaml", "pull the WEEDS by hand")
+        );
 
     [Fact]
     public void Knowledge_check() => ExpectedText.Matches(Good("knowledge", "check"));
 
     [Fact]
-    public void Knowledge_show_of_a_treatment() =>
-        ExpectedText.Matches(Good("knowledge", "show", "sample-granule"));
+    public void Knowledge_show_of_a_treatment() => ExpectedText.Matches(Good("knowledge", "show", "sample-granule"));
 
     [Fact]
     public void Knowledge_list() => Assert.Equal("liverwort  Liverwort\n", Good("knowledge", "list", "weeds"));
@@ -128,7 +130,8 @@ public sealed class CommandTests
         Assert.Matches(
             "^visits/demo-spring.yaml:\\d+: mist-house: expected pull-by-hand not to be clear; it is clear with rank "
                 + "1$",
-            lines[0]);
+            lines[0]
+        );
         Assert.Equal("4 passed, 1 failed", lines[^1]);
     }
 
@@ -187,7 +190,8 @@ public sealed class CommandTests
         string path = Path.Combine(CommandRun.SmallRules, file);
         CommandRun run = CommandRun.With(
             s => s with { IsInputTerminal = true, IsOutputTerminal = true, OpenScreens = ScreensCommand.Run },
-            path);
+            path
+        );
         Assert.Equal(code, run.Code);
         Assert.Empty(run.Out);
         string said = code == ExitCode.Usage ? path : "weedadvisor: no visit file";
@@ -205,17 +209,19 @@ public sealed class CommandTests
     {
         ScreensAsked? opened = null;
         CommandRun run = CommandRun.With(
-            s => s with
-            {
-                IsInputTerminal = true,
-                IsOutputTerminal = true,
-                OpenScreens = (_, asked) =>
+            s =>
+                s with
                 {
-                    opened = asked;
-                    return ExitCode.Done;
+                    IsInputTerminal = true,
+                    IsOutputTerminal = true,
+                    OpenScreens = (_, asked) =>
+                    {
+                        opened = asked;
+                        return ExitCode.Done;
+                    },
                 },
-            },
-            args);
+            args
+        );
         return (run, opened);
     }
 

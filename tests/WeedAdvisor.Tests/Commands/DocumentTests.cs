@@ -8,7 +8,9 @@ namespace WeedAdvisor.Tests.Commands;
 /// <summary>Runs the commands of the pages in <c>docs</c>: what a page prints is what the program prints.</summary>
 public sealed partial class DocumentTests
 {
-    private const string Indent = "    ", Prompt = Indent + "$ ", Cut = Indent + "...";
+    private const string Indent = "    ",
+        Prompt = Indent + "$ ",
+        Cut = Indent + "...";
 
     private static readonly string s_root = Repository.Folder;
 
@@ -74,7 +76,8 @@ public sealed partial class DocumentTests
         Assert.Equal("weedadvisor", words[0]);
         CommandRun run = CommandRun.With(
             surroundings => surroundings with { WorkingFolder = s_root },
-            [.. words[1..], "--knowledge", Path.Combine(s_root, "rules")]);
+            [.. words[1..], "--knowledge", Path.Combine(s_root, "rules")]
+        );
         Assert.Equal("", run.Error);
         Assert.True(run.Code is ExitCode.Done or ExitCode.Negative, command);
         return run.Out;

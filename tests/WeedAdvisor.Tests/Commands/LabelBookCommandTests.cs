@@ -16,13 +16,16 @@ public sealed class LabelBookCommandTests : IDisposable
         _visit = Path.Combine(_folder.FullName, "visit.yaml");
         _book = Path.Combine(_folder.FullName, "labels.yaml");
         File.Copy(Path.Combine(s_rules, "visits", "demo-spring.yaml"), _visit);
-        Write(_book, """
+        Write(
+            _book,
+            """
             - id: own-granules
               name: Own granules
               treatment: oxadiazon-granule
               read: 2026-01-05
               wait-after-potting-days: 7
-            """);
+            """
+        );
     }
 
     [Theory]
@@ -79,12 +82,14 @@ public sealed class LabelBookCommandTests : IDisposable
 
     private static CommandRun Run(string[] args) =>
         CommandRun.With(
-            s => s with
-            {
-                Environment = name => name == "WEEDADVISOR_KNOWLEDGE" ? s_rules : null,
-                Time = new FixedClock(new DateTimeOffset(2026, 4, 14, 9, 0, 0, TimeSpan.Zero)),
-            },
-            args);
+            s =>
+                s with
+                {
+                    Environment = name => name == "WEEDADVISOR_KNOWLEDGE" ? s_rules : null,
+                    Time = new FixedClock(new DateTimeOffset(2026, 4, 14, 9, 0, 0, TimeSpan.Zero)),
+                },
+            args
+        );
 
     private static void Write(string path, string text)
     {

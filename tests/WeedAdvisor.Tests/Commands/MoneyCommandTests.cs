@@ -73,7 +73,13 @@ public sealed class MoneyCommandTests
     {
         foreach (int width in (int[])[40, 60, 80, 120])
         {
-            foreach (string[] more in (string[][])[[], ["--area", "container-yard", "--against", "bark-mulch"]])
+            foreach (
+                string[] more in (string[][])
+                    [
+                        [],
+                        ["--area", "container-yard", "--against", "bark-mulch"],
+                    ]
+            )
             {
                 CommandRun run = Run([.. more, "--width", width.ToString()]);
                 Assert.Equal(ExitCode.Done, run.Code);
@@ -97,7 +103,8 @@ public sealed class MoneyCommandTests
                 "No tool has to be bought",
                 "=|",
             ],
-            part => Assert.Contains(part, text, StringComparison.Ordinal));
+            part => Assert.Contains(part, text, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -113,7 +120,8 @@ public sealed class MoneyCommandTests
                 .GetProperty("ways")
                 .EnumerateArray(),
         ];
-        Assert.All(ways, way => Assert.Equal(
+        Assert.All(ways, way =>
+            Assert.Equal(
                 Number(way, "usdPer1000Pots"),
                 way.GetProperty("items").EnumerateArray().Sum(item => Number(item, "usdPer1000Pots")),
                 0.01

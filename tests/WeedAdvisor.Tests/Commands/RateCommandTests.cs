@@ -42,14 +42,16 @@ public sealed class RateCommandTests
         JsonElement root = json.RootElement;
         Assert.Equal(
             form.Example.Select(entry => (entry.Key, entry.Value)).Order(),
-            root.GetProperty("entered").EnumerateArray()
+            root.GetProperty("entered")
+                .EnumerateArray()
                 .Where(entry => !entry.GetProperty("usual").GetBoolean())
                 .Select(entry => (entry.GetProperty("field").GetString()!, entry.GetProperty("typed").GetString()!))
-                .Order());
+                .Order()
+        );
         Assert.NotEqual(0, root.GetProperty("results").GetArrayLength());
-        Assert.All(
-            root.GetProperty("sources").EnumerateArray(),
-            source => Assert.True(source.GetProperty("citation").GetString() is not null, $"no citation of {source}"));
+        Assert.All(root.GetProperty("sources").EnumerateArray(), source =>
+            Assert.True(source.GetProperty("citation").GetString() is not null, $"no citation of {source}")
+        );
     }
 
     [Theory]
@@ -66,9 +68,9 @@ public sealed class RateCommandTests
         Assert.All(Form(group, id).Fields, field =>
             Assert.Contains($"--{field.Id} ", help.Out, StringComparison.Ordinal)
         );
-        Assert.All(
-            string.Concat(list.Out, inGroup.Out, groupHelp.Out, help.Out).Split('\n'),
-            line => Assert.True(line.TrimEnd().Length <= 80, line));
+        Assert.All(string.Concat(list.Out, inGroup.Out, groupHelp.Out, help.Out).Split('\n'), line =>
+            Assert.True(line.TrimEnd().Length <= 80, line)
+        );
     }
 
     [Theory]
@@ -101,11 +103,28 @@ public sealed class RateCommandTests
     public void What_cannot_be_is_one_line_that_names_the_field(string caught, string said)
     {
         CommandRun apart = CommandRun.Of(
-            "rate", "sprayer", "test-strip", "--caught", caught, "--course", "57 ft", "--width", "6 ft");
+            "rate",
+            "sprayer",
+            "test-strip",
+            "--caught",
+            caught,
+            "--course",
+            "57 ft",
+            "--width",
+            "6 ft"
+        );
         Assert.Equal(ExitCode.Usage, apart.Code);
         Assert.Equal("weedadvisor: " + said, Assert.Single(apart.Complaints));
         CommandRun joined = CommandRun.Of(
-            "rate", "sprayer", "test-strip", $"--caught={caught}", "--course", "57 ft", "--width", "6 ft");
+            "rate",
+            "sprayer",
+            "test-strip",
+            $"--caught={caught}",
+            "--course",
+            "57 ft",
+            "--width",
+            "6 ft"
+        );
         Assert.Equal(apart.Error, joined.Error);
     }
 
@@ -124,18 +143,36 @@ public sealed class RateCommandTests
     }
 
     [Fact]
-    public void A_sum_that_needs_no_knowledge_reads_none() => Assert.Equal(
-        ExitCode.Done,
-        CommandRun.Of(
-            "rate", "sprayer", "test-strip", "--caught", "40 fl-oz", "--course", "57 ft", "--width", "6 ft",
-            "--knowledge", "/no/such/folder").Code);
+    public void A_sum_that_needs_no_knowledge_reads_none() =>
+        Assert.Equal(
+            ExitCode.Done,
+            CommandRun
+                .Of(
+                    "rate",
+                    "sprayer",
+                    "test-strip",
+                    "--caught",
+                    "40 fl-oz",
+                    "--course",
+                    "57 ft",
+                    "--width",
+                    "6 ft",
+                    "--knowledge",
+                    "/no/such/folder"
+                )
+                .Code
+        );
 
     [Fact]
     public void At_a_terminal_it_asks_field_by_field()
     {
         using var answers = new StringReader("40\n40 fl-oz\nback\n40 fl oz\n?\n340.3125 ft\n12 in\n\n\n\n");
         CommandRun run = CommandRun.With(
-            s => s with { In = answers, IsInputTerminal = true }, "rate", "sprayer", "test-strip");
+            s => s with { In = answers, IsInputTerminal = true },
+            "rate",
+            "sprayer",
+            "test-strip"
+        );
         Assert.Equal(ExitCode.Done, run.Code);
         Assert.Contains("[1 of 6] Spray caught\n", run.Out, StringComparison.Ordinal);
         Assert.Contains("  40 has no unit; write one, such as", run.Out, StringComparison.Ordinal);
@@ -144,7 +181,8 @@ public sealed class RateCommandTests
         Assert.EndsWith(
             "  weedadvisor rate sprayer test-strip --caught \"40 fl oz\" --course \"340.3125 ft\" --width \"12 in\"\n",
             run.Out,
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -154,7 +192,11 @@ public sealed class RateCommandTests
     {
         using var answers = new StringReader(said);
         CommandRun run = CommandRun.With(
-            s => s with { In = answers, IsInputTerminal = true }, "rate", "sprayer", "test-strip");
+            s => s with { In = answers, IsInputTerminal = true },
+            "rate",
+            "sprayer",
+            "test-strip"
+        );
         Assert.Equal(ExitCode.Done, run.Code);
         Assert.DoesNotContain("RESULT", run.Out, StringComparison.Ordinal);
     }
@@ -163,7 +205,13 @@ public sealed class RateCommandTests
     public void Json_never_asks()
     {
         CommandRun run = CommandRun.With(
-            s => s with { IsInputTerminal = true }, "rate", "sprayer", "test-strip", "--format", "json");
+            s => s with { IsInputTerminal = true },
+            "rate",
+            "sprayer",
+            "test-strip",
+            "--format",
+            "json"
+        );
         Assert.Equal(ExitCode.Usage, run.Code);
         Assert.Empty(run.Out);
     }

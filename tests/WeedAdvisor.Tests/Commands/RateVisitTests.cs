@@ -44,9 +44,11 @@ public sealed class RateVisitTests
     }
 
     [Fact]
-    public void A_treatment_misspelt_is_named_with_the_nearest() => Assert.Equal(
-        "weedadvisor: --treatment: no treatment 'prodiamin-granule'; did you mean 'prodiamine-granule'?",
-        Assert.Single(Run("prodiamin-granule").Complaints));
+    public void A_treatment_misspelt_is_named_with_the_nearest() =>
+        Assert.Equal(
+            "weedadvisor: --treatment: no treatment 'prodiamin-granule'; did you mean 'prodiamine-granule'?",
+            Assert.Single(Run("prodiamin-granule").Complaints)
+        );
 
     private static CommandRun Run(string treatment, params string[] more) =>
         CommandRun.Of([

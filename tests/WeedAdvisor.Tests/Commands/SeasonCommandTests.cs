@@ -49,7 +49,8 @@ public sealed class SeasonCommandTests
     }
 
     // The head of one row of the strip, as wide as the page leaves room for.
-    private const string Wide = "spotted spurge        ", Narrow = "spotted spur ";
+    private const string Wide = "spotted spurge        ",
+        Narrow = "spotted spur ";
 
     [Fact]
     public void The_strip_shows_the_year_and_the_plan_is_proven()
@@ -177,9 +178,9 @@ public sealed class SeasonCommandTests
         try
         {
             JsonElement dear = Area(Run("--format", "json", "--prices", file));
-            Assert.DoesNotContain(
-                dear.GetProperty("plan").GetProperty("applications").EnumerateArray().Skip(1),
-                use => use.GetProperty("treatment").GetString()!.EndsWith("granule", StringComparison.Ordinal));
+            Assert.DoesNotContain(dear.GetProperty("plan").GetProperty("applications").EnumerateArray().Skip(1), use =>
+                use.GetProperty("treatment").GetString()!.EndsWith("granule", StringComparison.Ordinal)
+            );
         }
         finally
         {
@@ -187,8 +188,7 @@ public sealed class SeasonCommandTests
         }
     }
 
-    private static JsonElement Area(CommandRun run) =>
-        JsonDocument.Parse(run.Out).RootElement.GetProperty("areas")[0];
+    private static JsonElement Area(CommandRun run) => JsonDocument.Parse(run.Out).RootElement.GetProperty("areas")[0];
 
     private static CommandRun Run(params string[] args) =>
         CommandRun.Of([

@@ -54,9 +54,11 @@ public sealed class ShippedRulesTests
     }
 
     [Fact]
-    public void The_page_on_the_knowledge_is_up_to_date() => ExpectedText.MatchesFile(
-        CommandRun.Of("knowledge", "doc", "--knowledge", s_rules).Out,
-        Path.Combine(Repository.Folder, "docs", "knowledge.md"));
+    public void The_page_on_the_knowledge_is_up_to_date() =>
+        ExpectedText.MatchesFile(
+            CommandRun.Of("knowledge", "doc", "--knowledge", s_rules).Out,
+            Path.Combine(Repository.Folder, "docs", "knowledge.md")
+        );
 
     [Fact]
     public void Any_record_is_shown_with_all_its_sources_in_words()
@@ -110,7 +112,11 @@ public sealed class ShippedRulesTests
         Visit blank = ShippedRules.Visit("nothing-answered");
         string[] texts =
         [
-            .. Advisor.Of(knowledge).Advise(blank).Areas[0].AllConclusions()
+            .. Advisor
+                .Of(knowledge)
+                .Advise(blank)
+                .Areas[0]
+                .AllConclusions()
                 .SelectMany(reason => new[] { reason.Text, reason.CautionText ?? "" }),
         ];
         Assert.Contains(texts, text => text.Contains("an unknown number of days", StringComparison.Ordinal));

@@ -13,13 +13,15 @@ public sealed partial class UnitsTests
     private static readonly string s_rules = Repository.Rules;
     private static readonly string s_demo = Path.Combine(s_rules, "visits", "demo-spring.yaml");
 
-    public static TheoryData<string[]> Reports { get; } = new(
-        ["advise", s_demo, "--full"],
-        ["why", s_demo, "oxadiazon-granule"],
-        ["weeding", s_demo],
-        ["money", s_demo],
-        ["season", s_demo, "--area", "container-yard", "--full"],
-        ["rate", "product", "treatment", "--treatment", "oxadiazon-granule", "--area", "1000 ft2"]);
+    public static TheoryData<string[]> Reports { get; } =
+        new(
+            ["advise", s_demo, "--full"],
+            ["why", s_demo, "oxadiazon-granule"],
+            ["weeding", s_demo],
+            ["money", s_demo],
+            ["season", s_demo, "--area", "container-yard", "--full"],
+            ["rate", "product", "treatment", "--treatment", "oxadiazon-granule", "--area", "1000 ft2"]
+        );
 
     [Theory]
     [MemberData(nameof(Reports))]
@@ -38,7 +40,8 @@ public sealed partial class UnitsTests
     [MemberData(nameof(Reports))]
     public void Nobody_who_says_nothing_and_nobody_who_wants_both_loses_a_quantity(string[] command)
     {
-        string plain = Flat(Run(command)), both = Flat(Run([.. command, "--units", "both"]));
+        string plain = Flat(Run(command)),
+            both = Flat(Run([.. command, "--units", "both"]));
         Assert.All(Quantities(plain), quantity => Assert.Contains(quantity, both, StringComparison.Ordinal));
     }
 
@@ -51,7 +54,8 @@ public sealed partial class UnitsTests
         Assert.Contains(
             "--units is one of metric, us, both, not 'metrc' (did you mean 'metric'?)",
             run.Error,
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -73,14 +77,16 @@ public sealed partial class UnitsTests
         KnowledgeBase metric = shipped with
         {
             Regions = shipped.Regions.ToImmutableSortedDictionary(
-                one => one.Key, one => one.Value with { Units = UnitsWanted.Metric }, StringComparer.Ordinal),
+                one => one.Key,
+                one => one.Value with { Units = UnitsWanted.Metric },
+                StringComparer.Ordinal
+            ),
         };
         Assert.Equal(UnitsWanted.Metric, VisitUnits.Of(visit, metric));
         Assert.Equal(UnitsWanted.Us, VisitUnits.Of(visit with { Units = UnitsWanted.Us }, metric));
     }
 
-    private static string[] Quantities(string page) =>
-        [.. Quantity().Matches(Flat(page)).Select(match => match.Value)];
+    private static string[] Quantities(string page) => [.. Quantity().Matches(Flat(page)).Select(match => match.Value)];
 
     private static string Flat(string page) => Blanks().Replace(page, " ");
 
@@ -94,7 +100,8 @@ public sealed partial class UnitsTests
 
     [GeneratedRegex(
         @"(?<![\w.,/$-])\d[\d.,]* (mm|cm|m²|m2|km|m|ft²|ft2|ft|in(?! \d)|mi|kg/ha|g/ha|lb/acre|g/m2|lb/1000ft2|"
-            + @"oz/acre|C|F)(?![\w/²-])")]
+            + @"oz/acre|C|F)(?![\w/²-])"
+    )]
     private static partial Regex Quantity();
 
     [GeneratedRegex(@"\s+")]

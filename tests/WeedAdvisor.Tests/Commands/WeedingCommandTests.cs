@@ -92,7 +92,8 @@ public sealed class WeedingCommandTests
     [Fact]
     public void Twice_the_pots_and_twice_the_wage_are_four_times_the_labour_cost()
     {
-        double one = Cost("--pots", "1000", "--wage", "10"), labour = Cost("--pots", "1000", "--wage", "20") - one;
+        double one = Cost("--pots", "1000", "--wage", "10"),
+            labour = Cost("--pots", "1000", "--wage", "20") - one;
         double twice = Cost("--pots", "2000", "--wage", "20");
         Assert.Equal(twice, 2 * (one + labour), 2);
         Assert.True(labour > 0);
@@ -135,10 +136,12 @@ public sealed class WeedingCommandTests
     }
 
     [Fact]
-    public void Without_a_region_it_says_what_to_answer() => Assert.Contains(
-        "Answer the question 'region'",
-        Assert.Single(In(Visit("edible: no", "[{ weed: spurge-spotted, stage: expected }]")).Complaints),
-        StringComparison.Ordinal);
+    public void Without_a_region_it_says_what_to_answer() =>
+        Assert.Contains(
+            "Answer the question 'region'",
+            Assert.Single(In(Visit("edible: no", "[{ weed: spurge-spotted, stage: expected }]")).Complaints),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Films_cannot_be_pulled_and_are_left_out()
@@ -152,10 +155,12 @@ public sealed class WeedingCommandTests
     }
 
     [Fact]
-    public void Knowledge_without_parameters_says_so() => Assert.Contains(
-        "The knowledge has no weeding.yaml",
-        CommandRun.Of("weeding", CommandRun.SmallVisit, "--area", "yard").Error,
-        StringComparison.Ordinal);
+    public void Knowledge_without_parameters_says_so() =>
+        Assert.Contains(
+            "The knowledge has no weeding.yaml",
+            CommandRun.Of("weeding", CommandRun.SmallVisit, "--area", "yard").Error,
+            StringComparison.Ordinal
+        );
 
     private static CommandRun Run(params string[] args) =>
         CommandRun.Of(["weeding", s_demo, "--knowledge", s_rules, .. args]);
@@ -163,15 +168,16 @@ public sealed class WeedingCommandTests
     private static CommandRun In(string visit, params string[] args) =>
         CommandRun.In(new StringReader(visit), ["weeding", "-", "--knowledge", s_rules, .. args]);
 
-    private static string Visit(string answer, string weeds) => $$"""
-        visit: test
-        date: 2026-04-14
-        areas:
-          - id: yard
-            name: The yard
-            answers: { place: container-yard, stock: established, {{answer}} }
-            weeds: {{weeds}}
-            past: []
+    private static string Visit(string answer, string weeds) =>
+        $$"""
+            visit: test
+            date: 2026-04-14
+            areas:
+              - id: yard
+                name: The yard
+                answers: { place: container-yard, stock: established, {{answer}} }
+                weeds: {{weeds}}
+                past: []
 
-        """;
+            """;
 }

@@ -14,10 +14,11 @@ public sealed class DrawnVisitsTests
     private static readonly string s_repository = Repository.Folder;
 
     private static string[] Files =>
-    [
-        .. Directory.GetFiles(Path.Combine(s_repository, "tests", "frozen", "first", "visits"), "*.yaml")
-            .Order(StringComparer.Ordinal),
-    ];
+        [
+            .. Directory
+                .GetFiles(Path.Combine(s_repository, "tests", "frozen", "first", "visits"), "*.yaml")
+                .Order(StringComparer.Ordinal),
+        ];
 
     private static IEnumerable<string> Some => Files.Take(Sizes.Of(5, 300));
 

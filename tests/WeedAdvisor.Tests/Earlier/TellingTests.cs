@@ -26,7 +26,8 @@ public sealed class TellingTests
         PastApplication past = Read(
             "oxadiazon granules, 2026-04-10, 2 pm, granules, 150 lb/acre, part only, watered in, not aired, it "
                 + "drifted, "
-                + "spotted spurge, many, 3 seasons running").Value!;
+                + "spotted spurge, many, 3 seasons running"
+        ).Value!;
         Assert.Equal(
             new PastApplication("oxadiazon-granule", new DateOnly(2026, 4, 10), "escapes", WordSet.Of("spurge-spotted"))
             {
@@ -41,7 +42,8 @@ public sealed class TellingTests
                 CameThrough = "many",
                 SeasonsRunning = 3,
             },
-            past);
+            past
+        );
     }
 
     [Theory]
@@ -51,7 +53,11 @@ public sealed class TellingTests
     [InlineData("other weed killer", "", "", "weed-killer")]
     [InlineData("another pesticide", "", "", "other-pesticide")]
     public void A_product_that_is_not_in_the_list_is_told_by_what_stands_on_its_label(
-        string typed, string actives, string groups, string? kind)
+        string typed,
+        string actives,
+        string groups,
+        string? kind
+    )
     {
         PastApplication past = Read(typed + ", yesterday").Value!;
         Assert.Null(past.Treatment);
@@ -80,22 +86,28 @@ public sealed class TellingTests
         InterviewSession session = DemoInterview.At("container-yard");
         string[] treatments = [.. session.Knowledge.Treatments.Keys];
         string[] weeds = [.. session.Knowledge.Weeds.Keys];
-        Gen.Int[0, 1 << 20].Array[25].Sample(
-            tape =>
-            {
-                PastApplication past = Drawn(new Queue<int>(tape), treatments, weeds);
-                var desk = new PastDesk(session, past, PastFields.All);
-                Assert.Null(desk.Trouble);
-                Assert.Equal(past, desk.Past);
-                Assert.All(PastFields.All, field => Assert.False(field.IsTold(field.Without(past)), field.Id));
-            },
-            iter: Sizes.Of(few: 200, many: 20_000), threads: 1);
+        Gen.Int[0, 1 << 20]
+            .Array[25]
+            .Sample(
+                tape =>
+                {
+                    PastApplication past = Drawn(new Queue<int>(tape), treatments, weeds);
+                    var desk = new PastDesk(session, past, PastFields.All);
+                    Assert.Null(desk.Trouble);
+                    Assert.Equal(past, desk.Past);
+                    Assert.All(PastFields.All, field => Assert.False(field.IsTold(field.Without(past)), field.Id));
+                },
+                iter: Sizes.Of(few: 200, many: 20_000),
+                threads: 1
+            );
     }
 
     [Fact]
     public void The_screen_the_line_and_the_steps_tell_the_same()
     {
-        InterviewSession line = Blank(), steps = Blank(), screen = Blank();
+        InterviewSession line = Blank(),
+            steps = Blank(),
+            screen = Blank();
         Ask(line, "oxadiazon granules, 2026-04-10, 14:00, granules, 150 lb/acre\nquit\n");
         Ask(steps, "tell\noxadiazon granules\n2026-04-10\n\n\n2 pm\ngranules\n\n\n\n\n150 lb/acre\ndone\nquit\n");
         using (var bench = new Bench(session: screen))
@@ -124,7 +136,10 @@ public sealed class TellingTests
     public void What_was_put_on_lately_is_asked_first_and_yes_leads_to_telling_it()
     {
         var session = new InterviewSession(
-            ShippedRules.Knowledge, new LiveAdviceSource(ShippedRules.Advisor), VisitEdits.Begin(s_day));
+            ShippedRules.Knowledge,
+            new LiveAdviceSource(ShippedRules.Advisor),
+            VisitEdits.Begin(s_day)
+        );
         Assert.Equal(PutOnLately.Question, session.Current!.Id);
         session.Say(PutOnLately.Question, Word("yes"));
         session.Next();
@@ -140,7 +155,10 @@ public sealed class TellingTests
     public void Yes_leads_to_the_earlier_uses_also_when_only_older_ones_are_told()
     {
         var session = new InterviewSession(
-            ShippedRules.Knowledge, new LiveAdviceSource(ShippedRules.Advisor), VisitEdits.Begin(s_day));
+            ShippedRules.Knowledge,
+            new LiveAdviceSource(ShippedRules.Advisor),
+            VisitEdits.Begin(s_day)
+        );
         session.Change(session.Area.WithPast(Read("oxadiazon granules, 2025-09-01").Value!));
         session.Say(PutOnLately.Question, Word("yes"));
         session.Next();
@@ -183,7 +201,8 @@ public sealed class TellingTests
             "mine.yaml:9:7: found a use of 2026-04-12 although 'put-on-lately' is no; expected 'put-on-lately: yes' in "
                 + "this "
                 + "area, or another day of that use",
-            Assert.Single(VisitFile.Parse(Text, "mine.yaml", ShippedRules.Knowledge).Refusals).ToString());
+            Assert.Single(VisitFile.Parse(Text, "mine.yaml", ShippedRules.Knowledge).Refusals).ToString()
+        );
         Assert.True(
             VisitFile
                 .Parse(Text.Replace("04-12", "04-06", StringComparison.Ordinal), "mine.yaml", ShippedRules.Knowledge)
@@ -244,7 +263,10 @@ public sealed class TellingTests
     private static InterviewSession Blank()
     {
         var session = new InterviewSession(
-            ShippedRules.Knowledge, new LiveAdviceSource(ShippedRules.Advisor), VisitEdits.Begin(s_day));
+            ShippedRules.Knowledge,
+            new LiveAdviceSource(ShippedRules.Advisor),
+            VisitEdits.Begin(s_day)
+        );
         session.GoTo(session.Knowledge.Questions.Single(question => question.Kind == QuestionKind.Past));
         return session;
     }
@@ -260,7 +282,13 @@ public sealed class TellingTests
         int Next(int below) => tape.Dequeue() % below;
         bool Coin() => Next(2) == 0;
         string? OneOf(params string?[] words) => words[Next(words.Length)];
-        bool? Flag() => Next(3) switch { 0 => null, 1 => true, _ => false };
+        bool? Flag() =>
+            Next(3) switch
+            {
+                0 => null,
+                1 => true,
+                _ => false,
+            };
         int product = Next(4);
         WordSet escaped = WordSet.Of(Enumerable.Range(0, Next(3)).Select(_ => weeds[Next(weeds.Length)]));
         bool rated = Coin();
@@ -268,7 +296,8 @@ public sealed class TellingTests
             product == 0 ? treatments[Next(treatments.Length)] : null,
             Coin() ? s_day.AddDays(-Next(900)) : null,
             escaped.Count > 0 ? "escapes" : OneOf(null, "clean", "escapes", "injury"),
-            escaped)
+            escaped
+        )
         {
             Actives = product == 1 ? WordSet.Of("prodiamine", "isoxaben") : WordSet.Empty,
             Groups = product is 2 || (product == 1 && Coin()) ? WordSet.Of("3", "14") : WordSet.Empty,

@@ -23,7 +23,8 @@ public sealed class RecoveryTests : IDisposable
     [Fact]
     public void Each_window_keeps_its_own_draft_and_sees_none_of_a_living_one()
     {
-        RecoveryFile one = Window(), other = Window();
+        RecoveryFile one = Window(),
+            other = Window();
         one.Keep(Visit("One"), null);
         other.Keep(Visit("Other"), null);
 
@@ -49,7 +50,8 @@ public sealed class RecoveryTests : IDisposable
                     + $"Its file is {Path.Combine(_folder, "mine.yaml")}.",
                 "The interview of 2026-04-14 (Old) was broken off before it was saved. It is in no file yet.",
             ],
-            found.Select(one => one.Told));
+            found.Select(one => one.Told)
+        );
         Assert.Equal(s_stamp, found[0].Draft.Stamp);
         Assert.Empty(Window().Offers().Found);
         window.Release();

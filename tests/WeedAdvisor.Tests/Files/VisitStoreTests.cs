@@ -12,7 +12,7 @@ public sealed class VisitStoreTests : IDisposable
 {
     private const string Told =
         "# told by the foreman\nvisit: v\nformat: 2\ndate: 2026-04-14 # a Tuesday\nareas:\n- id: a\n  name: A\nexpect: "
-            + "[]\n";
+        + "[]\n";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("weedadvisor-").FullName;
 
@@ -169,16 +169,24 @@ public sealed class VisitStoreTests : IDisposable
         Assert.Equal(
             "The file could not be changed line by line and was written anew; its layout and comments are in "
                 + "b.yaml.bak.",
-            Assert.Single(store.Save("b.yaml", visit with { Title = "One" }, "b.yaml").Value!.Notes));
+            Assert.Single(store.Save("b.yaml", visit with { Title = "One" }, "b.yaml").Value!.Notes)
+        );
     }
 
     [Fact]
     public void What_a_file_may_not_hold_is_saved_recovered_and_told()
     {
-        Visit visit = Visit().WithArea(0, VisitArea.Blank("area-1", "Area 1") with
-        {
-            Past = [new PastApplication("pendimethalin-granules", new DateOnly(2026, 4, 20), null, WordSet.Empty)],
-        });
+        Visit visit = Visit()
+            .WithArea(
+                0,
+                VisitArea.Blank("area-1", "Area 1") with
+                {
+                    Past =
+                    [
+                        new PastApplication("pendimethalin-granules", new DateOnly(2026, 4, 20), null, WordSet.Empty),
+                    ],
+                }
+            );
 
         string note = Assert.Single(Store().Save("a.yaml", visit).Value!.Notes);
         Assert.StartsWith(
@@ -206,14 +214,16 @@ public sealed class VisitStoreTests : IDisposable
         using var socket = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
         socket.Bind(new UnixDomainSocketEndPoint(At("socket")));
         File.CreateSymbolicLink(At("link"), At("pipe"));
-        foreach ((string path, string kind) in new[]
-        {
+        foreach (
+            (string path, string kind) in new[]
+            {
                 ("pipe", "a pipe"),
                 ("link", "a pipe"),
                 ("folder", "a folder"),
                 ("socket", "a socket"),
                 ("/dev/null", "a device"),
-        })
+            }
+        )
         {
             // A pipe that was opened would wait for its other end for ever.
             Outcome<Saved, NotSaved> outcome = await Task.Run(

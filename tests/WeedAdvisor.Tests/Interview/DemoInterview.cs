@@ -26,6 +26,10 @@ internal static class DemoInterview
         return new(
             ShippedRules.Knowledge,
             new LiveAdviceSource(ShippedRules.Advisor),
-            visit with { Areas = [.. visit.Areas.Where(one => one.Id == area).Select(change ?? (one => one))] });
+            visit with
+            {
+                Areas = [.. visit.Areas.Where(one => one.Id == area).Select(change ?? (one => one))],
+            }
+        );
     }
 }

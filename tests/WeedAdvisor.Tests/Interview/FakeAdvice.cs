@@ -48,15 +48,17 @@ internal sealed class FakeAdvice : IAdviceSource
         {
             Area = area,
             Reading = AreaReading.Of(area, looked.Date, SmallTrade.Knowledge),
-            Findings = Word(area, "surface-moisture") == "wet"
-                ? [new AreaFinding("surface-stays-wet", "The surface stays wet.", 0.9, true, [])]
-                : [],
+            Findings =
+                Word(area, "surface-moisture") == "wet"
+                    ? [new AreaFinding("surface-stays-wet", "The surface stays wet.", 0.9, true, [])]
+                    : [],
             Clear = [.. clear],
             Waiting = [.. waiting],
             Barred = [.. barred],
-            Cautions = cover == "film-on"
-                ? [new AreaCaution("Vapour cannot escape under film.", true, Bar(certain: true))]
-                : [],
+            Cautions =
+                cover == "film-on"
+                    ? [new AreaCaution("Vapour cannot escape under film.", true, Bar(certain: true))]
+                    : [],
             Conflicts = [],
             Gaps = [],
             NextQuestion = next is null
@@ -66,27 +68,35 @@ internal sealed class FakeAdvice : IAdviceSource
         };
     }
 
-    private static ClearAction Clear(string id, int rank, string when, double certainty, double? reduction) => new()
-    {
-        Action = id,
-        Rank = rank,
-        Merit = certainty * (reduction ?? Effect.WhenMissing),
-        Certainty = certainty,
-        Effect = new Effect(
+    private static ClearAction Clear(string id, int rank, string when, double certainty, double? reduction) =>
+        new()
+        {
+            Action = id,
+            Rank = rank,
+            Merit = certainty * (reduction ?? Effect.WhenMissing),
+            Certainty = certainty,
+            Effect = new Effect(
                 reduction,
                 [new EffectPart("liverwort", 1, reduction is null ? null : 70, reduction is null ? null : 90, [])]
             ),
-        When = when,
-        CostUsd = 45,
-        Hours = 2.5m,
-        Because = [For(id, certainty)],
-        Cautions = [new ActionCaution("Bag what you pull.", null, true)],
-        Sources = ["common-practice"],
-    };
+            When = when,
+            CostUsd = 45,
+            Hours = 2.5m,
+            Because = [For(id, certainty)],
+            Cautions = [new ActionCaution("Bag what you pull.", null, true)],
+            Sources = ["common-practice"],
+        };
 
-    private static Reason For(string action, double certainty) => new(
-        "weeds-that-stand-are-removed-first", "hygiene", "What stands now seeds next.",
-        new Consequence.Argument(certainty, false), action, certainty, true, [],
+    private static Reason For(string action, double certainty) =>
+        new(
+            "weeds-that-stand-are-removed-first",
+            "hygiene",
+            "What stands now seeds next.",
+            new Consequence.Argument(certainty, false),
+            action,
+            certainty,
+            true,
+            [],
             [
                 new MatchedPattern(
                     "weed up",
@@ -96,18 +106,36 @@ internal sealed class FakeAdvice : IAdviceSource
                     []
                 ),
             ],
-        ["common-practice"]);
+            ["common-practice"]
+        );
 
-    private static Reason Bar(bool certain) => new(
-        "treatment-must-allow-the-cover", "under-cover", "The label does not allow it under this cover.",
-        new Consequence.Bar(Severity.Prohibited), "pendimethalin-granules", 1, certain,
-        certain ? [] : [Need.Question("cover")],
-        [new MatchedPattern("the area", "this area", certain ? Truth.Yes : Truth.NotKnown, [], [])],
-        ["common-practice"]);
+    private static Reason Bar(bool certain) =>
+        new(
+            "treatment-must-allow-the-cover",
+            "under-cover",
+            "The label does not allow it under this cover.",
+            new Consequence.Bar(Severity.Prohibited),
+            "pendimethalin-granules",
+            1,
+            certain,
+            certain ? [] : [Need.Question("cover")],
+            [new MatchedPattern("the area", "this area", certain ? Truth.Yes : Truth.NotKnown, [], [])],
+            ["common-practice"]
+        );
 
-    private static Reason Possible(string question) => new(
-        "some-rule-on-" + question, "site", "It may matter.", new Consequence.MakesFinding("f", 0.5), null, 0.5, false,
-        [Need.Question(question)], [], ["common-practice"]);
+    private static Reason Possible(string question) =>
+        new(
+            "some-rule-on-" + question,
+            "site",
+            "It may matter.",
+            new Consequence.MakesFinding("f", 0.5),
+            null,
+            0.5,
+            false,
+            [Need.Question(question)],
+            [],
+            ["common-practice"]
+        );
 
     private static string? Word(VisitArea area, string question) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words words ? words.Value.FirstOrDefault() : null;

@@ -36,9 +36,7 @@ internal sealed class FakeStore : IVisitStore
 
     public FileStamp? StampOf(string path) => null;
 
-    public void Resume(string path, FileStamp? stamp)
-    {
-    }
+    public void Resume(string path, FileStamp? stamp) { }
 }
 
 /// <summary>A keeper in memory.</summary>

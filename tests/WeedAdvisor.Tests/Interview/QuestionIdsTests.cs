@@ -18,16 +18,20 @@ public sealed class QuestionIdsTests
         string source = Path.Combine(Repository.Folder, "src");
         string[] elsewhere =
         [
-            .. Directory.GetFiles(source, "*.cs", SearchOption.AllDirectories)
+            .. Directory
+                .GetFiles(source, "*.cs", SearchOption.AllDirectories)
                 .Where(file =>
                     !file.Contains("/obj/", StringComparison.Ordinal) && Path.GetFileName(file) != "QuestionIds.cs"
                 )
-                .SelectMany(file => known
+                .SelectMany(file =>
+                    known
                         .Where(id =>
                             File.ReadAllText(file).Contains($"GetValueOrDefault(\"{id}\"", StringComparison.Ordinal)
-                        || File.ReadAllText(file).Contains($"WordOf(\"{id}\"", StringComparison.Ordinal)
-                        || File.ReadAllText(file).Contains($"Need.Question(\"{id}\"", StringComparison.Ordinal))
-                    .Select(id => $"{Path.GetFileName(file)}: {id}")),
+                            || File.ReadAllText(file).Contains($"WordOf(\"{id}\"", StringComparison.Ordinal)
+                            || File.ReadAllText(file).Contains($"Need.Question(\"{id}\"", StringComparison.Ordinal)
+                        )
+                        .Select(id => $"{Path.GetFileName(file)}: {id}")
+                ),
         ];
         Assert.Empty(elsewhere);
     }

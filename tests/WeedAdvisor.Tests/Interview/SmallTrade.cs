@@ -17,32 +17,44 @@ internal static class SmallTrade
 
     public static Question Question(string id) => Knowledge.QuestionOf(id) ?? throw new ArgumentException(id);
 
-    private static KnowledgeBase Make() => Invented.Knowledge with
-    {
-        Usual = UsualValues.Of((UsualIds.Rounds, 4), (UsualIds.Pots, 10_000)),
-        Stamp = new KnowledgeStamp("0.1.0", new string('0', 64)),
-        Vocabulary = ById(
-            [
-                List("stage", ("expected", "not up yet, known from last year"), ("seedling", "seedling"),
-                    ("young", "young plant"), ("mature", "full grown"), ("flowering", "in flower"),
-                    ("seeding", "with ripe seed or spores")),
+    private static KnowledgeBase Make() =>
+        Invented.Knowledge with
+        {
+            Usual = UsualValues.Of((UsualIds.Rounds, 4), (UsualIds.Pots, 10_000)),
+            Stamp = new KnowledgeStamp("0.1.0", new string('0', 64)),
+            Vocabulary = ById(
+                [
+                    List(
+                        "stage",
+                        ("expected", "not up yet, known from last year"),
+                        ("seedling", "seedling"),
+                        ("young", "young plant"),
+                        ("mature", "full grown"),
+                        ("flowering", "in flower"),
+                        ("seeding", "with ripe seed or spores")
+                    ),
                     List(
                         "weed-feature",
                         ("flat-ribbons", "flat, forking green ribbons"),
                         ("basal-rosette", "leaves in a ring on the ground"),
                         ("flat-mat", "lies flat and spreads as a mat"),
                         ("many-leaflets", "each leaf made of several leaflets"),
-                    ("three-heart-shaped-leaflets", "three heart-shaped leaflets"), ("hairy", "clearly hairy"),
-                    ("hairless", "no hairs"), ("milky-sap", "white milky sap when broken"),
+                        ("three-heart-shaped-leaflets", "three heart-shaped leaflets"),
+                        ("hairy", "clearly hairy"),
+                        ("hairless", "no hairs"),
+                        ("milky-sap", "white milky sap when broken"),
                         ("purple-spot-on-leaf", "dark blotch in the middle of the leaf"),
                         ("flowers-white", "white flowers"),
-                    ("flowers-yellow", "yellow flowers"), ("pods-that-burst", "ripe pods burst when touched")),
-                List("weed-feature-either", ("hairy", "hairs"), ("hairless", "hairs")),
-            ],
-            list => list.Id),
-        Questions = Questions(),
-        Weeds = ById(
-            [
+                        ("flowers-yellow", "yellow flowers"),
+                        ("pods-that-burst", "ripe pods burst when touched")
+                    ),
+                    List("weed-feature-either", ("hairy", "hairs"), ("hairless", "hairs")),
+                ],
+                list => list.Id
+            ),
+            Questions = Questions(),
+            Weeds = ById(
+                [
                     Weed(
                         "bittercress",
                         "Hairy bittercress",
@@ -60,9 +72,18 @@ internal static class SmallTrade
                             "pods-that-burst"
                         ),
                     },
-                Weed("liverwort", "Liverwort", "Marchantia polymorpha", "bryophyte", ["common liverwort"],
-                    "propagation-house", "container-yard")
-                    with { Features = WordSet.Of("flat-ribbons", "flat-mat", "hairless") },
+                    Weed(
+                        "liverwort",
+                        "Liverwort",
+                        "Marchantia polymorpha",
+                        "bryophyte",
+                        ["common liverwort"],
+                        "propagation-house",
+                        "container-yard"
+                    ) with
+                    {
+                        Features = WordSet.Of("flat-ribbons", "flat-mat", "hairless"),
+                    },
                     Weed(
                         "oxalis",
                         "Creeping woodsorrel",
@@ -79,8 +100,14 @@ internal static class SmallTrade
                             "pods-that-burst"
                         ),
                     },
-                Weed("spurge-prostrate", "Prostrate spurge", "Euphorbia prostrata", "broadleaf", [], "container-yard")
-                    with
+                    Weed(
+                        "spurge-prostrate",
+                        "Prostrate spurge",
+                        "Euphorbia prostrata",
+                        "broadleaf",
+                        [],
+                        "container-yard"
+                    ) with
                     {
                         Features = WordSet.Of("flat-mat", "milky-sap", "hairy"),
                         LookAlikes =
@@ -103,36 +130,36 @@ internal static class SmallTrade
                             new LookAlike("spurge-prostrate", "Spotted spurge mostly has a dark blotch on the leaf."),
                         ],
                     },
-            ],
-            weed => weed.Id),
-        Crops = ById(
-            [
-                Crop("ferns", "Ferns"), Crop("hydrangeas", "Hydrangeas"), Crop("roses", "Roses"),
-            ],
-            crop => crop.Id),
-        Practices = ById(
-            [
-                Practice("pull-before-seed", "Pull and bag the weeds before they seed", "now"),
-                Practice("rice-hull-mulch", "Mulch the pots with rice hulls", "season"),
-                Practice("water-less-often", "Let the surface dry between waterings", "standing"),
-            ],
-            practice => practice.Id),
-        Treatments = ById(
-            [
-                Treatment("pelargonic-acid-spray", "Pelargonic acid, directed spray", "pelargonic acid", "0"),
-                Treatment("pendimethalin-granules", "Pendimethalin granules", "pendimethalin", "3"),
-            ],
-            treatment => treatment.Id),
-        Regions = ById(
-            [
-                Region("cool-coast", "Cool, wet coast"), Region("warm-south", "Warm, humid south"),
-            ],
-            region => region.Id),
-        Sources = ById(
+                ],
+                weed => weed.Id
+            ),
+            Crops = ById([Crop("ferns", "Ferns"), Crop("hydrangeas", "Hydrangeas"), Crop("roses", "Roses")], crop =>
+                crop.Id
+            ),
+            Practices = ById(
+                [
+                    Practice("pull-before-seed", "Pull and bag the weeds before they seed", "now"),
+                    Practice("rice-hull-mulch", "Mulch the pots with rice hulls", "season"),
+                    Practice("water-less-often", "Let the surface dry between waterings", "standing"),
+                ],
+                practice => practice.Id
+            ),
+            Treatments = ById(
+                [
+                    Treatment("pelargonic-acid-spray", "Pelargonic acid, directed spray", "pelargonic acid", "0"),
+                    Treatment("pendimethalin-granules", "Pendimethalin granules", "pendimethalin", "3"),
+                ],
+                treatment => treatment.Id
+            ),
+            Regions = ById(
+                [Region("cool-coast", "Cool, wet coast"), Region("warm-south", "Warm, humid south")],
+                region => region.Id
+            ),
+            Sources = ById(
                 [new Source("common-practice", null, "Common practice of the trade", null, null, null, null)],
                 source => source.Key
             ),
-    };
+        };
 
     private static ImmutableArray<Question> Questions()
     {
@@ -140,14 +167,22 @@ internal static class SmallTrade
         var covered = new AttributeCondition("cover", Is("film-on", "glass-or-rigid"));
         Question[] questions =
         [
-            Ask("place", QuestionKind.OneOf, "What kind of place is it?", choices:
+            Ask(
+                "place",
+                QuestionKind.OneOf,
+                "What kind of place is it?",
+                choices:
                 [
                     ("propagation-house", "propagation house"),
                     ("container-yard", "container yard"),
                     ("walkway", "paths and roads"),
                 ]
             ),
-            Ask("cover", QuestionKind.OneOf, "What is over it?", choices:
+            Ask(
+                "cover",
+                QuestionKind.OneOf,
+                "What is over it?",
+                choices:
                 [
                     ("open-sky", "open sky"),
                     ("shade-cloth", "shade cloth"),
@@ -162,12 +197,18 @@ internal static class SmallTrade
                 [covered],
                 [("closed", "closed"), ("open", "open")]
             ),
-            Ask("stock", QuestionKind.OneOf, "What stands there?", choices:
+            Ask(
+                "stock",
+                QuestionKind.OneOf,
+                "What stands there?",
+                choices:
                 [
                     ("unrooted-cuttings", "unrooted cuttings"),
                     ("newly-potted", "newly potted plants"),
                     ("established", "established plants"),
-                 ("none-present", "no plants")]),
+                    ("none-present", "no plants"),
+                ]
+            ),
             Ask(
                 "potted-on",
                 QuestionKind.Date,
@@ -178,10 +219,17 @@ internal static class SmallTrade
                 PastOnly = true,
             },
             Ask("crops", QuestionKind.Crops, "Which crops stand there?", [growing]),
-            Ask("surface-moisture", QuestionKind.OneOf, "How wet is the surface between waterings?", choices:
-                [("dry-between", "it dries"), ("moist", "it stays moist"), ("wet", "it stays wet")]),
-            Ask("mulch-depth", QuestionKind.Number, "How deep is the mulch?", [growing])
-                with { Unit = "cm", Between = new Span(0, 30) },
+            Ask(
+                "surface-moisture",
+                QuestionKind.OneOf,
+                "How wet is the surface between waterings?",
+                choices: [("dry-between", "it dries"), ("moist", "it stays moist"), ("wet", "it stays wet")]
+            ),
+            Ask("mulch-depth", QuestionKind.Number, "How deep is the mulch?", [growing]) with
+            {
+                Unit = "cm",
+                Between = new Span(0, 30),
+            },
             Ask(
                 "weeds",
                 QuestionKind.Weeds,
@@ -189,7 +237,11 @@ internal static class SmallTrade
             ),
             Ask("past", QuestionKind.Past, "What was applied here in the last twelve months?"),
             Ask("region", QuestionKind.Region, "Which climate is nearest to yours?"),
-            Ask("equipment", QuestionKind.AnyOf, "What equipment is at hand?", choices:
+            Ask(
+                "equipment",
+                QuestionKind.AnyOf,
+                "What equipment is at hand?",
+                choices:
                 [
                     ("hand-spreader", "hand-held spreader"),
                     ("backpack-sprayer", "backpack sprayer"),
@@ -201,8 +253,13 @@ internal static class SmallTrade
     }
 
     private static Question Ask(
-        string id, QuestionKind kind, string ask, ImmutableArray<AttributeCondition>? when = null,
-        (string Id, string Text)[]? choices = null) => Invented.Question(id) with
+        string id,
+        QuestionKind kind,
+        string ask,
+        ImmutableArray<AttributeCondition>? when = null,
+        (string Id, string Text)[]? choices = null
+    ) =>
+        Invented.Question(id) with
         {
             Group = "site",
             Ask = ask,
@@ -241,27 +298,33 @@ internal static class SmallTrade
         };
 
     private static Crop Crop(string id, string name) =>
-        Invented.Crop(id) with { Name = name, Sources = ["common-practice"] };
+        Invented.Crop(id) with
+        {
+            Name = name,
+            Sources = ["common-practice"],
+        };
 
-    private static Region Region(string id, string name) => new()
-    {
-        Id = id,
-        Name = name,
-        Country = "us",
-        EmergenceZone = "us-southeast",
-        MeanTemperatureC = [.. Enumerable.Repeat(10m, 12)],
-        Sources = ["common-practice"],
-        Where = Place.Whole("regions.yaml"),
-    };
+    private static Region Region(string id, string name) =>
+        new()
+        {
+            Id = id,
+            Name = name,
+            Country = "us",
+            EmergenceZone = "us-southeast",
+            MeanTemperatureC = [.. Enumerable.Repeat(10m, 12)],
+            Sources = ["common-practice"],
+            Where = Place.Whole("regions.yaml"),
+        };
 
-    private static Practice Practice(string id, string name, string when) => Invented.Practice(id) with
-    {
-        Name = name,
-        What = $"{name}, and look again after three weeks.",
-        When = when,
-        Cautions = ["Bag what you pull; do not drop it under the bench."],
-        Sources = ["common-practice"],
-    };
+    private static Practice Practice(string id, string name, string when) =>
+        Invented.Practice(id) with
+        {
+            Name = name,
+            What = $"{name}, and look again after three weeks.",
+            When = when,
+            Cautions = ["Bag what you pull; do not drop it under the bench."],
+            Sources = ["common-practice"],
+        };
 
     private static Treatment Treatment(string id, string name, string active, string group) =>
         Invented.Treatment(id, active, group) with

@@ -14,8 +14,9 @@ public sealed class LabelDeskTests
     public void What_only_the_label_can_tell_no_longer_waits_once_it_is_copied()
     {
         using var shelf = new Shelf();
-        var open = ShippedRules.Knowledge.Treatments.Values
-            .First(treatment => treatment.RepeatAfterDays is null && treatment.Label is null);
+        var open = ShippedRules.Knowledge.Treatments.Values.First(treatment =>
+            treatment.RepeatAfterDays is null && treatment.Label is null
+        );
         Assert.Null(shelf.Typed(open.Id, ("name", "My product"), ("repeat-after-days", "90")).Keep());
         Assert.Equal(90, shelf.Session.Knowledge.Treatments[open.Id].RepeatAfterDays);
         Assert.Equal("My product", shelf.Session.Knowledge.Treatments[open.Id].Label!.Name);
@@ -129,24 +130,27 @@ public sealed class LabelDeskTests
         Gen<string> number = Gen.Int[0, 300].Select(n => n.ToString(System.Globalization.CultureInfo.InvariantCulture));
         Gen<string> crops = Gen.Shuffle(ShippedRules.Knowledge.Crops.Keys.ToArray(), 0, 3)
             .Select(some => string.Join(", ", some.Order(StringComparer.Ordinal)));
-        Gen<string> rates = Gen.Select(Gen.Int[1, 90], Gen.Int[0, 90], Gen.Bool).Select((low, more, active) =>
+        Gen<string> rates = Gen.Select(Gen.Int[1, 90], Gen.Int[0, 90], Gen.Bool)
+            .Select(
+                (low, more, active) =>
                     more == 0
                         ? ""
                         : $"{low} to {low + more} lb/acre{(active ? $" ({low} to {low + more} lb active/acre)" : "")}; "
                             + $"{low} lb/acre"
             );
-        Gen.Select(Gen.String[Gen.Char[" abc:#\"'é-"], 1, 9], number, number, crops, rates).Sample(
-            (name, hours, days, named, rate) =>
-            {
-                if (string.IsNullOrWhiteSpace(name))
-                    return;
-                using var shelf = new Shelf(
-                    "# Mine\n- id: first\n  name: First\n  treatment: dithiopyr-granule\n  read: 2026-01-06 # in "
-                        + "winter\n"
-                );
-                foreach (string text in new[] { hours, "" })
+        Gen.Select(Gen.String[Gen.Char[" abc:#\"'é-"], 1, 9], number, number, crops, rates)
+            .Sample(
+                (name, hours, days, named, rate) =>
                 {
-                    LabelDesk desk = shelf.Typed(
+                    if (string.IsNullOrWhiteSpace(name))
+                        return;
+                    using var shelf = new Shelf(
+                        "# Mine\n- id: first\n  name: First\n  treatment: dithiopyr-granule\n  read: 2026-01-06 # in "
+                            + "winter\n"
+                    );
+                    foreach (string text in new[] { hours, "" })
+                    {
+                        LabelDesk desk = shelf.Typed(
                             Granule,
                             ("name", name),
                             ("entry-hours", text),
@@ -154,22 +158,25 @@ public sealed class LabelDeskTests
                             ("crops", named),
                             ("rates", rate)
                         );
-                    Assert.Null(desk.Keep());
-                    var back = new LabelDesk(shelf.Labels, Granule);
-                    Assert.Equal(
+                        Assert.Null(desk.Keep());
+                        var back = new LabelDesk(shelf.Labels, Granule);
+                        Assert.Equal(
                             Enumerable
                                 .Range(0, desk.Fields.Length)
                                 .Select(at => at == 1 ? "2026-04-14" : desk.TextOf(at).Trim()),
-                        Enumerable.Range(0, back.Fields.Length).Select(back.TextOf));
-                }
+                            Enumerable.Range(0, back.Fields.Length).Select(back.TextOf)
+                        );
+                    }
 
-                Assert.StartsWith(
-                    "# Mine\n- id: first\n  name: First\n  treatment: dithiopyr-granule\n  read: 2026-01-06 # in "
-                        + "winter\n",
-                    shelf.Text,
-                    StringComparison.Ordinal
-                );
-            },
-            iter: Sizes.Of(few: 8, many: 2_000), threads: 1);
+                    Assert.StartsWith(
+                        "# Mine\n- id: first\n  name: First\n  treatment: dithiopyr-granule\n  read: 2026-01-06 # in "
+                            + "winter\n",
+                        shelf.Text,
+                        StringComparison.Ordinal
+                    );
+                },
+                iter: Sizes.Of(few: 8, many: 2_000),
+                threads: 1
+            );
     }
 }

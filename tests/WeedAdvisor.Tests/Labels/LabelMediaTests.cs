@@ -52,11 +52,14 @@ public sealed class LabelMediaTests
     public void Ask_copies_a_label()
     {
         using var shelf = new Shelf();
-        ExpectedText.Matches(Ask(
-            shelf,
+        ExpectedText.Matches(
+            Ask(
+                shelf,
                 "label\nlabel oxadiazon\nlabel "
                     + "oxadiazon-granule\nMine\n2026-03-01\n12-34\nfour\n24\n?\nback\n-\n\nboxwod\nboxwood\n7\ndone\n"
-                + "label prodiamine-granule\nOther\nquit\nlabel nonsense\nlabel oxadiazon granules\nquit\nquit\n"));
+                    + "label prodiamine-granule\nOther\nquit\nlabel nonsense\nlabel oxadiazon granules\nquit\nquit\n"
+            )
+        );
     }
 
     private static string Ask(Shelf shelf, string typed)

@@ -21,7 +21,8 @@ internal sealed class Shelf : IDisposable
             ShippedRules.Knowledge,
             _ => File.Exists(Book) ? LabelShelf.BesideVisit : null,
             path => Path.GetFullPath(path, _folder),
-            Session.Visit.Date);
+            Session.Visit.Date
+        );
         Trouble = Labels.Turn(null);
     }
 

@@ -23,7 +23,8 @@ public sealed class ColumnWidthTests
     {
         int[] differ =
         [
-            .. Enumerable.Range(0x20, 0xD7A4 - 0x20)
+            .. Enumerable
+                .Range(0x20, 0xD7A4 - 0x20)
                 .Where(Rune.IsValid)
                 .Where(value => IsLetter(new Rune(value)))
                 .Where(value => new Rune(value).GetColumns() != ColumnWidth.Of(new Rune(value))),
@@ -42,7 +43,11 @@ public sealed class ColumnWidthTests
     }
 
     // The table of the screens counts the first Ethiopic letter among the finals of Hangul, which end just before it.
-    private static bool IsLetter(Rune rune) => rune.Value != 0x1200 && Rune.GetUnicodeCategory(rune) is
-        System.Globalization.UnicodeCategory.LowercaseLetter or System.Globalization.UnicodeCategory.UppercaseLetter
-        or System.Globalization.UnicodeCategory.OtherLetter or System.Globalization.UnicodeCategory.DecimalDigitNumber;
+    private static bool IsLetter(Rune rune) =>
+        rune.Value != 0x1200
+        && Rune.GetUnicodeCategory(rune)
+            is System.Globalization.UnicodeCategory.LowercaseLetter
+                or System.Globalization.UnicodeCategory.UppercaseLetter
+                or System.Globalization.UnicodeCategory.OtherLetter
+                or System.Globalization.UnicodeCategory.DecimalDigitNumber;
 }

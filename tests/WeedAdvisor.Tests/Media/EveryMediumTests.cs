@@ -12,16 +12,18 @@ public sealed class EveryMediumTests
     private static readonly string s_rules = Repository.Rules;
     private static readonly string s_demo = Path.Combine(s_rules, "visits", "demo-spring.yaml");
 
-    public static TheoryData<string[]> Reports { get; } = new(
-        ["advise", s_demo],
-        ["advise", s_demo, "--full", "--sources"],
-        ["why", s_demo, "hand-weed-now"],
-        ["why", s_demo, "oxadiazon-granule"],
-        ["weeding", s_demo, "--uncertain"],
-        ["money", s_demo],
-        ["money", s_demo, "--area", "container-yard", "--against", "bark-mulch"],
-        ["season", s_demo, "--area", "container-yard", "--full"],
-        ["rate", "product", "treatment", "--treatment", "oxadiazon-granule", "--area", "1000 ft2"]);
+    public static TheoryData<string[]> Reports { get; } =
+        new(
+            ["advise", s_demo],
+            ["advise", s_demo, "--full", "--sources"],
+            ["why", s_demo, "hand-weed-now"],
+            ["why", s_demo, "oxadiazon-granule"],
+            ["weeding", s_demo, "--uncertain"],
+            ["money", s_demo],
+            ["money", s_demo, "--area", "container-yard", "--against", "bark-mulch"],
+            ["season", s_demo, "--area", "container-yard", "--full"],
+            ["rate", "product", "treatment", "--treatment", "oxadiazon-granule", "--area", "1000 ft2"]
+        );
 
     [Theory]
     [MemberData(nameof(Reports))]
@@ -45,11 +47,13 @@ public sealed class EveryMediumTests
         string[] ids = [.. page.DescendantsAndSelf().Attributes("id").Select(id => id.Value)];
         Assert.Equal(ids.Distinct(), ids);
         Assert.All(page.Descendants("ul"), list => Assert.NotEmpty(list.Elements("li")));
-        Assert.All(
-            page.Descendants("tbody").Elements("tr"),
-            row => Assert.Equal("row", row.Elements().First().Attribute("scope")?.Value));
+        Assert.All(page.Descendants("tbody").Elements("tr"), row =>
+            Assert.Equal("row", row.Elements().First().Attribute("scope")?.Value)
+        );
         string[] heads =
-            [.. page.Descendants().Select(one => one.Name.LocalName).Where(name => name is ['h', '2' or '3'])];
+        [
+            .. page.Descendants().Select(one => one.Name.LocalName).Where(name => name is ['h', '2' or '3']),
+        ];
         Assert.True(heads.Length == 0 || heads[0] == "h2");
     }
 
@@ -60,8 +64,7 @@ public sealed class EveryMediumTests
         foreach (string format in (string[])["text", "md", "html"])
         {
             Assert.DoesNotContain("all work, by day", Run(season, format), StringComparison.OrdinalIgnoreCase);
-            Assert.Contains(
-                "all work, by day", Run([.. season, "--full"], format), StringComparison.OrdinalIgnoreCase);
+            Assert.Contains("all work, by day", Run([.. season, "--full"], format), StringComparison.OrdinalIgnoreCase);
         }
 
         XElement page = XDocument.Parse(Run(season, "html")).Root!;
@@ -69,7 +72,10 @@ public sealed class EveryMediumTests
         Assert.Equal(2, ids.Length);
         Assert.Equal(ids.Distinct(), ids);
         Assert.DoesNotContain(
-            "weeding round. Weeding round", Run([.. season, "--full"], "text"), StringComparison.Ordinal);
+            "weeding round. Weeding round",
+            Run([.. season, "--full"], "text"),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -80,9 +86,9 @@ public sealed class EveryMediumTests
         string narrow = Run([.. command, width, "40"], "text");
         Assert.All(narrow.Split('\n'), line => Assert.InRange(line.Length, 0, 40));
         string bare = Saying.Bare(narrow);
-        Assert.All(
-            FiguresOf(Run([.. command, width, "160"], "text")),
-            figure => Assert.Contains(Saying.Bare(figure), bare, StringComparison.Ordinal));
+        Assert.All(FiguresOf(Run([.. command, width, "160"], "text")), figure =>
+            Assert.Contains(Saying.Bare(figure), bare, StringComparison.Ordinal)
+        );
     }
 
     private static string[] FiguresOf(string text)

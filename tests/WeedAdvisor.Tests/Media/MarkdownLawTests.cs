@@ -14,15 +14,17 @@ public sealed class MarkdownLawTests
     private static readonly MarkdownPipeline s_reader = new MarkdownPipelineBuilder().UsePipeTables().Build();
 
     [Fact]
-    public void A_reader_of_Markdown_reads_everything_that_a_document_says() => RandomDocuments.Any.Sample(
-        document =>
-        {
-            string read = Saying.Bare(Markdown.ToPlainText(DocumentMarkdown.Of(document), s_reader));
-            Assert.All(Saying.Parts(document), part =>
-                Assert.Contains(Saying.Bare(part), read, StringComparison.Ordinal)
-            );
-        },
-        iter: Sizes.Of(200, 5000));
+    public void A_reader_of_Markdown_reads_everything_that_a_document_says() =>
+        RandomDocuments.Any.Sample(
+            document =>
+            {
+                string read = Saying.Bare(Markdown.ToPlainText(DocumentMarkdown.Of(document), s_reader));
+                Assert.All(Saying.Parts(document), part =>
+                    Assert.Contains(Saying.Bare(part), read, StringComparison.Ordinal)
+                );
+            },
+            iter: Sizes.Of(200, 5000)
+        );
 
     [Fact]
     public void No_letter_of_a_document_becomes_a_mark()

@@ -26,26 +26,32 @@ public sealed class ImmutabilityTests
     // catalogue says.
     private static readonly Type[] s_functions =
     [
-        typeof(Knowledge.Judgements.TestableOfTreatment), typeof(Planning.Rates.Forms.RateForm),
+        typeof(Knowledge.Judgements.TestableOfTreatment),
+        typeof(Planning.Rates.Forms.RateForm),
         typeof(Reports.Catalogue.CatalogueEntry),
     ];
 
     [Fact]
-    public void No_field_of_a_public_record_can_be_set_again() => Assert.Empty(
-        from type in Records()
-        from field in FieldsOf(type)
-        where !field.IsInitOnly && !IsOfInitProperty(field, type)
-        select $"{type}.{field.Name}");
+    public void No_field_of_a_public_record_can_be_set_again() =>
+        Assert.Empty(
+            from type in Records()
+            from field in FieldsOf(type)
+            where !field.IsInitOnly && !IsOfInitProperty(field, type)
+            select $"{type}.{field.Name}"
+        );
 
     [Fact]
-    public void No_public_record_holds_a_delegate_or_a_collection_that_can_change() => Assert.Empty(
-        from type in Records().Except(s_functions)
-        from field in FieldsOf(type)
-        where typeof(Delegate).IsAssignableFrom(field.FieldType) || CanChange(field.FieldType)
-        select $"{type}.{field.Name}: {field.FieldType.Name}");
+    public void No_public_record_holds_a_delegate_or_a_collection_that_can_change() =>
+        Assert.Empty(
+            from type in Records().Except(s_functions)
+            from field in FieldsOf(type)
+            where typeof(Delegate).IsAssignableFrom(field.FieldType) || CanChange(field.FieldType)
+            select $"{type}.{field.Name}: {field.FieldType.Name}"
+        );
 
-    private static IEnumerable<Type> Records() => s_layers
-        .SelectMany(layer => layer.GetExportedTypes())
+    private static IEnumerable<Type> Records() =>
+        s_layers
+            .SelectMany(layer => layer.GetExportedTypes())
             .Where(type =>
                 type.GetMethod("<Clone>$") is not null
                 || (type.Namespace == typeof(Inference.Advice.Reason).Namespace && type.IsClass)
@@ -63,18 +69,25 @@ public sealed class ImmutabilityTests
                 BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly
             )
             .Where(property => field.Name == $"<{property.Name}>k__BackingField")
-            .All(property => property.SetMethod is not { } set
-                || set.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit)));
+            .All(property =>
+                property.SetMethod is not { } set
+                || set.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit))
+            );
 
     private static bool CanChange(Type type) =>
         type.IsArray
-        || (type.IsGenericType && type.GetGenericTypeDefinition() is { } open
+        || (
+            type.IsGenericType
+            && type.GetGenericTypeDefinition() is { } open
             && (
                 open == typeof(List<>)
                 || open == typeof(Dictionary<,>)
                 || open == typeof(HashSet<>)
                 || open == typeof(SortedSet<>)
-                || open == typeof(IList<>) || open == typeof(IDictionary<,>)))
+                || open == typeof(IList<>)
+                || open == typeof(IDictionary<,>)
+            )
+        )
         || (typeof(IList).IsAssignableFrom(type) && !IsImmutable(type));
 
     private static bool IsImmutable(Type type) =>

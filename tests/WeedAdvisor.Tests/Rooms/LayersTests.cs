@@ -26,8 +26,11 @@ public sealed class LayersTests
         {
             string[] used =
             [
-                .. layer.GetReferencedAssemblies().Select(name => name.Name!)
-                    .Where(name => !name.StartsWith("System", StringComparison.Ordinal)
+                .. layer
+                    .GetReferencedAssemblies()
+                    .Select(name => name.Name!)
+                    .Where(name =>
+                        !name.StartsWith("System", StringComparison.Ordinal)
                         && name is not ("netstandard" or "mscorlib")
                         && !name.StartsWith("Microsoft.", StringComparison.Ordinal)
                     ),
@@ -76,11 +79,11 @@ public sealed class LayersTests
     {
         foreach (string project in (string[])["WeedAdvisor.Knowledge", "WeedAdvisor.Inference"])
         {
-            string text = File.ReadAllText(
-                Path.Combine(Repository.Folder, "src", project, project + ".csproj"));
+            string text = File.ReadAllText(Path.Combine(Repository.Folder, "src", project, project + ".csproj"));
             Assert.All(
                 text.Split('\n').Where(line => line.Contains("<PackageReference", StringComparison.Ordinal)),
-                line => Assert.Contains("PrivateAssets=\"compile\"", line, StringComparison.Ordinal));
+                line => Assert.Contains("PrivateAssets=\"compile\"", line, StringComparison.Ordinal)
+            );
         }
     }
 
@@ -103,7 +106,8 @@ public sealed class LayersTests
     {
         string[] showing = ["Asking", "Commands", "Screens"];
         Assert.All(Sources.Of("WeedAdvisor").Where(file => file.Room == "Interview"), file =>
-            Assert.DoesNotContain(showing, room => file.Uses("WeedAdvisor." + room)));
+            Assert.DoesNotContain(showing, room => file.Uses("WeedAdvisor." + room))
+        );
     }
 
     // Every room under a folder has its place in the order, and uses only those before it.

@@ -42,9 +42,12 @@ public sealed class OneReadingTests
     ];
 
     [Fact]
-    public void Nobody_else_looks_into_answers() => Assert.Empty(Elsewhere(".Answers.", s_mayReadAnswers)
-        .Concat(Elsewhere(".Answers[", s_mayReadAnswers))
-        .Except(Elsewhere("Rates.Answers", [])));
+    public void Nobody_else_looks_into_answers() =>
+        Assert.Empty(
+            Elsewhere(".Answers.", s_mayReadAnswers)
+                .Concat(Elsewhere(".Answers[", s_mayReadAnswers))
+                .Except(Elsewhere("Rates.Answers", []))
+        );
 
     [Fact]
     public void Nobody_else_knows_the_id_of_a_question() => Assert.Empty(Elsewhere("QuestionIds.", s_mayNameQuestions));
@@ -59,8 +62,8 @@ public sealed class OneReadingTests
                     Sources.Of("WeedAdvisor.Knowledge").Single(file => file.Path == "Records/QuestionIds.cs").Text,
                     "\"([a-z-]+)\""
                 )
-            .Select(match => match.Groups[1].Value)
-            // These are also the names of lists, files, kinds and pages.
+                .Select(match => match.Groups[1].Value)
+                // These are also the names of lists, files, kinds and pages.
                 .Except([
                     "place",
                     "cover",
@@ -83,10 +86,11 @@ public sealed class OneReadingTests
             Assert.Equal(["WeedAdvisor.Knowledge/Records/QuestionIds.cs"], Elsewhere($"\"{word}\"", []));
     }
 
-    private static IEnumerable<string> Elsewhere(string text, string[] allowed) => s_projects
-        .SelectMany(project => Sources.Of(project).Select(file => (Name: project + "/" + file.Path, file.Text)))
-        .Where(file => file.Text.Contains(text, StringComparison.Ordinal))
-        .Select(file => file.Name)
+    private static IEnumerable<string> Elsewhere(string text, string[] allowed) =>
+        s_projects
+            .SelectMany(project => Sources.Of(project).Select(file => (Name: project + "/" + file.Path, file.Text)))
+            .Where(file => file.Text.Contains(text, StringComparison.Ordinal))
+            .Select(file => file.Name)
             .Where(name =>
                 !Array.Exists(allowed, room => name == room || name.StartsWith(room + "/", StringComparison.Ordinal))
             );

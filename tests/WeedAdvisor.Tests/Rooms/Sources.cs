@@ -11,7 +11,8 @@ internal static class Sources
         string folder = Path.Combine(Repository.Folder, "src", project);
         return
         [
-            .. Directory.GetFiles(folder, "*.cs", SearchOption.AllDirectories)
+            .. Directory
+                .GetFiles(folder, "*.cs", SearchOption.AllDirectories)
                 .Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))
                 .Where(path =>
                     !path.StartsWith("obj/", StringComparison.Ordinal)
@@ -36,9 +37,12 @@ internal sealed record SourceFile(string Path, string Text)
 
     /// <summary>Whether it names a namespace in a using directive.</summary>
     public bool Uses(string name) =>
-        Text.Split('\n').Any(line => line.StartsWith($"using {name}.", StringComparison.Ordinal)
-            || line.StartsWith($"using {name};", StringComparison.Ordinal)
-            || line.StartsWith($"using static {name}.", StringComparison.Ordinal));
+        Text.Split('\n')
+            .Any(line =>
+                line.StartsWith($"using {name}.", StringComparison.Ordinal)
+                || line.StartsWith($"using {name};", StringComparison.Ordinal)
+                || line.StartsWith($"using static {name}.", StringComparison.Ordinal)
+            );
 
     private static string FirstFolder(string path) =>
         path.Contains('/', StringComparison.Ordinal) ? path[..path.IndexOf('/', StringComparison.Ordinal)] : "";

@@ -27,19 +27,25 @@ internal sealed class Bench : IDisposable
         Visit? visit = null,
         InterviewSession? session = null,
         LabelShelf? labels = null,
-        Func<Bench, IReadOnlyList<RecoveryOffer>>? offers = null)
+        Func<Bench, IReadOnlyList<RecoveryOffer>>? offers = null
+    )
     {
         _app = Application.Create(_time);
         _app.Init("ansi");
         _app.Driver!.SetScreenSize(width, height);
         Width = width;
-        Session = session ?? new InterviewSession(
-            SmallTrade.Knowledge, new FakeAdvice(), visit ?? VisitEdits.Begin(new DateOnly(2026, 4, 14)), Keeper);
+        Session = session
+            ?? new InterviewSession(
+                SmallTrade.Knowledge,
+                new FakeAdvice(),
+                visit ?? VisitEdits.Begin(new DateOnly(2026, 4, 14)),
+                Keeper
+            );
         const string told =
             "The interview of 2026-04-14 (Mist house, Container yard) was broken off before it was saved. It is in no "
-                + "file yet.";
-        IReadOnlyList<RecoveryOffer> offered =
-            offers?.Invoke(this) ?? (recovered is null ? [] : [Offer(told, recovered)]);
+            + "file yet.";
+        IReadOnlyList<RecoveryOffer> offered = offers?.Invoke(this)
+            ?? (recovered is null ? [] : [Offer(told, recovered)]);
         _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, offered, Labels: labels));
         _token = _app.Begin(_window);
         Draw();
@@ -65,14 +71,16 @@ internal sealed class Bench : IDisposable
     public string Ansi => _app.Driver!.ToAnsi();
 
     /// <summary>An interview that was broken off.</summary>
-    public RecoveryOffer Offer(string told, Visit draft) => new(
-        told,
-        () =>
-        {
-            Session.Resume(draft, null);
-            return null;
-        },
-        () => $"It is put aside in /state/declined-{++AsideTimes}.yaml.");
+    public RecoveryOffer Offer(string told, Visit draft) =>
+        new(
+            told,
+            () =>
+            {
+                Session.Resume(draft, null);
+                return null;
+            },
+            () => $"It is put aside in /state/declined-{++AsideTimes}.yaml."
+        );
 
     /// <summary>The keys that the terminal library itself would take for a command.</summary>
     public IEnumerable<Key> KeysOf(Command command) => _app.Keyboard.KeyBindings.GetAllFromCommands(command);

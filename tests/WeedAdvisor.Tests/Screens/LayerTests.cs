@@ -10,10 +10,13 @@ public sealed class LayerTests
         string program = Path.Combine(Repository.Folder, "src", "WeedAdvisor");
         string[] meeting =
         [
-            .. Directory.EnumerateFiles(program, "*.cs", SearchOption.AllDirectories)
+            .. Directory
+                .EnumerateFiles(program, "*.cs", SearchOption.AllDirectories)
                 .Select(file => Path.GetRelativePath(program, file).Replace('\\', '/'))
-                .Where(file => !file.StartsWith("obj/", StringComparison.Ordinal)
-                    && !file.StartsWith("bin/", StringComparison.Ordinal))
+                .Where(file =>
+                    !file.StartsWith("obj/", StringComparison.Ordinal)
+                    && !file.StartsWith("bin/", StringComparison.Ordinal)
+                )
                 .Where(file =>
                     File.ReadAllText(Path.Combine(program, file)).Contains("Terminal.Gui", StringComparison.Ordinal)
                 )

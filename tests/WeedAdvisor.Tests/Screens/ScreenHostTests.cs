@@ -19,15 +19,17 @@ public sealed class ScreenHostTests : IDisposable
     {
         InterviewSession session = Session();
         int code = Run(session, app => app.Invoke(() =>
-        {
-            session.Say("place", new Answer.Words(WordSet.Of("walkway")));
-            throw new InvalidOperationException("the roof fell in");
-        }));
+            {
+                session.Say("place", new Answer.Words(WordSet.Of("walkway")));
+                throw new InvalidOperationException("the roof fell in");
+            }));
         Assert.Equal(70, code);
         Assert.StartsWith(
             "weedadvisor failed: the roof fell in\n"
-            + "The answers are kept in /state/recovery.yaml and are offered at the next start.\n",
-            _error.ToString(), StringComparison.Ordinal);
+                + "The answers are kept in /state/recovery.yaml and are offered at the next start.\n",
+            _error.ToString(),
+            StringComparison.Ordinal
+        );
         Assert.True(_keeper.Kept!.Areas[0].Answers.ContainsKey("place"));
     }
 

@@ -19,13 +19,14 @@ public sealed class ScreenPictureTests
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void Screen_advice_under_film(int width, int height) => Matches(
-        new Bench(width, height, visit: MistHouse()).Press(Key.F6, Key.End));
+    public void Screen_advice_under_film(int width, int height) =>
+        Matches(new Bench(width, height, visit: MistHouse()).Press(Key.F6, Key.End));
 
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void Screen_weed_picker(int width, int height) => Matches(
+    public void Screen_weed_picker(int width, int height) =>
+        Matches(
             AtWeeds(new Bench(width, height))
                 .Press(Key.Enter)
                 .Type("spur")
@@ -35,27 +36,36 @@ public sealed class ScreenPictureTests
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void Screen_find_by_features(int width, int height) => Matches(
-        AtWeeds(new Bench(width, height)).Press(Key.Enter, Key.F9).Type("sap").Press(Key.Enter, Key.Enter)
-            .Press(Key.Tab.WithShift, Key.Backspace, Key.Backspace, Key.Backspace)
-            .Type("blotch").Press(Key.Enter, Key.Enter, Key.Enter, Key.Tab, Key.CursorDown));
+    public void Screen_find_by_features(int width, int height) =>
+        Matches(
+            AtWeeds(new Bench(width, height))
+                .Press(Key.Enter, Key.F9)
+                .Type("sap")
+                .Press(Key.Enter, Key.Enter)
+                .Press(Key.Tab.WithShift, Key.Backspace, Key.Backspace, Key.Backspace)
+                .Type("blotch")
+                .Press(Key.Enter, Key.Enter, Key.Enter, Key.Tab, Key.CursorDown)
+        );
 
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void Screen_find_by_features_at_first(int width, int height) => Matches(
-        AtWeeds(new Bench(width, height)).Press(Key.Enter, Key.F9, Key.CursorDown));
+    public void Screen_find_by_features_at_first(int width, int height) =>
+        Matches(AtWeeds(new Bench(width, height)).Press(Key.Enter, Key.F9, Key.CursorDown));
 
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void Screen_earlier_application(int width, int height) => Matches(
-        At(new Bench(width, height), "past").Press(Key.Enter).Type("pendi").Press(Key.Enter).Type("2026-03-01"));
+    public void Screen_earlier_application(int width, int height) =>
+        Matches(
+            At(new Bench(width, height), "past").Press(Key.Enter).Type("pendi").Press(Key.Enter).Type("2026-03-01")
+        );
 
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void Screen_rate_sum(int width, int height) => Matches(
+    public void Screen_rate_sum(int width, int height) =>
+        Matches(
             AtStrip(new Bench(width, height))
                 .Type("40 fl oz")
                 .Press(Key.Enter)
@@ -70,27 +80,27 @@ public sealed class ScreenPictureTests
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void Screen_costs(int width, int height) => Matches(
+    public void Screen_costs(int width, int height) =>
+        Matches(
             new Bench(width, height, session: DemoInterview.Alone())
                 .Press(Key.E.WithCtrl, Key.CursorRight, Key.CursorDown)
                 .Type("21.50")
         );
 
     [Fact]
-    public void Screen_costs_wrong_number() => Matches(
-        new Bench(session: DemoInterview.Alone()).Press(Key.E.WithCtrl).Type("many"));
+    public void Screen_costs_wrong_number() =>
+        Matches(new Bench(session: DemoInterview.Alone()).Press(Key.E.WithCtrl).Type("many"));
 
     [Fact]
-    public void Screen_costs_way() => Matches(
-        new Bench(session: DemoInterview.Alone()).Press([Key.E.WithCtrl, .. Enumerable.Repeat(Key.Enter, 6)]));
+    public void Screen_costs_way() =>
+        Matches(new Bench(session: DemoInterview.Alone()).Press([Key.E.WithCtrl, .. Enumerable.Repeat(Key.Enter, 6)]));
 
     [Fact]
     public void Screen_costs_refused() =>
         Matches(new Bench(session: DemoInterview.Alone(area: "bark-pile")).Press(Key.E.WithCtrl));
 
     [Fact]
-    public void Screen_reasons() => Matches(
-        new Bench(visit: MistHouse()).Press(Key.F6, Key.Enter, Key.Space));
+    public void Screen_reasons() => Matches(new Bench(visit: MistHouse()).Press(Key.F6, Key.Enter, Key.Space));
 
     [Fact]
     public void Screen_areas() => Matches(new Bench(visit: MistHouse()).Press(Key.F2));
@@ -155,7 +165,8 @@ public sealed class ScreenPictureTests
             .Begin(new DateOnly(2026, 4, 14))
             .WithAreaNamed(0, "Mist house")
             .WithNewArea("Container yard");
-        VisitArea area = visit.Areas[0]
+        VisitArea area = visit
+            .Areas[0]
             .WithAnswer("place", new Answer.Words(WordSet.Of("propagation-house")))
             .WithAnswer("cover", new Answer.Words(WordSet.Of("film-on")))
             .WithAnswer("stock", new Answer.Words(WordSet.Of("unrooted-cuttings")))

@@ -17,8 +17,13 @@ public sealed partial class ScreenTests
         bench.Press(Key.Enter);
         bench.Press(Key.CursorDown, Key.CursorDown, Key.Enter);
         bench.Press(Key.Enter);
-        bench.Press(Key.Enter).Type("liver").Press(Key.Enter)
-            .Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter).Type("20").Press(Key.Enter);
+        bench
+            .Press(Key.Enter)
+            .Type("liver")
+            .Press(Key.Enter)
+            .Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter)
+            .Type("20")
+            .Press(Key.Enter);
         bench.Press(Key.F8);
         bench.Press(Key.CursorDown, Key.Enter);
         while (bench.Session.Current is not null)

@@ -112,7 +112,8 @@ public sealed class SeasonScreenTests
     [Fact]
     public void Where_an_answer_is_missing_the_sheet_says_which()
     {
-        using var bench = new Bench(session: new InterviewSession(
+        using var bench = new Bench(
+            session: new InterviewSession(
                 ShippedRules.Knowledge,
                 new LiveAdviceSource(ShippedRules.Advisor),
                 VisitEdits.Begin(ShippedRules.Demo.Date)

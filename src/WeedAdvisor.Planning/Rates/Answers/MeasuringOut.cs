@@ -19,7 +19,13 @@ public static class MeasuringOut
     ];
     private static readonly ImmutableArray<Mark> s_ounces = [new(16, "oz", 0.1m), new(null, "lb", 0.1m)];
     private static readonly ImmutableArray<Mark> s_millilitres =
-        [new(10, "mL", 0.1m), new(100, "mL", 1), new(1000, "mL", 5), new(5000, "mL", 50), new(null, "L", 0.1m)];
+    [
+        new(10, "mL", 0.1m),
+        new(100, "mL", 1),
+        new(1000, "mL", 5),
+        new(5000, "mL", 50),
+        new(null, "L", 0.1m),
+    ];
     private static readonly ImmutableArray<Mark> s_fluidOunces =
     [
         new(0.5m, "tsp", 0.25m),

@@ -11,7 +11,12 @@ namespace WeedAdvisor.Planning.Rates.Answers;
 /// <param name="IsMeasuredOut">Whether somebody weighs or pours it, so that it is also given as a scale or a jug can
 /// show it.</param>
 public sealed record RateResult(
-    string Id, string Label, Quantity Value, ImmutableArray<Unit> AlsoIn, bool IsMeasuredOut = false)
+    string Id,
+    string Label,
+    Quantity Value,
+    ImmutableArray<Unit> AlsoIn,
+    bool IsMeasuredOut = false
+)
 {
     /// <summary>The figure in its own unit and the others.</summary>
     public IEnumerable<Quantity> Shown

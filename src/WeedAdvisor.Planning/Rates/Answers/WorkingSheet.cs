@@ -42,9 +42,10 @@ public sealed class WorkingSheet
         if (quantity.Unit == converted.Unit)
             return quantity;
         decimal factor = quantity.Unit.Factor / converted.Unit.Factor;
-        string arithmetic = factor >= 1
-            ? $"{quantity} × {Figures.Of(factor, 8)} {converted.Unit} in {WithArticle(quantity.Unit)}"
-            : $"{quantity} ÷ {Figures.Of(1 / factor, 8)} {quantity.Unit} in {WithArticle(converted.Unit)}";
+        string arithmetic =
+            factor >= 1
+                ? $"{quantity} × {Figures.Of(factor, 8)} {converted.Unit} in {WithArticle(quantity.Unit)}"
+                : $"{quantity} ÷ {Figures.Of(1 / factor, 8)} {quantity.Unit} in {WithArticle(converted.Unit)}";
         _lines.Add(new WorkingLine(label, arithmetic, converted.ToString()));
         return converted;
     }

@@ -4,8 +4,10 @@ namespace WeedAdvisor.Planning.Rates.Areas;
 internal static class AreaForms
 {
     /// <summary>The group.</summary>
-    public static RateGroup Group { get; } = new(
-        "area",
-        "How large an area is, how many pots stand on it, and how much lands between them",
-        [GroundArea.Form, BedArea.Form, PotsOnArea.Form, MissedPots.Form, PotSurface.Form]);
+    public static RateGroup Group { get; } =
+        new(
+            "area",
+            "How large an area is, how many pots stand on it, and how much lands between them",
+            [GroundArea.Form, BedArea.Form, PotsOnArea.Form, MissedPots.Form, PotSurface.Form]
+        );
 }

@@ -9,35 +9,47 @@ namespace WeedAdvisor.Planning.Rates.Areas;
 internal static class BedArea
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "area",
-        "bed",
-        "House or yard with aisles",
+    public static RateForm Form { get; } =
+        new(
+            "area",
+            "bed",
+            "House or yard with aisles",
             "Measure the whole, then the aisles that run along it. Where aisles run both ways, enter their share of "
                 + "the whole instead.",
-        [
-            new("length", "Length", AreaField.Side(), "Along the aisles."),
-            new("width", "Width", AreaField.Side(), "Across the aisles."),
+            [
+                new("length", "Length", AreaField.Side(), "Along the aisles."),
+                new("width", "Width", AreaField.Side(), "Across the aisles."),
                 new(
                     "aisles",
                     "Number of aisles",
                     new RateFieldKind.Number(0, 500, IsWhole: true),
                     "Aisles that run the whole length."
                 )
-            {
-                IsOptional = true,
-            },
+                {
+                    IsOptional = true,
+                },
                 new("aisle-width", "Width of an aisle", AreaField.Side(), "From pot to pot or bed edge to bed edge.")
                 {
                     IsOptional = true,
                 },
-            new("aisle-share", "Share of aisles", Field.Measure("%") with { MayBeZero = true },
-                "Of the whole ground, when you know it, in place of their number and width.") { IsOptional = true },
-        ],
-        Work)
-    {
-        Example = Field.Example(("length", "96 ft"), ("width", "30 ft"), ("aisles", "4"), ("aisle-width", "18 in")),
-    };
+                new(
+                    "aisle-share",
+                    "Share of aisles",
+                    Field.Measure("%") with
+                    {
+                        MayBeZero = true,
+                    },
+                    "Of the whole ground, when you know it, in place of their number and width."
+                )
+                {
+                    IsOptional = true,
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("length", "96 ft"), ("width", "30 ft"), ("aisles", "4"), ("aisle-width", "18 in")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -91,12 +103,16 @@ internal static class BedArea
         decimal count = inputs.Number("aisles");
         if (count > 0 && !inputs.Has("aisle-width"))
             return (null, new("aisle-width", "not entered; aisles need it"));
-        Quantity each = count == 0
-            ? width * 0
-            : sheet.Convert("Width of an aisle", inputs.Measure("aisle-width"), width.Unit.Symbol);
+        Quantity each =
+            count == 0
+                ? width * 0
+                : sheet.Convert("Width of an aisle", inputs.Measure("aisle-width"), width.Unit.Symbol);
         if (each.Value * count >= width.Value)
         {
-            return (null, new("aisle-width",
+            return (
+                null,
+                new(
+                    "aisle-width",
                     $"{Figures.Of(count, 6)} aisles of {each} take the whole width of {width} and leave no room for a "
                         + $"bed"
                 )

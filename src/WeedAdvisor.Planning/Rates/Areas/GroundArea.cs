@@ -11,20 +11,25 @@ namespace WeedAdvisor.Planning.Rates.Areas;
 internal static class GroundArea
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "area",
-        "ground",
-        "Plot, benches, rows or circle",
+    public static RateForm Form { get; } =
+        new(
+            "area",
+            "ground",
+            "Plot, benches, rows or circle",
             "Measure the ground or the bench with a tape. Count benches or strips along rows that are alike and enter "
                 + "them at once.",
-        [
+            [
                 new(
                     "shape",
                     "Shape",
                     Field.Choice(("rectangle", "rectangle: plot, bench, strip along a row"), ("circle", "circle")),
-                "Split an odd shape into these and add up.") { Default = "rectangle" },
-            new("length", "Length", AreaField.Side(), "The long side of the rectangle.") { IsOptional = true },
-            new("width", "Width", AreaField.Side(), "The short side of the rectangle.") { IsOptional = true },
+                    "Split an odd shape into these and add up."
+                )
+                {
+                    Default = "rectangle",
+                },
+                new("length", "Length", AreaField.Side(), "The long side of the rectangle.") { IsOptional = true },
+                new("width", "Width", AreaField.Side(), "The short side of the rectangle.") { IsOptional = true },
                 new("across", "Width of the circle", AreaField.Side(), "Straight across through the middle.")
                 {
                     IsOptional = true,
@@ -35,14 +40,15 @@ internal static class GroundArea
                     new RateFieldKind.Number(1, 10000, IsWhole: true),
                     "Benches, beds or strips of this size."
                 )
-            {
-                Default = "1",
-            },
-        ],
-        Work)
-    {
-        Example = Field.Example(("length", "100 ft"), ("width", "6 ft"), ("count", "4")),
-    };
+                {
+                    Default = "1",
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("length", "100 ft"), ("width", "6 ft"), ("count", "4")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -55,9 +61,10 @@ internal static class GroundArea
         var sheet = new WorkingSheet();
         Quantity one = isCircle ? Circle(sheet, inputs.Measure("across")) : Rectangle(sheet, inputs);
         decimal count = inputs.Number("count");
-        Quantity all = count == 1
-            ? one
-            : sheet.Line("Area of all", $"{Figures.Of(count, 6)} × {one}", one * count, one.Unit.Symbol);
+        Quantity all =
+            count == 1
+                ? one
+                : sheet.Line("Area of all", $"{Figures.Of(count, 6)} × {one}", one * count, one.Unit.Symbol);
         return new RateAnswer
         {
             Results =
@@ -79,7 +86,8 @@ internal static class GroundArea
 
     private static Quantity Rectangle(WorkingSheet sheet, RateInputs inputs)
     {
-        Quantity length = inputs.Measure("length"), width = inputs.Measure("width");
+        Quantity length = inputs.Measure("length"),
+            width = inputs.Measure("width");
         string side = length.Unit.Symbol is "m" or "cm" or "mm" or "km" ? "m" : "ft";
         length = sheet.Convert("Length", length, side);
         width = sheet.Convert("Width", width, side);

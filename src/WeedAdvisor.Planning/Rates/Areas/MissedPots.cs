@@ -13,39 +13,45 @@ namespace WeedAdvisor.Planning.Rates.Areas;
 internal static class MissedPots
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "area",
-        "missed",
-        "What lands between pots",
+    public static RateForm Form { get; } =
+        new(
+            "area",
+            "missed",
+            "What lands between pots",
             "How much of a broadcast granule or spray cannot land in a pot. Push pots together before you spread, or "
                 + "dose each pot.",
-        [
-            new("pot-width", "Width of a pot", AreaField.PotWidth(), "At the rim."),
+            [
+                new("pot-width", "Width of a pot", AreaField.PotWidth(), "At the rim."),
                 new(
                     "spacing",
                     "Spacing",
                     AreaField.Spacing(),
                     "From the middle of a pot to the middle of the next in its row."
                 ),
-            new("pattern", "Rows", PotGrid.Pattern(), "Staggered rows leave the smaller gaps.") { Default = "square" },
+                new("pattern", "Rows", PotGrid.Pattern(), "Staggered rows leave the smaller gaps.")
+                {
+                    Default = "square",
+                },
                 new(
                     "broadcast",
                     "Product broadcast",
                     Field.Weight(),
                     "What goes on the bed, to learn how much of it is lost."
                 )
-            {
-                IsOptional = true,
-            },
-        ],
-        Work)
-    {
-        Example = Field.Example(("pot-width", "6 in"), ("spacing", "12 in"), ("broadcast", "10 lb")),
-    };
+                {
+                    IsOptional = true,
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("pot-width", "6 in"), ("spacing", "12 in"), ("broadcast", "10 lb")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity width = inputs.Measure("pot-width"), spacing = inputs.Measure("spacing");
+        Quantity width = inputs.Measure("pot-width"),
+            spacing = inputs.Measure("spacing");
         if (PotGrid.TooWide(width, spacing) is { } wrong)
             return wrong;
         var sheet = new WorkingSheet();

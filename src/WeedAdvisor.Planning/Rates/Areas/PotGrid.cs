@@ -38,12 +38,13 @@ internal static class PotGrid
     }
 
     /// <summary>A problem when pots of a width do not fit at a spacing; null when they do.</summary>
-    public static RateProblem? TooWide(Quantity width, Quantity spacing) => width.InBase > spacing.InBase
+    public static RateProblem? TooWide(Quantity width, Quantity spacing) =>
+        width.InBase > spacing.InBase
             ? new RateProblem(
                 "spacing",
                 $"{spacing} from middle to middle is less than a pot is wide ({width}); pots do not overlap"
             )
-        : null;
+            : null;
 
     /// <summary>Areas are worked out in inches or centimetres, as the pots were measured.</summary>
     public static string UnitFor(Quantity length) => length.Unit.Symbol is "mm" or "cm" or "m" or "km" ? "cm2" : "in2";

@@ -9,19 +9,21 @@ namespace WeedAdvisor.Planning.Rates.Areas;
 internal static class PotSurface
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "area",
-        "pot-surface",
-        "Surface of round pots",
-        "Measure across the mix, not the rim: a pot narrows downwards, and a dose by the rim would be too high.",
-        [
-            new("pot-width", "Width at the mix", AreaField.PotWidth(), "Across the mix through the middle."),
-            new("pots", "Pots", AreaField.Pots(), "How many alike.") { Default = "1" },
-        ],
-        Work)
-    {
-        Example = Field.Example(("pot-width", "6.5 in"), ("pots", "1000")),
-    };
+    public static RateForm Form { get; } =
+        new(
+            "area",
+            "pot-surface",
+            "Surface of round pots",
+            "Measure across the mix, not the rim: a pot narrows downwards, and a dose by the rim would be too high.",
+            [
+                new("pot-width", "Width at the mix", AreaField.PotWidth(), "Across the mix through the middle."),
+                new("pots", "Pots", AreaField.Pots(), "How many alike.") { Default = "1" },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("pot-width", "6.5 in"), ("pots", "1000")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

@@ -9,13 +9,14 @@ namespace WeedAdvisor.Planning.Rates.Areas;
 internal static class PotsOnArea
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "area",
-        "pots",
-        "Pots on an area",
+    public static RateForm Form { get; } =
+        new(
+            "area",
+            "pots",
+            "Pots on an area",
             "Enter the area to learn how many pots it takes, or the pots to learn what area they need. Leave aisles "
                 + "out of the area.",
-        [
+            [
                 new(
                     "spacing",
                     "Spacing",
@@ -26,17 +27,18 @@ internal static class PotsOnArea
                 {
                     Default = "square",
                 },
-            new("area", "Area", Field.Ground(), "The ground on which pots stand.") { IsOptional = true },
-            new("pots", "Pots", AreaField.Pots(), "How many have to stand.") { IsOptional = true },
+                new("area", "Area", Field.Ground(), "The ground on which pots stand.") { IsOptional = true },
+                new("pots", "Pots", AreaField.Pots(), "How many have to stand.") { IsOptional = true },
                 new("pot-width", "Width of a pot", AreaField.PotWidth(), "At its widest, to check that the pots fit.")
                 {
                     IsOptional = true,
                 },
-        ],
-        Work)
-    {
-        Example = Field.Example(("spacing", "10 in"), ("area", "600 ft2"), ("pot-width", "6.5 in")),
-    };
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("spacing", "10 in"), ("area", "600 ft2"), ("pot-width", "6.5 in")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

@@ -14,7 +14,11 @@ internal static class Entered
     /// <param name="needs">Fields that it needs.</param>
     /// <param name="idle">Fields that it has no use for.</param>
     public static RateProblem? Wrong(
-        RateInputs inputs, string way, ImmutableArray<string> needs, ImmutableArray<string> idle)
+        RateInputs inputs,
+        string way,
+        ImmutableArray<string> needs,
+        ImmutableArray<string> idle
+    )
     {
         if (needs.FirstOrDefault(field => !inputs.Has(field)) is { } missing)
             return new RateProblem(missing, $"not entered; {way} needs it");

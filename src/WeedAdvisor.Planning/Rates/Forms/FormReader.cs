@@ -11,7 +11,10 @@ internal static class FormReader
 {
     /// <summary>The entries, or all that is wrong with them in the order of the fields.</summary>
     public static (RateInputs? Inputs, ImmutableArray<RateProblem> Problems) Read(
-        RateForm form, IReadOnlyDictionary<string, string> typed, RateSite? site)
+        RateForm form,
+        IReadOnlyDictionary<string, string> typed,
+        RateSite? site
+    )
     {
         if (typed.Keys.Except(form.Fields.Select(field => field.Id)).FirstOrDefault() is { } stranger)
             throw new ArgumentException($"the form {form.Group} {form.Id} has no field '{stranger}'", nameof(typed));
@@ -42,12 +45,13 @@ internal static class FormReader
     private static string Lowered(string label) =>
         label.Length > 1 && char.IsLower(label[1]) ? char.ToLowerInvariant(label[0]) + label[1..] : label;
 
-    private static string Such(RateFieldKind kind) => kind switch
-    {
-        RateFieldKind.Measure measure => $" (in a unit such as {Names(measure.Units)})",
-        RateFieldKind.Choice choice => $" ({string.Join(", ", choice.Words.Select(word => word.Key))})",
-        _ => "",
-    };
+    private static string Such(RateFieldKind kind) =>
+        kind switch
+        {
+            RateFieldKind.Measure measure => $" (in a unit such as {Names(measure.Units)})",
+            RateFieldKind.Choice choice => $" ({string.Join(", ", choice.Words.Select(word => word.Key))})",
+            _ => "",
+        };
 
     private static (object? Value, string? Problem) Value(RateFieldKind kind, string text, RateSite? site) =>
         kind switch

@@ -11,7 +11,12 @@ namespace WeedAdvisor.Planning.Rates.Forms;
 /// <param name="Quantities">What was read of a measure or a number; empty for a word.</param>
 /// <param name="Word">What was read of a choice or a treatment; null for a measure or a number.</param>
 public sealed record RateEntry(
-    RateField Field, string Typed, bool IsUsual, ImmutableArray<Quantity> Quantities, string? Word)
+    RateField Field,
+    string Typed,
+    bool IsUsual,
+    ImmutableArray<Quantity> Quantities,
+    string? Word
+)
 {
     /// <summary>
     /// The entries as the form reads them, in the order of its fields, without those that were left out.
@@ -22,7 +27,10 @@ public sealed record RateEntry(
     /// <exception cref="ArgumentException">A field is typed that the form has not, or an entry cannot be
     /// read.</exception>
     public static ImmutableArray<RateEntry> AllOf(
-        RateForm form, IReadOnlyDictionary<string, string> typed, RateSite? site = null)
+        RateForm form,
+        IReadOnlyDictionary<string, string> typed,
+        RateSite? site = null
+    )
     {
         (RateInputs? inputs, _) = FormReader.Read(form, typed, site);
         if (inputs is null)
@@ -36,8 +44,10 @@ public sealed record RateEntry(
     /// <param name="site">The knowledge and the area; null for forms that need none.</param>
     /// <exception cref="ArgumentException">A field is typed that the form has not.</exception>
     public static ImmutableArray<RateProblem> ProblemsOf(
-        RateForm form, IReadOnlyDictionary<string, string> typed, RateSite? site = null) =>
-        FormReader.Read(form, typed, site).Problems;
+        RateForm form,
+        IReadOnlyDictionary<string, string> typed,
+        RateSite? site = null
+    ) => FormReader.Read(form, typed, site).Problems;
 
     private static RateEntry Of(RateField field, IReadOnlyDictionary<string, string> typed, RateInputs inputs)
     {

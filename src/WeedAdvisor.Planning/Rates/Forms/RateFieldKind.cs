@@ -6,9 +6,7 @@ namespace WeedAdvisor.Planning.Rates.Forms;
 /// <summary>What may be entered in a field.</summary>
 public abstract record RateFieldKind
 {
-    private RateFieldKind()
-    {
-    }
+    private RateFieldKind() { }
 
     /// <summary>A number with a unit, above zero unless said otherwise.</summary>
     /// <param name="Units">Units to offer, the usual one first; any unit that measures the same is taken.</param>

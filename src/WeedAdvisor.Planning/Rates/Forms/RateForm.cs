@@ -21,7 +21,8 @@ public sealed record RateForm(
     string Title,
     string About,
     ImmutableArray<RateField> Fields,
-    Func<RateInputs, Outcome<RateAnswer, RateProblem>> Work)
+    Func<RateInputs, Outcome<RateAnswer, RateProblem>> Work
+)
 {
     /// <summary>An example that gives an answer: field ids and what is typed.</summary>
     public required ImmutableArray<KeyValuePair<string, string>> Example { get; init; }

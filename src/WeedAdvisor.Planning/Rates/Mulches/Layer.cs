@@ -10,12 +10,12 @@ internal static class Layer
 {
     /// <summary>Fields for pots or a bed, and for settling.</summary>
     public static RateField[] Fields() =>
-    [
+        [
             new("pot-width", "Width at the mix", AreaField.PotWidth(), "For pots: across the mix, not the rim.")
             {
                 IsOptional = true,
             },
-        new("pots", "Pots", AreaField.Pots(), "For pots: how many.") { Default = "1000" },
+            new("pots", "Pots", AreaField.Pots(), "For pots: how many.") { Default = "1000" },
             new("area", "Area of the bed", Field.Ground(), "For a bed, in place of the width of pots.")
             {
                 IsOptional = true,
@@ -29,14 +29,18 @@ internal static class Layer
                 },
                 "How much of its depth it loses in the first weeks."
             )
-        {
-            Default = "0 %",
-        },
-    ];
+            {
+                Default = "0 %",
+            },
+        ];
 
     /// <summary>Depth of a layer: 1 mm to half a metre.</summary>
     public static RateFieldKind.Measure Depth() =>
-        Field.Measure("in", "cm", "mm") with { Least = Quantity.Of(1, "mm"), Most = Quantity.Of(50, "cm") };
+        Field.Measure("in", "cm", "mm") with
+        {
+            Least = Quantity.Of(1, "mm"),
+            Most = Quantity.Of(50, "cm"),
+        };
 
     /// <summary>What is wrong with these fields; null when all is well.</summary>
     public static RateProblem? Wrong(RateInputs inputs)
@@ -64,6 +68,20 @@ internal static class Layer
 
     /// <summary>Whether a length or area is in US units.</summary>
     public static bool IsUs(Quantity quantity) =>
-        quantity.Unit.Symbol is "in" or "ft" or "yd" or "in2" or "ft2" or "yd2" or "acre" or "sq-rod"
-            or "in3" or "ft3" or "yd3" or "gal" or "qt" or "pt" or "fl-oz";
+        quantity.Unit.Symbol
+            is "in"
+                or "ft"
+                or "yd"
+                or "in2"
+                or "ft2"
+                or "yd2"
+                or "acre"
+                or "sq-rod"
+                or "in3"
+                or "ft3"
+                or "yd3"
+                or "gal"
+                or "qt"
+                or "pt"
+                or "fl-oz";
 }

@@ -9,12 +9,13 @@ namespace WeedAdvisor.Planning.Rates.Mulches;
 internal static class MulchDepth
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "mulch",
-        "depth",
-        "Depth from a volume",
-        "How deep a layer the mulch at hand gives on so many pots or on a bed.",
-        [
+    public static RateForm Form { get; } =
+        new(
+            "mulch",
+            "depth",
+            "Depth from a volume",
+            "How deep a layer the mulch at hand gives on so many pots or on a bed.",
+            [
                 new(
                     "volume",
                     "Mulch",
@@ -23,13 +24,15 @@ internal static class MulchDepth
                         Least = Quantity.Of(1, "mL"),
                         Most = Quantity.Of(10000, "m3"),
                     },
-                "Loose, as delivered."),
-            .. Layer.Fields(),
-        ],
-        Work)
-    {
-        Example = Field.Example(("volume", "1 yd3"), ("area", "324 ft2")),
-    };
+                    "Loose, as delivered."
+                ),
+                .. Layer.Fields(),
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("volume", "1 yd3"), ("area", "324 ft2")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

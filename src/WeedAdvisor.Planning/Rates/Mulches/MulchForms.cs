@@ -4,8 +4,6 @@ namespace WeedAdvisor.Planning.Rates.Mulches;
 internal static class MulchForms
 {
     /// <summary>The group.</summary>
-    public static RateGroup Group { get; } = new(
-        "mulch",
-        "How much mulch a layer on pots or beds takes",
-        [MulchVolume.Form, MulchDepth.Form]);
+    public static RateGroup Group { get; } =
+        new("mulch", "How much mulch a layer on pots or beds takes", [MulchVolume.Form, MulchDepth.Form]);
 }

@@ -12,14 +12,15 @@ internal static class MulchVolume
     private static readonly ImmutableArray<string> s_units = ["yd3", "ft3", "m3", "L"];
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "mulch",
-        "volume",
-        "Mulch for a depth",
-        "How much loose mulch to fetch for a layer on pots or on a bed. Leave room for the layer when you pot.",
-        [
-            new("depth", "Depth of the layer", Layer.Depth(), "As it has to lie once settled."),
-            .. Layer.Fields(),
+    public static RateForm Form { get; } =
+        new(
+            "mulch",
+            "volume",
+            "Mulch for a depth",
+            "How much loose mulch to fetch for a layer on pots or on a bed. Leave room for the layer when you pot.",
+            [
+                new("depth", "Depth of the layer", Layer.Depth(), "As it has to lie once settled."),
+                .. Layer.Fields(),
                 new(
                     "bag",
                     "A bag holds",
@@ -28,12 +29,17 @@ internal static class MulchVolume
                         Least = Quantity.Of(1, "L"),
                         Most = Quantity.Of(5, "m3"),
                     },
-                "To learn how many bags.") { IsOptional = true },
-        ],
-        Work)
-    {
-        Example = Field.Example(("depth", "1 in"), ("pot-width", "6.5 in"), ("pots", "1000"), ("bag", "2 ft3")),
-    };
+                    "To learn how many bags."
+                )
+                {
+                    IsOptional = true,
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("depth", "1 in"), ("pot-width", "6.5 in"), ("pots", "1000"), ("bag", "2 ft3")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -41,7 +47,8 @@ internal static class MulchVolume
             return wrong;
         var sheet = new WorkingSheet();
         Quantity depth = inputs.Measure("depth");
-        bool isUs = Layer.IsUs(depth), isPots = !inputs.Has("area");
+        bool isUs = Layer.IsUs(depth),
+            isPots = !inputs.Has("area");
         Quantity surface = Layer.Surface(sheet, inputs, isUs);
         decimal kept = Layer.Kept(inputs);
         if (kept < 1)

@@ -25,36 +25,52 @@ internal static class AcidEquivalent
     ];
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "product",
-        "acid-equivalent",
-        "Acid equivalent of a salt or ester",
+    public static RateForm Form { get; } =
+        new(
+            "product",
+            "acid-equivalent",
+            "Acid equivalent of a salt or ester",
             "Labels of salts and esters state the acid equivalent: use that. This sum is for when only the active "
                 + "ingredient is known.",
-        [
+            [
                 new(
                     "strength",
                     "Strength in active ingredient",
                     ProductField.Strength(),
                     "As salt or ester, from the label."
                 ),
-            new("part", "Part that is acid", new RateFieldKind.Number(0.2m, 1, IsWhole: false),
-                "The acid's share of the weight, when the label or a table gives it.") { IsOptional = true },
-            new("form", "Salt or ester", Field.Choice([.. s_forms.Select(form => (form.Word, form.Text))]),
-                "In place of the part; these factors are from memory.") { IsOptional = true },
+                new(
+                    "part",
+                    "Part that is acid",
+                    new RateFieldKind.Number(0.2m, 1, IsWhole: false),
+                    "The acid's share of the weight, when the label or a table gives it."
+                )
+                {
+                    IsOptional = true,
+                },
+                new(
+                    "form",
+                    "Salt or ester",
+                    Field.Choice([.. s_forms.Select(form => (form.Word, form.Text))]),
+                    "In place of the part; these factors are from memory."
+                )
+                {
+                    IsOptional = true,
+                },
                 new("acid", "Rate of acid equivalent", ProductField.ActiveRate(), "To learn the product for it.")
                 {
                     IsOptional = true,
                 },
-        ],
-        Work)
-    {
-        Example = Field.Example(
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(
                 ("strength", "5.4 lb/gal"),
                 ("form", "glyphosate-isopropylamine"),
                 ("acid", "1 lb/acre")
             ),
-    };
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -64,7 +80,10 @@ internal static class AcidEquivalent
         bool isRecalled = inputs.Has("form");
         decimal part = inputs.NumberOrNull("part") ?? s_forms.Single(form => form.Word == inputs.Word("form")).Part;
         var sheet = new WorkingSheet();
-        string unit = strength.Dimension == Dimension.None ? "%" : ProductField.IsUs(strength) ? "lb/gal" : "g/L";
+        string unit =
+            strength.Dimension == Dimension.None ? "%"
+            : ProductField.IsUs(strength) ? "lb/gal"
+            : "g/L";
         Quantity acid = sheet.Line("Acid equivalent", $"{strength} × {Figures.Of(part, 6)}", strength * part, unit);
         ImmutableArray<RateResult> results = [new("acid", "Strength in acid equivalent", acid, Also(unit))];
         if (inputs.MeasureOrNull("acid") is { } wanted)
@@ -79,18 +98,23 @@ internal static class AcidEquivalent
         {
             Results = results,
             Working = sheet.Lines,
-            Assumed = [isRecalled
-                ? "The factor is from memory and not confirmed. What the label states as acid equivalent overrides it."
-                : "The part that is acid was entered; the label overrides it."],
+            Assumed =
+            [
+                isRecalled
+                    ? "The factor is from memory and not confirmed. What the label states as acid equivalent overrides "
+                        + "it."
+                    : "The part that is acid was entered; the label overrides it.",
+            ],
             Cautions = [ProductCautions.Label, ProductCautions.NeverUp, ProductCautions.Protect],
             Sources = isRecalled ? ["uiuc-ae", "memory"] : ["uiuc-ae"],
         };
     }
 
-    private static ImmutableArray<Unit> Also(string unit) => unit switch
-    {
-        "lb/gal" => [UnitTable.Of("g/L")],
-        "g/L" => [UnitTable.Of("lb/gal")],
-        _ => [],
-    };
+    private static ImmutableArray<Unit> Also(string unit) =>
+        unit switch
+        {
+            "lb/gal" => [UnitTable.Of("g/L")],
+            "g/L" => [UnitTable.Of("lb/gal")],
+            _ => [],
+        };
 }

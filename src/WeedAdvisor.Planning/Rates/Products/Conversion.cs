@@ -9,13 +9,17 @@ namespace WeedAdvisor.Planning.Rates.Products;
 internal static class Conversion
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "product",
-        "convert",
-        "The same rate in other units",
-        "Turns a rate, a strength or an amount into the units of another label, scale or jug.",
-        [
-            new("value", "Rate, strength or amount", Field.Measure(
+    public static RateForm Form { get; } =
+        new(
+            "product",
+            "convert",
+            "The same rate in other units",
+            "Turns a rate, a strength or an amount into the units of another label, scale or jug.",
+            [
+                new(
+                    "value",
+                    "Rate, strength or amount",
+                    Field.Measure(
                         "lb/acre",
                         "lb/1000ft2",
                         "oz/100ft2",
@@ -29,12 +33,14 @@ internal static class Conversion
                         "lb",
                         "gal"
                     ),
-                "With its unit."),
-        ],
-        Work)
-    {
-        Example = Field.Example(("value", "150 lb/acre")),
-    };
+                    "With its unit."
+                ),
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("value", "150 lb/acre")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -43,7 +49,8 @@ internal static class Conversion
         var sheet = new WorkingSheet();
         RateResult[] results =
         [
-            .. wanted.Where(unit => unit != value.Unit.Symbol)
+            .. wanted
+                .Where(unit => unit != value.Unit.Symbol)
                 .Select(unit => new RateResult(Id(unit), $"In {unit}", sheet.Convert("The same", value, unit), [])),
         ];
         return new RateAnswer
@@ -56,11 +63,21 @@ internal static class Conversion
         };
     }
 
-    private static string[] Units(Quantity value) => value.Dimension switch
-    {
-        var rate when rate == Dimension.WeightPerArea =>
-            ["lb/acre", "oz/acre", "lb/1000ft2", "oz/1000ft2", "oz/100ft2", "g/m2", "g/ha", "kg/ha"],
-        var rate when rate == Dimension.VolumePerArea =>
+    private static string[] Units(Quantity value) =>
+        value.Dimension switch
+        {
+            var rate when rate == Dimension.WeightPerArea =>
+            [
+                "lb/acre",
+                "oz/acre",
+                "lb/1000ft2",
+                "oz/1000ft2",
+                "oz/100ft2",
+                "g/m2",
+                "g/ha",
+                "kg/ha",
+            ],
+            var rate when rate == Dimension.VolumePerArea =>
             [
                 "gal/acre",
                 "qt/acre",
@@ -73,10 +90,10 @@ internal static class Conversion
                 "mL/ha",
                 "L/ha",
             ],
-        var strength when strength == Dimension.Strength => ["lb/gal", "oz/gal", "lb/100gal", "g/L", "ppm"],
-        var weight when weight == Dimension.Weight => ["lb", "oz", "kg", "g"],
-        _ => ["gal", "qt", "pt", "fl-oz", "tbsp", "tsp", "L", "mL"],
-    };
+            var strength when strength == Dimension.Strength => ["lb/gal", "oz/gal", "lb/100gal", "g/L", "ppm"],
+            var weight when weight == Dimension.Weight => ["lb", "oz", "kg", "g"],
+            _ => ["gal", "qt", "pt", "fl-oz", "tbsp", "tsp", "L", "mL"],
+        };
 
     private static string Id(string unit) =>
         "in-" + unit.ToLowerInvariant().Replace("/", "-per-", StringComparison.Ordinal);

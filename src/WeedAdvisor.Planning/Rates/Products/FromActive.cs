@@ -13,32 +13,51 @@ namespace WeedAdvisor.Planning.Rates.Products;
 internal static class FromActive
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "product",
-        "from-active",
-        "Product for a rate of active ingredient",
+    public static RateForm Form { get; } =
+        new(
+            "product",
+            "from-active",
+            "Product for a rate of active ingredient",
             "Read the strength off the label: a number before a dry code is the percent, before a liquid code the "
                 + "pounds in a gallon.",
-        [
+            [
                 new(
                     "active",
                     "Rate of active ingredient",
                     ProductField.ActiveRate(),
                     "From the label or the recommendation."
                 ),
-            new("strength", "Strength of the product", ProductField.Strength(),
-                "Percent for dry products; lb/gal or g/L for liquids."),
-            new("basis", "What rate and strength count",
-                Field.Choice(("active", "active ingredient"), ("acid", "acid equivalent")),
-                "Both must count the same; the label says which.") { Default = "active" },
-            new("density", "Weight of the liquid", ProductField.Density(),
-                "Only for a liquid whose strength is in percent; water weighs 8.34 lb/gal.") { IsOptional = true },
-            new("area", "Area to treat", Field.Ground(), "To learn the amount for it.") { IsOptional = true },
-        ],
-        Work)
-    {
-        Example = Field.Example(("active", "2 lb/acre"), ("strength", "80 %"), ("area", "5000 ft2")),
-    };
+                new(
+                    "strength",
+                    "Strength of the product",
+                    ProductField.Strength(),
+                    "Percent for dry products; lb/gal or g/L for liquids."
+                ),
+                new(
+                    "basis",
+                    "What rate and strength count",
+                    Field.Choice(("active", "active ingredient"), ("acid", "acid equivalent")),
+                    "Both must count the same; the label says which."
+                )
+                {
+                    Default = "active",
+                },
+                new(
+                    "density",
+                    "Weight of the liquid",
+                    ProductField.Density(),
+                    "Only for a liquid whose strength is in percent; water weighs 8.34 lb/gal."
+                )
+                {
+                    IsOptional = true,
+                },
+                new("area", "Area to treat", Field.Ground(), "To learn the amount for it.") { IsOptional = true },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("active", "2 lb/acre"), ("strength", "80 %"), ("area", "5000 ft2")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -64,9 +83,12 @@ internal static class FromActive
         {
             Results = results,
             Working = sheet.Lines,
-            Assumed = [inputs.Word("basis") == "acid"
-                ? "Rate and strength both count acid equivalent."
-                : "Rate and strength both count active ingredient, not acid equivalent."],
+            Assumed =
+            [
+                inputs.Word("basis") == "acid"
+                    ? "Rate and strength both count acid equivalent."
+                    : "Rate and strength both count active ingredient, not acid equivalent.",
+            ],
             Cautions = ProductCautions.All,
             Sources = ["handbook-safety", "mu-g1272", "uiuc-ae"],
         };

@@ -9,14 +9,20 @@ namespace WeedAdvisor.Planning.Rates.Products;
 internal static class OnArea
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "product",
-        "on-area",
-        "Product for a bed or area",
-        "Weigh or pour this much for each bed, spread or spray all of it on the bed, and the rate is kept.",
-        [
-            new("rate", "Rate of product", ProductField.ProductRate(), "From the label, for this use."),
-            new("area", "Area of one bed", Field.Ground(), "All ground that is covered, gaps between pots included."),
+    public static RateForm Form { get; } =
+        new(
+            "product",
+            "on-area",
+            "Product for a bed or area",
+            "Weigh or pour this much for each bed, spread or spray all of it on the bed, and the rate is kept.",
+            [
+                new("rate", "Rate of product", ProductField.ProductRate(), "From the label, for this use."),
+                new(
+                    "area",
+                    "Area of one bed",
+                    Field.Ground(),
+                    "All ground that is covered, gaps between pots included."
+                ),
                 new("beds", "Beds alike", new RateFieldKind.Number(1, 10000, IsWhole: true), "How many of this size.")
                 {
                     Default = "1",
@@ -25,22 +31,30 @@ internal static class OnArea
                 {
                     IsOptional = true,
                 },
-        ],
-        Work)
-    {
-        Example = Field.Example(("rate", "150 lb/acre"), ("area", "600 ft2"), ("beds", "6"), ("most", "200 lb/acre")),
-    };
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(
+                ("rate", "150 lb/acre"),
+                ("area", "600 ft2"),
+                ("beds", "6"),
+                ("most", "200 lb/acre")
+            ),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity rate = inputs.Measure("rate"), area = inputs.Measure("area");
+        Quantity rate = inputs.Measure("rate"),
+            area = inputs.Measure("area");
         if ((ProductField.DoubtRate("rate", rate) ?? AboveMost(inputs)) is { } wrong)
             return wrong;
         var sheet = new WorkingSheet();
         RateResult one = Amount(sheet, rate, area, "product", "Product for one bed");
         decimal beds = inputs.Number("beds");
-        Quantity all = beds == 1
-            ? one.Value
+        Quantity all =
+            beds == 1
+                ? one.Value
                 : sheet.Line(
                     "Product for all beds",
                     $"{Figures.Of(beds, 6)} × {one.Value}",
@@ -61,8 +75,12 @@ internal static class OnArea
     public static RateResult Amount(WorkingSheet sheet, Quantity rate, Quantity area, string id, string label)
     {
         string ground = ProductField.IsUs(rate)
-            ? rate.Unit.Symbol.EndsWith("ft2", StringComparison.Ordinal) ? "ft2" : "acre"
-            : rate.Unit.Symbol.EndsWith("m2", StringComparison.Ordinal) ? "m2" : "ha";
+            ? rate.Unit.Symbol.EndsWith("ft2", StringComparison.Ordinal)
+                ? "ft2"
+                : "acre"
+            : rate.Unit.Symbol.EndsWith("m2", StringComparison.Ordinal)
+                ? "m2"
+                : "ha";
         Quantity covered = sheet.Convert("Area", area, ground);
         RateResult amount = ProductResults.Amount(id, label, rate * area);
         sheet.Line(label, $"{rate} × {covered}", amount.Value, amount.Value.Unit.Symbol);

@@ -10,29 +10,32 @@ namespace WeedAdvisor.Planning.Rates.Products;
 internal static class PerPot
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "product",
-        "per-pot",
-        "Dose for one pot",
+    public static RateForm Form { get; } =
+        new(
+            "product",
+            "per-pot",
+            "Dose for one pot",
             "For granules shaken into single pots. Weigh one dose, mark a spoon or jar with it, and shake it on in at "
                 + "least four passes.",
-        [
-            new("rate", "Rate of product", ProductField.ProductRate(), "From the label, for this use."),
-            new("pot-width", "Width at the mix", AreaField.PotWidth(), "Across the mix, not the rim."),
-            new("pots", "Pots", AreaField.Pots(), "To learn how much to fetch.") { Default = "1" },
+            [
+                new("rate", "Rate of product", ProductField.ProductRate(), "From the label, for this use."),
+                new("pot-width", "Width at the mix", AreaField.PotWidth(), "Across the mix, not the rim."),
+                new("pots", "Pots", AreaField.Pots(), "To learn how much to fetch.") { Default = "1" },
                 new("most", "Highest rate of the label", ProductField.ProductRate(), "To hold the rate against.")
                 {
                     IsOptional = true,
                 },
-        ],
-        Work)
-    {
-        Example = Field.Example(("rate", "150 lb/acre"), ("pot-width", "10 in"), ("pots", "200")),
-    };
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("rate", "150 lb/acre"), ("pot-width", "10 in"), ("pots", "200")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity rate = inputs.Measure("rate"), width = inputs.Measure("pot-width");
+        Quantity rate = inputs.Measure("rate"),
+            width = inputs.Measure("pot-width");
         if ((ProductField.DoubtRate("rate", rate) ?? OnArea.AboveMost(inputs)) is { } wrong)
             return wrong;
         var sheet = new WorkingSheet();

@@ -12,13 +12,14 @@ internal static class Premix
     private static readonly ImmutableArray<string> s_strengths = ["first", "second", "third"];
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "product",
-        "premix",
-        "Each active of a premix",
+    public static RateForm Form { get; } =
+        new(
+            "product",
+            "premix",
+            "Each active of a premix",
             "Enter the rate of product, or the rate wanted of the first active. Each active counts towards its own "
                 + "most in a year.",
-        [
+            [
                 new(
                     "first",
                     "Strength in the first active",
@@ -35,21 +36,24 @@ internal static class Premix
                 {
                     IsOptional = true,
                 },
-            new("product", "Rate of product", ProductField.ProductRate(), "From the label.") { IsOptional = true },
+                new("product", "Rate of product", ProductField.ProductRate(), "From the label.") { IsOptional = true },
                 new("active", "Rate of the first active", ProductField.ActiveRate(), "In place of the rate of product.")
                 {
                     IsOptional = true,
                 },
-        ],
-        Work)
-    {
-        Example = Field.Example(("first", "0.5 %"), ("second", "2 %"), ("product", "150 lb/acre")),
-    };
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("first", "0.5 %"), ("second", "2 %"), ("product", "150 lb/acre")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         ImmutableArray<(string Field, Quantity Strength)> actives =
-            [.. s_strengths.Where(inputs.Has).Select(field => (field, inputs.Measure(field)))];
+        [
+            .. s_strengths.Where(inputs.Has).Select(field => (field, inputs.Measure(field))),
+        ];
         if ((Doubt(actives) ?? Entered.NotOne(inputs, "product", "active")) is { } wrong)
             return wrong;
         var sheet = new WorkingSheet();
@@ -66,10 +70,13 @@ internal static class Premix
             return absurd with { Field = inputs.Has("product") ? "product" : "active" };
         ImmutableArray<RateResult> results =
         [
-            .. actives.Select(active => ProductResults.Active(
-                active.Field,
-                $"The {active.Field} active",
-                ToActive.Active(sheet, product, active.Strength, $"The {active.Field} active"))),
+            .. actives.Select(active =>
+                ProductResults.Active(
+                    active.Field,
+                    $"The {active.Field} active",
+                    ToActive.Active(sheet, product, active.Strength, $"The {active.Field} active")
+                )
+            ),
         ];
         return new RateAnswer
         {
@@ -99,7 +106,10 @@ internal static class Premix
             return new(odd, "give all strengths in the same kind of unit, % or weight in a volume");
         Quantity sum = actives.Skip(1).Aggregate(actives[0].Strength, (sum, active) => sum + active.Strength);
         return ProductField.Doubt(actives[^1].Field, sum) is { } strong
-            ? strong with { Text = $"the strengths add up to {sum}, more than a product can hold" }
+            ? strong with
+            {
+                Text = $"the strengths add up to {sum}, more than a product can hold",
+            }
             : null;
     }
 }

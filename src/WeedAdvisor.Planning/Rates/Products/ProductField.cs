@@ -18,11 +18,25 @@ internal static class ProductField
 
     /// <summary>Active ingredient on an area.</summary>
     public static RateFieldKind.Measure ActiveRate() =>
-        Field.Measure("lb/acre", "oz/acre", "kg/ha", "g/ha") with { Most = Quantity.Of(500, "lb/acre") };
+        Field.Measure("lb/acre", "oz/acre", "kg/ha", "g/ha") with
+        {
+            Most = Quantity.Of(500, "lb/acre"),
+        };
 
     /// <summary>Product on an area, dry or liquid.</summary>
-    public static RateFieldKind.Measure ProductRate() => Field.Measure(
-        "lb/acre", "oz/acre", "pt/acre", "qt/acre", "fl-oz/acre", "lb/1000ft2", "oz/1000ft2", "kg/ha", "L/ha", "g/m2");
+    public static RateFieldKind.Measure ProductRate() =>
+        Field.Measure(
+            "lb/acre",
+            "oz/acre",
+            "pt/acre",
+            "qt/acre",
+            "fl-oz/acre",
+            "lb/1000ft2",
+            "oz/1000ft2",
+            "kg/ha",
+            "L/ha",
+            "g/m2"
+        );
 
     /// <summary>How much active ingredient a product holds.</summary>
     public static RateFieldKind.Measure Strength() => Field.Measure("%", "lb/gal", "g/L");
@@ -61,24 +75,28 @@ internal static class ProductField
     }
 
     /// <summary>What is wrong with the weight of a liquid beside its strength; null when all is well.</summary>
-    public static RateProblem? DoubtDensity(string field, Quantity? density, Quantity strength) => density switch
-    {
-        null => null,
-        _ when strength.Dimension != Dimension.None => new(field, "only a strength in % needs it; leave it blank"),
-        { } heavy when heavy.InBase > s_heaviest.InBase || heavy.InBase < s_lightest.InBase =>
-            new(field, $"{heavy} cannot be; liquids weigh {s_lightest} to {s_heaviest} (water 8.34 lb/gal)"),
-        _ => null,
-    };
+    public static RateProblem? DoubtDensity(string field, Quantity? density, Quantity strength) =>
+        density switch
+        {
+            null => null,
+            _ when strength.Dimension != Dimension.None => new(field, "only a strength in % needs it; leave it blank"),
+            { } heavy when heavy.InBase > s_heaviest.InBase || heavy.InBase < s_lightest.InBase => new(
+                field,
+                $"{heavy} cannot be; liquids weigh {s_lightest} to {s_heaviest} (water 8.34 lb/gal)"
+            ),
+            _ => null,
+        };
 
     /// <summary>The strength by volume of a liquid whose strength is given by weight.</summary>
-    public static Quantity ByVolume(WorkingSheet sheet, Quantity strength, Quantity? density) => density is { } heavy
+    public static Quantity ByVolume(WorkingSheet sheet, Quantity strength, Quantity? density) =>
+        density is { } heavy
             ? sheet.Line(
                 "Active in the volume",
                 $"{heavy} × {strength} ÷ 100 %",
                 heavy * strength,
                 IsUs(heavy) ? "lb/gal" : "g/L"
             )
-        : strength;
+            : strength;
 
     /// <summary>Whether a unit is one of the US system.</summary>
     public static bool IsUs(Quantity quantity) =>

@@ -21,16 +21,22 @@ internal static class ProductResults
     }
 
     /// <summary>Active ingredient on an area.</summary>
-    public static RateResult Active(string id, string label, Quantity rate) => ProductField.IsUs(rate)
-        ? Shown(id, label, rate, "lb/acre", "kg/ha", "g/ha")
-        : Shown(id, label, rate, "kg/ha", "g/ha", "lb/acre");
+    public static RateResult Active(string id, string label, Quantity rate) =>
+        ProductField.IsUs(rate)
+            ? Shown(id, label, rate, "lb/acre", "kg/ha", "g/ha")
+            : Shown(id, label, rate, "kg/ha", "g/ha", "lb/acre");
 
     /// <summary>A weight or a volume to measure out.</summary>
     public static RateResult Amount(string id, string label, Quantity amount)
     {
-        string[] units = amount.Dimension == Dimension.Weight
-            ? amount.In("lb") < 1 ? ["g", "oz"] : ["lb", "kg", "g"]
-            : amount.In("gal") < 1 ? ["fl-oz", "mL"] : ["gal", "L", "fl-oz"];
+        string[] units =
+            amount.Dimension == Dimension.Weight
+                ? amount.In("lb") < 1
+                    ? ["g", "oz"]
+                    : ["lb", "kg", "g"]
+                : amount.In("gal") < 1
+                    ? ["fl-oz", "mL"]
+                    : ["gal", "L", "fl-oz"];
         return Shown(id, label, amount, units) with { IsMeasuredOut = true };
     }
 
@@ -44,7 +50,7 @@ internal static class ProductCautions
     /// <summary>That the label stands above the sum.</summary>
     public const string Label =
         "The label is the law: its rate, its site and its most in a year stand above this sum. A rate is not a "
-            + "permission.";
+        + "permission.";
 
     /// <summary>That doses are never rounded up.</summary>
     public const string NeverUp =
@@ -57,7 +63,7 @@ internal static class ProductCautions
     /// <summary>That a broadcast rate counts on ground, a dose on the pot.</summary>
     public const string Ground =
         "A broadcast rate counts on the whole ground covered, gaps between pots included; a dose in a pot counts on "
-            + "the pot's surface alone.";
+        + "the pot's surface alone.";
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<string> All { get; } = [Label, NeverUp, Ground, Protect];

@@ -14,22 +14,28 @@ internal static class Solution
     private static readonly Quantity s_whole = Quantity.Of(1000, "g/L");
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "product",
-        "solution",
-        "Percent, ppm or dose in water",
-        "For labels that give a percent solution, parts per million, or an amount in so much water.",
-        [
+    public static RateForm Form { get; } =
+        new(
+            "product",
+            "solution",
+            "Percent, ppm or dose in water",
+            "For labels that give a percent solution, parts per million, or an amount in so much water.",
+            [
                 new(
                     "wanted",
                     "Concentration wanted",
                     Field.Measure("%", "ppm", "fl-oz/gal", "oz/gal", "lb/100gal", "pt/100gal", "mL/L", "g/L"),
-                "From the label."),
+                    "From the label."
+                ),
                 new(
                     "counts",
                     "What it counts",
                     Field.Choice(("product", "the product as sold"), ("active", "active ingredient")),
-                "The label says which; percent solutions as a rule count the product.") { Default = "product" },
+                    "The label says which; percent solutions as a rule count the product."
+                )
+                {
+                    Default = "product",
+                },
                 new(
                     "percent",
                     "Percent by",
@@ -37,34 +43,41 @@ internal static class Solution
                         ("volume", "volume: 1 % is 10 mL in a litre"),
                         ("weight", "weight: 1 % is 10 g in a litre")
                     ),
-                "Liquids by volume, dry products and actives by weight.") { Default = "volume" },
-            new("spray", "Finished spray", Field.Liquid(), "Water and product together."),
+                    "Liquids by volume, dry products and actives by weight."
+                )
+                {
+                    Default = "volume",
+                },
+                new("spray", "Finished spray", Field.Liquid(), "Water and product together."),
                 new(
                     "strength",
                     "Strength of the product",
                     ProductField.Strength(),
                     "Needed when the concentration counts active ingredient."
                 )
-            {
-                IsOptional = true,
-            },
-        ],
-        Work)
-    {
-        Example = Field.Example(("wanted", "2 %"), ("spray", "3 gal")),
-    };
+                {
+                    IsOptional = true,
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("wanted", "2 %"), ("spray", "3 gal")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity wanted = inputs.Measure("wanted"), spray = inputs.Measure("spray");
+        Quantity wanted = inputs.Measure("wanted"),
+            spray = inputs.Measure("spray");
         bool isActive = inputs.Word("counts") == "active";
         bool isByWeight = wanted.Dimension == Dimension.Strength || inputs.Word("percent") == "weight";
         if (Doubt(inputs, wanted, isActive, isByWeight) is { } wrong)
             return wrong;
         var sheet = new WorkingSheet();
-        Quantity held = isByWeight && wanted.Dimension == Dimension.None
-            ? sheet.Line("By weight", $"{wanted} × 10 g/L in 1 %", wanted * s_whole, "g/L")
-            : wanted;
+        Quantity held =
+            isByWeight && wanted.Dimension == Dimension.None
+                ? sheet.Line("By weight", $"{wanted} × 10 g/L in 1 %", wanted * s_whole, "g/L")
+                : wanted;
         string amountUnit = isByWeight ? "g" : "mL";
         Quantity amount = Poured(sheet, isActive ? "Active" : "Product", held, spray, amountUnit);
         if (isActive)
@@ -103,8 +116,9 @@ internal static class Solution
             ?? (
                 inputs.Measure("strength") is { } strength
                 && strength.InBase <= wanted.InBase * (strength.Dimension == wanted.Dimension ? 1 : 0)
-                ? new("wanted", $"{wanted} is stronger than the product ({strength})")
-                : null);
+                    ? new("wanted", $"{wanted} is stronger than the product ({strength})")
+                    : null
+            );
     }
 
     private static Quantity Poured(WorkingSheet sheet, string label, Quantity held, Quantity spray, string unit)
@@ -124,7 +138,8 @@ internal static class Solution
         return sheet.Line("Product", $"{active} ÷ {held}", active / held, "mL");
     }
 
-    private static RateResult PerLitre(Quantity held) => held.Dimension == Dimension.None
-        ? new("in-water", "In the water", held.To("mL/L"), [UnitTable.Of("fl-oz/gal")])
-        : new("in-water", "In the water", held.To("g/L"), [UnitTable.Of("oz/gal")]);
+    private static RateResult PerLitre(Quantity held) =>
+        held.Dimension == Dimension.None
+            ? new("in-water", "In the water", held.To("mL/L"), [UnitTable.Of("fl-oz/gal")])
+            : new("in-water", "In the water", held.To("g/L"), [UnitTable.Of("oz/gal")]);
 }

@@ -11,34 +11,48 @@ namespace WeedAdvisor.Planning.Rates.Products;
 internal static class ToActive
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "product",
-        "to-active",
-        "Active ingredient in product",
-        "How much active ingredient a rate or an amount of product brings, to hold it against a most in a year.",
-        [
+    public static RateForm Form { get; } =
+        new(
+            "product",
+            "to-active",
+            "Active ingredient in product",
+            "How much active ingredient a rate or an amount of product brings, to hold it against a most in a year.",
+            [
                 new(
                     "product",
                     "Product",
                     ProductRateOrAmount(),
                     "On an area, such as 150 lb/acre, or an amount, such as 30 lb."
                 ),
-            new("strength", "Strength of the product", ProductField.Strength(),
-                "Percent for dry products; lb/gal or g/L for liquids."),
-            new("density", "Weight of the liquid", ProductField.Density(),
-                "Only for a liquid whose strength is in percent; water weighs 8.34 lb/gal.") { IsOptional = true },
-        ],
-        Work)
-    {
-        Example = Field.Example(("product", "150 lb/acre"), ("strength", "4 %")),
-    };
+                new(
+                    "strength",
+                    "Strength of the product",
+                    ProductField.Strength(),
+                    "Percent for dry products; lb/gal or g/L for liquids."
+                ),
+                new(
+                    "density",
+                    "Weight of the liquid",
+                    ProductField.Density(),
+                    "Only for a liquid whose strength is in percent; water weighs 8.34 lb/gal."
+                )
+                {
+                    IsOptional = true,
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("product", "150 lb/acre"), ("strength", "4 %")),
+        };
 
     private static RateFieldKind.Measure ProductRateOrAmount() =>
         Field.Measure("lb/acre", "pt/acre", "fl-oz/acre", "kg/ha", "L/ha", "lb", "g", "fl-oz", "mL", "gal");
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity product = inputs.Measure("product"), strength = inputs.Measure("strength");
+        Quantity product = inputs.Measure("product"),
+            strength = inputs.Measure("strength");
         Quantity? density = inputs.MeasureOrNull("density");
         RateProblem? doubt = ProductField.Doubt("strength", strength)
             ?? ProductField.DoubtDensity("density", density, strength)
@@ -84,7 +98,11 @@ internal static class ToActive
         }
 
         bool isUs = ProductField.IsUs(strength);
-        string volume = isUs ? "gal" : "L", weight = isUs ? "lb" : "g", per = !isRate ? "" : isUs ? "/acre" : "/ha";
+        string volume = isUs ? "gal" : "L",
+            weight = isUs ? "lb" : "g",
+            per = !isRate ? ""
+            : isUs ? "/acre"
+            : "/ha";
         Quantity held = sheet.Convert("Strength", strength, $"{weight}/{volume}");
         Quantity poured = sheet.Convert("Product", product, volume + per);
         return sheet.Line(label, $"{poured} × {held}", product * strength, weight + per);

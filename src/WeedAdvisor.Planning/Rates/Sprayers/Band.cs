@@ -13,29 +13,46 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class Band
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "band",
-        "Bands along rows",
-        "When only a band along each row is treated, the field needs only that share of the broadcast amount.",
-        [
-            new("band", "Width treated in a row", Field.Width(), "The whole width: both sides of the row together."),
-            new("row", "Distance of the rows", Field.Width(), "From row to row."),
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "band",
+            "Bands along rows",
+            "When only a band along each row is treated, the field needs only that share of the broadcast amount.",
+            [
+                new(
+                    "band",
+                    "Width treated in a row",
+                    Field.Width(),
+                    "The whole width: both sides of the row together."
+                ),
+                new("row", "Distance of the rows", Field.Width(), "From row to row."),
                 new(
                     "broadcast",
                     "Broadcast volume or rate",
                     Field.Measure("gal/acre", "L/ha", "lb/acre", "kg/ha", "fl-oz/acre"),
-                "Spray volume or rate of product on the ground that is treated, as the label gives it."),
-            new("field", "Field", Field.Ground(), "The whole field, rows and middles together.") { IsOptional = true },
-        ],
-        Work)
-    {
-        Example = Field.Example(("band", "12 in"), ("row", "40 in"), ("broadcast", "30 gal/acre"), ("field", "2 acre")),
-    };
+                    "Spray volume or rate of product on the ground that is treated, as the label gives it."
+                ),
+                new("field", "Field", Field.Ground(), "The whole field, rows and middles together.")
+                {
+                    IsOptional = true,
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(
+                ("band", "12 in"),
+                ("row", "40 in"),
+                ("broadcast", "30 gal/acre"),
+                ("field", "2 acre")
+            ),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity row = inputs.Measure("row"), broadcast = inputs.Measure("broadcast");
+        Quantity row = inputs.Measure("row"),
+            broadcast = inputs.Measure("broadcast");
         if (inputs.Measure("band").InBase > row.InBase)
             return new RateProblem(
                 "band",
@@ -80,7 +97,8 @@ internal static class Band
         };
     }
 
-    private static ImmutableArray<Unit> Other(Quantity rate, bool metric) => rate.Dimension == Dimension.WeightPerArea
-        ? UnitSystem.Units(metric ? "lb/acre" : "kg/ha")
-        : UnitSystem.Units(metric ? "gal/acre" : "L/ha");
+    private static ImmutableArray<Unit> Other(Quantity rate, bool metric) =>
+        rate.Dimension == Dimension.WeightPerArea
+            ? UnitSystem.Units(metric ? "lb/acre" : "kg/ha")
+            : UnitSystem.Units(metric ? "gal/acre" : "L/ha");
 }

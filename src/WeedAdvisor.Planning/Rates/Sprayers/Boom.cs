@@ -10,25 +10,35 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class Boom
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "boom",
-        "Boom: nozzles and swath",
-        "The width that a boom with evenly spaced nozzles treats in a pass, and the ground it covers in an hour.",
-        [
-            new("nozzles", "Nozzles", new RateFieldKind.Number(1, 200, IsWhole: true), "Only those that are open."),
-            new("spacing", "Nozzle spacing", Field.Width(), "From the middle of a nozzle to the middle of the next."),
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "boom",
+            "Boom: nozzles and swath",
+            "The width that a boom with evenly spaced nozzles treats in a pass, and the ground it covers in an hour.",
+            [
+                new("nozzles", "Nozzles", new RateFieldKind.Number(1, 200, IsWhole: true), "Only those that are open."),
+                new(
+                    "spacing",
+                    "Nozzle spacing",
+                    Field.Width(),
+                    "From the middle of a nozzle to the middle of the next."
+                ),
                 new("swath", "Swath as measured", Field.Width(), "The width of wet ground, to check the sum.")
                 {
                     IsOptional = true,
                 },
-            new("speed", "Speed", Pace.Kind(), "To find the ground covered in an hour.") { IsOptional = true },
-            Pace.Travel with { Default = "wheels" },
-        ],
-        Work)
-    {
-        Example = Field.Example(("nozzles", "12"), ("spacing", "20 in"), ("speed", "3 mph")),
-    };
+                new("speed", "Speed", Pace.Kind(), "To find the ground covered in an hour.") { IsOptional = true },
+                Pace.Travel with
+                {
+                    Default = "wheels",
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("nozzles", "12"), ("spacing", "20 in"), ("speed", "3 mph")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -55,8 +65,9 @@ internal static class Boom
         {
             Quantity off = new Quantity((measured / swath).Value - 1, Quantity.Number(1).Unit).To("%");
             results.Add(new("measured-against-sum", "Measured swath against the sum", off, []));
-            notes.Add(Math.Abs(off.Value) <= 10
-                ? "The measured swath agrees with nozzles × spacing."
+            notes.Add(
+                Math.Abs(off.Value) <= 10
+                    ? "The measured swath agrees with nozzles × spacing."
                     : "The measured swath is off nozzles × spacing by more than 10 %: check the height of the boom, "
                         + "the angle of the nozzles and the count."
             );

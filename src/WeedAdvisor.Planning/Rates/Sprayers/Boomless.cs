@@ -11,28 +11,41 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class Boomless
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "boomless",
-        "Boomless nozzle",
-        "Measure the wet width, say how far each pass laps over the last, and catch or look up the flow of the nozzle.",
-        [
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "boomless",
+            "Boomless nozzle",
+            "Measure the wet width, say how far each pass laps over the last, and catch or look up the flow of the "
+                + "nozzle.",
+            [
                 new(
                     "throw",
                     "Width of the wet ground",
                     Field.Width(),
                     "Spray water on a dry surface in still air and measure from edge to edge."
                 ),
-            new("overlap", "Overlap of two passes", Field.Measure("%", "ft", "m") with { MayBeZero = true },
-                "How much of the width the next pass wets again: a share of the width or a length."),
-            new("flow", "Flow of all nozzles", FlowRule.Kind(), "Catch for a time: volume ÷ time."),
-            new("speed", "Speed", Pace.Kind(), "Measure it over a course."),
-            Pace.Travel with { Default = "wheels" },
-        ],
-        Work)
-    {
-        Example = Field.Example(("throw", "18 ft"), ("overlap", "3 ft"), ("flow", "2 gpm"), ("speed", "4 mph")),
-    };
+                new(
+                    "overlap",
+                    "Overlap of two passes",
+                    Field.Measure("%", "ft", "m") with
+                    {
+                        MayBeZero = true,
+                    },
+                    "How much of the width the next pass wets again: a share of the width or a length."
+                ),
+                new("flow", "Flow of all nozzles", FlowRule.Kind(), "Catch for a time: volume ÷ time."),
+                new("speed", "Speed", Pace.Kind(), "Measure it over a course."),
+                Pace.Travel with
+                {
+                    Default = "wheels",
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("throw", "18 ft"), ("overlap", "3 ft"), ("flow", "2 gpm"), ("speed", "4 mph")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

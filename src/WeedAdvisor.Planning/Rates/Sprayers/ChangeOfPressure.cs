@@ -16,26 +16,38 @@ internal static class ChangeOfPressure
     private static readonly Quantity s_most = Quantity.Of(1000, "psi");
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "change-of-pressure",
-        "Change of pressure",
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "change-of-pressure",
+            "Change of pressure",
             "From a flow or spray volume at one pressure to that at another, or to the pressure for another flow or "
                 + "volume. "
-            + "Enter one of the last two.",
-        [
-            new("output", "Flow or spray volume now", Output(), "From a calibration at the pressure below."),
-            new("pressure", "Pressure now", Pressure(), "Read at the nozzle if you can."),
-            new("new-pressure", "New pressure", Pressure(), "To find the flow or volume at it.") { IsOptional = true },
-            new("new-output", "Flow or volume wanted", Output(), "To find the pressure for it.") { IsOptional = true },
-        ],
-        Work)
-    {
-        Example = Field.Example(("output", "0.4 gpm"), ("pressure", "40 psi"), ("new-pressure", "30 psi")),
-    };
+                + "Enter one of the last two.",
+            [
+                new("output", "Flow or spray volume now", Output(), "From a calibration at the pressure below."),
+                new("pressure", "Pressure now", Pressure(), "Read at the nozzle if you can."),
+                new("new-pressure", "New pressure", Pressure(), "To find the flow or volume at it.")
+                {
+                    IsOptional = true,
+                },
+                new("new-output", "Flow or volume wanted", Output(), "To find the pressure for it.")
+                {
+                    IsOptional = true,
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("output", "0.4 gpm"), ("pressure", "40 psi"), ("new-pressure", "30 psi")),
+        };
 
     private static RateFieldKind.Measure Pressure() =>
-        Field.Measure("psi", "bar", "kPa") with { Least = s_least, Most = s_most };
+        Field.Measure("psi", "bar", "kPa") with
+        {
+            Least = s_least,
+            Most = s_most,
+        };
 
     private static RateFieldKind.Measure Output() => Field.Measure("gpm", "fl-oz/min", "L/min", "gal/acre", "L/ha");
 
@@ -46,7 +58,8 @@ internal static class ChangeOfPressure
                 "new-pressure",
                 "enter either the new pressure or the flow or volume wanted, one of the two"
             );
-        Quantity output = inputs.Measure("output"), pressure = inputs.Measure("pressure");
+        Quantity output = inputs.Measure("output"),
+            pressure = inputs.Measure("pressure");
         var sheet = new WorkingSheet();
         decimal ratio;
         RateResult result;
@@ -120,7 +133,13 @@ internal static class ChangeOfPressure
         };
     }
 
-    private static RateResult Shown(Quantity output) => output.Dimension == Dimension.Flow
-        ? new RateResult("flow", "New flow", output, UnitSystem.Units(UnitSystem.IsMetric(output) ? "gpm" : "L/min"))
-        : SprayVolume.Result(output);
+    private static RateResult Shown(Quantity output) =>
+        output.Dimension == Dimension.Flow
+            ? new RateResult(
+                "flow",
+                "New flow",
+                output,
+                UnitSystem.Units(UnitSystem.IsMetric(output) ? "gpm" : "L/min")
+            )
+            : SprayVolume.Result(output);
 }

@@ -11,30 +11,36 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class ChangeOfSpeed
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "change-of-speed",
-        "Change of speed",
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "change-of-speed",
+            "Change of speed",
             "From a calibrated volume and speed to the volume at another speed, or to the speed for another volume. "
                 + "Enter one of the last two.",
-        [
-            new("volume", "Spray volume now", SprayVolume.Kind(), "From a calibration."),
-            new("speed", "Speed now", Pace.Kind(), "The speed of that calibration."),
-            new("new-speed", "New speed", Pace.Kind(), "To find the volume at it.") { IsOptional = true },
-            new("new-volume", "Volume wanted", SprayVolume.Kind(), "To find the speed for it.") { IsOptional = true },
-            Pace.Travel,
-        ],
-        Work)
-    {
-        Example = Field.Example(("volume", "20 gal/acre"), ("speed", "3 mph"), ("new-speed", "4 mph")),
-    };
+            [
+                new("volume", "Spray volume now", SprayVolume.Kind(), "From a calibration."),
+                new("speed", "Speed now", Pace.Kind(), "The speed of that calibration."),
+                new("new-speed", "New speed", Pace.Kind(), "To find the volume at it.") { IsOptional = true },
+                new("new-volume", "Volume wanted", SprayVolume.Kind(), "To find the speed for it.")
+                {
+                    IsOptional = true,
+                },
+                Pace.Travel,
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("volume", "20 gal/acre"), ("speed", "3 mph"), ("new-speed", "4 mph")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         if (inputs.Has("new-speed") == inputs.Has("new-volume"))
             return new RateProblem("new-speed", "enter either the new speed or the volume wanted, one of the two");
         bool isOnFoot = inputs.Word("travel") == Pace.Foot;
-        Quantity volume = inputs.Measure("volume"), speed = inputs.Measure("speed");
+        Quantity volume = inputs.Measure("volume"),
+            speed = inputs.Measure("speed");
         if (Pace.Doubt(speed, isOnFoot, "speed") is { } doubt)
             return doubt;
         var sheet = new WorkingSheet();

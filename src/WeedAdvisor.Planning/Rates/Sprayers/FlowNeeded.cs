@@ -9,15 +9,16 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class FlowNeeded
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "flow-needed",
-        "Flow needed for a volume",
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "flow-needed",
+            "Flow needed for a volume",
             "Tells the flow of the nozzle to fit, or what the jug must show in the time you choose, for the volume "
                 + "that the label asks for.",
-        [
-            new("volume", "Spray volume wanted", SprayVolume.Kind(), "The label names it, often as a range."),
-            new("speed", "Speed", Pace.Kind(), "Measure it over a course on the ground to be sprayed."),
+            [
+                new("volume", "Spray volume wanted", SprayVolume.Kind(), "The label names it, often as a range."),
+                new("speed", "Speed", Pace.Kind(), "Measure it over a course on the ground to be sprayed."),
                 new(
                     "width",
                     "Width for a nozzle",
@@ -36,16 +37,18 @@ internal static class FlowNeeded
                 {
                     Default = "60 s",
                 },
-            Pace.Travel,
-        ],
-        Work)
-    {
-        Example = Field.Example(("volume", "40 gal/acre"), ("speed", "3 mph"), ("width", "20 in")),
-    };
+                Pace.Travel,
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("volume", "40 gal/acre"), ("speed", "3 mph"), ("width", "20 in")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity speed = inputs.Measure("speed"), time = inputs.Measure("time");
+        Quantity speed = inputs.Measure("speed"),
+            time = inputs.Measure("time");
         if (Pace.Doubt(speed, inputs.Word("travel") == Pace.Foot, "speed") is { } doubt)
             return doubt;
         var sheet = new WorkingSheet();

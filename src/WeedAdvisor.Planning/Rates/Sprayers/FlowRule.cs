@@ -11,11 +11,12 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class FlowRule
 {
     /// <summary>A field for a flow.</summary>
-    public static RateFieldKind.Measure Kind() => Field.Measure("gpm", "fl-oz/min", "L/min", "mL/min") with
-    {
-        Least = Quantity.Of(1, "mL/min"),
-        Most = Quantity.Of(500, "gpm"),
-    };
+    public static RateFieldKind.Measure Kind() =>
+        Field.Measure("gpm", "fl-oz/min", "L/min", "mL/min") with
+        {
+            Least = Quantity.Of(1, "mL/min"),
+            Most = Quantity.Of(500, "gpm"),
+        };
 
     /// <summary>Volume per area from flow, speed and width.</summary>
     /// <param name="sheet">The working.</param>
@@ -71,12 +72,20 @@ internal static class FlowRule
     }
 
     /// <summary>A flow as a figure in both systems, with what to catch in a minute.</summary>
-    public static RateResult Result(Quantity flow, string id, string label) => UnitSystem.IsMetric(flow)
-        ? new RateResult(id, label, flow.To("L/min"), UnitSystem.Units("mL/min", "gpm"))
-        : new RateResult(id, label, flow.To("gpm"), UnitSystem.Units("fl-oz/min", "L/min"));
+    public static RateResult Result(Quantity flow, string id, string label) =>
+        UnitSystem.IsMetric(flow)
+            ? new RateResult(id, label, flow.To("L/min"), UnitSystem.Units("mL/min", "gpm"))
+            : new RateResult(id, label, flow.To("gpm"), UnitSystem.Units("fl-oz/min", "L/min"));
 
     private static (Quantity Flow, Quantity Speed, Quantity Width) Converted(
-        WorkingSheet sheet, Quantity flow, string label, Quantity speed, Quantity width, bool metric) => metric
+        WorkingSheet sheet,
+        Quantity flow,
+        string label,
+        Quantity speed,
+        Quantity width,
+        bool metric
+    ) =>
+        metric
             ? (
                 sheet.Convert(label, flow, "L/min"),
                 sheet.Convert("Speed", speed, "km/h"),

@@ -10,12 +10,13 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class MinuteWalk
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "minute",
-        "A minute's walk and a minute's spray",
-        "Walk for one minute at working pace and measure how far you came. Then spray for one minute into a jug.",
-        [
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "minute",
+            "A minute's walk and a minute's spray",
+            "Walk for one minute at working pace and measure how far you came. Then spray for one minute into a jug.",
+            [
                 new(
                     "caught",
                     "Spray of a minute",
@@ -34,19 +35,21 @@ internal static class MinuteWalk
                     },
                     "Several walks are better than one."
                 ),
-            new("swath", "Width sprayed", Field.Width(), "The width of one pass at working height."),
-        ],
-        Work)
-    {
-        Example = Field.Example(("caught", "1.05, 1, 0.98 L"), ("walked", "45, 47 m"), ("swath", "0.6 m")),
-    };
+                new("swath", "Width sprayed", Field.Width(), "The width of one pass at working height."),
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("caught", "1.05, 1, 0.98 L"), ("walked", "45, 47 m"), ("swath", "0.6 m")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         var sheet = new WorkingSheet();
         Quantity minute = Quantity.Of(1, "min");
         ImmutableArray<Quantity> walks = inputs.List("walked");
-        Quantity caught = sheet.Mean("Mean catch", inputs.List("caught")), walked = sheet.Mean("Mean way", walks);
+        Quantity caught = sheet.Mean("Mean catch", inputs.List("caught")),
+            walked = sheet.Mean("Mean way", walks);
         bool metric = UnitSystem.IsMetric(caught);
         if (Pace.Doubt((walked / minute).To("mph"), isOnFoot: true, "walked") is { } doubt)
             return doubt;

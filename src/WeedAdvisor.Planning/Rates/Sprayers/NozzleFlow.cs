@@ -12,14 +12,15 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class NozzleFlow
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "nozzle-flow",
-        "Nozzle flow and speed",
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "nozzle-flow",
+            "Nozzle flow and speed",
             "Catch every nozzle for the same time while the sprayer stands at working pressure. The sum finds worn and "
                 + "blocked "
-            + "nozzles and the spray volume at your speed.",
-        [
+                + "nozzles and the spray volume at your speed.",
+            [
                 new(
                     "caught",
                     "Catch of each nozzle",
@@ -41,7 +42,12 @@ internal static class NozzleFlow
                 {
                     Default = "60 s",
                 },
-            new("speed", "Speed", Pace.Kind(), "Measure it over a course on the ground to be sprayed, not on a road."),
+                new(
+                    "speed",
+                    "Speed",
+                    Pace.Kind(),
+                    "Measure it over a course on the ground to be sprayed, not on a road."
+                ),
                 new(
                     "spacing",
                     "Width for a nozzle",
@@ -54,9 +60,9 @@ internal static class NozzleFlow
                     new RateFieldKind.Number(1, 20, IsWhole: true),
                     "1 for a boom; 2 when two nozzles spray the same row."
                 )
-            {
-                Default = "1",
-            },
+                {
+                    Default = "1",
+                },
                 new(
                     "tolerance",
                     "Most that a nozzle may be off",
@@ -66,16 +72,24 @@ internal static class NozzleFlow
                     },
                     "In per cent of the mean."
                 )
-            {
-                Default = "10 %",
-            },
-            Pace.Travel with { Default = "wheels" },
-        ],
-        Work)
-    {
-        Example = Field.Example(
-            ("caught", "51, 50, 52, 44, 50 fl-oz"), ("time", "60 s"), ("speed", "3 mph"), ("spacing", "20 in")),
-    };
+                {
+                    Default = "10 %",
+                },
+                Pace.Travel with
+                {
+                    Default = "wheels",
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(
+                ("caught", "51, 50, 52, 44, 50 fl-oz"),
+                ("time", "60 s"),
+                ("speed", "3 mph"),
+                ("spacing", "20 in")
+            ),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -99,8 +113,8 @@ internal static class NozzleFlow
                 );
         Quantity volume = FlowRule.Volume(sheet, onWidth, speed, inputs.Measure("spacing"), metric);
         ImmutableArray<string> worn = Worn(catches, mean, inputs.Measure("tolerance"));
-        string verdict = catches.Length == 1
-            ? "One nozzle says nothing about the others: catch them all once a season."
+        string verdict =
+            catches.Length == 1 ? "One nozzle says nothing about the others: catch them all once a season."
             : worn.IsEmpty ? "No nozzle is further off the mean than that."
             : "Clean these nozzles and catch them again; replace those that stay off.";
         return new RateAnswer

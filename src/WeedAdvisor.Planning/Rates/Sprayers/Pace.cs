@@ -17,17 +17,22 @@ internal static class Pace
 
     /// <summary>A field for a speed.</summary>
     public static RateFieldKind.Measure Kind() =>
-        Field.Measure("mph", "km/h", "ft/min", "m/min") with { Least = Quantity.Of(0.1m, "mph") };
+        Field.Measure("mph", "km/h", "ft/min", "m/min") with
+        {
+            Least = Quantity.Of(0.1m, "mph"),
+        };
 
     /// <summary>The field that asks how one travels.</summary>
-    public static RateField Travel { get; } = new(
-        "travel",
-        "On foot or on wheels",
-        Field.Choice((Foot, "On foot"), ("wheels", "On wheels: tractor, cart or utility vehicle")),
-        "It decides which speed is believed.")
-    {
-        Default = Foot,
-    };
+    public static RateField Travel { get; } =
+        new(
+            "travel",
+            "On foot or on wheels",
+            Field.Choice((Foot, "On foot"), ("wheels", "On wheels: tractor, cart or utility vehicle")),
+            "It decides which speed is believed."
+        )
+        {
+            Default = Foot,
+        };
 
     /// <summary>Speed over a course: length ÷ time, through feet or metres a minute.</summary>
     /// <param name="sheet">The working.</param>
@@ -75,7 +80,8 @@ internal static class Pace
     /// <param name="times">The times, at least one, above zero.</param>
     public static ImmutableArray<string> Spread(ImmutableArray<Quantity> times)
     {
-        decimal least = times.Min(time => time.InBase), most = times.Max(time => time.InBase);
+        decimal least = times.Min(time => time.InBase),
+            most = times.Max(time => time.InBase);
         return most > least * (1 + MostSpread)
             ?
             [
@@ -86,7 +92,8 @@ internal static class Pace
     }
 
     /// <summary>A speed as a figure in both systems.</summary>
-    public static RateResult Result(Quantity speed, string label = "Speed") => new(
+    public static RateResult Result(Quantity speed, string label = "Speed") =>
+        new(
             "speed",
             label,
             speed,

@@ -10,21 +10,23 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class SpeedOverCourse
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "speed",
-        "Speed over a course",
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "speed",
+            "Speed over a course",
             "Mark a course on the ground to be treated. Start before the first mark, with the load on, and time "
                 + "yourself from mark to mark.",
-        [
-            new("course", "Length of the course", Field.Course(), "100 ft or more."),
-            new("times", "Time of each run", Field.Time(), "Two runs or more, in both directions."),
-            Pace.Travel,
-        ],
-        Work)
-    {
-        Example = Field.Example(("course", "100 ft"), ("times", "22, 24, 23 s")),
-    };
+            [
+                new("course", "Length of the course", Field.Course(), "100 ft or more."),
+                new("times", "Time of each run", Field.Time(), "Two runs or more, in both directions."),
+                Pace.Travel,
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("course", "100 ft"), ("times", "22, 24, 23 s")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

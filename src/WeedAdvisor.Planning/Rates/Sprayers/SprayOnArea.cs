@@ -9,13 +9,14 @@ namespace WeedAdvisor.Planning.Rates.Sprayers;
 internal static class SprayOnArea
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "spray-on-area",
-        "Spray used on an area",
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "spray-on-area",
+            "Spray used on an area",
             "Fill to a mark, spray an area that you have measured with water, and measure what refills the tank to the "
                 + "mark.",
-        [
+            [
                 new(
                     "spray",
                     "Spray used",
@@ -25,12 +26,13 @@ internal static class SprayOnArea
                     },
                     "What it takes to refill; give every run."
                 ),
-            new("area", "Area sprayed", Field.Ground(), "Measured, not paced.") { Default = "1000 ft2" },
-        ],
-        Work)
-    {
-        Example = Field.Example(("spray", "1.5 gal"), ("area", "1000 ft2")),
-    };
+                new("area", "Area sprayed", Field.Ground(), "Measured, not paced.") { Default = "1000 ft2" },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("spray", "1.5 gal"), ("area", "1000 ft2")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

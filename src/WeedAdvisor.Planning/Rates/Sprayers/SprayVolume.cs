@@ -11,11 +11,12 @@ internal static class SprayVolume
     public const string Id = "volume-per-area";
 
     /// <summary>A field for a spray volume per area.</summary>
-    public static RateFieldKind.Measure Kind() => Field.Measure("gal/acre", "gal/1000ft2", "L/ha", "L/100m2") with
-    {
-        Least = Quantity.Of(0.5m, "gal/acre"),
-        Most = Quantity.Of(2000, "gal/acre"),
-    };
+    public static RateFieldKind.Measure Kind() =>
+        Field.Measure("gal/acre", "gal/1000ft2", "L/ha", "L/100m2") with
+        {
+            Least = Quantity.Of(0.5m, "gal/acre"),
+            Most = Quantity.Of(2000, "gal/acre"),
+        };
 
     /// <summary>An area from a length and a width, both first brought to feet or metres.</summary>
     /// <param name="sheet">The working.</param>
@@ -27,7 +28,8 @@ internal static class SprayVolume
     public static Quantity Area(WorkingSheet sheet, string label, Quantity length, Quantity width, bool metric)
     {
         string unit = metric ? "m" : "ft";
-        Quantity long1 = sheet.Convert("Length", length, unit), wide = sheet.Convert("Width", width, unit);
+        Quantity long1 = sheet.Convert("Length", length, unit),
+            wide = sheet.Convert("Width", width, unit);
         return sheet.Line(label, $"{long1} × {wide}", long1 * wide, metric ? "m2" : "ft2");
     }
 

@@ -43,7 +43,8 @@ internal static class Swath
     /// <summary>What must be assumed of a swath of less than half the throw; else nothing.</summary>
     /// <param name="swath">The effective swath.</param>
     /// <param name="thrown">The whole width thrown.</param>
-    public static ImmutableArray<string> Doubts(Quantity swath, Quantity thrown) => swath.InBase * 2 < thrown.InBase
-        ? ["The overlap is meant, though at more than half of the width every spot is hit by three passes or more."]
-        : [];
+    public static ImmutableArray<string> Doubts(Quantity swath, Quantity thrown) =>
+        swath.InBase * 2 < thrown.InBase
+            ? ["The overlap is meant, though at more than half of the width every spot is hit by three passes or more."]
+            : [];
 }

@@ -15,42 +15,50 @@ internal static class TestCourse
     private const string Acre = "acre-128th";
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "test-course",
-        "Course on which the jug shows the rate",
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "test-course",
+            "Course on which the jug shows the rate",
             "Mark a course of this length, time yourself spraying it, then catch the spray of that many seconds. On "
                 + "1/128 acre the "
                 + "fluid ounces in the jug are the gallons per acre; on 1/1000 hectare the millilitres are the litres "
                 + "per hectare.",
-        [
-            new("width", "Width sprayed", Field.Width(),
+            [
+                new(
+                    "width",
+                    "Width sprayed",
+                    Field.Width(),
                     "The width of one pass; nozzle spacing when one nozzle of a boom is caught; row width when all "
                         + "nozzles of a row are."
                 ),
-            new("of", "Size of the course",
+                new(
+                    "of",
+                    "Size of the course",
                     Field.Choice(
                         (Acre, "1/128 acre: fluid ounces are gallons per acre"),
                         ("ha-1000th", "1/1000 hectare: millilitres are litres per hectare")
                     ),
-                "Take the one for which you have a jug.")
-            {
-                Default = Acre,
-            },
+                    "Take the one for which you have a jug."
+                )
+                {
+                    Default = Acre,
+                },
                 new(
                     "plant-spacing",
                     "Plant spacing in the row",
                     Field.Width(),
                     "To count plants instead of measuring: the distance from plant to plant."
                 )
-            {
-                IsOptional = true,
-            },
-        ],
-        Work)
-    {
-        Example = Field.Example(("width", "6 ft"), ("plant-spacing", "5 ft")),
-    };
+                {
+                    IsOptional = true,
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("width", "6 ft"), ("plant-spacing", "5 ft")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

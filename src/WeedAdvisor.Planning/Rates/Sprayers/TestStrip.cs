@@ -15,20 +15,35 @@ internal static class TestStrip
     private const string Handgun = "handgun";
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "sprayer",
-        "test-strip",
-        "Test strip or plot",
+    public static RateForm Form { get; } =
+        new(
+            "sprayer",
+            "test-strip",
+            "Test strip or plot",
             "Mark a strip (backpack, boom) or a plot such as 18.5 ft × 18.5 ft (handgun). Time yourself spraying it "
                 + "with water "
-            + "at the usual pace. Then catch the spray of that many seconds in a jug.",
-        [
-            new("caught", "Spray caught", Field.Liquid() with { IsList = true },
+                + "at the usual pace. Then catch the spray of that many seconds in a jug.",
+            [
+                new(
+                    "caught",
+                    "Spray caught",
+                    Field.Liquid() with
+                    {
+                        IsList = true,
+                    },
                     "Catch it in a jug for as long as the strip takes; give every run, or every nozzle's catch of one "
                         + "pass."
                 ),
-            new("course", "Length of the strip or plot", Field.Course(), "Walk it at the pace at which you will work."),
-            new("width", "Width sprayed", Field.Width(),
+                new(
+                    "course",
+                    "Length of the strip or plot",
+                    Field.Course(),
+                    "Walk it at the pace at which you will work."
+                ),
+                new(
+                    "width",
+                    "Width sprayed",
+                    Field.Width(),
                     "The width that the spray in the jug covers: the whole pass, or the nozzle spacing when one nozzle "
                         + "was caught."
                 ),
@@ -38,29 +53,45 @@ internal static class TestStrip
                     Field.Time(),
                     "Seconds of each run; needed only to check the pace or to scale the catch."
                 )
-            {
-                IsOptional = true,
-            },
-            new("catch-time", "Time the jug was held", Field.Time() with { IsList = false },
-                "Only when it was another time than the strip takes, such as one minute.")
-            {
-                IsOptional = true,
-            },
-            new("sprayer", "Kind of sprayer",
+                {
+                    IsOptional = true,
+                },
+                new(
+                    "catch-time",
+                    "Time the jug was held",
+                    Field.Time() with
+                    {
+                        IsList = false,
+                    },
+                    "Only when it was another time than the strip takes, such as one minute."
+                )
+                {
+                    IsOptional = true,
+                },
+                new(
+                    "sprayer",
+                    "Kind of sprayer",
                     Field.Choice(
                         ("backpack", "Backpack or hand boom, on foot"),
                         (Handgun, "Handgun or wand, waved over a plot"),
-                    ("wheels", "Boom on wheels")),
-                "It decides which speed is believed.")
-            {
-                Default = "backpack",
-            },
-        ],
-        Work)
-    {
-        Example = Field.Example(
-            ("caught", "39, 41, 40 fl-oz"), ("course", "56.7 ft"), ("width", "6 ft"), ("times", "16, 18 s")),
-    };
+                        ("wheels", "Boom on wheels")
+                    ),
+                    "It decides which speed is believed."
+                )
+                {
+                    Default = "backpack",
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(
+                ("caught", "39, 41, 40 fl-oz"),
+                ("course", "56.7 ft"),
+                ("width", "6 ft"),
+                ("times", "16, 18 s")
+            ),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

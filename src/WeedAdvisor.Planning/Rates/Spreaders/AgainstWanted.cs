@@ -15,15 +15,16 @@ internal static class AgainstWanted
     private const decimal Far = 25;
 
     /// <summary>The field for the rate wanted, where it may be left out.</summary>
-    public static RateField Wanted { get; } = new(
+    public static RateField Wanted { get; } =
+        new(
             "wanted",
             "Rate wanted",
             GranuleRate.Kind(),
             "Weight of product on an area, from the label; to be told what to change."
         )
-    {
-        IsOptional = true,
-    };
+        {
+            IsOptional = true,
+        };
 
     /// <summary>Adds the comparison to a sheet.</summary>
     /// <param name="sheet">The working.</param>
@@ -52,7 +53,7 @@ internal static class AgainstWanted
             : percent > 0
                 ? $"{share} % too much. If the rate wanted is the label's highest, do not treat anything at this "
                     + $"setting."
-                : $"{share} % too little: weeds will come through.";
+            : $"{share} % too little: weeds will come through.";
     }
 
     private static ImmutableArray<string> Advice(decimal percent)
@@ -61,9 +62,10 @@ internal static class AgainstWanted
             return [];
         string way = percent > 0 ? "Close" : "Open";
         string pace = percent > 0 ? "a little faster or on a wider swath" : "a little slower or on a narrower swath";
-        string first = Math.Abs(percent) > Far
-            ? $"{way} the gate by one mark, then weigh again: this is too far off for a change of pace."
-            : $"{way} the gate by half a mark, or walk {pace}; one of them, not both.";
+        string first =
+            Math.Abs(percent) > Far
+                ? $"{way} the gate by one mark, then weigh again: this is too far off for a change of pace."
+                : $"{way} the gate by half a mark, or walk {pace}; one of them, not both.";
         return [first, "Change one thing at a time and weigh again after each change. Crank and walk as before."];
     }
 }

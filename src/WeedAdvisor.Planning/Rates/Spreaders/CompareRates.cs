@@ -10,19 +10,21 @@ namespace WeedAdvisor.Planning.Rates.Spreaders;
 internal static class CompareRates
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "spreader",
-        "compare",
-        "Rate found and rate wanted",
-        "How far a calibration is off the label's rate, and what to change next.",
-        [
-            new("found", "Rate found", GranuleRate.Kind(), "From a calibration."),
-            new("wanted", "Rate wanted", GranuleRate.Kind(), "From the label, in any unit of weight on an area."),
-        ],
-        Work)
-    {
-        Example = Field.Example(("found", "3.9 lb/1000ft2"), ("wanted", "150 lb/acre")),
-    };
+    public static RateForm Form { get; } =
+        new(
+            "spreader",
+            "compare",
+            "Rate found and rate wanted",
+            "How far a calibration is off the label's rate, and what to change next.",
+            [
+                new("found", "Rate found", GranuleRate.Kind(), "From a calibration."),
+                new("wanted", "Rate wanted", GranuleRate.Kind(), "From the label, in any unit of weight on an area."),
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("found", "3.9 lb/1000ft2"), ("wanted", "150 lb/acre")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

@@ -9,22 +9,24 @@ namespace WeedAdvisor.Planning.Rates.Spreaders;
 internal static class CrossingPasses
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "spreader",
-        "crossing-passes",
-        "Half the rate, twice, crossing",
+    public static RateForm Form { get; } =
+        new(
+            "spreader",
+            "crossing-passes",
+            "Half the rate, twice, crossing",
             "Set the spreader to a part of the rate and go over the bed several times, each time at right angles to "
                 + "the last. Gaps of one "
-            + "dose are met by the next.",
-        [
-            new("wanted", "Whole rate wanted", GranuleRate.Kind(), "Weight of product on an area, from the label."),
-            new("area", "Area to treat", Field.Ground(), "The bed or block."),
-            new("doses", "Doses", new RateFieldKind.Number(2, 8, IsWhole: true), "2 is usual.") { Default = "2" },
-        ],
-        Work)
-    {
-        Example = Field.Example(("wanted", "150 lb/acre"), ("area", "2000 ft2"), ("doses", "2")),
-    };
+                + "dose are met by the next.",
+            [
+                new("wanted", "Whole rate wanted", GranuleRate.Kind(), "Weight of product on an area, from the label."),
+                new("area", "Area to treat", Field.Ground(), "The bed or block."),
+                new("doses", "Doses", new RateFieldKind.Number(2, 8, IsWhole: true), "2 is usual.") { Default = "2" },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("wanted", "150 lb/acre"), ("area", "2000 ft2"), ("doses", "2")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

@@ -66,7 +66,8 @@ internal static class GranuleRate
             );
 
     /// <summary>A weight as a figure that somebody weighs out.</summary>
-    public static RateResult Weighed(string id, string label, Quantity weight, bool metric) => metric
-        ? new RateResult(id, label, weight.To("g"), UnitSystem.Units("kg", "oz"), IsMeasuredOut: true)
-        : new RateResult(id, label, weight.To("oz"), UnitSystem.Units("lb", "g"), IsMeasuredOut: true);
+    public static RateResult Weighed(string id, string label, Quantity weight, bool metric) =>
+        metric
+            ? new RateResult(id, label, weight.To("g"), UnitSystem.Units("kg", "oz"), IsMeasuredOut: true)
+            : new RateResult(id, label, weight.To("oz"), UnitSystem.Units("lb", "g"), IsMeasuredOut: true);
 }

@@ -12,14 +12,15 @@ namespace WeedAdvisor.Planning.Rates.Spreaders;
 internal static class SpreaderCourse
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "spreader",
-        "course",
-        "Course for 1000 square feet",
+    public static RateForm Form { get; } =
+        new(
+            "spreader",
+            "course",
+            "Course for 1000 square feet",
             "How far to walk so that the pass covers a round area, and how much should have left the spreader when you "
                 + "get there.",
-        [
-            new("swath", "Effective swath", Field.Width(), "The distance from pass to pass."),
+            [
+                new("swath", "Effective swath", Field.Width(), "The distance from pass to pass."),
                 new("area", "Area of the test", Field.Ground(), "1000 ft2 is usual; 100 m2 in metric.")
                 {
                     Default = "1000 ft2",
@@ -28,11 +29,12 @@ internal static class SpreaderCourse
                 {
                     IsOptional = true,
                 },
-        ],
-        Work)
-    {
-        Example = Field.Example(("swath", "8 ft"), ("wanted", "150 lb/acre")),
-    };
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("swath", "8 ft"), ("wanted", "150 lb/acre")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

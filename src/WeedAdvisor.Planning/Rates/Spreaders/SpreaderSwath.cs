@@ -14,34 +14,44 @@ namespace WeedAdvisor.Planning.Rates.Spreaders;
 internal static class SpreaderSwath
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "spreader",
-        "swath",
-        "Throw and effective swath",
+    public static RateForm Form { get; } =
+        new(
+            "spreader",
+            "swath",
+            "Throw and effective swath",
             "A rotary spreader throws most in front of the walker and less at the sides, so the passes must lap over "
                 + "each other.",
-        [
+            [
                 new(
                     "throw",
                     "Whole width thrown",
                     Field.Width(),
                     "From the outermost granules on one side to those on the other."
                 ),
-            new("overlap", "Overlap on each side", Field.Measure("%", "ft", "m") with { MayBeZero = true },
-                "30 to 35 % of the throw on each side with a hand-cranked spreader.")
-            {
-                Default = "33 %",
-            },
-            new("bed", "Width of the bed or block", Field.Course(), "To count the passes.") { IsOptional = true },
-        ],
-        Work)
-    {
-        Example = Field.Example(("throw", "12 ft"), ("overlap", "33 %"), ("bed", "40 ft")),
-    };
+                new(
+                    "overlap",
+                    "Overlap on each side",
+                    Field.Measure("%", "ft", "m") with
+                    {
+                        MayBeZero = true,
+                    },
+                    "30 to 35 % of the throw on each side with a hand-cranked spreader."
+                )
+                {
+                    Default = "33 %",
+                },
+                new("bed", "Width of the bed or block", Field.Course(), "To count the passes.") { IsOptional = true },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("throw", "12 ft"), ("overlap", "33 %"), ("bed", "40 ft")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity thrown = inputs.Measure("throw"), overlap = inputs.Measure("overlap");
+        Quantity thrown = inputs.Measure("throw"),
+            overlap = inputs.Measure("overlap");
         var sheet = new WorkingSheet();
         bool metric = UnitSystem.IsMetric(thrown);
         string unit = metric ? "m" : "ft";

@@ -13,13 +13,14 @@ namespace WeedAdvisor.Planning.Rates.Spreaders;
 internal static class Tarp
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "spreader",
-        "tarp",
-        "Granules caught on a tarp or in a pan",
+    public static RateForm Form { get; } =
+        new(
+            "spreader",
+            "tarp",
+            "Granules caught on a tarp or in a pan",
             "Spread over a tarp such as 10 ft × 10 ft, or hang a pan under a drop spreader and push it over a course. "
                 + "Weigh what was caught.",
-        [
+            [
                 new(
                     "caught",
                     "Granules caught",
@@ -41,18 +42,27 @@ internal static class Tarp
                     Field.Width(),
                     "With a drop spreader: the width over its openings."
                 ),
-            new("runs", "Passes in one catch", new RateFieldKind.Number(1, 100, IsWhole: true),
-                "How often the same ground or course was gone over before weighing.")
-            {
-                Default = "1",
-            },
-            AgainstWanted.Wanted,
-        ],
-        Work)
-    {
-        Example = Field.Example(
-            ("caught", "5.4, 5.6 oz"), ("length", "10 ft"), ("width", "10 ft"), ("wanted", "150 lb/acre")),
-    };
+                new(
+                    "runs",
+                    "Passes in one catch",
+                    new RateFieldKind.Number(1, 100, IsWhole: true),
+                    "How often the same ground or course was gone over before weighing."
+                )
+                {
+                    Default = "1",
+                },
+                AgainstWanted.Wanted,
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(
+                ("caught", "5.4, 5.6 oz"),
+                ("length", "10 ft"),
+                ("width", "10 ft"),
+                ("wanted", "150 lb/acre")
+            ),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

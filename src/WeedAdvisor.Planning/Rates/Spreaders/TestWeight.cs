@@ -15,11 +15,13 @@ internal static class TestWeight
     {
         if (metric)
         {
-            Quantity thin = sheet.Convert("Rate", rate, "g/m2"), metres = sheet.Convert("Area", area, "m2");
+            Quantity thin = sheet.Convert("Rate", rate, "g/m2"),
+                metres = sheet.Convert("Area", area, "m2");
             return sheet.Line("Granules", $"{thin} × {metres}", thin * metres, "g");
         }
 
-        Quantity per = sheet.Convert("Rate", rate, "lb/1000ft2"), feet = sheet.Convert("Area", area, "ft2");
+        Quantity per = sheet.Convert("Rate", rate, "lb/1000ft2"),
+            feet = sheet.Convert("Area", area, "ft2");
         Quantity pounds = sheet.Line("Granules", $"{per} × {feet} ÷ 1000", per * feet, "lb");
         return sheet.Convert("Granules in ounces", pounds, "oz");
     }

@@ -10,20 +10,22 @@ namespace WeedAdvisor.Planning.Rates.Spreaders;
 internal static class WalkingPace
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "spreader",
-        "pace",
-        "Seconds for a pace",
-        "How long a marked course takes at a speed, to practise the pace before calibrating.",
-        [
-            new("speed", "Speed", Pace.Kind(), "2 to 3 mph is usual with a hand-cranked spreader."),
-            new("course", "Length of the course", Field.Course(), "100 ft is easy to mark.") { Default = "100 ft" },
-            Pace.Travel,
-        ],
-        Work)
-    {
-        Example = Field.Example(("speed", "2.5 mph"), ("course", "100 ft")),
-    };
+    public static RateForm Form { get; } =
+        new(
+            "spreader",
+            "pace",
+            "Seconds for a pace",
+            "How long a marked course takes at a speed, to practise the pace before calibrating.",
+            [
+                new("speed", "Speed", Pace.Kind(), "2 to 3 mph is usual with a hand-cranked spreader."),
+                new("course", "Length of the course", Field.Course(), "100 ft is easy to mark.") { Default = "100 ft" },
+                Pace.Travel,
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("speed", "2.5 mph"), ("course", "100 ft")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {

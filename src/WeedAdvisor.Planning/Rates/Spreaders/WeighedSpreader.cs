@@ -13,33 +13,40 @@ namespace WeedAdvisor.Planning.Rates.Spreaders;
 internal static class WeighedSpreader
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "spreader",
-        "weighed",
-        "Spreader weighed before and after",
+    public static RateForm Form { get; } =
+        new(
+            "spreader",
+            "weighed",
+            "Spreader weighed before and after",
             "For hand-cranked and push spreaders. Weigh the spreader with granules, spread a measured course at "
                 + "working pace, weigh it again.",
-        [
-            new("before", "Weight before", Field.Weight(), "Spreader and granules together, or the granules alone."),
-            new("after", "Weight after", Field.Weight() with { MayBeZero = true }, "Weighed in the same way."),
-            new("course", "Length of the course", Field.Course(), "100 ft or more; a short course weighs badly."),
-            new("swath", "Effective swath", Field.Width(), "The distance from pass to pass, not the whole throw."),
+            [
+                new(
+                    "before",
+                    "Weight before",
+                    Field.Weight(),
+                    "Spreader and granules together, or the granules alone."
+                ),
+                new("after", "Weight after", Field.Weight() with { MayBeZero = true }, "Weighed in the same way."),
+                new("course", "Length of the course", Field.Course(), "100 ft or more; a short course weighs badly."),
+                new("swath", "Effective swath", Field.Width(), "The distance from pass to pass, not the whole throw."),
                 new(
                     "passes",
                     "Passes",
                     new RateFieldKind.Number(1, 100, IsWhole: true),
                     "How often the course was walked, each on fresh ground."
                 )
-            {
-                Default = "1",
-            },
-            AgainstWanted.Wanted,
-            new("times", "Time of each pass", Field.Time(), "To check the pace.") { IsOptional = true },
-            Pace.Travel,
-        ],
-        Work)
-    {
-        Example = Field.Example(
+                {
+                    Default = "1",
+                },
+                AgainstWanted.Wanted,
+                new("times", "Time of each pass", Field.Time(), "To check the pace.") { IsOptional = true },
+                Pace.Travel,
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(
                 ("before", "9.5 lb"),
                 ("after", "6 lb"),
                 ("course", "125 ft"),
@@ -47,11 +54,13 @@ internal static class WeighedSpreader
                 ("wanted", "150 lb/acre"),
                 ("times", "31, 33 s")
             ),
-    };
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity before = inputs.Measure("before"), after = inputs.Measure("after"), course = inputs.Measure("course");
+        Quantity before = inputs.Measure("before"),
+            after = inputs.Measure("after"),
+            course = inputs.Measure("course");
         if (after.InBase > before.InBase)
             return new RateProblem(
                 "after",

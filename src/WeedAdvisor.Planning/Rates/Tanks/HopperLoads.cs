@@ -10,13 +10,19 @@ namespace WeedAdvisor.Planning.Rates.Tanks;
 internal static class HopperLoads
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "tank",
-        "hopper",
-        "Hopper loads for an area",
-        "Weigh what the hopper holds once. Refill before it runs low: a low hopper throws less.",
-        [
-            new("area", "Area to spread", Field.Ground(), "All ground that is covered, gaps between pots included."),
+    public static RateForm Form { get; } =
+        new(
+            "tank",
+            "hopper",
+            "Hopper loads for an area",
+            "Weigh what the hopper holds once. Refill before it runs low: a low hopper throws less.",
+            [
+                new(
+                    "area",
+                    "Area to spread",
+                    Field.Ground(),
+                    "All ground that is covered, gaps between pots included."
+                ),
                 new(
                     "rate",
                     "Rate of product",
@@ -24,7 +30,8 @@ internal static class HopperLoads
                     {
                         Most = Quantity.Of(2000, "lb/acre"),
                     },
-                "From the label, for this use."),
+                    "From the label, for this use."
+                ),
                 new(
                     "hopper",
                     "Hopper holds",
@@ -33,16 +40,18 @@ internal static class HopperLoads
                         Least = Quantity.Of(10, "g"),
                         Most = Quantity.Of(1, "ton"),
                     },
-                "Weight of granules when filled to the mark."),
+                    "Weight of granules when filled to the mark."
+                ),
                 new("most", "Highest rate of the label", ProductField.ProductRate(), "To hold the rate against.")
                 {
                     IsOptional = true,
                 },
-        ],
-        Work)
-    {
-        Example = Field.Example(("area", "1 acre"), ("rate", "150 lb/acre"), ("hopper", "40 lb")),
-    };
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("area", "1 acre"), ("rate", "150 lb/acre"), ("hopper", "40 lb")),
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -64,7 +73,11 @@ internal static class HopperLoads
             );
         (decimal full, Quantity last) = TankField.Split(sheet, all.Value, hopper);
         Quantity covered = sheet.Line(
-            "One load covers", $"{hopper} ÷ {inputs.Measure("rate")}", hopper / inputs.Measure("rate"), "ft2");
+            "One load covers",
+            $"{hopper} ÷ {inputs.Measure("rate")}",
+            hopper / inputs.Measure("rate"),
+            "ft2"
+        );
         return new RateAnswer
         {
             Results =

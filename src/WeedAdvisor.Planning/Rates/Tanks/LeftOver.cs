@@ -10,19 +10,21 @@ namespace WeedAdvisor.Planning.Rates.Tanks;
 internal static class LeftOver
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "tank",
-        "left-over",
-        "Where left-over spray may go",
-        "How much labelled ground the spray left in the tank would still need. Better is to mix less.",
-        [
-            new("left", "Spray left over", Field.Liquid(), "Read it off the tank, or drain and measure it."),
-            new("spray-volume", "Spray volume", TankField.SprayVolume(), "As it was sprayed."),
-        ],
-        Work)
-    {
-        Example = Field.Example(("left", "1 gal"), ("spray-volume", "40 gal/acre")),
-    };
+    public static RateForm Form { get; } =
+        new(
+            "tank",
+            "left-over",
+            "Where left-over spray may go",
+            "How much labelled ground the spray left in the tank would still need. Better is to mix less.",
+            [
+                new("left", "Spray left over", Field.Liquid(), "Read it off the tank, or drain and measure it."),
+                new("spray-volume", "Spray volume", TankField.SprayVolume(), "As it was sprayed."),
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("left", "1 gal"), ("spray-volume", "40 gal/acre")),
+        };
 
     /// <summary>Where left-over spray may go and where it never may.</summary>
     public static ImmutableArray<string> Places { get; } =
@@ -36,7 +38,8 @@ internal static class LeftOver
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
         var sheet = new WorkingSheet();
-        Quantity left = inputs.Measure("left"), sprayed = inputs.Measure("spray-volume");
+        Quantity left = inputs.Measure("left"),
+            sprayed = inputs.Measure("spray-volume");
         bool isUs = sprayed.Unit.Symbol is not "L/ha";
         Quantity onGround = sheet.Convert("Spray volume", sprayed, isUs ? "gal/1000ft2" : "L/ha");
         Quantity volume = sheet.Convert("Spray left over", left, isUs ? "gal" : "L");

@@ -31,27 +31,36 @@ internal static class MixingOrder
     private static readonly ImmutableArray<string> s_fields = ["first", "second", "third", "fourth"];
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "tank",
-        "order",
-        "Order of mixing",
-        "Enter the formulation code of each product, in any order. Each must be dispersed before the next goes in.",
-        [
-            new("tank", "Spray to mix", TankField.Tank(), "What you fill the tank to."),
-            new("first", "One product", Codes(), "The two letters beside the name on the label."),
-            new("second", "Another product", Codes(), "Only where both labels allow the mix.") { IsOptional = true },
-            new("third", "Another product", Codes(), "Only where all labels allow the mix.") { IsOptional = true },
-            new("fourth", "Another product", Codes(), "Only where all labels allow the mix.") { IsOptional = true },
+    public static RateForm Form { get; } =
+        new(
+            "tank",
+            "order",
+            "Order of mixing",
+            "Enter the formulation code of each product, in any order. Each must be dispersed before the next goes in.",
+            [
+                new("tank", "Spray to mix", TankField.Tank(), "What you fill the tank to."),
+                new("first", "One product", Codes(), "The two letters beside the name on the label."),
+                new("second", "Another product", Codes(), "Only where both labels allow the mix.")
+                {
+                    IsOptional = true,
+                },
+                new("third", "Another product", Codes(), "Only where all labels allow the mix.") { IsOptional = true },
+                new("fourth", "Another product", Codes(), "Only where all labels allow the mix.") { IsOptional = true },
                 new(
                     "adjuvant",
                     "Adjuvant",
                     Field.Choice(("none", "none"), ("wetter", "wetter or spreader"), ("oil", "crop oil")),
-                "Only where the label asks for or allows it.") { Default = "none" },
-        ],
-        Work)
-    {
-        Example = Field.Example(("tank", "50 gal"), ("first", "SC"), ("second", "WG"), ("adjuvant", "wetter")),
-    };
+                    "Only where the label asks for or allows it."
+                )
+                {
+                    Default = "none",
+                },
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("tank", "50 gal"), ("first", "SC"), ("second", "WG"), ("adjuvant", "wetter")),
+        };
 
     private static RateFieldKind.Choice Codes() => Field.Choice([.. s_codes.Select(code => (code.Word, code.Text))]);
 
@@ -63,12 +72,13 @@ internal static class MixingOrder
         string other = tank.Unit.Symbol == "L" ? "gal" : "L";
         ImmutableArray<string> products =
         [
-            .. s_fields.Where(inputs.Has)
+            .. s_fields
+                .Where(inputs.Has)
                 .Select(field => s_codes.Single(code => code.Word == inputs.Word(field)))
                 .OrderBy(code => code.Step)
                 .Select(code =>
                     $"Add the {code.Word}, {code.Text}, and wait until it is "
-                        + $"{(code.Step <= 4 ? "fully dispersed" : "mixed in")}."
+                    + $"{(code.Step <= 4 ? "fully dispersed" : "mixed in")}."
                 ),
         ];
         string[] adjuvant = inputs.Word("adjuvant") switch
@@ -85,7 +95,7 @@ internal static class MixingOrder
             [
                 "Before the first tank of a new mix, make a jar test: the same shares in a jar, in this order, looked "
                     + "at after half an hour."
-                + " If it clots, separates, foams or warms, do not mix it.",
+                    + " If it clots, separates, foams or warms, do not mix it.",
                 $"Fill the tank half, {half} of clean water, and start the agitation. Keep it running to the end.",
                 .. products,
                 .. adjuvant,

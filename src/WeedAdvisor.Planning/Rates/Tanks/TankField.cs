@@ -12,7 +12,11 @@ internal static class TankField
 
     /// <summary>The size of a spray tank.</summary>
     public static RateFieldKind.Measure Tank() =>
-        Field.Measure("gal", "L") with { Least = Quantity.Of(1, "L"), Most = Quantity.Of(10000, "L") };
+        Field.Measure("gal", "L") with
+        {
+            Least = Quantity.Of(1, "L"),
+            Most = Quantity.Of(10000, "L"),
+        };
 
     /// <summary>Spray on an area: from a mist of 10 L/ha to a drench of 50 000 L/ha.</summary>
     public static RateFieldKind.Measure SprayVolume() =>
@@ -34,7 +38,9 @@ internal static class TankField
         // Conversions leave a trace in the last digits; a whole number of loads must stay one.
         decimal full = Math.Floor(Math.Round(loads, 12));
         decimal rest = Math.Max(0, Math.Round(loads, 12) - full);
-        return (full, sheet.Line(
+        return (
+            full,
+            sheet.Line(
                 "Last load",
                 $"{amount} - {Figures.Of(full, 6)} × {size}",
                 size * (rest == 0 ? 0 : loads - full),

@@ -4,8 +4,10 @@ namespace WeedAdvisor.Planning.Rates.Tanks;
 internal static class TankForms
 {
     /// <summary>The group.</summary>
-    public static RateGroup Group { get; } = new(
-        "tank",
-        "What goes into each tank or hopper, in which order, and what is left over",
-        [TankLoads.Form, MixingOrder.Form, LeftOver.Form, HopperLoads.Form]);
+    public static RateGroup Group { get; } =
+        new(
+            "tank",
+            "What goes into each tank or hopper, in which order, and what is left over",
+            [TankLoads.Form, MixingOrder.Form, LeftOver.Form, HopperLoads.Form]
+        );
 }

@@ -14,50 +14,61 @@ namespace WeedAdvisor.Planning.Rates.Tanks;
 internal static class TankLoads
 {
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "tank",
-        "loads",
-        "Tanks of spray for an area",
-        "Calibrate first: the spray volume must be what your sprayer really puts on. Mix only what the area takes.",
-        [
-            new("area", "Area to spray", Field.Ground(), "The ground that the spray covers."),
+    public static RateForm Form { get; } =
+        new(
+            "tank",
+            "loads",
+            "Tanks of spray for an area",
+            "Calibrate first: the spray volume must be what your sprayer really puts on. Mix only what the area takes.",
+            [
+                new("area", "Area to spray", Field.Ground(), "The ground that the spray covers."),
                 new(
                     "spray-volume",
                     "Spray volume",
                     TankField.SprayVolume(),
                     "From the calibration, within what the label asks for."
                 ),
-            new("tank", "Tank", TankField.Tank(), "What you fill it to."),
-            new("rate", "Rate of product", ProductField.ProductRate(), "From the label, for this use."),
+                new("tank", "Tank", TankField.Tank(), "What you fill it to."),
+                new("rate", "Rate of product", ProductField.ProductRate(), "From the label, for this use."),
                 new("most", "Highest rate of the label", ProductField.ProductRate(), "To hold the rate against.")
                 {
                     IsOptional = true,
                 },
-            new("dead-volume", "Stays in pump and hoses", Field.Liquid() with { MayBeZero = true },
+                new(
+                    "dead-volume",
+                    "Stays in pump and hoses",
+                    Field.Liquid() with
+                    {
+                        MayBeZero = true,
+                    },
                     "Spray that the sprayer cannot put out; spray water until it sucks air and measure what drains."
                 )
                 {
                     Default = "0 L",
                 },
-        ],
-        Work)
-    {
-        Example = Field.Example(
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(
                 ("area", "20000 ft2"),
                 ("spray-volume", "40 gal/acre"),
                 ("tank", "4 gal"),
                 ("rate", "2 pt/acre"),
                 ("dead-volume", "1 qt")
             ),
-    };
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
-        Quantity rate = inputs.Measure("rate"), tank = inputs.Measure("tank"), dead = inputs.Measure("dead-volume");
+        Quantity rate = inputs.Measure("rate"),
+            tank = inputs.Measure("tank"),
+            dead = inputs.Measure("dead-volume");
         if ((ProductField.DoubtRate("rate", rate) ?? OnArea.AboveMost(inputs) ?? DeadTooLarge(dead, tank)) is { } wrong)
             return wrong;
         var sheet = new WorkingSheet();
-        string volume = ProductField.IsUs(tank) ? "gal" : "L", ground = volume == "gal" ? "acre" : "ha";
+        string volume = ProductField.IsUs(tank) ? "gal" : "L",
+            ground = volume == "gal" ? "acre" : "ha";
         Quantity area = sheet.Convert("Area", inputs.Measure("area"), ground);
         Quantity onGround = sheet.Convert("Spray volume", inputs.Measure("spray-volume"), $"{volume}/{ground}");
         tank = sheet.Convert("Tank", tank, volume);
@@ -103,12 +114,18 @@ internal static class TankLoads
         };
     }
 
-    private static RateProblem? DeadTooLarge(Quantity dead, Quantity tank) => dead.InBase >= tank.InBase
-        ? new("dead-volume", $"{dead} cannot stay behind in a tank of {tank}")
-        : null;
+    private static RateProblem? DeadTooLarge(Quantity dead, Quantity tank) =>
+        dead.InBase >= tank.InBase ? new("dead-volume", $"{dead} cannot stay behind in a tank of {tank}") : null;
 
     private static ImmutableArray<RateResult> Fill(
-        WorkingSheet sheet, string id, string name, Quantity spray, Quantity inSpray, Quantity onGround, Quantity rate)
+        WorkingSheet sheet,
+        string id,
+        string name,
+        Quantity spray,
+        Quantity inSpray,
+        Quantity onGround,
+        Quantity rate
+    )
     {
         RateResult product = ProductResults.Amount($"{id}-product", $"Product in {name}", inSpray * spray);
         sheet.Line(product.Label, $"{spray} ÷ {onGround} × {rate}", product.Value, product.Value.Unit.Symbol);

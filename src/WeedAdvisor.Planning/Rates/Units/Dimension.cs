@@ -47,12 +47,12 @@ public readonly record struct Dimension(int Length, int Mass, int Time, int Coun
     public static Dimension Strength => Weight / Volume;
 
     /// <summary>The dimension of a product.</summary>
-    public static Dimension operator *(Dimension left, Dimension right) => new(
-        left.Length + right.Length, left.Mass + right.Mass, left.Time + right.Time, left.Count + right.Count);
+    public static Dimension operator *(Dimension left, Dimension right) =>
+        new(left.Length + right.Length, left.Mass + right.Mass, left.Time + right.Time, left.Count + right.Count);
 
     /// <summary>The dimension of a quotient.</summary>
-    public static Dimension operator /(Dimension left, Dimension right) => new(
-        left.Length - right.Length, left.Mass - right.Mass, left.Time - right.Time, left.Count - right.Count);
+    public static Dimension operator /(Dimension left, Dimension right) =>
+        new(left.Length - right.Length, left.Mass - right.Mass, left.Time - right.Time, left.Count - right.Count);
 
     /// <summary>The dimension of a product.</summary>
     public static Dimension Multiply(Dimension left, Dimension right) => left * right;

@@ -90,7 +90,7 @@ public static class OtherUnits
         UnitSystem.IsMetric(new Quantity(1, unit)) ? UnitFamily.Metric
         : s_whole.ContainsKey(unit.Symbol) || unit.Symbol.Split('/').Any(part => s_simple.ContainsKey(Bare(part)))
             ? UnitFamily.Us
-            : UnitFamily.Neither;
+        : UnitFamily.Neither;
 
     /// <summary>The unit of the other system; null for one that both use.</summary>
     public static Unit? Of(Unit unit)

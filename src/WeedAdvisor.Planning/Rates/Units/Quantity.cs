@@ -23,9 +23,12 @@ public readonly record struct Quantity(decimal Value, Unit Unit)
 
     /// <summary>The number that this is in another unit.</summary>
     /// <exception cref="ArgumentException">The unit measures something else.</exception>
-    public decimal In(Unit unit) => unit.Dimension == Dimension
-        ? unit == Unit ? Value : InBase / unit.Factor
-        : throw new ArgumentException($"{Unit} cannot be given in {unit}", nameof(unit));
+    public decimal In(Unit unit) =>
+        unit.Dimension == Dimension
+            ? unit == Unit
+                ? Value
+                : InBase / unit.Factor
+            : throw new ArgumentException($"{Unit} cannot be given in {unit}", nameof(unit));
 
     /// <summary>The number that this is in another unit of the table.</summary>
     /// <exception cref="ArgumentException">There is no such unit, or it measures something else.</exception>
@@ -58,12 +61,18 @@ public readonly record struct Quantity(decimal Value, Unit Unit)
     /// <summary>The sum, in the unit of the first.</summary>
     /// <exception cref="ArgumentException">They measure different things.</exception>
     public static Quantity operator +(Quantity left, Quantity right) =>
-        left with { Value = left.Value + right.In(left.Unit) };
+        left with
+        {
+            Value = left.Value + right.In(left.Unit),
+        };
 
     /// <summary>The difference, in the unit of the first.</summary>
     /// <exception cref="ArgumentException">They measure different things.</exception>
     public static Quantity operator -(Quantity left, Quantity right) =>
-        left with { Value = left.Value - right.In(left.Unit) };
+        left with
+        {
+            Value = left.Value - right.In(left.Unit),
+        };
 
     /// <summary>The product, in base units.</summary>
     public static Quantity Multiply(Quantity left, Quantity right) => left * right;
@@ -82,8 +91,10 @@ public readonly record struct Quantity(decimal Value, Unit Unit)
 
     private static Unit Plain(Dimension dimension) => new(PlainSymbol(dimension), dimension, 1);
 
-    private static string PlainSymbol(Dimension dimension) => dimension == Dimension.None
-        ? ""
-        : FormattableString.Invariant(
-            $"m^{dimension.Length} kg^{dimension.Mass} s^{dimension.Time} pot^{dimension.Count}");
+    private static string PlainSymbol(Dimension dimension) =>
+        dimension == Dimension.None
+            ? ""
+            : FormattableString.Invariant(
+                $"m^{dimension.Length} kg^{dimension.Mass} s^{dimension.Time} pot^{dimension.Count}"
+            );
 }

@@ -122,7 +122,8 @@ public static partial class QuantityReader
 
     [GeneratedRegex(
         @"^(?<minus>-)?\s*(?:(?<plain>\d+(?:\.\d+)?|\.\d+)(?:\s+(?<above>\d{1,6})/(?<below>\d{1,6}))?|(?<above>\d{1,6})/(?<below>\d{1,6}))\s*(?<unit>[^\d\s,;.][^\s,;]*)?$",
-        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex NumberAndUnit();
 
     [GeneratedRegex(@"\b(fl|sq|cu)\.?\s+(?=[a-z])", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]

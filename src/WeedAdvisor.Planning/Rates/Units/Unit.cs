@@ -22,7 +22,8 @@ public sealed record Unit(string Symbol, Dimension Dimension, decimal Factor)
         return new Unit(
             $"{above.Symbol}/{number}{below.Symbol}",
             above.Dimension / below.Dimension,
-            above.Factor / (count * below.Factor));
+            above.Factor / (count * below.Factor)
+        );
     }
 
     /// <summary>Its symbol.</summary>

@@ -131,7 +131,8 @@ public static class UnitTable
         string bare = part.TrimStart([.. "0123456789"]).TrimStart(' ', '-');
         string number = part[..part.TakeWhile(char.IsAsciiDigit).Count()];
         int count = 1;
-        bool good = number.Length == 0
+        bool good =
+            number.Length == 0
             || (int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out count) && count > 0);
         return good && s_units.TryGetValue(bare, out Unit? unit) ? (count, unit) : null;
     }

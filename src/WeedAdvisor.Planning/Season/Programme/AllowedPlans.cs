@@ -16,7 +16,11 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <param name="Found">What was found.</param>
 /// <param name="Uses">For each plan in it, what goes on, with its days.</param>
 internal sealed record AllowedPlans<T>(
-    SeasonCase Season, SeasonSearch Search, T Found, ImmutableArray<ImmutableArray<PlannedUse>> Uses)
+    SeasonCase Season,
+    SeasonSearch Search,
+    T Found,
+    ImmutableArray<ImmutableArray<PlannedUse>> Uses
+)
 {
     /// <summary>Searches until every plan found has a day for each of its uses.</summary>
     /// <param name="season">The case.</param>
@@ -31,7 +35,8 @@ internal sealed record AllowedPlans<T>(
         Func<AreaCase, AreaAdvice> ask,
         KnowledgeBase knowledge,
         Func<SeasonSearch, T> find,
-        Func<T, ImmutableArray<SeasonPlan>> plansIn)
+        Func<T, ImmutableArray<SeasonPlan>> plansIn
+    )
     {
         for (int tries = 0; ; tries++)
         {

@@ -22,7 +22,8 @@ internal sealed class CandidateList(
     IReadOnlyList<WeedPressure> weeds,
     SeasonBasis basis,
     KnowledgeBase knowledge,
-    ImmutableArray<Escape> escapes)
+    ImmutableArray<Escape> escapes
+)
 {
     private const decimal DaysInWeek = 7;
     private const string FinishedPot = "finished-pot";
@@ -51,7 +52,8 @@ internal sealed class CandidateList(
             ],
             [.. full.Select(control => ControlOverTime.Of(control, residual, left))],
             Doses(treatment),
-            Sites(treatment))
+            Sites(treatment)
+        )
         {
             MinWeeksBetween = WeeksBetween(treatment),
             MaxUsesPerYear = UsesPerYear(treatment),
@@ -62,21 +64,26 @@ internal sealed class CandidateList(
     /// The same for something that went on before the plan, whether or not it is still clear: it holds intervals and
     /// counts in the run of a site of action, and controls what the rules know it to control.
     /// </summary>
-    public SeasonCandidate Past(Treatment treatment) => new(
-        treatment.Id,
-        [.. Enumerable.Repeat((decimal?)null, SeasonYear.Weeks)],
-        [
-            .. weeds.Select(weed => ControlOverTime.Of(
-                FullControl(treatment, weed.Weed),
-                treatment.ResidualWeeks ?? new Span(0, 0),
-                (double)Numbers[UsualIds.ControlLeft] / 100)),
-        ],
-        Doses(treatment),
-        Sites(treatment))
-    {
-        MinWeeksBetween = WeeksBetween(treatment),
-        MaxUsesPerYear = UsesPerYear(treatment),
-    };
+    public SeasonCandidate Past(Treatment treatment) =>
+        new(
+            treatment.Id,
+            [.. Enumerable.Repeat((decimal?)null, SeasonYear.Weeks)],
+            [
+                .. weeds.Select(weed =>
+                    ControlOverTime.Of(
+                        FullControl(treatment, weed.Weed),
+                        treatment.ResidualWeeks ?? new Span(0, 0),
+                        (double)Numbers[UsualIds.ControlLeft] / 100
+                    )
+                ),
+            ],
+            Doses(treatment),
+            Sites(treatment)
+        )
+        {
+            MinWeeksBetween = WeeksBetween(treatment),
+            MaxUsesPerYear = UsesPerYear(treatment),
+        };
 
     // The product's own limits; those of its actives are rows of the problem.
     private static int? UsesPerYear(Treatment treatment)
@@ -88,9 +95,10 @@ internal sealed class CandidateList(
     }
 
     // The longest interval of the product and its actives holds between it and every other product that shares one.
-    private int WeeksBetween(Treatment treatment) => LimitCheck.IntervalDays(treatment, knowledge) is { } days
-        ? (int)decimal.Ceiling(days / DaysInWeek)
-        : Numbers.Whole(UsualIds.UnknownInterval);
+    private int WeeksBetween(Treatment treatment) =>
+        LimitCheck.IntervalDays(treatment, knowledge) is { } days
+            ? (int)decimal.Ceiling(days / DaysInWeek)
+            : Numbers.Whole(UsualIds.UnknownInterval);
 
     // Product and labour, and the plants that even tolerant crops lose.
     private decimal? CostUsd(Treatment treatment)
@@ -113,11 +121,11 @@ internal sealed class CandidateList(
     // Where the scheme gives no group, or says only that it does not know one, the active itself stands for its site of
     // action.
     private static ImmutableArray<string> Sites(Treatment treatment) =>
-    [
+        [
             .. treatment
                 .Actives.Select(active =>
                     active.Group is { } group && PastProduct.SitesOf(treatment).Contains(group) ? group : active.Name
                 )
-            .Distinct(StringComparer.Ordinal),
-    ];
+                .Distinct(StringComparer.Ordinal),
+        ];
 }

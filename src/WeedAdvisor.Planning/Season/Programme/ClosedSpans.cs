@@ -52,31 +52,35 @@ internal static class ClosedSpans
         if (season.Treatments.Any(treatment => season.Weekly.IsClear(treatment.Id, week)))
             return null;
         AreaAdvice advice = season.Weekly.On(season.Year.DayOf(week));
-        string? common = advice.Barred
-            .Where(barred => preventives.Contains(barred.Action))
+        string? common = advice
+            .Barred.Where(barred => preventives.Contains(barred.Action))
             .SelectMany(barred => barred.Because.Select(reason => reason.Judgement).Distinct(StringComparer.Ordinal))
             .GroupBy(judgement => judgement, StringComparer.Ordinal)
             .OrderByDescending(group => group.Count())
             .ThenBy(group => group.Key, StringComparer.Ordinal)
-            .FirstOrDefault()?.Key;
+            .FirstOrDefault()
+            ?.Key;
         return common ?? (advice.Waiting.Any(waiting => preventives.Contains(waiting.Action)) ? Unanswered : Nothing);
     }
 
     // Where not one is ever clear the reason is looked for among all that stop seed.
-    private static HashSet<string> Preventives(SeasonCase season, KnowledgeBase knowledge) => season.Treatments.IsEmpty
+    private static HashSet<string> Preventives(SeasonCase season, KnowledgeBase knowledge) =>
+        season.Treatments.IsEmpty
             ?
             [
                 .. knowledge
                     .Treatments.Values.Where(treatment => treatment.Role == "preemergence")
                     .Select(treatment => treatment.Id),
             ]
-        : [.. season.Treatments.Select(treatment => treatment.Id)];
+            : [.. season.Treatments.Select(treatment => treatment.Id)];
 
     // A reason is a judgement, or stands for itself.
-    private static string WordsOf(string reason, AreaAdvice advice, HashSet<string> preventives) => advice.Barred
-        .Where(barred => preventives.Contains(barred.Action))
-        .SelectMany(barred => barred.Because)
-        .FirstOrDefault(one => one.Judgement == reason) is { } found
+    private static string WordsOf(string reason, AreaAdvice advice, HashSet<string> preventives) =>
+        advice
+            .Barred.Where(barred => preventives.Contains(barred.Action))
+            .SelectMany(barred => barred.Because)
+            .FirstOrDefault(one => one.Judgement == reason)
+            is { } found
             ? $"for most of them: {found.Text}"
             : reason;
 }

@@ -39,6 +39,7 @@ internal static class EscapeSpans
             from,
             to,
             weeks.Sum(week => weed.Emergence[week] * (1 - control[week])),
-            weeks.Sum(week => weed.EscapeUsd[week] * (decimal)(1 - control[week])));
+            weeks.Sum(week => weed.EscapeUsd[week] * (decimal)(1 - control[week]))
+        );
     }
 }

@@ -31,14 +31,21 @@ internal sealed class HandDays(SeasonCase season, ImmutableArray<PlannedUse> use
     public bool MeetUse(DayRun days) => uses.Any(use => use.Days.First <= days.Last && use.Days.Last >= days.First);
 
     // Of the days on which a use may have been made by then the latest keeps people out longest.
-    private bool Reckoned(DateOnly day) => Closures
-        .Of(
-            PlannedUse.After(season.Through, day, uses
-                .Where(use => use.Days.First < day)
-                .Select(use => use.DoneOn(use.Days.Last < day ? use.Days.Last : day.AddDays(-1)))),
-            knowledge)
-        .All(closure => closure.Runs == Truth.No);
+    private bool Reckoned(DateOnly day) =>
+        Closures
+            .Of(
+                PlannedUse.After(
+                    season.Through,
+                    day,
+                    uses.Where(use => use.Days.First < day)
+                        .Select(use => use.DoneOn(use.Days.Last < day ? use.Days.Last : day.AddDays(-1)))
+                ),
+                knowledge
+            )
+            .All(closure => closure.Runs == Truth.No);
 
-    private IEnumerable<DayRun> Runs(DateOnly from, DateOnly to) => DayRun.In(
-        Enumerable.Range(0, Math.Max(0, to.DayNumber - from.DayNumber + 1)).Select(from.AddDays).Where(AreOpen));
+    private IEnumerable<DayRun> Runs(DateOnly from, DateOnly to) =>
+        DayRun.In(
+            Enumerable.Range(0, Math.Max(0, to.DayNumber - from.DayNumber + 1)).Select(from.AddDays).Where(AreOpen)
+        );
 }

@@ -17,19 +17,21 @@ public static class NextYear
     /// <param name="found">The area as the visit found it.</param>
     /// <param name="plan">The year that was planned, taken to be carried out with nothing coming through and nothing
     /// hurt.</param>
-    public static Outcome<SeasonCase, string> Of(Advisor advisor, AreaCase found, YearPlan plan) => SeasonCase.Of(
-        advisor,
-        found with
-        {
-            Area = plan.Case.Area with
+    public static Outcome<SeasonCase, string> Of(Advisor advisor, AreaCase found, YearPlan plan) =>
+        SeasonCase.Of(
+            advisor,
+            found with
             {
-                Past = [.. plan.Case.Area.Past ?? [], .. plan.Uses.Select(use => use.DoneOn(use.Days.Last))],
+                Area = plan.Case.Area with
+                {
+                    Past = [.. plan.Case.Area.Past ?? [], .. plan.Uses.Select(use => use.DoneOn(use.Days.Last))],
+                },
             },
-        },
-        plan.Case.Request with
-        {
-            From = plan.Case.Year.From.AddDays(DaysInPlan),
-            Closed = [],
-            Uncovering = plan.Case.Request.Uncovering?.AddYears(1),
-        });
+            plan.Case.Request with
+            {
+                From = plan.Case.Year.From.AddDays(DaysInPlan),
+                Closed = [],
+                Uncovering = plan.Case.Request.Uncovering?.AddYears(1),
+            }
+        );
 }

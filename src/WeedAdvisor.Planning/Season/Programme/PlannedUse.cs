@@ -44,11 +44,8 @@ public sealed record PlannedUse(string Treatment, DayRun Days, bool IsLongestOfS
     /// <summary>
     /// The use as something that has been done on one of its days: nothing came through, and it was watered in.
     /// </summary>
-    public PastApplication DoneOn(DateOnly day) => new(Treatment, day, "clean", WordSet.Empty)
-    {
-        PartOnly = false,
-        WateredIn = true,
-    };
+    public PastApplication DoneOn(DateOnly day) =>
+        new(Treatment, day, "clean", WordSet.Empty) { PartOnly = false, WateredIn = true };
 
     /// <summary>An area on a day, with uses of the plan among what was put on before.</summary>
     internal static AreaCase After(AreaThroughYear through, DateOnly day, IEnumerable<PastApplication> done)

@@ -8,7 +8,11 @@ namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>Finds the first days on which the rules allow a practice, with what the plan has put on by then.</summary>
 internal sealed class PracticeDays(
-    SeasonCase season, ImmutableArray<PlannedUse> uses, HandDays hands, Func<AreaCase, AreaAdvice> ask)
+    SeasonCase season,
+    ImmutableArray<PlannedUse> uses,
+    HandDays hands,
+    Func<AreaCase, AreaAdvice> ask
+)
 {
     // As long as an application's week and the longest entry interval may put it off.
     private const int LongestOff = 28;
@@ -56,7 +60,7 @@ internal sealed class PracticeDays(
 
     private AreaCase On(DateOnly day) => PlannedUse.After(season.Through, day, Done(day));
 
-    private IEnumerable<PastApplication> Done(DateOnly day) => uses
-        .Where(use => use.Days.First < day)
-        .Select(use => use.DoneOn(use.Days.Last < day ? use.Days.Last : day.AddDays(-1)));
+    private IEnumerable<PastApplication> Done(DateOnly day) =>
+        uses.Where(use => use.Days.First < day)
+            .Select(use => use.DoneOn(use.Days.Last < day ? use.Days.Last : day.AddDays(-1)));
 }

@@ -20,11 +20,14 @@ internal static class ProblemLimits
         SeasonYear year,
         ImmutableArray<Treatment> treatments,
         UsualNumbers numbers,
-        KnowledgeBase knowledge) => new()
+        KnowledgeBase knowledge
+    ) =>
+        new()
         {
             Yearly =
             [
-                .. treatments.SelectMany(treatment => LimitsOf(treatment, knowledge))
+                .. treatments
+                    .SelectMany(treatment => LimitsOf(treatment, knowledge))
                     .GroupBy(RowOf, StringComparer.Ordinal)
                     .Select(row => row.MinBy(limit => limit.Most)!)
                     .Select(limit => new Search.ActiveLimit(
@@ -43,17 +46,19 @@ internal static class ProblemLimits
     /// use that nobody can count fills the year. An active without a limit counts nothing and still holds intervals.
     /// </summary>
     public static ImmutableArray<ActiveDose> DosesOf(Treatment treatment, KnowledgeBase knowledge) =>
-    [
-        .. OfActives(treatment, knowledge)
-            .Select(limit => new ActiveDose(RowOf(limit), DoseOf(limit, treatment)))
-            .Concat(treatment.Actives.Select(active => new ActiveDose(active.Name, 0)))
-            .DistinctBy(dose => dose.Active, StringComparer.Ordinal),
-    ];
+        [
+            .. OfActives(treatment, knowledge)
+                .Select(limit => new ActiveDose(RowOf(limit), DoseOf(limit, treatment)))
+                .Concat(treatment.Actives.Select(active => new ActiveDose(active.Name, 0)))
+                .DistinctBy(dose => dose.Active, StringComparer.Ordinal),
+        ];
 
     // All limits of an active count all products that hold it, also those that its own label frees.
     private static IEnumerable<YearlyLimit> OfActives(Treatment treatment, KnowledgeBase knowledge) =>
-        knowledge.Treatments.Values
-            .Where(other => other.Actives.Any(active => treatment.Actives.Any(own => own.Name == active.Name)))
+        knowledge
+            .Treatments.Values.Where(other =>
+                other.Actives.Any(active => treatment.Actives.Any(own => own.Name == active.Name))
+            )
             .SelectMany(other => LimitsOf(other, knowledge))
             .Where(limit => treatment.Actives.Any(active => active.Name == limit.Active))
             .Where(limit => limit.Form is null || limit.Form == treatment.Form)
@@ -63,21 +68,22 @@ internal static class ProblemLimits
     private static IEnumerable<YearlyLimit> LimitsOf(Treatment treatment, KnowledgeBase knowledge) =>
         LimitTable.Of(knowledge).YearlyOf(treatment).Where(limit => limit.Active is not null);
 
-    private static decimal DoseOf(YearlyLimit limit, Treatment treatment) => limit.Kind == LimitKind.Uses
-        ? 1
-        : ActiveAmounts.Published(treatment, limit.Active!)?.Most ?? limit.Allowed;
+    private static decimal DoseOf(YearlyLimit limit, Treatment treatment) =>
+        limit.Kind == LimitKind.Uses ? 1 : ActiveAmounts.Published(treatment, limit.Active!)?.Most ?? limit.Allowed;
 
     private static decimal Before(YearlyLimit limit, VisitArea area, SeasonYear year, KnowledgeBase knowledge) =>
         LimitCheck.MostBefore(limit, area.Past ?? [], year.From, knowledge) ?? limit.Allowed;
 
     // The search counts kilograms of a name: a limit on uses is one on a made-up active of which each use brings one.
-    private static string RowOf(YearlyLimit limit) => string.Join(
-        ' ',
-        new[]
-        {
-            limit.Active,
-            limit.Form,
-            limit.Kind == LimitKind.Uses ? "(uses)" : "",
-            limit.IsStandIn ? "(one full use)" : "",
-        }.Where(part => !string.IsNullOrEmpty(part)));
+    private static string RowOf(YearlyLimit limit) =>
+        string.Join(
+            ' ',
+            new[]
+            {
+                limit.Active,
+                limit.Form,
+                limit.Kind == LimitKind.Uses ? "(uses)" : "",
+                limit.IsStandIn ? "(one full use)" : "",
+            }.Where(part => !string.IsNullOrEmpty(part))
+        );
 }

@@ -65,7 +65,8 @@ internal static class SeasonAssumptions
 
         string[] unlimited =
         [
-            .. season.Treatments.SelectMany(treatment => LimitTable.Of(knowledge).YearlyOf(treatment))
+            .. season
+                .Treatments.SelectMany(treatment => LimitTable.Of(knowledge).YearlyOf(treatment))
                 .Where(limit => limit.IsStandIn)
                 .Select(limit => limit.Active!)
                 .Distinct(StringComparer.Ordinal)

@@ -64,11 +64,15 @@ public sealed record SeasonCase
         KnowledgeBase knowledge,
         Func<AreaCase, AreaAdvice> advise,
         AreaCase found,
-        SeasonRequest request) =>
-        Of(knowledge, SeasonRules.Of(knowledge, advise), found, request);
+        SeasonRequest request
+    ) => Of(knowledge, SeasonRules.Of(knowledge, advise), found, request);
 
     private static Outcome<SeasonCase, string> Of(
-        KnowledgeBase knowledge, SeasonRules rules, AreaCase found, SeasonRequest request)
+        KnowledgeBase knowledge,
+        SeasonRules rules,
+        AreaCase found,
+        SeasonRequest request
+    )
     {
         (DateOnly visit, VisitArea area, _) = found;
         var reading = AreaReading.Of(area, visit, knowledge);
@@ -121,13 +125,15 @@ public sealed record SeasonCase
         SeasonYear year,
         AreaThroughYear through,
         SeasonRules rules,
-        ImmutableArray<WeedPressure> weeds)
+        ImmutableArray<WeedPressure> weeds
+    )
     {
         WeeklyAdvice weekly = rules.Weekly(through, year);
         var list = new CandidateList(weekly, weeds, basis, knowledge, EscapesOfArea.Of(area.Past, knowledge));
         (Treatment Treatment, SeasonCandidate Candidate)[] candidates =
         [
-            .. weekly.Preventives(knowledge.Treatments)
+            .. weekly
+                .Preventives(knowledge.Treatments)
                 .Select(treatment => (Treatment: treatment, Candidate: list.Of(treatment)))
                 .Where(pair => pair.Candidate is not null)
                 .Select(pair => (pair.Treatment, pair.Candidate!)),
@@ -142,25 +148,28 @@ public sealed record SeasonCase
             [.. weeds.Select(weed => new SeasonWeed(weed.Weed.Id, weed.EscapeUsd))],
             [.. candidates.Select(pair => history.Counted(pair.Treatment, pair.Candidate))],
             ProblemLimits.Of(area, request, year, treatments, basis.Numbers, knowledge),
-            SeasonWishList.Of(request, basis.Numbers, treatments))
+            SeasonWishList.Of(request, basis.Numbers, treatments)
+        )
         {
             Weeks = SeasonYear.Weeks,
             History = history.Uses(),
         };
-        return Outcome<SeasonCase, string>.Good(new SeasonCase
-        {
-            Area = area,
-            Request = request,
-            Year = year,
-            Region = basis.Region,
-            Through = through,
-            Rules = rules,
-            Weekly = weekly,
-            Weeds = weeds,
-            Treatments = treatments,
-            Labour = basis.Labour,
-            Numbers = basis.Numbers,
-            Problem = problem,
-        });
+        return Outcome<SeasonCase, string>.Good(
+            new SeasonCase
+            {
+                Area = area,
+                Request = request,
+                Year = year,
+                Region = basis.Region,
+                Through = through,
+                Rules = rules,
+                Weekly = weekly,
+                Weeds = weeds,
+                Treatments = treatments,
+                Labour = basis.Labour,
+                Numbers = basis.Numbers,
+                Problem = problem,
+            }
+        );
     }
 }

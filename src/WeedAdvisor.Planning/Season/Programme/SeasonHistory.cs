@@ -30,13 +30,16 @@ internal sealed class SeasonHistory(VisitArea area, SeasonYear year, CandidateLi
     /// The uses, oldest first; those that stop no seed are left out, for they are not of the programme.
     /// </summary>
     public ImmutableArray<PastUse> Uses() =>
-    [
-        .. Within
-            .Where(past => past.Treatment.Role == "preemergence")
-            .Select(past => new PastUse(Math.Min(-1, year.WeekOf(past.Day)), list.Past(past.Treatment))),
-    ];
+        [
+            .. Within
+                .Where(past => past.Treatment.Role == "preemergence")
+                .Select(past => new PastUse(Math.Min(-1, year.WeekOf(past.Day)), list.Past(past.Treatment))),
+        ];
 
     /// <summary>A candidate with the uses that the year before has had of it.</summary>
     public SeasonCandidate Counted(Treatment treatment, SeasonCandidate candidate) =>
-        candidate with { UsesBefore = Within.Count(past => past.Treatment.Id == treatment.Id) };
+        candidate with
+        {
+            UsesBefore = Within.Count(past => past.Treatment.Id == treatment.Id),
+        };
 }

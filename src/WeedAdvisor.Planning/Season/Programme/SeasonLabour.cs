@@ -16,7 +16,14 @@ public sealed record SeasonLabour(decimal WageUsdPerHour, int RoundsWeeks, Weedi
     public double UsdOfOne(WeedTraits traits, int weekOfYear)
     {
         Outcome<EscapeCost, string> cost = EscapeCost.Of(
-            traits, weekOfYear, RoundsWeeks, Numbers.Missed, Numbers.SmallestPulledCm, (double)WageUsdPerHour, Numbers);
+            traits,
+            weekOfYear,
+            RoundsWeeks,
+            Numbers.Missed,
+            Numbers.SmallestPulledCm,
+            (double)WageUsdPerHour,
+            Numbers
+        );
         return cost.IsGood ? cost.Value.Usd : throw new InvalidOperationException(string.Join(' ', cost.Refusals));
     }
 }

@@ -19,8 +19,11 @@ public static class SeasonPlanner
     /// quicker.</param>
     /// <param name="stop">Stops early.</param>
     public static YearPlan Quick(
-        SeasonCase season, KnowledgeBase knowledge, SeasonSearch search, CancellationToken stop = default) =>
-        Planned(season, knowledge, search, isFull: false, stop);
+        SeasonCase season,
+        KnowledgeBase knowledge,
+        SeasonSearch search,
+        CancellationToken stop = default
+    ) => Planned(season, knowledge, search, isFull: false, stop);
 
     /// <summary>
     /// The best year with the next best, the price of each rule and of each month, and the clash when there is no plan.
@@ -29,15 +32,27 @@ public static class SeasonPlanner
         Planned(season, knowledge, SeasonSearch.Prepare(season.Problem), isFull: true, stop);
 
     private static YearPlan Planned(
-        SeasonCase season, KnowledgeBase knowledge, SeasonSearch search, bool isFull, CancellationToken stop)
+        SeasonCase season,
+        KnowledgeBase knowledge,
+        SeasonSearch search,
+        bool isFull,
+        CancellationToken stop
+    )
     {
         Func<AreaCase, AreaAdvice> ask = season.Rules.Open();
         SeasonPlan? proposed = search.Solve(stop: stop).Plan;
         AllowedPlans<SeasonPlan?> bests = AllowedPlans<SeasonPlan?>.Of(
-            season, search, ask, knowledge, one => one.Solve(stop: stop).Plan, plan => plan is null ? [] : [plan]);
+            season,
+            search,
+            ask,
+            knowledge,
+            one => one.Solve(stop: stop).Plan,
+            plan => plan is null ? [] : [plan]
+        );
         (season, search, SeasonPlan? best, _) = bests;
-        AllowedPlans<Alternatives>? next = isFull && best is not null
-            ? AllowedPlans<Alternatives>.Of(
+        AllowedPlans<Alternatives>? next =
+            isFull && best is not null
+                ? AllowedPlans<Alternatives>.Of(
                     season,
                     search,
                     ask,
@@ -45,7 +60,7 @@ public static class SeasonPlanner
                     one => Alternatives.Of(one, best, HowManyNext, stop: stop),
                     found => found.Plans
                 )
-            : null;
+                : null;
         return new YearPlan
         {
             Case = season,
@@ -66,17 +81,22 @@ public static class SeasonPlanner
     }
 
     private static ImmutableArray<MonthPrice> Months(
-        SeasonCase season, SeasonSearch search, SeasonPlan best, CancellationToken stop)
+        SeasonCase season,
+        SeasonSearch search,
+        SeasonPlan best,
+        CancellationToken stop
+    )
     {
-        IEnumerable<(int Year, int Month)> months = best.Applications
-            .Select(one => season.Year.DayOf(one.Week))
+        IEnumerable<(int Year, int Month)> months = best
+            .Applications.Select(one => season.Year.DayOf(one.Week))
             .Select(day => (day.Year, day.Month))
             .Distinct();
         return [.. months.Select(month => Priced(month.Year, month.Month))];
 
         MonthPrice Priced(int year, int month)
         {
-            IEnumerable<int> weeks = Enumerable.Range(0, SeasonYear.Weeks)
+            IEnumerable<int> weeks = Enumerable
+                .Range(0, SeasonYear.Weeks)
                 .Where(week => season.Year.DayOf(week) is var day && day.Year == year && day.Month == month);
             SeasonWishes wishes = season.Problem.Wishes;
             SeasonProblem shut = season.Problem with

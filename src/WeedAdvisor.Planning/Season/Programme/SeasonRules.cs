@@ -18,21 +18,23 @@ public sealed class SeasonRules
     private SeasonRules(
         VerdictStretches stretches,
         Func<Func<AreaCase, AreaAdvice>> open,
-        Func<AreaThroughYear, SeasonYear, WeeklyAdvice> weekly) =>
-        (Stretches, _open, _weekly) = (stretches, open, weekly);
+        Func<AreaThroughYear, SeasonYear, WeeklyAdvice> weekly
+    ) => (Stretches, _open, _weekly) = (stretches, open, weekly);
 
     /// <summary>Which days can share one asking.</summary>
     public VerdictStretches Stretches { get; }
 
     /// <summary>The rules through an advisor; each line to it is its own.</summary>
-    public static SeasonRules Of(Advisor advisor) => new(
-        VerdictStretches.Of(advisor.Knowledge),
-        () =>
-        {
-            LiveAdvice? live = null;
-            return area => live is null ? (live = advisor.Open(area)).Advice : live.Change(area);
-        },
-        (through, year) => WeeklyAdvice.Of(advisor, through, year));
+    public static SeasonRules Of(Advisor advisor) =>
+        new(
+            VerdictStretches.Of(advisor.Knowledge),
+            () =>
+            {
+                LiveAdvice? live = null;
+                return area => live is null ? (live = advisor.Open(area)).Advice : live.Change(area);
+            },
+            (through, year) => WeeklyAdvice.Of(advisor, through, year)
+        );
 
     /// <summary>The rules through whatever gives advice on an area and a day.</summary>
     public static SeasonRules Of(KnowledgeBase knowledge, Func<AreaCase, AreaAdvice> advise)

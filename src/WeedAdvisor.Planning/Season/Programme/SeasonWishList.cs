@@ -11,8 +11,7 @@ internal static class SeasonWishList
     /// <summary>
     /// The wishes. A treatment that is no candidate need not be dropped; one that must be used is one.
     /// </summary>
-    public static SeasonWishes Of(
-        SeasonRequest request, UsualNumbers numbers, ImmutableArray<Treatment> treatments)
+    public static SeasonWishes Of(SeasonRequest request, UsualNumbers numbers, ImmutableArray<Treatment> treatments)
     {
         HashSet<string> candidates = [.. treatments.Select(treatment => treatment.Id)];
         return new SeasonWishes

@@ -15,7 +15,8 @@ internal static class Tightening
     private const int LongestGap = 60;
 
     // Each goes further than the one before; the last takes whatever fails out of the year, so that there is an end.
-    private const int TriesWithGaps = 40, TriesWithWeeks = 100;
+    private const int TriesWithGaps = 40,
+        TriesWithWeeks = 100;
 
     /// <summary>The case without what failed.</summary>
     /// <param name="season">The case.</param>
@@ -24,7 +25,12 @@ internal static class Tightening
     /// <param name="days">Asks the rules.</param>
     /// <param name="tries">How often the case has been tightened.</param>
     public static SeasonCase Of(
-        SeasonCase season, SeasonPlan plan, ImmutableArray<PlannedUse> done, UseDays days, int tries)
+        SeasonCase season,
+        SeasonPlan plan,
+        ImmutableArray<PlannedUse> done,
+        UseDays days,
+        int tries
+    )
     {
         SeasonApplication failed = plan.Applications[done.Length];
         if (tries >= TriesWithWeeks)
@@ -32,7 +38,10 @@ internal static class Tightening
         ImmutableArray<SeasonGap> gaps = tries < TriesWithGaps ? Gaps(season, plan, done, days) : [];
         return gaps.IsEmpty
             ? Without(season, failed, all: false)
-            : season with { Problem = season.Problem with { Gaps = [.. season.Problem.Gaps, .. gaps] } };
+            : season with
+            {
+                Problem = season.Problem with { Gaps = [.. season.Problem.Gaps, .. gaps] },
+            };
     }
 
     private static SeasonCase Without(SeasonCase season, SeasonApplication failed, bool all)
@@ -52,7 +61,11 @@ internal static class Tightening
 
     // The distances that one earlier use asks for: of what failed, and of all that fails with it for the same reason.
     private static ImmutableArray<SeasonGap> Gaps(
-        SeasonCase season, SeasonPlan plan, ImmutableArray<PlannedUse> done, UseDays days)
+        SeasonCase season,
+        SeasonPlan plan,
+        ImmutableArray<PlannedUse> done,
+        UseDays days
+    )
     {
         SeasonApplication failed = plan.Applications[done.Length];
         if (days.Free(failed) is not [.., var day])
@@ -88,10 +101,12 @@ internal static class Tightening
         DateOnly day,
         PastApplication[] others,
         HashSet<string> waiting,
-        UseDays days)
+        UseDays days
+    )
     {
         var gaps = ImmutableArray.CreateBuilder<SeasonGap>();
-        int week = season.Year.WeekOf(day), now = plan.Applications[earlier].Week;
+        int week = season.Year.WeekOf(day),
+            now = plan.Applications[earlier].Week;
         int first = earlier > 0 ? plan.Applications[earlier - 1].Week + 1 : week - LongestGap;
         for (int moved = now - 1; moved >= first && waiting.Count > 0; moved--)
         {

@@ -41,10 +41,11 @@ internal sealed class UseDays(SeasonCase season, Func<AreaCase, AreaAdvice> ask,
     /// The days of a week on which a treatment is clear apart from the plan, and has time to be watered in.
     /// </summary>
     public DateOnly[] Free(SeasonApplication application) =>
-    [
-        .. season.Year.DaysOf(application.Week)
-            .Where(day => season.Weekly.IsClear(application.Name, day) && IsDoneBeforeFilm(application.Name, day)),
-    ];
+        [
+            .. season
+                .Year.DaysOf(application.Week)
+                .Where(day => season.Weekly.IsClear(application.Name, day) && IsDoneBeforeFilm(application.Name, day)),
+        ];
 
     /// <summary>What is clear on a day after some uses.</summary>
     public AreaAdvice After(DateOnly day, IEnumerable<PastApplication> done) =>
@@ -92,7 +93,10 @@ internal sealed class UseDays(SeasonCase season, Func<AreaCase, AreaAdvice> ask,
 
     // What is asked of earlier uses can hang on the first day on which they may have been made as well as on the last.
     private IEnumerable<DateOnly> Allowed(
-        SeasonApplication application, DateOnly[] free, ImmutableArray<PlannedUse>.Builder earlier)
+        SeasonApplication application,
+        DateOnly[] free,
+        ImmutableArray<PlannedUse>.Builder earlier
+    )
     {
         if (free.Length == 0 || earlier.Count == 0)
             return free;
@@ -106,8 +110,13 @@ internal sealed class UseDays(SeasonCase season, Func<AreaCase, AreaAdvice> ask,
 
     private IEnumerable<DateOnly> Barred(string treatment, DateOnly[] free, ImmutableArray<PastApplication> done)
     {
-        foreach ((DateOnly from, DateOnly to) in season.Rules.Stretches.Of(
-            day => PlannedUse.After(season.Through, day, done), free[0], free[^1]))
+        foreach (
+            (DateOnly from, DateOnly to) in season.Rules.Stretches.Of(
+                day => PlannedUse.After(season.Through, day, done),
+                free[0],
+                free[^1]
+            )
+        )
         {
             if (After(from, done).IsClear(treatment))
                 continue;
@@ -119,6 +128,8 @@ internal sealed class UseDays(SeasonCase season, Func<AreaCase, AreaAdvice> ask,
     // Those who water in, and those who put the film on, must be through before it closes.
     private bool IsDoneBeforeFilm(string treatment, DateOnly day) =>
         season.Through.CoveringAfter(day) is not { } film
-        || (day.AddDays((int)(knowledge.Treatments[treatment].WaterInWithinDays ?? 0)) < film
-            && new HandDays(season, [new PlannedUse(treatment, new DayRun(day, day), false)], knowledge).AreOpen(film));
+        || (
+            day.AddDays((int)(knowledge.Treatments[treatment].WaterInWithinDays ?? 0)) < film
+            && new HandDays(season, [new PlannedUse(treatment, new DayRun(day, day), false)], knowledge).AreOpen(film)
+        );
 }

@@ -32,7 +32,11 @@ public enum WeedOrigin
 /// <param name="EscapeUsd">What pulling them costs, with all that descends from them, US dollars by week of coming
 /// up.</param>
 public sealed record WeedPressure(
-    Weed Weed, WeedOrigin Origin, ImmutableArray<double> Emergence, ImmutableArray<decimal> EscapeUsd)
+    Weed Weed,
+    WeedOrigin Origin,
+    ImmutableArray<double> Emergence,
+    ImmutableArray<decimal> EscapeUsd
+)
 {
     /// <summary>The most weeds that a plan follows.</summary>
     public const int MostWeeds = 12;
@@ -44,7 +48,11 @@ public sealed record WeedPressure(
     /// seen.
     /// </summary>
     internal static Outcome<IReadOnlyList<WeedPressure>, string> Of(
-        AreaReading area, SeasonYear year, SeasonBasis basis, KnowledgeBase knowledge)
+        AreaReading area,
+        SeasonYear year,
+        SeasonBasis basis,
+        KnowledgeBase knowledge
+    )
     {
         SeasonLabour labour = basis.Labour;
         var found = new List<WeedPressure>();
@@ -63,8 +71,7 @@ public sealed record WeedPressure(
             found.Add(Through(weed, origin, traits.Value, through, year, labour));
         }
 
-        return Outcome<IReadOnlyList<WeedPressure>, string>.Good(
-        [
+        return Outcome<IReadOnlyList<WeedPressure>, string>.Good([
             .. found
                 .Where(one => one.EscapeUsd.Sum() > 0)
                 .OrderBy(one => one.Origin == WeedOrigin.BlownIn)
@@ -75,7 +82,13 @@ public sealed record WeedPressure(
     }
 
     private static WeedPressure Through(
-        Weed weed, WeedOrigin origin, WeedTraits traits, double share, SeasonYear year, SeasonLabour labour)
+        Weed weed,
+        WeedOrigin origin,
+        WeedTraits traits,
+        double share,
+        SeasonYear year,
+        SeasonLabour labour
+    )
     {
         int[] weeksOfYear =
         [
@@ -93,12 +106,13 @@ public sealed record WeedPressure(
         );
     }
 
-    private static string ShareOf(WeedOrigin origin) => origin switch
-    {
-        WeedOrigin.Seeding => UsualIds.Seeding,
-        WeedOrigin.BlownIn => UsualIds.BlownIn,
-        _ => UsualIds.Seen,
-    };
+    private static string ShareOf(WeedOrigin origin) =>
+        origin switch
+        {
+            WeedOrigin.Seeding => UsualIds.Seeding,
+            WeedOrigin.BlownIn => UsualIds.BlownIn,
+            _ => UsualIds.Seen,
+        };
 
     private static IEnumerable<(Weed Weed, WeedOrigin Origin)> Named(AreaReading reading, KnowledgeBase knowledge)
     {

@@ -37,7 +37,11 @@ internal sealed class WorkList
     /// runs.
     /// </summary>
     public static ImmutableArray<PlannedWork> Of(
-        SeasonCase season, ImmutableArray<PlannedUse> uses, Func<AreaCase, AreaAdvice> ask, KnowledgeBase knowledge)
+        SeasonCase season,
+        ImmutableArray<PlannedUse> uses,
+        Func<AreaCase, AreaAdvice> ask,
+        KnowledgeBase knowledge
+    )
     {
         var list = new WorkList(season, uses, ask, knowledge);
         return
@@ -54,16 +58,17 @@ internal sealed class WorkList
 
     private int Usual(string id) => _season.Numbers.Whole(id);
 
-    private static int Order(PlannedWorkKind kind) => kind switch
-    {
-        PlannedWorkKind.Practice => 0,
-        PlannedWorkKind.CleanUp => 1,
-        PlannedWorkKind.Round => 2,
-        PlannedWorkKind.Apply => 3,
-        PlannedWorkKind.WaterIn => 4,
-        PlannedWorkKind.Film => 5,
-        _ => 6,
-    };
+    private static int Order(PlannedWorkKind kind) =>
+        kind switch
+        {
+            PlannedWorkKind.Practice => 0,
+            PlannedWorkKind.CleanUp => 1,
+            PlannedWorkKind.Round => 2,
+            PlannedWorkKind.Apply => 3,
+            PlannedWorkKind.WaterIn => 4,
+            PlannedWorkKind.Film => 5,
+            _ => 6,
+        };
 
     private IEnumerable<PlannedWork> Applications()
     {
@@ -73,11 +78,20 @@ internal sealed class WorkList
             (DateOnly first, DateOnly last) = use.Days;
             if (_hands.LastRun(Later(_season.Year.From, first.AddDays(-Usual(UsualIds.CleanUp))), first) is { } before)
             {
-                yield return new(before.First, before.Last, PlannedWorkKind.CleanUp, null,
-                    "Pull everything that is up and take it away: what goes on next stops seed, not plants.");
+                yield return new(
+                    before.First,
+                    before.Last,
+                    PlannedWorkKind.CleanUp,
+                    null,
+                    "Pull everything that is up and take it away: what goes on next stops seed, not plants."
+                );
             }
 
-            yield return new(first, last, PlannedWorkKind.Apply, treatment.Id,
+            yield return new(
+                first,
+                last,
+                PlannedWorkKind.Apply,
+                treatment.Id,
                 $"{treatment.Name}: only if the label names this use and these crops and nothing has changed; run the "
                     + $"advice again first."
             );
@@ -97,8 +111,13 @@ internal sealed class WorkList
                 { } look
             )
             {
-                yield return new(look.First, look.Last, PlannedWorkKind.LookAgain, treatment.Id,
-                    "Look at what came through, write it down and pull it before it seeds.");
+                yield return new(
+                    look.First,
+                    look.Last,
+                    PlannedWorkKind.LookAgain,
+                    treatment.Id,
+                    "Look at what came through, write it down and pull it before it seeds."
+                );
             }
         }
     }
@@ -108,7 +127,8 @@ internal sealed class WorkList
     {
         for (int week = 0; week < SeasonYear.Weeks; week += _season.Labour.RoundsWeeks)
         {
-            DateOnly day = _season.Year.DayOf(week), last = day.AddDays(RoundDays);
+            DateOnly day = _season.Year.DayOf(week),
+                last = day.AddDays(RoundDays);
             if (_uses.Any(use => use.Days.First >= day && use.Days.First <= last))
                 continue;
             if ((_hands.FirstRun(day, last) ?? FromFirstOpen(day)) is { } days)
@@ -132,8 +152,13 @@ internal sealed class WorkList
         {
             if (_hands.LastRun(Later(_season.Year.From, on.AddDays(-RoundDays)), on) is { } before)
             {
-                yield return new(before.First, before.Last, PlannedWorkKind.CleanUp, null,
-                    "Pull everything that is up before film goes on: it grows on and seeds under it all winter.");
+                yield return new(
+                    before.First,
+                    before.Last,
+                    PlannedWorkKind.CleanUp,
+                    null,
+                    "Pull everything that is up before film goes on: it grows on and seeds under it all winter."
+                );
             }
 
             yield return new(on, on, PlannedWorkKind.Film, null, "Film goes on. Nothing chemical goes on under it.");
@@ -153,8 +178,9 @@ internal sealed class WorkList
     private IEnumerable<PlannedWork> Practices()
     {
         var days = new PracticeDays(_season, _uses, _hands, _ask);
-        return _season.Weekly.On(_season.Year.From).Clear
-            .Where(clear => _knowledge.Practices.ContainsKey(clear.Action) && clear.When is "now" or "season")
+        return _season
+            .Weekly.On(_season.Year.From)
+            .Clear.Where(clear => _knowledge.Practices.ContainsKey(clear.Action) && clear.When is "now" or "season")
             .OrderBy(clear => clear.Rank)
             .Take(MostPractices)
             .Select(clear => Practice(_knowledge.Practices[clear.Action], days))

@@ -26,7 +26,8 @@ public sealed record Alternatives(ImmutableArray<SeasonPlan> Plans, bool Proven)
         SeasonPlan best,
         int count = 3,
         SeasonEffort? effort = null,
-        CancellationToken stop = default)
+        CancellationToken stop = default
+    )
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, Most);

@@ -70,20 +70,29 @@ public sealed record Clash(ImmutableArray<SeasonWish> Wishes, bool Settled)
     // The next greater number with as many bits set.
     private static long NextOfSameSize(long set)
     {
-        long lowest = set & -set, carried = set + lowest;
+        long lowest = set & -set,
+            carried = set + lowest;
         return (((carried ^ set) / lowest) >> 2) | carried;
     }
 
     private sealed class Meetings(
-        SeasonProblem problem, ImmutableArray<SeasonWish> wishes, SeasonEffort effort, CancellationToken stop)
+        SeasonProblem problem,
+        ImmutableArray<SeasonWish> wishes,
+        SeasonEffort effort,
+        CancellationToken stop
+    )
     {
         public bool Settled { get; private set; } = true;
 
         public bool CanMeet(int kept)
         {
             SeasonProblem freer = SeasonWish.Lift(problem, wishes.Where((_, wish) => (kept & (1 << wish)) == 0));
-            Solution solution = new SeasonSolver(SeasonCompiler.Of(freer, feasibilityOnly: true))
-                .Solve([], null, effort.Width, stop);
+            Solution solution = new SeasonSolver(SeasonCompiler.Of(freer, feasibilityOnly: true)).Solve(
+                [],
+                null,
+                effort.Width,
+                stop
+            );
             Settled &= solution.Steps is not null || solution.Proven;
             return solution.Steps is not null;
         }

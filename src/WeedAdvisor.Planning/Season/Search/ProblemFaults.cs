@@ -36,11 +36,18 @@ internal static class ProblemFaults
             if (candidate.Cost.Any(cost => cost is < 0 or > MostMoney))
                 yield return Text($"a cost of {candidate.Name} is below 0 or above {MostMoney}");
         }
-        foreach (string fault in problem.Candidates.Concat(problem.History.Select(past => past.Used))
-            .SelectMany(candidate => OfCandidate(candidate, problem.Weeds.Length)))
+        foreach (
+            string fault in problem
+                .Candidates.Concat(problem.History.Select(past => past.Used))
+                .SelectMany(candidate => OfCandidate(candidate, problem.Weeds.Length))
+        )
             yield return fault;
-        if (problem.History.Any(past => past.Week >= 0) || !problem.History.Select(past => past.Week).SequenceEqual(
-            problem.History.Select(past => past.Week).Order()))
+        if (
+            problem.History.Any(past => past.Week >= 0)
+            || !problem
+                .History.Select(past => past.Week)
+                .SequenceEqual(problem.History.Select(past => past.Week).Order())
+        )
             yield return "past applications must lie before week 0, oldest first";
         if (problem.Gaps.Any(gap => gap.Weeks is < 0 or > LongestInterval))
             yield return Text($"a gap between two candidates is not between 0 and {LongestInterval} weeks");
@@ -87,8 +94,11 @@ internal static class ProblemFaults
         SeasonWishes wishes = problem.Wishes;
         if (wishes.Budget is < 0 or > MostMoney || wishes.AtLeast < 0 || wishes.AtMost < 0)
             yield return "a budget or a number of applications is below 0, or the budget too great";
-        foreach (string name in wishes.MustUse.Concat(wishes.Dropped)
-            .Where(name => problem.Candidates.All(one => one.Name != name)))
+        foreach (
+            string name in wishes
+                .MustUse.Concat(wishes.Dropped)
+                .Where(name => problem.Candidates.All(one => one.Name != name))
+        )
             yield return Text($"no candidate is called {name}");
         foreach (CoverWish cover in wishes.MustCover)
         {

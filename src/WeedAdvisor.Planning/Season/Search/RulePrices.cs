@@ -22,18 +22,23 @@ public sealed record RulePrices(ImmutableArray<RulePrice> Prices)
     /// <param name="effort">How far each search may go.</param>
     /// <param name="stop">Stops early.</param>
     public static RulePrices Of(
-        SeasonSearch search, SeasonPlan best, SeasonEffort? effort = null, CancellationToken stop = default) =>
-        new(
-        [
-            .. SeasonWish.AllOf(search.Problem).Select(rule =>
-            {
-                SeasonSearch freer = SeasonSearch.Prepare(SeasonWish.Lift(search.Problem, [rule]), near: search);
+        SeasonSearch search,
+        SeasonPlan best,
+        SeasonEffort? effort = null,
+        CancellationToken stop = default
+    ) =>
+        new([
+            .. SeasonWish
+                .AllOf(search.Problem)
+                .Select(rule =>
+                {
+                    SeasonSearch freer = SeasonSearch.Prepare(SeasonWish.Lift(search.Problem, [rule]), near: search);
 
-                // A plan under all rules is a plan under fewer, so there is always one.
-                SeasonPlan without = freer.Solve(best, effort, stop).Plan ?? best;
-                decimal price = best.Total - without.Total;
-                decimal percent = best.Total == 0 ? 0 : price / best.Total * Hundred;
-                return new RulePrice(rule, without, price, percent, best.Proven && without.Proven);
-            }),
+                    // A plan under all rules is a plan under fewer, so there is always one.
+                    SeasonPlan without = freer.Solve(best, effort, stop).Plan ?? best;
+                    decimal price = best.Total - without.Total;
+                    decimal percent = best.Total == 0 ? 0 : price / best.Total * Hundred;
+                    return new RulePrice(rule, without, price, percent, best.Proven && without.Proven);
+                }),
         ]);
 }

@@ -19,7 +19,8 @@ public sealed record SeasonCandidate(
     ImmutableArray<decimal?> Cost,
     ImmutableArray<ImmutableArray<double>> Control,
     ImmutableArray<ActiveDose> Actives,
-    ImmutableArray<string> Sites)
+    ImmutableArray<string> Sites
+)
 {
     /// <summary>
     /// Weeks that must lie between applications that share an active. Of two such applications the longer interval

@@ -15,7 +15,8 @@ public sealed record SeasonPlan(
     decimal EscapeCost,
     ImmutableArray<ImmutableArray<double>> Control,
     decimal Bound,
-    bool Proven)
+    bool Proven
+)
 {
     /// <summary>What the year costs: applications and escapes.</summary>
     public decimal Total => ApplicationCost + EscapeCost;
@@ -28,11 +29,12 @@ public sealed record SeasonPlan(
     /// <param name="control">The control asked, 0 to 1.</param>
     /// <returns>The weed's index and the week, by weed and then week.</returns>
     public ImmutableArray<(int Weed, int Week)> Uncovered(SeasonProblem problem, double control = 0.5) =>
-    [
-        .. Control.SelectMany((weeks, weed) => weeks.Select((held, week) => (Weed: weed, Week: week, Held: held)))
-            .Where(cell => cell.Held < control && problem.Weeds[cell.Weed].EscapeCost[cell.Week] > 0)
-            .Select(cell => (cell.Weed, cell.Week)),
-    ];
+        [
+            .. Control
+                .SelectMany((weeks, weed) => weeks.Select((held, week) => (Weed: weed, Week: week, Held: held)))
+                .Where(cell => cell.Held < control && problem.Weeds[cell.Weed].EscapeCost[cell.Week] > 0)
+                .Select(cell => (cell.Weed, cell.Week)),
+        ];
 }
 
 /// <summary>One application of a plan.</summary>

@@ -26,7 +26,8 @@ public sealed record SeasonProblem(
     ImmutableArray<SeasonWeed> Weeds,
     ImmutableArray<SeasonCandidate> Candidates,
     SeasonLimits Limits,
-    SeasonWishes Wishes)
+    SeasonWishes Wishes
+)
 {
     /// <summary>Weeks in the plan, 1 to 104; week 0 is the first.</summary>
     public int Weeks { get; init; } = 52;

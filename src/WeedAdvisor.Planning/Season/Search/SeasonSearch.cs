@@ -66,7 +66,8 @@ public sealed class SeasonSearch
             solution.Steps is null ? null : Replay.PlanOf(_solver.Season, solution),
             infeasible,
             infeasible ? 0 : Units.ToMoney(solution.Bound),
-            solution.Made);
+            solution.Made
+        );
     }
 
     // By name, because one change may have dropped or added a candidate.

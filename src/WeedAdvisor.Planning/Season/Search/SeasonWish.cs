@@ -69,7 +69,11 @@ public sealed record SeasonWish(SeasonWishKind Kind, int Index = 0)
         return problem with
         {
             Limits = gone.Contains(SeasonWishKind.Rotation)
-                ? problem.Limits with { MaxRunOfSite = null, MaxShareOfSite = null }
+                ? problem.Limits with
+                {
+                    MaxRunOfSite = null,
+                    MaxShareOfSite = null,
+                }
                 : problem.Limits,
             Wishes = new SeasonWishes
             {
@@ -91,18 +95,19 @@ public sealed record SeasonWish(SeasonWishKind Kind, int Index = 0)
     /// <summary>The wish in plain words.</summary>
     /// <param name="problem">The problem that holds it.</param>
     /// <param name="nameOf">What a product is called.</param>
-    public string In(SeasonProblem problem, Func<string, string> nameOf) => Kind switch
-    {
-        SeasonWishKind.Budget => Text($"a budget of {problem.Wishes.Budget:0.##}"),
-        SeasonWishKind.AtLeast => Text($"at least {problem.Wishes.AtLeast} applications"),
-        SeasonWishKind.AtMost => Text($"at most {problem.Wishes.AtMost} applications"),
-        SeasonWishKind.ClosedWeeks => Text($"{problem.Wishes.ClosedWeeks.Count} closed weeks"),
-        SeasonWishKind.Rotation => "rotation of sites of action",
-        SeasonWishKind.MustUse => Text($"{nameOf(problem.Wishes.MustUse[Index])} must go on"),
-        SeasonWishKind.Dropped => Text($"{nameOf(problem.Wishes.Dropped[Index])} must not go on"),
-        SeasonWishKind.MustCover => InWords(problem.Wishes.MustCover[Index]),
-        _ => throw new InvalidOperationException("a kind of wish without words"),
-    };
+    public string In(SeasonProblem problem, Func<string, string> nameOf) =>
+        Kind switch
+        {
+            SeasonWishKind.Budget => Text($"a budget of {problem.Wishes.Budget:0.##}"),
+            SeasonWishKind.AtLeast => Text($"at least {problem.Wishes.AtLeast} applications"),
+            SeasonWishKind.AtMost => Text($"at most {problem.Wishes.AtMost} applications"),
+            SeasonWishKind.ClosedWeeks => Text($"{problem.Wishes.ClosedWeeks.Count} closed weeks"),
+            SeasonWishKind.Rotation => "rotation of sites of action",
+            SeasonWishKind.MustUse => Text($"{nameOf(problem.Wishes.MustUse[Index])} must go on"),
+            SeasonWishKind.Dropped => Text($"{nameOf(problem.Wishes.Dropped[Index])} must not go on"),
+            SeasonWishKind.MustCover => InWords(problem.Wishes.MustCover[Index]),
+            _ => throw new InvalidOperationException("a kind of wish without words"),
+        };
 
     private static string InWords(CoverWish wish) =>
         Text($"{wish.Weed} held to {wish.Control:0.##} in weeks {wish.From} to {wish.To}");

@@ -14,7 +14,9 @@ namespace WeedAdvisor.Planning.Season.Year;
 /// </summary>
 public sealed class AreaThroughYear
 {
-    private const string Enclosing = "film-on", NewlyPotted = "newly-potted", WinterHouse = "overwintering-house";
+    private const string Enclosing = "film-on",
+        NewlyPotted = "newly-potted",
+        WinterHouse = "overwintering-house";
     private const int DaysInWeek = 7;
 
     private readonly VisitArea _area;
@@ -40,9 +42,10 @@ public sealed class AreaThroughYear
         );
         DateOnly? covering = reading.CoveringOn;
         bool isCoveredForWinter = reading is { Cover: Enclosing, Place: WinterHouse };
-        _film = isCoveredForWinter || (covering is not null && reading.Cover != Enclosing)
-            ? FilmYears.Of(isCoveredForWinter ? null : covering, visit, _region, uncovering)
-            : null;
+        _film =
+            isCoveredForWinter || (covering is not null && reading.Cover != Enclosing)
+                ? FilmYears.Of(isCoveredForWinter ? null : covering, visit, _region, uncovering)
+                : null;
     }
 
     /// <summary>The day film goes on next after a day; null when none does, or when it is not known.</summary>
@@ -79,12 +82,13 @@ public sealed class AreaThroughYear
         };
     }
 
-    private string? CoverOn(DateOnly day) => _film switch
-    {
-        null => _reading.Cover,
-        { } film when film.IsOn(day) => Enclosing,
-        _ => _reading.Cover == Enclosing ? "open-sky" : _reading.Cover,
-    };
+    private string? CoverOn(DateOnly day) =>
+        _film switch
+        {
+            null => _reading.Cover,
+            { } film when film.IsOn(day) => Enclosing,
+            _ => _reading.Cover == Enclosing ? "open-sky" : _reading.Cover,
+        };
 
     // Where nobody knows when the next film goes on the question stays open, and holds back what hangs on it.
     private static void PlanFilm(ImmutableSortedDictionary<string, Answer>.Builder answers, DateOnly? covering)
@@ -126,11 +130,13 @@ public sealed class AreaThroughYear
     }
 
     private static bool Within(DateOnly day, string monthAndDay, int weeksFrom, int weeksTo) =>
-        Enumerable.Range(day.Year - 1, 3).Any(year =>
-        {
-            DateOnly middle = SeasonYear.InYear(monthAndDay, year);
-            return day >= middle.AddDays(weeksFrom * DaysInWeek) && day < middle.AddDays(weeksTo * DaysInWeek);
-        });
+        Enumerable
+            .Range(day.Year - 1, 3)
+            .Any(year =>
+            {
+                DateOnly middle = SeasonYear.InYear(monthAndDay, year);
+                return day >= middle.AddDays(weeksFrom * DaysInWeek) && day < middle.AddDays(weeksTo * DaysInWeek);
+            });
 
     private string? StockOn(DateOnly day) =>
         _reading.Stock == NewlyPotted

@@ -26,7 +26,8 @@ public static class WeekWords
                 return (null, $"cannot read '{part}'; write {Expected}");
             if (days.To < days.From)
                 return (null, $"has the span '{part}' with the later day first");
-            int from = Math.Max(0, year.WeekOf(days.From)), to = Math.Min(SeasonYear.Weeks - 1, year.WeekOf(days.To));
+            int from = Math.Max(0, year.WeekOf(days.From)),
+                to = Math.Min(SeasonYear.Weeks - 1, year.WeekOf(days.To));
             if (from > to)
             {
                 DateOnly last = year.DayOf(SeasonYear.Weeks).AddDays(-1);
@@ -50,16 +51,16 @@ public static class WeekWords
         return Month(part, year) is { } first ? (first, first.AddMonths(1).AddDays(-1)) : null;
     }
 
-    private static DateOnly? Day(string text) =>
-        CalendarDay.TryRead(text, out DateOnly day) ? day : null;
+    private static DateOnly? Day(string text) => CalendarDay.TryRead(text, out DateOnly day) ? day : null;
 
     private static DateOnly? Month(string text, SeasonYear year)
     {
         if (CalendarDay.TryRead(text + "-01", out DateOnly first))
             return first;
-        int month = Array.FindIndex(
-            CultureInfo.InvariantCulture.DateTimeFormat.MonthNames,
-            name => name.Length > 0 && name.Equals(text, StringComparison.OrdinalIgnoreCase)) + 1;
+        int month =
+            Array.FindIndex(CultureInfo.InvariantCulture.DateTimeFormat.MonthNames, name =>
+                name.Length > 0 && name.Equals(text, StringComparison.OrdinalIgnoreCase)
+            ) + 1;
         if (month == 0)
             return null;
         // The month in which the plan begins is meant as it begins, not the one at its end.

@@ -40,12 +40,19 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch>
 
     /// <summary>The same through whatever gives advice on an area and a day; one stretch after the other.</summary>
     public static WeeklyAdvice Of(
-        VerdictStretches stretches, Func<AreaCase, AreaAdvice> advise, AreaThroughYear area, SeasonYear year) => new(
-        year,
-        [
-            .. stretches.Of(area.On, year.From, year.LastDay)
-                .Select(span => new AdviceStretch(span.From, span.To, advise(area.On(span.From)))),
-        ]);
+        VerdictStretches stretches,
+        Func<AreaCase, AreaAdvice> advise,
+        AreaThroughYear area,
+        SeasonYear year
+    ) =>
+        new(
+            year,
+            [
+                .. stretches
+                    .Of(area.On, year.From, year.LastDay)
+                    .Select(span => new AdviceStretch(span.From, span.To, advise(area.On(span.From)))),
+            ]
+        );
 
     /// <summary>
     /// How every action stands on a day of the plan. Texts that count days are those of the stretch's first day.
@@ -66,13 +73,13 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch>
     /// Treatments that stop seed from coming up and are clear on at least one day, in ordinal order of id.
     /// </summary>
     public ImmutableArray<Treatment> Preventives(IReadOnlyDictionary<string, Treatment> treatments) =>
-    [
-        .. Stretches
-            .SelectMany(stretch => stretch.Advice.Clear)
-            .Select(clear => treatments.GetValueOrDefault(clear.Action))
-            .OfType<Treatment>()
-            .Distinct()
-            .Where(treatment => treatment is { Role: "preemergence", ResidualWeeks: not null })
-            .OrderBy(treatment => treatment.Id, StringComparer.Ordinal),
-    ];
+        [
+            .. Stretches
+                .SelectMany(stretch => stretch.Advice.Clear)
+                .Select(clear => treatments.GetValueOrDefault(clear.Action))
+                .OfType<Treatment>()
+                .Distinct()
+                .Where(treatment => treatment is { Role: "preemergence", ResidualWeeks: not null })
+                .OrderBy(treatment => treatment.Id, StringComparer.Ordinal),
+        ];
 }

@@ -22,12 +22,13 @@ public sealed record YearAssumptions
     public required int EstablishedWeeksAfterPotting { get; init; }
 
     /// <summary>The values of the knowledge.</summary>
-    public static YearAssumptions Of(UsualNumbers numbers) => new()
-    {
-        StatedHoldsWeeks = numbers.Whole(UsualIds.StatedHolds),
-        FlushStartsWeeksBeforeLastFrost = numbers.Whole(UsualIds.FlushStarts),
-        FlushEndsWeeksAfterLastFrost = numbers.Whole(UsualIds.FlushEnds),
-        RestStartsWeeksAfterFirstFrost = numbers.Whole(UsualIds.RestStarts),
-        EstablishedWeeksAfterPotting = numbers.Whole(UsualIds.Established),
-    };
+    public static YearAssumptions Of(UsualNumbers numbers) =>
+        new()
+        {
+            StatedHoldsWeeks = numbers.Whole(UsualIds.StatedHolds),
+            FlushStartsWeeksBeforeLastFrost = numbers.Whole(UsualIds.FlushStarts),
+            FlushEndsWeeksAfterLastFrost = numbers.Whole(UsualIds.FlushEnds),
+            RestStartsWeeksAfterFirstFrost = numbers.Whole(UsualIds.RestStarts),
+            EstablishedWeeksAfterPotting = numbers.Whole(UsualIds.Established),
+        };
 }

@@ -16,8 +16,7 @@ internal static class BriefActions
     /// <param name="style">How it is written.</param>
     /// <param name="area">The advice.</param>
     /// <param name="told">What is told of each action that is told in full.</param>
-    public static IEnumerable<Block> Of(
-        BriefStyle style, AreaAdvice area, IReadOnlyDictionary<string, ToldAction> told)
+    public static IEnumerable<Block> Of(BriefStyle style, AreaAdvice area, IReadOnlyDictionary<string, ToldAction> told)
     {
         var notes = new Notes(InFull(area).Select(action => told[action.Action].Points));
         foreach (ActionGroup group in ActionGroup.Of(area))
@@ -28,9 +27,7 @@ internal static class BriefActions
             foreach (ClearAction action in group.InFull)
             {
                 yield return new Blank();
-                yield return new ItemList([
-                    ItemOf(style, action, told[action.Action], notes),
-                ]);
+                yield return new ItemList([ItemOf(style, action, told[action.Action], notes)]);
             }
 
             foreach (Block block in Rest(style.Names, [.. group.Rest]))
@@ -43,8 +40,9 @@ internal static class BriefActions
 
     /// <summary>All there is to say of the actions told in full, whatever was told of them before.</summary>
     public static ImmutableArray<(string Action, ImmutableArray<Point> Points)> PointsOf(
-        BriefStyle style, AreaAdvice area) =>
-        [.. InFull(area).Select(action => (action.Action, Point.Of(style, action)))];
+        BriefStyle style,
+        AreaAdvice area
+    ) => [.. InFull(area).Select(action => (action.Action, Point.Of(style, action)))];
 
     /// <summary>The actions told in full.</summary>
     public static IEnumerable<ClearAction> InFull(AreaAdvice area) =>
@@ -53,17 +51,19 @@ internal static class BriefActions
     private static Item ItemOf(BriefStyle style, ClearAction action, ToldAction told, Notes notes)
     {
         (ImmutableArray<Point> points, string? toldIn) = told;
-        IEnumerable<Block> below = toldIn is not null && points.IsEmpty
-            ? Dates(style, action)
-            :
-            [
-                .. What(style, action, toldIn),
-                .. Points(style, action, points, notes)
-                    .Select(block => block is Keyed keyed ? keyed.About(action.Action) : block),
-            ];
+        IEnumerable<Block> below =
+            toldIn is not null && points.IsEmpty
+                ? Dates(style, action)
+                :
+                [
+                    .. What(style, action, toldIn),
+                    .. Points(style, action, points, notes)
+                        .Select(block => block is Keyed keyed ? keyed.About(action.Action) : block),
+                ];
         return new Item(
             Item.Rank(action.Rank),
-            Head(style.Names, action, toldIn is not null && points.IsEmpty ? $": see {toldIn}" : ""))
+            Head(style.Names, action, toldIn is not null && points.IsEmpty ? $": see {toldIn}" : "")
+        )
         {
             Below = [.. below.Select(block => block.At(Left))],
         };
@@ -97,7 +97,11 @@ internal static class BriefActions
     }
 
     private static IEnumerable<Block> Points(
-        BriefStyle style, ClearAction action, ImmutableArray<Point> points, Notes notes)
+        BriefStyle style,
+        ClearAction action,
+        ImmutableArray<Point> points,
+        Notes notes
+    )
     {
         Treatment? treatment = style.Names.Treatment(action.Action);
         Point[] own = [.. points.Where(point => !notes.Holds(point))];
@@ -127,19 +131,19 @@ internal static class BriefActions
         }
     }
 
-    private static IEnumerable<Block> Rest(Names names, ImmutableArray<ClearAction> rest) => rest.IsEmpty
-        ? []
-        :
-        [
-            new Blank(),
-            new ItemList(
+    private static IEnumerable<Block> Rest(Names names, ImmutableArray<ClearAction> rest) =>
+        rest.IsEmpty
+            ? []
+            :
             [
-                .. rest.Select(action => new Item(
+                new Blank(),
+                new ItemList([
+                    .. rest.Select(action => new Item(
                         Item.Rank(action.Rank),
                         Head(names, action, Costs.Brief(action) is { } cost ? Line.Of($": {cost}") : Line.Empty)
                     )),
-            ]),
-        ];
+                ]),
+            ];
 
     private static Line EffectLine(Names names, Effect effect, CatalogueAction? record)
     {
@@ -148,7 +152,9 @@ internal static class BriefActions
         if (effect.Reduction is not { } reduction)
             return "No published effect on these weeds";
         string[] silent =
-            [.. effect.Parts.Where(part => part.LowPercent is null).Select(part => names.Weed(part.Weed))];
+        [
+            .. effect.Parts.Where(part => part.LowPercent is null).Select(part => names.Weed(part.Weed)),
+        ];
         string missing = silent.Length == 0 ? "" : $" (no figure for {Listing.And(silent)})";
         bool fromMemory =
             record is not null && (record.Memory.Contains("effects") || record.Memory.Contains("ratings"));

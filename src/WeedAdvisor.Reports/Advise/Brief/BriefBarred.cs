@@ -44,9 +44,10 @@ internal static class BriefBarred
         string head = $"{style.Names.CountActions(actions)}, {StatusWords.Of(group.Severity)}{end}";
         return new Item(Item.Dash, $"{head}: {group.Text}{style.Keys(group.Sources)}")
         {
-            Below = actions.Length <= FewNames
-                ? [new Paragraph(string.Join("; ", style.Names.ActionsInOrder(actions))).At(4)]
-                : [],
+            Below =
+                actions.Length <= FewNames
+                    ? [new Paragraph(string.Join("; ", style.Names.ActionsInOrder(actions))).At(4)]
+                    : [],
         };
     }
 }

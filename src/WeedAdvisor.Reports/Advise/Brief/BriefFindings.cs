@@ -16,10 +16,10 @@ internal static class BriefFindings
         if (area.Findings.IsEmpty)
             yield break;
         yield return Heading.Section("What is going on here");
-        yield return new ItemList(
-        [
-            .. area.Findings.Where(finding => finding.IsCertain).Select(finding =>
-                new Item(Item.Dash, $"{finding.Text} ({Figures.FindingWord(finding.Certainty)})")),
+        yield return new ItemList([
+            .. area
+                .Findings.Where(finding => finding.IsCertain)
+                .Select(finding => new Item(Item.Dash, $"{finding.Text} ({Figures.FindingWord(finding.Certainty)})")),
             .. area.Findings.Count(finding => !finding.IsCertain) is var open and > 0
                 ?
                 [
@@ -39,8 +39,7 @@ internal static class BriefFindings
         AreaCaution[] possible = [.. area.Cautions.Where(caution => !caution.IsCertain)];
         int shown = possible.Length <= MostPossible + 1 ? possible.Length : MostPossible;
         yield return Heading.Section("Mind here");
-        yield return new ItemList(
-        [
+        yield return new ItemList([
             .. area
                 .Cautions.Where(caution => caution.IsCertain)
                 .Select(caution => Warning(Item.Dash, TextOf(style, caution))),
@@ -71,10 +70,11 @@ internal static class BriefFindings
             .GroupBy(item => style.Names.OfAny(item.Action, item.Against.Said), StringComparer.Ordinal)
             .OrderByDescending(group => group.Count())
             .ThenBy(group => group.Key, StringComparer.Ordinal);
-        yield return new ItemList(
-        [
+        yield return new ItemList([
             .. groups.Select(group => new Item(
-                Item.Dash, $"against: {group.Key}{style.Keys(group.First().Against.Sources)}")
+                Item.Dash,
+                $"against: {group.Key}{style.Keys(group.First().Against.Sources)}"
+            )
             {
                 Below =
                 [
@@ -95,8 +95,9 @@ internal static class BriefFindings
     private static Item Warning(string mark, string text) =>
         new(mark, Line.FromString(text) with { Tone = Tone.Warning });
 
-    private static Reason Strongest(Conflict conflict) => conflict.Against
-        .OrderByDescending(reason => reason.Certainty)
-        .ThenBy(reason => reason.Judgement, StringComparer.Ordinal)
-        .First();
+    private static Reason Strongest(Conflict conflict) =>
+        conflict
+            .Against.OrderByDescending(reason => reason.Certainty)
+            .ThenBy(reason => reason.Judgement, StringComparer.Ordinal)
+            .First();
 }

@@ -19,7 +19,10 @@ internal static class BriefReport
     /// <param name="area">The advice.</param>
     /// <param name="told">What is told of each action that is told in full.</param>
     public static IEnumerable<Block> OfArea(
-        BriefStyle style, AreaAdvice area, IReadOnlyDictionary<string, ToldAction> told)
+        BriefStyle style,
+        AreaAdvice area,
+        IReadOnlyDictionary<string, ToldAction> told
+    )
     {
         (Names names, DateOnly day) = (style.Names, style.Day);
         return

@@ -28,13 +28,17 @@ internal static class BriefWaiting
                     .Take(MostGroups)
                     .Select(group =>
                         Line.FromString(
-            $"after {group.Listed}: {Listing.Some(names.ActionsInOrder(group.Actions), MostNames)}"))).At(2);
+                            $"after {group.Listed}: {Listing.Some(names.ActionsInOrder(group.Actions), MostNames)}"
+                        )
+                    )
+            )
+            .At(2);
     }
 
     private static IEnumerable<Line> Asked(Names names, AreaAdvice area)
     {
-        var questions = area.Waiting
-            .SelectMany(wait => wait.Needs.Where(need => need.Kind == NeedKind.Question).Distinct())
+        var questions = area
+            .Waiting.SelectMany(wait => wait.Needs.Where(need => need.Kind == NeedKind.Question).Distinct())
             .GroupBy(need => need)
             .OrderByDescending(group => group.Count())
             .ThenBy(group => group.Key)

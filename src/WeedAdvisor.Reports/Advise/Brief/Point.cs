@@ -22,32 +22,31 @@ internal sealed record Point(string Mark, string Own, string Shared)
     public bool IsCaution { get; private init; }
 
     /// <summary>The point below its action.</summary>
-    public Keyed Block() => new(Mark, Line.FromString(Own) with
-    {
-        Tone = IsCaution || Mark == Unless ? Tone.Warning : Tone.Normal,
-    });
+    public Keyed Block() =>
+        new(Mark, Line.FromString(Own) with { Tone = IsCaution || Mark == Unless ? Tone.Warning : Tone.Normal });
 
     /// <summary>
     /// What there is to say of an action: the doubt that could still outweigh it; the strongest rules for and against
     /// it; then what to mind, what holds in this case before what its record always says.
     /// </summary>
     public static ImmutableArray<Point> Of(BriefStyle style, ClearAction action) =>
-    [
-        .. action.Status == ActionStatus.Clear ? [] : (Point[])[OfDoubt(style, action)],
-        .. Strongest(style, action, For, isDoubt: false),
-        .. Strongest(style, action, "against: ", isDoubt: true),
-        .. action.Cautions
-            .OrderBy(Weight)
-            .Select(caution => OfText(
-                style, action.Action, caution.IsCertain ? Mind : "mind, if it applies: ", caution.Said) with
-            {
-                IsCaution = true,
-            }),
-    ];
+        [
+            .. action.Status == ActionStatus.Clear ? [] : (Point[])[OfDoubt(style, action)],
+            .. Strongest(style, action, For, isDoubt: false),
+            .. Strongest(style, action, "against: ", isDoubt: true),
+            .. action
+                .Cautions.OrderBy(Weight)
+                .Select(caution =>
+                    OfText(style, action.Action, caution.IsCertain ? Mind : "mind, if it applies: ", caution.Said) with
+                    {
+                        IsCaution = true,
+                    }
+                ),
+        ];
 
     private static IEnumerable<Point> Strongest(BriefStyle style, ClearAction action, string mark, bool isDoubt) =>
-        action.Because
-            .Where(reason => reason.Then is Consequence.Argument argument && argument.IsDoubt == isDoubt)
+        action
+            .Because.Where(reason => reason.Then is Consequence.Argument argument && argument.IsDoubt == isDoubt)
             .DistinctBy(reason => reason.Judgement)
             .Take(MostReasons)
             .Select(reason => OfText(style, action.Action, mark, reason.Said, style.Keys(reason.Sources)));
@@ -60,13 +59,14 @@ internal sealed record Point(string Mark, string Own, string Shared)
             : new Point(Unless, Figures.Sentence(ask), Figures.Sentence(ask));
     }
 
-    private static Point OfText(BriefStyle style, string action, string mark, Said said, string behind = "") => new(
-        mark, Names.UnderItsName(said) + behind, style.Names.OfAny(action, said) + behind);
+    private static Point OfText(BriefStyle style, string action, string mark, Said said, string behind = "") =>
+        new(mark, Names.UnderItsName(said) + behind, style.Names.OfAny(action, said) + behind);
 
-    private static int Weight(ActionCaution caution) => caution switch
-    {
-        { Judgement: not null, IsCertain: true } => 0,
-        { Judgement: null } => 1,
-        _ => 2,
-    };
+    private static int Weight(ActionCaution caution) =>
+        caution switch
+        {
+            { Judgement: not null, IsCertain: true } => 0,
+            { Judgement: null } => 1,
+            _ => 2,
+        };
 }

@@ -19,12 +19,16 @@ internal sealed class Told
     /// <param name="actions">The actions that it tells in full, with all there is to say of each.</param>
     /// <param name="names">Tells chemicals from practices.</param>
     public Dictionary<string, ToldAction> Next(
-        string area, ImmutableArray<(string Action, ImmutableArray<Point> Points)> actions, Names names)
+        string area,
+        ImmutableArray<(string Action, ImmutableArray<Point> Points)> actions,
+        Names names
+    )
     {
         var next = actions.ToDictionary(
             one => one.Action,
             one => new ToldAction(WhatIsNew(one.Action, one.Points), AreaOf(one.Action)),
-            StringComparer.Ordinal);
+            StringComparer.Ordinal
+        );
         foreach ((string action, ImmutableArray<Point> points) in actions)
         {
             if (!names.IsTreatment(action))

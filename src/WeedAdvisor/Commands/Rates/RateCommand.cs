@@ -19,7 +19,8 @@ internal static class RateCommand
         var command = new ExampleCommand(
             Name,
             "Work out rates: calibrate sprayers and spreaders, product for an area or a tank.",
-            isAsked ? Examples() : [])
+            isAsked ? Examples() : []
+        )
         {
             columns,
         };
@@ -38,11 +39,11 @@ internal static class RateCommand
     }
 
     private static string[] Examples() =>
-    [
-        "weedadvisor rate",
-        $"weedadvisor rate {RateForms.Groups[0].Id}",
-        .. RateCommandLine.Example(RateForms.Groups[0].Forms[0], ExampleColumns),
-    ];
+        [
+            "weedadvisor rate",
+            $"weedadvisor rate {RateForms.Groups[0].Id}",
+            .. RateCommandLine.Example(RateForms.Groups[0].Forms[0], ExampleColumns),
+        ];
 
     private static ExampleCommand Group(RateGroup group, Surroundings surroundings)
     {
@@ -51,8 +52,9 @@ internal static class RateCommand
         var command = new ExampleCommand(group.Id, group.Title + ".", examples) { columns };
         command.SetAction(parsed =>
         {
-            surroundings.Out.Write(DocumentText.Of(
-                RateListDocument.Of(group, parsed.GetValue(columns)), parsed.GetValue(columns)));
+            surroundings.Out.Write(
+                DocumentText.Of(RateListDocument.Of(group, parsed.GetValue(columns)), parsed.GetValue(columns))
+            );
             return ExitCode.Done;
         });
         foreach (var form in group.Forms)

@@ -18,7 +18,7 @@ internal static class RateFormCommand
 
     /// <summary>Words that a field of a form must not have as its id.</summary>
     public static ImmutableArray<string> Reserved { get; } =
-        ["format", "units", "columns", "visit", "visit-area", "knowledge", "help", "version"];
+    ["format", "units", "columns", "visit", "visit-area", "knowledge", "help", "version"];
 
     public static Command Of(RateForm form, Surroundings surroundings)
     {
@@ -27,7 +27,10 @@ internal static class RateFormCommand
         Option<string?> units = UnitsOption.Of();
         Option<int> columns = LayoutOptions.Columns();
         var command = new ExampleCommand(
-            form.Id, $"{form.Title}. {form.About}", [.. RateCommandLine.Example(form, ExampleColumns)]);
+            form.Id,
+            $"{form.Title}. {form.About}",
+            [.. RateCommandLine.Example(form, ExampleColumns)]
+        );
         foreach (Option<string?> field in fields)
             command.Add(field);
         RateSiteOptions? site = form.MayReadArea ? RateSiteOptions.AddTo(command) : null;
@@ -53,12 +56,15 @@ internal static class RateFormCommand
             }
 
             RateReport report = Done(form, typed, place, sources);
-            surroundings.Out.Write(written == FormatOption.Json
-                ? RateJson.Of(report)
-                : FormatOption.Written(
-                    written,
-                    UnitsOption.Applied(RateDocument.Of(report), parsed.GetValue(units), place?.Units),
-                    parsed.GetValue(columns)));
+            surroundings.Out.Write(
+                written == FormatOption.Json
+                    ? RateJson.Of(report)
+                    : FormatOption.Written(
+                        written,
+                        UnitsOption.Applied(RateDocument.Of(report), parsed.GetValue(units), place?.Units),
+                        parsed.GetValue(columns)
+                    )
+            );
             return ExitCode.Done;
         });
         return command;
@@ -80,7 +86,10 @@ internal static class RateFormCommand
     }
 
     private static Dictionary<string, string> Typed(
-        RateForm form, ImmutableArray<Option<string?>> options, ParseResult parsed)
+        RateForm form,
+        ImmutableArray<Option<string?>> options,
+        ParseResult parsed
+    )
     {
         var typed = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach ((RateField field, Option<string?> option) in form.Fields.Zip(options))
@@ -96,13 +105,16 @@ internal static class RateFormCommand
         RateForm form,
         Dictionary<string, string> typed,
         RateSite? site,
-        ImmutableSortedDictionary<string, Source> sources)
+        ImmutableSortedDictionary<string, Source> sources
+    )
     {
         Outcome<RateAnswer, RateProblem> outcome = form.Run(typed, site);
         if (outcome.Value is not { } answer)
         {
             throw new RefusalException(
-                ExitCode.Usage, [.. outcome.Refusals.Select(problem => $"--{problem.Field}: {problem.Text}")]);
+                ExitCode.Usage,
+                [.. outcome.Refusals.Select(problem => $"--{problem.Field}: {problem.Text}")]
+            );
         }
 
         return new RateReport(form, RateEntry.AllOf(form, typed, site), answer, sources);

@@ -24,7 +24,8 @@ internal sealed record RateSiteOptions(Option<string?> Visit, Option<string?> Ar
             {
                 Description = "The area of the visit, by id; may be left out when it has only one.",
                 HelpName = "ID",
-            });
+            }
+        );
         command.Add(options.Visit);
         command.Add(options.Area);
         return options;
@@ -33,11 +34,16 @@ internal sealed record RateSiteOptions(Option<string?> Visit, Option<string?> Ar
     /// <summary>Reads the knowledge, and the area when a visit is given.</summary>
     public RateSite Read(ParseResult parsed, Surroundings surroundings)
     {
-        string? file = parsed.GetValue(Visit), id = parsed.GetValue(Area);
+        string? file = parsed.GetValue(Visit),
+            id = parsed.GetValue(Area);
         if (file is null && id is not null)
             throw new RefusalException(ExitCode.Usage, "--visit-area needs --visit FILE.");
         KnowledgeBase knowledge = LabelsOption.Over(
-            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits), parsed, file, surroundings);
+            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+            parsed,
+            file,
+            surroundings
+        );
         if (file is null)
             return new RateSite(knowledge, null, null);
         Visit visit = VisitArgument.Read(file, id, knowledge, surroundings);

@@ -32,9 +32,11 @@ internal static class SeasonCommand
             "weedadvisor season visit.yaml --area container-yard --applications 3 --closed "
                 + "2026-07,2026-12-20..2027-01-04",
             "weedadvisor season visit.yaml --area container-yard --budget 80 --rotate 2 --without oryzalin-spray",
-            "weedadvisor season visit.yaml --area container-yard --format ics > year.ics")
+            "weedadvisor season visit.yaml --area container-yard --format ics > year.ics"
+        )
         {
-            file, area,
+            file,
+            area,
         };
         options.AddTo(command);
         var years = new Option<bool>("--year-after")
@@ -52,7 +54,8 @@ internal static class SeasonCommand
                 KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
                 parsed,
                 parsed.GetRequiredValue(file),
-                surroundings);
+                surroundings
+            );
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file),
                 parsed.GetValue(area),
@@ -65,20 +68,24 @@ internal static class SeasonCommand
                 options.Read(parsed, visit, knowledge, surroundings),
                 parsed.GetValue(years)
             );
-            surroundings.Out.Write(parsed.GetValue(format) switch
-            {
-                FormatOption.Json => SeasonJson.Of(report),
-                Calendar => SeasonCalendar.Of(report),
-                var written => FormatOption.Written(
-                    written,
-                    UnitsOption.Applied(
-                        SeasonDocument.Of(report, parsed.GetValue(full)),
-                        parsed.GetValue(units),
-                        visit,
-                        knowledge),
-                    parsed.GetValue(width),
-                    IsColoured(surroundings)),
-            });
+            surroundings.Out.Write(
+                parsed.GetValue(format) switch
+                {
+                    FormatOption.Json => SeasonJson.Of(report),
+                    Calendar => SeasonCalendar.Of(report),
+                    var written => FormatOption.Written(
+                        written,
+                        UnitsOption.Applied(
+                            SeasonDocument.Of(report, parsed.GetValue(full)),
+                            parsed.GetValue(units),
+                            visit,
+                            knowledge
+                        ),
+                        parsed.GetValue(width),
+                        IsColoured(surroundings)
+                    ),
+                }
+            );
             bool isPlanned = report.Areas.Any(one => one.Plan?.Plan is not null);
             return isPlanned ? ExitCode.Done : ExitCode.Negative;
         });
@@ -94,19 +101,21 @@ internal static class SeasonCommand
         Advisor advisor = Advisor.Of(knowledge);
         ImmutableArray<AreaSeason> areas =
         [
-            .. visit.Areas.Select((area, index) =>
-            {
-                AreaCase found = AreaCase.Of(visit, index);
-                Outcome<SeasonCase, string> season = SeasonCase.Of(advisor, found, request);
-                if (!season.IsGood)
-                    return new AreaSeason(area, null, season.Refusals);
-                YearPlan plan = SeasonPlanner.Full(season.Value, knowledge);
-                YearPlan? after = withYearAfter && plan.Plan is not null
-                    && NextYear.Of(advisor, found, plan).Value is { } next
-                        ? SeasonPlanner.Full(next, knowledge)
-                        : null;
-                return new AreaSeason(area, plan, [], after);
-            }),
+            .. visit.Areas.Select(
+                (area, index) =>
+                {
+                    AreaCase found = AreaCase.Of(visit, index);
+                    Outcome<SeasonCase, string> season = SeasonCase.Of(advisor, found, request);
+                    if (!season.IsGood)
+                        return new AreaSeason(area, null, season.Refusals);
+                    YearPlan plan = SeasonPlanner.Full(season.Value, knowledge);
+                    YearPlan? after =
+                        withYearAfter && plan.Plan is not null && NextYear.Of(advisor, found, plan).Value is { } next
+                            ? SeasonPlanner.Full(next, knowledge)
+                            : null;
+                    return new AreaSeason(area, plan, [], after);
+                }
+            ),
         ];
         // What cannot be planned anywhere is no report.
         if (areas.All(area => area.Plan is null))

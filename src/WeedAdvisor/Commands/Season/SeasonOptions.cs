@@ -17,14 +17,17 @@ internal sealed class SeasonOptions
     private const int MostRunning = 12;
 
     private readonly Option<DateOnly?> _from = NumberOptions.Day(
-        "--from", "First day of the plan; the day of the visit when not given.");
+        "--from",
+        "First day of the plan; the day of the visit when not given."
+    );
 
     private readonly Option<Count?> _applications = NumberOptions.Given<Count>(
         "--applications",
         "N",
         $"The most applications: 4, or 2..4 for at least and at most; 0 to {SeasonYear.Weeks}.",
         CountIn,
-        $"a whole number from 0 to {SeasonYear.Weeks}, or two of them as in 2..4");
+        $"a whole number from 0 to {SeasonYear.Weeks}, or two of them as in 2..4"
+    );
 
     private readonly Option<string?> _closed = new("--closed")
     {
@@ -33,7 +36,12 @@ internal sealed class SeasonOptions
     };
 
     private readonly Option<decimal?> _budget = NumberOptions.Number(
-        "--budget", "USD", "The most the applications may cost for 1000 pots.", 0, 1_000_000);
+        "--budget",
+        "USD",
+        "The most the applications may cost for 1000 pots.",
+        0,
+        1_000_000
+    );
 
     private readonly Option<Rotation> _rotate = new("--rotate")
     {
@@ -44,26 +52,54 @@ internal sealed class SeasonOptions
     };
 
     private readonly Option<decimal?> _share = NumberOptions.Number(
-        "--share", "PERCENT", "The greatest share of the year's applications for one site of action.", 1, 100);
+        "--share",
+        "PERCENT",
+        "The greatest share of the year's applications for one site of action.",
+        1,
+        100
+    );
 
     private readonly Option<string[]> _without = Several("--without", "TREATMENT", "Treatments that must not go on.");
     private readonly Option<string[]> _with = Several("--with", "TREATMENT", "Treatments that must go on.");
     private readonly Option<int?> _rounds = NumberOptions.Whole(
-        "--rounds", "WEEKS", "Weeks between weeding rounds (the visit's answer when not given).", 1, 52);
+        "--rounds",
+        "WEEKS",
+        "Weeks between weeding rounds (the visit's answer when not given).",
+        1,
+        52
+    );
 
     private readonly Option<decimal?> _wage = NumberOptions.Number(
-        "--wage", "USD", "Cost of an hour (the visit's answer when not given).", 0, Wage.Highest);
+        "--wage",
+        "USD",
+        "Cost of an hour (the visit's answer when not given).",
+        0,
+        Wage.Highest
+    );
 
     private readonly Option<string?> _prices = PricesOption.Of();
     private readonly Option<DateOnly?> _uncover = NumberOptions.Day(
-        "--uncover", "The day film comes off; the average last frost when not given.");
+        "--uncover",
+        "The day film comes off; the average last frost when not given."
+    );
 
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Command command)
     {
         Option[] all =
         [
-            _from, _applications, _closed, _budget, _rotate, _share, _without, _with, _rounds, _wage, _prices, _uncover,
+            _from,
+            _applications,
+            _closed,
+            _budget,
+            _rotate,
+            _share,
+            _without,
+            _with,
+            _rounds,
+            _wage,
+            _prices,
+            _uncover,
         ];
         foreach (Option option in all)
             command.Add(option);
@@ -93,12 +129,13 @@ internal sealed class SeasonOptions
         };
     }
 
-    private static Option<string[]> Several(string name, string helpName, string description) => new(name)
-    {
-        Description = description,
-        HelpName = helpName,
-        AllowMultipleArgumentsPerToken = true,
-    };
+    private static Option<string[]> Several(string name, string helpName, string description) =>
+        new(name)
+        {
+            Description = description,
+            HelpName = helpName,
+            AllowMultipleArgumentsPerToken = true,
+        };
 
     private static Count? CountIn(string text)
     {

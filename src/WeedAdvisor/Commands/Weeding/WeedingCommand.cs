@@ -23,15 +23,37 @@ internal static class WeedingCommand
             "WEEKS",
             $"Weeks between rounds to compare ({string.Join(',', IntervalComparison.UsualIntervals)} when not given).",
             1,
-            WeedingPlan.LongestInterval);
+            WeedingPlan.LongestInterval
+        );
         Option<decimal?> wage = NumberOptions.Number(
-            "--wage", "USD", "Cost of an hour (else the visit's answer, else the price list).", 0, Wage.Highest);
+            "--wage",
+            "USD",
+            "Cost of an hour (else the visit's answer, else the price list).",
+            0,
+            Wage.Highest
+        );
         Option<decimal?> missed = NumberOptions.Number(
-            "--miss", "PERCENT", "Weeds that a round passes over, of a hundred.", 0, 100);
+            "--miss",
+            "PERCENT",
+            "Weeds that a round passes over, of a hundred.",
+            0,
+            100
+        );
         Option<decimal?> control = NumberOptions.Number(
-            "--control", "PERCENT", "Seedlings that your treatments stop, of a hundred.", 0, 100);
+            "--control",
+            "PERCENT",
+            "Seedlings that your treatments stop, of a hundred.",
+            0,
+            100
+        );
         Option<int> weeks = NumberOptions.Whole(
-            "--weeks", "N", "Weeks looked at.", 1, WeedingPlan.MostWeeks, usual: WeedTraits.WeeksInYear);
+            "--weeks",
+            "N",
+            "Weeks looked at.",
+            1,
+            WeedingPlan.MostWeeks,
+            usual: WeedTraits.WeeksInYear
+        );
         var weeds = new Option<string?>("--weeds")
         {
             Description = "Count with these weeds, not with those of the visit.",
@@ -39,7 +61,13 @@ internal static class WeedingCommand
         };
         var uncertain = new Option<bool>("--uncertain") { Description = "Show how far the figures may be off." };
         Option<int> seed = NumberOptions.Whole(
-            "--seed", "N", "Seed of the draws for --uncertain.", 0, int.MaxValue, usual: 1);
+            "--seed",
+            "N",
+            "Seed of the draws for --uncertain.",
+            0,
+            int.MaxValue,
+            usual: 1
+        );
         Option<string> format = FormatOption.Of("How the figures are written.");
         Option<string?> units = UnitsOption.Of();
         Option<int> width = LayoutOptions.Width();
@@ -49,9 +77,23 @@ internal static class WeedingCommand
             "weedadvisor weeding visit.yaml",
             "weedadvisor weeding visit.yaml --area container-yard --pots 20000 --control 70",
             "weedadvisor weeding visit.yaml --weeds spurge-spotted,bittercress-hairy",
-            "weedadvisor weeding visit.yaml --wage 22 --intervals 1,2,4 --uncertain")
+            "weedadvisor weeding visit.yaml --wage 22 --intervals 1,2,4 --uncertain"
+        )
         {
-            file, area, pots, intervals, wage, missed, control, weeks, weeds, uncertain, seed, format, units, width,
+            file,
+            area,
+            pots,
+            intervals,
+            wage,
+            missed,
+            control,
+            weeks,
+            weeds,
+            uncertain,
+            seed,
+            format,
+            units,
+            width,
         };
         command.SetAction(parsed =>
         {
@@ -59,7 +101,8 @@ internal static class WeedingCommand
                 KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
                 parsed,
                 parsed.GetRequiredValue(file),
-                surroundings);
+                surroundings
+            );
             int[] compared = parsed.GetValue(intervals) is { Length: > 0 } given
                 ? given
                 : [.. IntervalComparison.UsualIntervals];
@@ -79,13 +122,17 @@ internal static class WeedingCommand
             );
             ulong? from = parsed.GetValue(uncertain) ? (ulong)parsed.GetValue(seed) : null;
             WeedingReport report = Worked(
-                WeedingReport.Of(visit, knowledge, wishes, compared, parsed.GetValue(pots), from));
-            surroundings.Out.Write(parsed.GetValue(format) == FormatOption.Json
-                ? WeedingJson.Of(report, knowledge)
-                : FormatOption.Written(
-                    parsed.GetValue(format),
-                    UnitsOption.Applied(WeedingDocument.Of(report), parsed.GetValue(units), visit, knowledge),
-                    parsed.GetValue(width)));
+                WeedingReport.Of(visit, knowledge, wishes, compared, parsed.GetValue(pots), from)
+            );
+            surroundings.Out.Write(
+                parsed.GetValue(format) == FormatOption.Json
+                    ? WeedingJson.Of(report, knowledge)
+                    : FormatOption.Written(
+                        parsed.GetValue(format),
+                        UnitsOption.Applied(WeedingDocument.Of(report), parsed.GetValue(units), visit, knowledge),
+                        parsed.GetValue(width)
+                    )
+            );
             return ExitCode.Done;
         });
         return command;
@@ -101,7 +148,8 @@ internal static class WeedingCommand
             return outcome.Value;
         throw new RefusalException(
             ExitCode.Usage,
-            [.. withPots.SelectMany(area => area.Refusals.Select(refusal => $"area '{area.Area.Id}': {refusal}"))]);
+            [.. withPots.SelectMany(area => area.Refusals.Select(refusal => $"area '{area.Area.Id}': {refusal}"))]
+        );
     }
 
     private static ImmutableArray<string> WeedsOf(string? given, KnowledgeBase knowledge)

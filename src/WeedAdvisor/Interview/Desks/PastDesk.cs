@@ -80,14 +80,16 @@ public sealed class PastDesk : IFormDesk
     public string Hint(int field) => $"{_fields[field].Expected}; empty: not known";
 
     /// <inheritdoc/>
-    public AdviceLine Beside(int field) => ProblemOf(field) is { } problem
-        ? new AdviceLine(problem, LineTone.Warning)
-        : new AdviceLine(_fields[field].Expected, LineTone.Quiet);
+    public AdviceLine Beside(int field) =>
+        ProblemOf(field) is { } problem
+            ? new AdviceLine(problem, LineTone.Warning)
+            : new AdviceLine(_fields[field].Expected, LineTone.Quiet);
 
     /// <inheritdoc/>
-    public AdviceLine About(int field) => ProblemOf(field) is { } problem
-        ? new AdviceLine(problem, LineTone.Warning)
-        : new AdviceLine(_fields[field].Help, LineTone.Quiet);
+    public AdviceLine About(int field) =>
+        ProblemOf(field) is { } problem
+            ? new AdviceLine(problem, LineTone.Warning)
+            : new AdviceLine(_fields[field].Help, LineTone.Quiet);
 
     /// <inheritdoc/>
     public bool TakesWord(int field) => !_fields[field].Choices.IsEmpty;
@@ -129,8 +131,10 @@ public sealed class PastDesk : IFormDesk
 
     private Typed<PastApplication> ReadAt(int field, PastApplication past) =>
         _typed[field].Trim() is { Length: > 0 } text
-        ? TypedAnswer.IsNotKnown(text) ? Typed<PastApplication>.As(past) : _fields[field].Read(_telling, past, text)
-        : Typed<PastApplication>.As(past);
+            ? TypedAnswer.IsNotKnown(text)
+                ? Typed<PastApplication>.As(past)
+                : _fields[field].Read(_telling, past, text)
+            : Typed<PastApplication>.As(past);
 
     // What the fields tell is taken out first: what is no longer typed is no longer told.
     private PastApplication Emptied() => _fields.Aggregate(_before, (past, field) => field.Without(past));

@@ -18,8 +18,8 @@ public sealed record PastChoice(
     string Help,
     ImmutableArray<AnswerChoice> All,
     Func<PastApplication, string?> Get,
-    Func<PastApplication, string?, PastApplication> Set)
-    : PastField(Id, Label, string.Join(", ", All.Select(choice => choice.Text)), Help)
+    Func<PastApplication, string?, PastApplication> Set
+) : PastField(Id, Label, string.Join(", ", All.Select(choice => choice.Text)), Help)
 {
     /// <inheritdoc/>
     public override ImmutableArray<AnswerChoice> Choices => All;

@@ -8,8 +8,13 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Interview.Earlier;
 
 /// <summary>The day of an earlier use.</summary>
-internal sealed record PastDay() : PastField(
-    "day", "Day", "a day such as 2026-04-30, today or yesterday", "While it is not known, whatever hangs on it waits.")
+internal sealed record PastDay()
+    : PastField(
+        "day",
+        "Day",
+        "a day such as 2026-04-30, today or yesterday",
+        "While it is not known, whatever hangs on it waits."
+    )
 {
     public override bool IsTold(PastApplication past) => past.Date is not null;
 
@@ -35,7 +40,8 @@ internal sealed record PastDay() : PastField(
 }
 
 /// <summary>The hour at which an earlier use ended.</summary>
-internal sealed partial record PastHour() : PastField(
+internal sealed partial record PastHour()
+    : PastField(
         "hour",
         "Hour it ended",
         "an hour such as 14:00 or 2 pm",
@@ -70,12 +76,14 @@ internal sealed partial record PastHour() : PastField(
 
     [GeneratedRegex(
         @"^(at\s+)?(?<hour>\d{1,2})((:(?<minute>\d{2}))(\s*(?<half>[ap]\.?m\.?))?|\s*(?<half>[ap]\.?m\.?))$",
-        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Form();
 }
 
 /// <summary>How much of an earlier use went on.</summary>
-internal sealed partial record PastRate() : PastField(
+internal sealed partial record PastRate()
+    : PastField(
         "rate",
         "How much",
         "product for an area, such as 150 lb/acre",
@@ -123,7 +131,8 @@ internal sealed partial record PastRate() : PastField(
 }
 
 /// <summary>In how many seasons running the weeds came through.</summary>
-internal sealed partial record PastSeasons() : PastField(
+internal sealed partial record PastSeasons()
+    : PastField(
         "seasons",
         "Seasons running",
         "a number of seasons, such as 3 seasons",
@@ -138,12 +147,13 @@ internal sealed partial record PastSeasons() : PastField(
 
     public override PastApplication Without(PastApplication past) => past with { SeasonsRunning = null };
 
-    public override string Text(Telling telling, PastApplication past) => past.SeasonsRunning switch
-    {
-        null => "",
-        1 => "1 season",
-        { } seasons => $"{seasons} seasons",
-    };
+    public override string Text(Telling telling, PastApplication past) =>
+        past.SeasonsRunning switch
+        {
+            null => "",
+            1 => "1 season",
+            { } seasons => $"{seasons} seasons",
+        };
 
     public override Typed<PastApplication>? Take(Telling telling, PastApplication past, string text)
     {
@@ -164,9 +174,14 @@ internal sealed partial record PastSeasons() : PastField(
 }
 
 /// <summary>The weeds that came through an earlier use.</summary>
-internal sealed record PastWeeds() : PastField(
-    "escaped", "Weeds that came through", "names of weeds, commas between",
-    "What came through although the product is rated good on it is counted; after the second time its credit lapses.")
+internal sealed record PastWeeds()
+    : PastField(
+        "escaped",
+        "Weeds that came through",
+        "names of weeds, commas between",
+        "What came through although the product is rated good on it is counted; after the second time its credit "
+            + "lapses."
+    )
 {
     private const string Escapes = "escapes";
 

@@ -10,16 +10,18 @@ namespace WeedAdvisor.Interview.Earlier;
 /// </summary>
 /// <param name="TakesTreatments">Whether a treatment of the list can be told here; elsewhere it is picked by
 /// itself.</param>
-public sealed record PastProductField(bool TakesTreatments) : PastField(
-    "product",
-    TakesTreatments ? "Product" : "Not in the list",
+public sealed record PastProductField(bool TakesTreatments)
+    : PastField(
+        "product",
+        TakesTreatments ? "Product" : "Not in the list",
         (TakesTreatments ? "a treatment of the list, or " : "")
             + "active NAME + NAME, group 3 + 14, other weed killer, other pesticide",
         "A product that is not in the list counts by its actives or its sites of action; they stand on its label. Any "
             + "pesticide closes a place."
     )
 {
-    private const string WeedKiller = "weed-killer", OtherPesticide = "other-pesticide";
+    private const string WeedKiller = "weed-killer",
+        OtherPesticide = "other-pesticide";
 
     /// <inheritdoc/>
     public override bool IsTold(PastApplication past) =>
@@ -34,16 +36,17 @@ public sealed record PastProductField(bool TakesTreatments) : PastField(
         TakesTreatments ? Blank(past) : Blank(past) with { Treatment = past.Treatment };
 
     /// <inheritdoc/>
-    public override string Text(Telling telling, PastApplication past) => past switch
-    {
-        { Actives.Count: > 0, Groups.Count: > 0 } => $"active {Joined(past.Actives)} group {Joined(past.Groups)}",
-        { Actives.Count: > 0 } => $"active {Joined(past.Actives)}",
-        { Groups.Count: > 0 } => $"group {Joined(past.Groups)}",
-        { Kind: WeedKiller } => "other weed killer",
-        { Kind: OtherPesticide } => "other pesticide",
-        { Treatment: { } id } when TakesTreatments => telling.Knowledge.ActionOf(id)?.Name ?? id,
-        _ => "",
-    };
+    public override string Text(Telling telling, PastApplication past) =>
+        past switch
+        {
+            { Actives.Count: > 0, Groups.Count: > 0 } => $"active {Joined(past.Actives)} group {Joined(past.Groups)}",
+            { Actives.Count: > 0 } => $"active {Joined(past.Actives)}",
+            { Groups.Count: > 0 } => $"group {Joined(past.Groups)}",
+            { Kind: WeedKiller } => "other weed killer",
+            { Kind: OtherPesticide } => "other pesticide",
+            { Treatment: { } id } when TakesTreatments => telling.Knowledge.ActionOf(id)?.Name ?? id,
+            _ => "",
+        };
 
     /// <inheritdoc/>
     public override Typed<PastApplication>? Take(Telling telling, PastApplication past, string text)
@@ -64,8 +67,12 @@ public sealed record PastProductField(bool TakesTreatments) : PastField(
 
         return NearWords.Fold(text) switch
         {
-            "other-weed-killer" or "another-weed-killer" or WeedKiller =>
-                Typed<PastApplication>.As(Blank(past) with { Kind = WeedKiller }),
+            "other-weed-killer" or "another-weed-killer" or WeedKiller => Typed<PastApplication>.As(
+                Blank(past) with
+                {
+                    Kind = WeedKiller,
+                }
+            ),
             OtherPesticide or "another-pesticide" => Typed<PastApplication>.As(
                 Blank(past) with
                 {
@@ -124,7 +131,13 @@ public sealed record PastProductField(bool TakesTreatments) : PastField(
     }
 
     private static PastApplication Blank(PastApplication past) =>
-        past with { Treatment = null, Actives = WordSet.Empty, Groups = WordSet.Empty, Kind = null };
+        past with
+        {
+            Treatment = null,
+            Actives = WordSet.Empty,
+            Groups = WordSet.Empty,
+            Kind = null,
+        };
 
     private static string Joined(WordSet words) => string.Join(" + ", words);
 

@@ -8,11 +8,7 @@ public static class PastResults
 {
     /// <summary>The results that can be told.</summary>
     public static ImmutableArray<AnswerChoice> All { get; } =
-    [
-        new("clean", "it stayed clean"),
-        new("escapes", "some weeds came through"),
-        new("injury", "the crop was hurt"),
-    ];
+    [new("clean", "it stayed clean"), new("escapes", "some weeds came through"), new("injury", "the crop was hurt")];
 
     /// <summary>A result in words.</summary>
     public static string TextOf(string? result) =>

@@ -11,7 +11,9 @@ namespace WeedAdvisor.Interview.Earlier;
 public static class TypedPast
 {
     private static readonly PastField[] s_fields =
-        [.. PastFields.All.Where(field => field != PastFields.Product && field != PastFields.Escaped)];
+    [
+        .. PastFields.All.Where(field => field != PastFields.Product && field != PastFields.Escaped),
+    ];
 
     /// <summary>
     /// Reads the line: the product, then in any order the day and whatever else is known. Only the first is needed.
@@ -39,17 +41,19 @@ public static class TypedPast
     /// <summary>
     /// The field that a part of the line is meant for; null when only a weed that came through can be meant.
     /// </summary>
-    internal static PastField? Meant(Telling telling, PastApplication past, string part) => s_fields.FirstOrDefault(
-        field => field.Take(telling, past, part) is not null);
+    internal static PastField? Meant(Telling telling, PastApplication past, string part) =>
+        s_fields.FirstOrDefault(field => field.Take(telling, past, part) is not null);
 
     /// <summary>Reads the day of an application, which must not lie after the visit.</summary>
-    public static Typed<DateOnly> ReadDay(string text, DateOnly visit) => TypedAnswer.ReadDay(text, visit) switch
-    {
-        null => Typed<DateOnly>.Wrong($"\"{text.Trim()}\" is not a date. Give it as 2026-04-30."),
-        { } day when day > visit =>
-            Typed<DateOnly>.Wrong($"{Answering.Date(day)} lies after the visit of {Answering.Date(visit)}."),
-        { } day => Typed<DateOnly>.As(day),
-    };
+    public static Typed<DateOnly> ReadDay(string text, DateOnly visit) =>
+        TypedAnswer.ReadDay(text, visit) switch
+        {
+            null => Typed<DateOnly>.Wrong($"\"{text.Trim()}\" is not a date. Give it as 2026-04-30."),
+            { } day when day > visit => Typed<DateOnly>.Wrong(
+                $"{Answering.Date(day)} lies after the visit of {Answering.Date(visit)}."
+            ),
+            { } day => Typed<DateOnly>.As(day),
+        };
 
     private static Typed<PastApplication> With(Telling telling, PastApplication past, string part)
     {
@@ -66,7 +70,8 @@ public static class TypedPast
             : Typed<PastApplication>.Wrong(
                 $"\"{part}\" is neither a day, an hour, a rate, a result (clean, escapes, injury), a way of putting it "
                     + $"on, "
-                + $"nor a weed that came through.{Near(part)}");
+                    + $"nor a weed that came through.{Near(part)}"
+            );
     }
 
     private static string Near(string part) =>

@@ -12,13 +12,14 @@ namespace WeedAdvisor.Interview.Files;
 /// <param name="Stamp">What that file held when it was read; null when that is not known.</param>
 public sealed record Draft(Visit Visit, string? File, FileStamp? Stamp)
 {
-    private const string FileKey = "# file: ", StampKey = "# held: ";
+    private const string FileKey = "# file: ",
+        StampKey = "# held: ";
 
     private static readonly PathJson s_json = new(new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 
     /// <summary>How much was said: areas, answers, weeds and earlier applications.</summary>
-    public static int Said(Visit visit) => visit.Areas.Sum(area =>
-        1 + area.Answers.Count + (area.Weeds?.Length ?? 0) + (area.Past?.Length ?? 0));
+    public static int Said(Visit visit) =>
+        visit.Areas.Sum(area => 1 + area.Answers.Count + (area.Weeds?.Length ?? 0) + (area.Past?.Length ?? 0));
 
     /// <summary>The draft as a visit file; what it belongs to stands in comments at its head.</summary>
     public string Text() =>

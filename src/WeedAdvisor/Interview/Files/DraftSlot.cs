@@ -6,7 +6,9 @@ namespace WeedAdvisor.Interview.Files;
 /// </summary>
 public sealed class DraftSlot : IDisposable
 {
-    private const string Prefix = "recovery-", Fuller = "-fuller", Ending = ".yaml";
+    private const string Prefix = "recovery-",
+        Fuller = "-fuller",
+        Ending = ".yaml";
 
     // Tells a slot from files of earlier programs in the same folder.
     private const int IdLength = 11;

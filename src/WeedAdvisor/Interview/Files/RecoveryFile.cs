@@ -11,8 +11,11 @@ namespace WeedAdvisor.Interview.Files;
 /// <param name="fullPath">Makes a path absolute.</param>
 /// <param name="stampOf">What a visit file held when it was read.</param>
 public sealed class RecoveryFile(
-    string folder, KnowledgeBase knowledge, Func<string, string> fullPath, Func<string, FileStamp?> stampOf)
-    : IDraftKeeper, IDisposable
+    string folder,
+    KnowledgeBase knowledge,
+    Func<string, string> fullPath,
+    Func<string, FileStamp?> stampOf
+) : IDraftKeeper, IDisposable
 {
     // Fewer answers are soon said again, and taking out a few of many is an ordinary edit.
     private const int FewestLost = 3;
@@ -87,29 +90,32 @@ public sealed class RecoveryFile(
     }
 
     /// <inheritdoc/>
-    public string? Keep(Visit draft, string? file) => Try(() =>
-    {
-        _slot.Hold();
-        var kept = new Draft(draft, file is null ? null : fullPath(file), file is null ? null : stampOf(file));
-        KeepFuller(kept);
-        AtomicFile.Write(_slot.DraftPath, kept.Text());
-    });
+    public string? Keep(Visit draft, string? file) =>
+        Try(() =>
+        {
+            _slot.Hold();
+            var kept = new Draft(draft, file is null ? null : fullPath(file), file is null ? null : stampOf(file));
+            KeepFuller(kept);
+            AtomicFile.Write(_slot.DraftPath, kept.Text());
+        });
 
     /// <inheritdoc/>
-    public void Rest(Visit visit) => Try(() =>
-    {
-        if (_fullest is not null)
-            KeepFuller(_fullest with { Visit = visit });
-        if (File.Exists(_slot.DraftPath))
-            File.Delete(_slot.DraftPath);
-    });
+    public void Rest(Visit visit) =>
+        Try(() =>
+        {
+            if (_fullest is not null)
+                KeepFuller(_fullest with { Visit = visit });
+            if (File.Exists(_slot.DraftPath))
+                File.Delete(_slot.DraftPath);
+        });
 
     /// <inheritdoc/>
-    public void Discard() => Try(() =>
-    {
-        Forget();
-        _slot.Clear();
-    });
+    public void Discard() =>
+        Try(() =>
+        {
+            Forget();
+            _slot.Clear();
+        });
 
     /// <inheritdoc/>
     public void LetGo()
@@ -138,7 +144,8 @@ public sealed class RecoveryFile(
     /// </summary>
     private void KeepFuller(Draft now)
     {
-        int said = Draft.Said(now.Visit), most = _fullest is null ? 0 : Draft.Said(_fullest.Visit);
+        int said = Draft.Said(now.Visit),
+            most = _fullest is null ? 0 : Draft.Said(_fullest.Visit);
         if (said >= most)
         {
             _fullest = now;

@@ -8,13 +8,15 @@ namespace WeedAdvisor.Interview.Files;
 public sealed record Saved(string? Copy, ImmutableArray<string> Notes)
 {
     /// <summary>That it was saved, and all there is to tell of it, in sentences.</summary>
-    public string Told(string path) => string.Join(
-        ' ',
-        [
-            $"Saved to {path}.",
-            .. Copy is null ? Array.Empty<string>() : [$"What was there before is in {Copy}."],
-            .. Notes,
-        ]);
+    public string Told(string path) =>
+        string.Join(
+            ' ',
+            [
+                $"Saved to {path}.",
+                .. Copy is null ? Array.Empty<string>() : [$"What was there before is in {Copy}."],
+                .. Notes,
+            ]
+        );
 }
 
 /// <summary>A visit was not saved.</summary>

@@ -96,7 +96,10 @@ public sealed class VisitStore(KnowledgeBase knowledge, Func<string, string> ful
         string? copy = _saver.Write(full, writing.Bytes.AsSpan());
         Outcome<VisitDocument, Problem> written = VisitDocument.Of([.. writing.Bytes], path, knowledge);
         _held[full] = new Held(FileStamp.Of(writing.Bytes.AsSpan()), written.Value);
-        string? original = writing.KeepsLines ? null : source == full ? _saver.CopyOf(full) : basis;
+        string? original =
+            writing.KeepsLines ? null
+            : source == full ? _saver.CopyOf(full)
+            : basis;
         string? wrong = written.IsGood ? null : written.Refusals[0].ToString();
         return new Saved(copy is null ? null : Shown(path, copy), [.. Notes(path, copy, isGone, original, wrong)]);
     }

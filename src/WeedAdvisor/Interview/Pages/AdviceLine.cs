@@ -30,11 +30,12 @@ public sealed record AdviceLine(string Text, LineTone Tone = LineTone.Plain, str
     public static ImmutableArray<AdviceLine> Of(ImmutableArray<PageLine> lines) =>
         [.. lines.Select(line => new AdviceLine(line.Text, ToneOf(line.Tone), line.Action))];
 
-    private static LineTone ToneOf(Meant tone) => tone switch
-    {
-        Meant.Strong => LineTone.Heading,
-        Meant.Warning => LineTone.Warning,
-        Meant.Muted => LineTone.Quiet,
-        _ => LineTone.Plain,
-    };
+    private static LineTone ToneOf(Meant tone) =>
+        tone switch
+        {
+            Meant.Strong => LineTone.Heading,
+            Meant.Warning => LineTone.Warning,
+            Meant.Muted => LineTone.Quiet,
+            _ => LineTone.Plain,
+        };
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -19,7 +20,12 @@ public static class AdvicePage
     /// may apply.</param>
     /// <param name="current">The question on screen, which need not be told again; null when there is none.</param>
     public static IEnumerable<Block> Of(
-        KnowledgeBase knowledge, AreaAdvice advice, Question? next, bool full, Question? current = null)
+        KnowledgeBase knowledge,
+        AreaAdvice advice,
+        Question? next,
+        bool full,
+        Question? current = null
+    )
     {
         var words = new AdviceWords(knowledge);
         return
@@ -42,16 +48,17 @@ public static class AdvicePage
     }
 
     // Whoever reads only the first lines must read this.
-    private static IEnumerable<Block> KeepOut(AdviceWords words, AreaAdvice advice) => advice.KeepOut is not { } keepOut
-        ? []
-        :
-        [
-            .. Head($"Keep out {UntilWords.KeepOut(keepOut)}"),
-            .. keepOut.Because.Select(reason => Marked("! ", reason, Tone.Warning)),
-            .. keepOut.Needs.Select(need => Marked("? ", words.Need(need))),
-            .. keepOut.Then.IsEmpty ? [] : (Block[])[In(2, "From then, best first:")],
-            .. keepOut.Then.Select(action => Marked("  - ", words.Name(action), action: action)),
-        ];
+    private static IEnumerable<Block> KeepOut(AdviceWords words, AreaAdvice advice) =>
+        advice.KeepOut is not { } keepOut
+            ? []
+            :
+            [
+                .. Head($"Keep out {UntilWords.KeepOut(keepOut)}"),
+                .. keepOut.Because.Select(reason => Marked("! ", reason, Tone.Warning)),
+                .. keepOut.Needs.Select(need => Marked("? ", words.Need(need))),
+                .. keepOut.Then.IsEmpty ? [] : (Block[])[In(2, "From then, best first:")],
+                .. keepOut.Then.Select(action => Marked("  - ", words.Name(action), action: action)),
+            ];
 
     private static IEnumerable<Block> Next(AreaAdvice advice, Question? next, Question? current)
     {
@@ -59,9 +66,12 @@ public static class AdvicePage
             yield return block;
         if (next is null)
         {
-            yield return In(2, advice.NextQuestion is null
-                ? "None: no open answer would change the advice."
-                : "None new: what is left was passed over or is not known.");
+            yield return In(
+                2,
+                advice.NextQuestion is null
+                    ? "None: no open answer would change the advice."
+                    : "None new: what is left was passed over or is not known."
+            );
             yield break;
         }
 
@@ -79,7 +89,11 @@ public static class AdvicePage
     private static IEnumerable<Block> Clear(AdviceWords words, ClearAction action)
     {
         string id = action.Action;
-        yield return Marked(FormattableString.Invariant($"{action.Rank,2} "), words.Name(id), action: id);
+        yield return Marked(
+            action.Rank.ToString(CultureInfo.InvariantCulture).PadLeft(2) + " ",
+            words.Name(id),
+            action: id
+        );
         yield return In(3, AdviceWords.Figures(action), Tone.Muted, id);
         if (StatusWords.Unless(action, words.Need) is { } unless)
             yield return In(3, $"clear unless: {unless}", Tone.Warning, id);
@@ -113,7 +127,8 @@ public static class AdvicePage
             [
                 .. Head("Cautions"),
                 .. told.Select(caution =>
-                    Marked("! ", caution.IsCertain ? caution.Text : "Possibly: " + caution.Text, Tone.Warning)),
+                    Marked("! ", caution.IsCertain ? caution.Text : "Possibly: " + caution.Text, Tone.Warning)
+                ),
                 .. untold > 0 ? [In(2, $"{untold} more may apply; Space names them.", Tone.Muted)] : (Block[])[],
             ];
     }
@@ -122,13 +137,14 @@ public static class AdvicePage
         [.. Head("Before any chemical"), .. Safety.StandingLines.Select(line => Marked("! ", line, Tone.Warning))];
 
     // What waits for least stands first: it is nearest to being settled.
-    private static IEnumerable<Block> Waiting(AdviceWords words, AreaAdvice advice) => advice.Waiting.IsEmpty
-        ? []
-        :
-        [
-            .. Head($"Waiting for an answer ({advice.Waiting.Length})"),
-            .. advice.Waiting.OrderBy(waiting => waiting.Needs.Length).SelectMany(action => Waiting(words, action)),
-        ];
+    private static IEnumerable<Block> Waiting(AdviceWords words, AreaAdvice advice) =>
+        advice.Waiting.IsEmpty
+            ? []
+            :
+            [
+                .. Head($"Waiting for an answer ({advice.Waiting.Length})"),
+                .. advice.Waiting.OrderBy(waiting => waiting.Needs.Length).SelectMany(action => Waiting(words, action)),
+            ];
 
     private static IEnumerable<Block> Waiting(AdviceWords words, WaitingAction action)
     {
@@ -142,17 +158,21 @@ public static class AdvicePage
     private static IEnumerable<Block> Possible(AdviceWords words, AreaAdvice advice)
     {
         BarredAction[] actions =
-            [.. BecomingPossible.Of(advice).Where(action => advice.KeepOut?.Then.Contains(action.Action) != true)];
+        [
+            .. BecomingPossible.Of(advice).Where(action => advice.KeepOut?.Then.Contains(action.Action) != true),
+        ];
         return actions.Length == 0
             ? []
             :
             [
                 .. Head($"What becomes possible, and when ({actions.Length})"),
-                .. actions.SelectMany(action => (Block[])
-                [
-                    In(2, words.Name(action.Action), action: action.Action),
-                    In(4, UntilWords.From(action.Until!), Tone.Muted, action.Action),
-                ]),
+                .. actions.SelectMany(action =>
+                    (Block[])
+                        [
+                            In(2, words.Name(action.Action), action: action.Action),
+                            In(4, UntilWords.From(action.Until!), Tone.Muted, action.Action),
+                        ]
+                ),
             ];
     }
 

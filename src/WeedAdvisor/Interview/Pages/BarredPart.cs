@@ -17,12 +17,15 @@ internal static class BarredPart
             yield break;
         foreach (Block block in Head($"Barred here ({advice.Barred.Length})"))
             yield return block;
-        var groups = advice.Barred
-            .GroupBy(action => (
-                action.Status,
-                Severity: action.Deciding.IsEmpty ? action.Severity : BarGroups.SeverityOf(action.Deciding[0]),
-                Rule: action.Deciding.IsEmpty ? "" : action.Deciding[0].Judgement,
-                End: StatusWords.EndOf(action)))
+        var groups = advice
+            .Barred.GroupBy(action =>
+                (
+                    action.Status,
+                    Severity: action.Deciding.IsEmpty ? action.Severity : BarGroups.SeverityOf(action.Deciding[0]),
+                    Rule: action.Deciding.IsEmpty ? "" : action.Deciding[0].Judgement,
+                    End: StatusWords.EndOf(action)
+                )
+            )
             .OrderByDescending(group => group.Key.Status)
             .ThenByDescending(group => group.Key.Severity)
             .ThenBy(group => group.Key.Rule, StringComparer.Ordinal);
@@ -43,7 +46,8 @@ internal static class BarredPart
             yield return Marked(
                 "x ",
                 $"{AdviceWords.Sentence(group.Key.Rule)} ({string.Join(", ", how.OfType<string>())})",
-                isProhibited ? Tone.Warning : Tone.Normal);
+                isProhibited ? Tone.Warning : Tone.Normal
+            );
             foreach (BarredAction action in group.Where(_ => isNamed))
                 yield return In(4, words.Name(action.Action), action: action.Action);
         }

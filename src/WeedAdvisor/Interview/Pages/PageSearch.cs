@@ -41,10 +41,12 @@ public static class PageSearch
     /// <returns>The line from 0; null when the page says something else now.</returns>
     public static int? Same(ImmutableArray<AdviceLine> before, int at, ImmutableArray<AdviceLine> after)
     {
-        string[] old = [.. before.SelectMany(WordsOf)], now = [.. after.SelectMany(WordsOf)];
+        string[] old = [.. before.SelectMany(WordsOf)],
+            now = [.. after.SelectMany(WordsOf)];
         if (before.IsEmpty || at >= before.Length || !old.SequenceEqual(now))
             return null;
-        int passed = before.Take(at).Sum(line => WordsOf(line).Length), line = 0;
+        int passed = before.Take(at).Sum(line => WordsOf(line).Length),
+            line = 0;
         for (int left = passed; line < after.Length - 1; line++)
         {
             left -= WordsOf(after[line]).Length;

@@ -36,15 +36,15 @@ public static class ReasonPage
     }
 
     private static IEnumerable<Block> Clear(AdviceWords words, ReasonTrees trees, ClearAction action) =>
-    [
-        .. Head($"Why: {ActionStatuses.Text(action.Status)} here, number {action.Rank}"),
-        In(0, AdviceWords.Figures(action)),
-        .. action.Effect.Parts.Select(part => In(4, EffectOn(words, part), Tone.Muted)),
-        .. action.Unless.Select(need => Marked("? ", words.Need(need))),
-        .. trees.Of(action.Doubts.Where(doubt => !doubt.IsCertain)),
-        .. trees.Of(action.Because),
-        .. Sources(words, action.Sources),
-    ];
+        [
+            .. Head($"Why: {ActionStatuses.Text(action.Status)} here, number {action.Rank}"),
+            In(0, AdviceWords.Figures(action)),
+            .. action.Effect.Parts.Select(part => In(4, EffectOn(words, part), Tone.Muted)),
+            .. action.Unless.Select(need => Marked("? ", words.Need(need))),
+            .. trees.Of(action.Doubts.Where(doubt => !doubt.IsCertain)),
+            .. trees.Of(action.Because),
+            .. Sources(words, action.Sources),
+        ];
 
     private static string EffectOn(AdviceWords words, EffectPart part)
     {
@@ -55,37 +55,36 @@ public static class ReasonPage
     }
 
     private static IEnumerable<Block> Waiting(AdviceWords words, ReasonTrees trees, WaitingAction action) =>
-    [
-        .. Head("Why it waits: these answers are missing"),
-        .. action.Needs.Select(need => Marked("? ", words.Need(need))),
-        .. trees.Of(action.Because),
-    ];
+        [
+            .. Head("Why it waits: these answers are missing"),
+            .. action.Needs.Select(need => Marked("? ", words.Need(need))),
+            .. trees.Of(action.Because),
+        ];
 
     private static IEnumerable<Block> Barred(AdviceWords words, ReasonTrees trees, BarredAction action) =>
-    [
-        .. Head($"Why not: {StatusWords.Of(action)}, {StatusWords.Of(action.Severity)} here"),
-        .. trees.Of(action.Because),
-        .. Sources(words, action.Sources),
-    ];
+        [
+            .. Head($"Why not: {StatusWords.Of(action)}, {StatusWords.Of(action.Severity)} here"),
+            .. trees.Of(action.Because),
+            .. Sources(words, action.Sources),
+        ];
 
     private static IEnumerable<Block> NotAdvised(ReasonTrees trees, NotAdvisedAction action) =>
-    [
-        .. Head("Why not advised"),
-        In(0, action.For.IsEmpty ? "Nothing speaks for it here." : "What speaks against it weighs more."),
-        .. trees.Of(action.Against.Concat(action.For)),
-    ];
+        [
+            .. Head("Why not advised"),
+            In(0, action.For.IsEmpty ? "Nothing speaks for it here." : "What speaks against it weighs more."),
+            .. trees.Of(action.Against.Concat(action.For)),
+        ];
 
     private static IEnumerable<Block> Conflict(Conflict conflict) =>
-    [
-        .. Head("Rules argue both ways"),
-        .. conflict.For.Select(reason => In(2, "For: " + reason.Text)),
-        .. conflict.Against.Select(reason => In(2, "Against: " + reason.Text)),
-    ];
+        [
+            .. Head("Rules argue both ways"),
+            .. conflict.For.Select(reason => In(2, "For: " + reason.Text)),
+            .. conflict.Against.Select(reason => In(2, "Against: " + reason.Text)),
+        ];
 
     private static IEnumerable<Block> Cautions(CatalogueAction? record, AreaAdvice advice, string action)
     {
-        ImmutableArray<ActionCaution> cautions =
-            advice.Clear.FirstOrDefault(one => one.Action == action)?.Cautions
+        ImmutableArray<ActionCaution> cautions = advice.Clear.FirstOrDefault(one => one.Action == action)?.Cautions
             ?? [.. (record?.Cautions ?? []).Select(text => new ActionCaution(text, null, true))];
         bool isChemical = record is Treatment;
         return cautions.IsEmpty && !isChemical
@@ -94,22 +93,27 @@ public static class ReasonPage
             [
                 .. Head("Cautions"),
                 .. cautions.Select(caution =>
-                    Marked("! ", caution.IsCertain ? caution.Text : "Possibly: " + caution.Text, Tone.Warning)),
+                    Marked("! ", caution.IsCertain ? caution.Text : "Possibly: " + caution.Text, Tone.Warning)
+                ),
                 .. isChemical ? Safety.StandingLines.Select(line => Marked("! ", line, Tone.Warning)) : [],
             ];
     }
 
-    private static IEnumerable<Block> Sources(AdviceWords words, ImmutableArray<string> keys) => keys.IsEmpty
-        ? []
-        :
-        [
-            .. Head("Sources"),
-            .. keys.Select(key => new Hanging(
+    private static IEnumerable<Block> Sources(AdviceWords words, ImmutableArray<string> keys) =>
+        keys.IsEmpty
+            ? []
+            :
+            [
+                .. Head("Sources"),
+                .. keys.Select(key =>
+                    new Hanging(
                         Line.FromString(
                             words.Knowledge.Sources.TryGetValue(key, out Source? source) ? source.Citation : key
                         ) with
-                {
-                    Tone = Tone.Muted,
-                }).At(2)),
-        ];
+                        {
+                            Tone = Tone.Muted,
+                        }
+                    ).At(2)
+                ),
+            ];
 }

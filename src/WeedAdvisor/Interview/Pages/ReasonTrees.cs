@@ -27,29 +27,34 @@ internal sealed class ReasonTrees(AdviceWords words, bool full)
             Marked(Mark(reason), reason.Text).At(indent),
             In(indent + Step, $"rule: {AdviceWords.Sentence(reason.Judgement)}{strength}", Tone.Muted),
             .. reason.Needs.Select(need => In(indent + Step, $"waits for: {words.Need(need)}", Tone.Muted)),
-            .. reason.Matched.SelectMany(matched => (IEnumerable<Block>)
-            [
-                .. full ? Matched(matched, indent + Step) : [],
-                .. matched.Behind.SelectMany(behind => Tree(behind, indent + Step)),
-            ]),
+            .. reason.Matched.SelectMany(matched =>
+                (IEnumerable<Block>)
+                    [
+                        .. full ? Matched(matched, indent + Step) : [],
+                        .. matched.Behind.SelectMany(behind => Tree(behind, indent + Step)),
+                    ]
+            ),
         ];
     }
 
     private static IEnumerable<Block> Matched(MatchedPattern matched, int indent) =>
-    [
-        Marked("- ", $"{matched.Pattern}: {matched.Fact}{May(matched.Truth)}", Tone.Muted).At(indent),
-        .. matched.Tests.Select(test => Marked(
-            ". ", $"{test.Attribute} {test.Expected}; read: {test.Read}{May(test.Truth)}", Tone.Muted).At(indent + 2)),
-    ];
+        [
+            Marked("- ", $"{matched.Pattern}: {matched.Fact}{May(matched.Truth)}", Tone.Muted).At(indent),
+            .. matched.Tests.Select(test =>
+                Marked(". ", $"{test.Attribute} {test.Expected}; read: {test.Read}{May(test.Truth)}", Tone.Muted)
+                    .At(indent + 2)
+            ),
+        ];
 
-    private static string Mark(Reason reason) => reason.Then switch
-    {
-        Consequence.Argument when !reason.IsCertain => "? ",
-        Consequence.Argument { IsDoubt: true } => "- ",
-        Consequence.Argument => "+ ",
-        Consequence.Bar => reason.IsCertain ? "x " : "? ",
-        _ => "* ",
-    };
+    private static string Mark(Reason reason) =>
+        reason.Then switch
+        {
+            Consequence.Argument when !reason.IsCertain => "? ",
+            Consequence.Argument { IsDoubt: true } => "- ",
+            Consequence.Argument => "+ ",
+            Consequence.Bar => reason.IsCertain ? "x " : "? ",
+            _ => "* ",
+        };
 
     private static string May(Truth truth) => truth == Truth.NotKnown ? " (may hold)" : "";
 }

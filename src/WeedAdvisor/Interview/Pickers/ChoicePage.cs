@@ -22,7 +22,8 @@ public static class ChoicePage
     public static ImmutableArray<ChoiceEntry> Of(InterviewSession session, Question question)
     {
         WordSet? said = Said(session, question);
-        IEnumerable<ChoiceEntry> choices = Answering.ChoicesOf(session.Knowledge, question)
+        IEnumerable<ChoiceEntry> choices = Answering
+            .ChoicesOf(session.Knowledge, question)
             .Select(choice => new ChoiceEntry(choice.Id, choice.Text, said?.Contains(choice.Id) == true));
         return Answering.TakesSeveral(question)
             ? [.. choices, new ChoiceEntry(null, "none of these", said is { Count: 0 })]

@@ -72,10 +72,10 @@ public sealed class PastPicker
 
     /// <summary>The results, and last that it is not known.</summary>
     public ImmutableArray<ChoiceEntry> Results =>
-    [
-        .. PastResults.All.Select(r => new ChoiceEntry(r.Id, r.Text, r.Id == Result)),
-        new ChoiceEntry(null, "not known", Result is null),
-    ];
+        [
+            .. PastResults.All.Select(r => new ChoiceEntry(r.Id, r.Text, r.Id == Result)),
+            new ChoiceEntry(null, "not known", Result is null),
+        ];
 
     /// <summary>Picks one of the treatments found, counted from 0. A number outside picks none.</summary>
     public void Pick(int hit)

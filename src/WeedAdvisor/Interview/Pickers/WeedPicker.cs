@@ -57,10 +57,10 @@ public sealed class WeedPicker
 
     /// <summary>The stages, in order, and last that it is not known.</summary>
     public ImmutableArray<ChoiceEntry> Stages =>
-    [
-        .. Answering.Stages(_session.Knowledge).Select(s => new ChoiceEntry(s.Id, s.Text, s.Id == Stage)),
-        new ChoiceEntry(null, "not known", Stage is null),
-    ];
+        [
+            .. Answering.Stages(_session.Knowledge).Select(s => new ChoiceEntry(s.Id, s.Text, s.Id == Stage)),
+            new ChoiceEntry(null, "not known", Stage is null),
+        ];
 
     /// <summary>Finding out which weed it is; what was ticked stays until the picker is closed.</summary>
     public Narrowing Narrowing { get; }
@@ -80,8 +80,9 @@ public sealed class WeedPicker
     {
         if (hit < 0 || hit >= Hits.Length || !_session.Knowledge.Weeds.TryGetValue(Hits[hit].Id, out Weed? weed))
             return "";
-        IEnumerable<string> tells = Hits.Length > MostToldApart
-            ? []
+        IEnumerable<string> tells =
+            Hits.Length > MostToldApart
+                ? []
                 : weed
                     .LookAlikes.Where(like => Hits.Any(other => other.Id == like.Weed))
                     .Select(like => like.Tell)

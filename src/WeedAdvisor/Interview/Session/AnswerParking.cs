@@ -14,7 +14,10 @@ public static class AnswerParking
 {
     /// <summary>The area with only the answers that may apply, and the notes that hold the others.</summary>
     public static (VisitArea Area, QuestionNotes Notes) Settle(
-        KnowledgeBase knowledge, VisitArea area, QuestionNotes notes)
+        KnowledgeBase knowledge,
+        VisitArea area,
+        QuestionNotes notes
+    )
     {
         // Questions depend on earlier ones, so one pass in the order of asking settles almost everything.
         for (int pass = 0; pass < knowledge.Questions.Length; pass++)
@@ -29,7 +32,10 @@ public static class AnswerParking
     }
 
     private static (VisitArea Area, QuestionNotes Notes) Pass(
-        KnowledgeBase knowledge, VisitArea area, QuestionNotes notes)
+        KnowledgeBase knowledge,
+        VisitArea area,
+        QuestionNotes notes
+    )
     {
         var told = new QuestionsThatApply(knowledge, area);
         foreach (Question question in knowledge.Questions)
@@ -44,8 +50,11 @@ public static class AnswerParking
                 notes = notes with { Parked = notes.Parked.SetItem(id, idle) };
                 told = new QuestionsThatApply(knowledge, area);
             }
-            else if (applies == Truth.Yes && notes.Parked.TryGetValue(id, out Answer? kept)
-                && !area.Answers.ContainsKey(id))
+            else if (
+                applies == Truth.Yes
+                && notes.Parked.TryGetValue(id, out Answer? kept)
+                && !area.Answers.ContainsKey(id)
+            )
             {
                 area = area with { Answers = area.Answers.SetItem(id, kept) };
                 notes = notes with { Parked = notes.Parked.Remove(id) };

@@ -9,19 +9,23 @@ public static class AreaEdits
 {
     /// <summary>The area with an answer to a question that takes words, a number or a date.</summary>
     public static VisitArea WithAnswer(this VisitArea area, string question, Answer answer) =>
-        area with { Answers = area.Answers.SetItem(question, answer) };
+        area with
+        {
+            Answers = area.Answers.SetItem(question, answer),
+        };
 
     /// <summary>The area with an answer to such a question, or with none.</summary>
     public static VisitArea WithAnswerOrNone(this VisitArea area, string question, Answer? answer) =>
         answer is null ? area with { Answers = area.Answers.Remove(question) } : area.WithAnswer(question, answer);
 
     /// <summary>The area without any answer to a question.</summary>
-    public static VisitArea WithoutAnswer(this VisitArea area, Question question) => question.Kind switch
-    {
-        QuestionKind.Weeds => area with { Weeds = null },
-        QuestionKind.Past => area with { Past = null },
-        _ => area with { Answers = area.Answers.Remove(question.Id) },
-    };
+    public static VisitArea WithoutAnswer(this VisitArea area, Question question) =>
+        question.Kind switch
+        {
+            QuestionKind.Weeds => area with { Weeds = null },
+            QuestionKind.Past => area with { Past = null },
+            _ => area with { Answers = area.Answers.Remove(question.Id) },
+        };
 
     /// <summary>The area with a weed seen; what was said of that weed before is replaced.</summary>
     public static VisitArea WithWeed(this VisitArea area, WeedSeen seen)
@@ -47,11 +51,17 @@ public static class AreaEdits
 
     /// <summary>The area with one more earlier application.</summary>
     public static VisitArea WithPast(this VisitArea area, PastApplication past) =>
-        area with { Past = (area.Past ?? []).Add(past) };
+        area with
+        {
+            Past = (area.Past ?? []).Add(past),
+        };
 
     /// <summary>The area with an earlier application, counted from 0, replaced.</summary>
     public static VisitArea WithPastAt(this VisitArea area, int index, PastApplication past) =>
-        area with { Past = (area.Past ?? []).SetItem(index, past) };
+        area with
+        {
+            Past = (area.Past ?? []).SetItem(index, past),
+        };
 
     /// <summary>
     /// The area without an earlier application, counted from 0. After the last one, whether there were any is not

@@ -23,10 +23,13 @@ public static class EditNames
             if (old.Name != area.Name)
                 return $"naming {area.Name}";
             // A use that is told may answer another question too; the use is what was edited.
-            if (knowledge.Questions
-                .Where(question => Differs(question, old, area))
-                .OrderBy(question => question.Kind is QuestionKind.Weeds or QuestionKind.Past ? 0 : 1)
-                .FirstOrDefault() is { } about)
+            if (
+                knowledge
+                    .Questions.Where(question => Differs(question, old, area))
+                    .OrderBy(question => question.Kind is QuestionKind.Weeds or QuestionKind.Past ? 0 : 1)
+                    .FirstOrDefault() is
+                { } about
+            )
             {
                 return Of(about, area);
             }
@@ -47,20 +50,22 @@ public static class EditNames
             : $"{Label(question)} of the whole nursery";
 
     /// <summary>What a question is about, in a word or two.</summary>
-    public static string Label(Question question) => question.Kind switch
-    {
-        QuestionKind.Past => "earlier applications",
-        _ => question.Id.Replace('-', ' '),
-    };
+    public static string Label(Question question) =>
+        question.Kind switch
+        {
+            QuestionKind.Past => "earlier applications",
+            _ => question.Id.Replace('-', ' '),
+        };
 
     private static VisitArea? Find(Visit visit, string id) => visit.Areas.FirstOrDefault(area => area.Id == id);
 
-    private static bool Differs(Question question, VisitArea before, VisitArea after) => question.Kind switch
-    {
-        QuestionKind.Weeds => Differ(before.Weeds, after.Weeds),
-        QuestionKind.Past => Differ(before.Past, after.Past),
-        _ => !Equals(before.Answers.GetValueOrDefault(question.Id), after.Answers.GetValueOrDefault(question.Id)),
-    };
+    private static bool Differs(Question question, VisitArea before, VisitArea after) =>
+        question.Kind switch
+        {
+            QuestionKind.Weeds => Differ(before.Weeds, after.Weeds),
+            QuestionKind.Past => Differ(before.Past, after.Past),
+            _ => !Equals(before.Answers.GetValueOrDefault(question.Id), after.Answers.GetValueOrDefault(question.Id)),
+        };
 
     private static bool Differ<T>(ImmutableArray<T>? before, ImmutableArray<T>? after) =>
         before is null ? after is not null : after is null || !before.Value.SequenceEqual(after.Value);

@@ -33,9 +33,8 @@ public readonly record struct InterviewProgress(int Answered, int NotKnown, int 
                 _ when NotKnown == WorthAgain =>
                     $"{NotKnown} questions are not known; each answer could still change the advice. ",
                 (_, 1) => $"{Questions(NotKnown)} not known; the answer to one of them could still change the advice. ",
-                _ =>
-                    $"{Questions(NotKnown)} not known; the answers to {WorthAgain} of them could still change the "
-                        + $"advice. ",
+                _ => $"{Questions(NotKnown)} not known; the answers to {WorthAgain} of them could still change the "
+                    + $"advice. ",
             };
             string none = Skipped == 0 && WorthAgain == 0 ? "No open answer would change the advice." : "";
             return (skipped + notKnown + none).TrimEnd();

@@ -75,8 +75,10 @@ public sealed partial class InterviewSession
         QuestionNotes notes = Notes;
         foreach (Question question in Knowledge.Questions)
         {
-            if ((question.Kind == QuestionKind.Weeds && area.Weeds is not null)
-                || (question.Kind == QuestionKind.Past && area.Past is not null))
+            if (
+                (question.Kind == QuestionKind.Weeds && area.Weeds is not null)
+                || (question.Kind == QuestionKind.Past && area.Past is not null)
+            )
             {
                 notes = notes.Without(question.Id);
             }
@@ -179,7 +181,12 @@ public sealed partial class InterviewSession
 
     /// <summary>The one door through which a visit is edited.</summary>
     private void Edit(
-        Visit visit, ImmutableDictionary<string, QuestionNotes> notes, Spot from, Spot to, Question? about = null)
+        Visit visit,
+        ImmutableDictionary<string, QuestionNotes> notes,
+        Spot from,
+        Spot to,
+        Question? about = null
+    )
     {
         var before = new InterviewMoment(Visit, _notes, from.Area, from.Question);
         var after = new InterviewMoment(visit, notes, to.Area, to.Question);
@@ -243,7 +250,8 @@ public sealed partial class InterviewSession
         && visit.Areas.Zip(other.Areas).All(pair => pair.First.Answers.SequenceEqual(pair.Second.Answers));
 
     // Weeds and earlier applications that are not known leave no mark in the visit itself.
-    private static string SaidNotKnown(ImmutableDictionary<string, QuestionNotes> notes) => string.Join(
+    private static string SaidNotKnown(ImmutableDictionary<string, QuestionNotes> notes) =>
+        string.Join(
             ' ',
             notes
                 .SelectMany(area => area.Value.NotKnown.Select(question => area.Key + "/" + question))

@@ -25,10 +25,12 @@ public sealed partial class InterviewSession
     {
         get
         {
-            QuestionEntry? told = null, basic = null, best = null, other = null, again = null;
-            string? wanted = Advice.NextQuestion is { } next
-                ? QuestionList.PutFirst(Knowledge, Area, next.Id)
-                : null;
+            QuestionEntry? told = null,
+                basic = null,
+                best = null,
+                other = null,
+                again = null;
+            string? wanted = Advice.NextQuestion is { } next ? QuestionList.PutFirst(Knowledge, Area, next.Id) : null;
             foreach (QuestionEntry entry in Questions)
             {
                 if (entry.State == QuestionState.NotKnown && Notes.Again.Contains(entry.Question.Id))

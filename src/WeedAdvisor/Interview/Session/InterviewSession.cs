@@ -20,8 +20,9 @@ public sealed partial class InterviewSession
     private IAdviceSource _source;
     private readonly IDraftKeeper? _keeper;
     private readonly Dictionary<string, Trail> _trails = new(StringComparer.Ordinal);
-    private ImmutableDictionary<string, QuestionNotes> _notes =
-        ImmutableDictionary.Create<string, QuestionNotes>(StringComparer.Ordinal);
+    private ImmutableDictionary<string, QuestionNotes> _notes = ImmutableDictionary.Create<string, QuestionNotes>(
+        StringComparer.Ordinal
+    );
 
     /// <summary>Begins, or goes on with, the interview of a visit that has at least one area.</summary>
     /// <param name="knowledge">The knowledge.</param>
@@ -81,12 +82,14 @@ public sealed partial class InterviewSession
     public event Action? Changed;
 
     /// <summary>Answers the current area has, against those still wanted.</summary>
-    public InterviewProgress Progress => new(
-        Questions.Count(q => q.State == QuestionState.Answered),
-        Questions.Count(q => q.State == QuestionState.NotKnown),
-        Questions.Count(q => q.IsSettled || q.Matters),
-        Questions.Count(q => q.State == QuestionState.Skipped && q.Matters),
-        Questions.Count(q => q.IsWorthAgain));
+    public InterviewProgress Progress =>
+        new(
+            Questions.Count(q => q.State == QuestionState.Answered),
+            Questions.Count(q => q.State == QuestionState.NotKnown),
+            Questions.Count(q => q.IsSettled || q.Matters),
+            Questions.Count(q => q.State == QuestionState.Skipped && q.Matters),
+            Questions.Count(q => q.IsWorthAgain)
+        );
 
     private Trail CurrentTrail => _trails[Area.Id];
 

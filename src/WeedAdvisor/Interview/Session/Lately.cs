@@ -15,9 +15,11 @@ internal static class Lately
     /// <returns>The area, and what was changed in a sentence; null when nothing was.</returns>
     public static (VisitArea Area, string? Remark) Settle(KnowledgeBase knowledge, VisitArea area, DateOnly visit)
     {
-        if (knowledge.QuestionOf(PutOnLately.Question) is null
+        if (
+            knowledge.QuestionOf(PutOnLately.Question) is null
             || area.WordOf(PutOnLately.Question) == PutOnLately.Yes
-            || PutOnLately.LastTold(area, visit) is not { } use)
+            || PutOnLately.LastTold(area, visit) is not { } use
+        )
         {
             return (area, null);
         }

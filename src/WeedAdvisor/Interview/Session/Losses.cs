@@ -48,7 +48,11 @@ public static class Losses
 
     /// <summary>The entries of a list that another answer would drop.</summary>
     public static ImmutableArray<string> Entries(
-        KnowledgeBase knowledge, Question question, VisitArea area, Answer answer) =>
+        KnowledgeBase knowledge,
+        Question question,
+        VisitArea area,
+        Answer answer
+    ) =>
         answer is Answer.Words kept && Answering.TakesSeveral(question)
             ? Texts(knowledge, question, WordsOf(area, question).Where(word => !kept.Value.Contains(word)))
             : Entries(knowledge, question, area);

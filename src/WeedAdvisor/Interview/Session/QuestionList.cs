@@ -12,7 +12,8 @@ namespace WeedAdvisor.Interview.Session;
 public static class QuestionList
 {
     /// <summary>Ids of the questions that every area is asked: without them no advice has a footing.</summary>
-    public static ImmutableArray<string> Always { get; } = [
+    public static ImmutableArray<string> Always { get; } =
+    [
         QuestionIds.PutOnLately,
         QuestionIds.Place,
         QuestionIds.Cover,
@@ -30,16 +31,23 @@ public static class QuestionList
     /// <param name="advice">The advice as it stands: it names the answers that something waits for.</param>
     /// <param name="notes">What was said about questions without leaving an answer in the area.</param>
     public static ImmutableArray<QuestionEntry> Of(
-        KnowledgeBase knowledge, VisitArea area, AreaAdvice advice, QuestionNotes notes)
+        KnowledgeBase knowledge,
+        VisitArea area,
+        AreaAdvice advice,
+        QuestionNotes notes
+    )
     {
         var answers = new QuestionsThatApply(knowledge, area);
         HashSet<string> wanted = Wanted(knowledge, advice, answers);
         return
         [
-            .. knowledge.Questions
-                .Where(question => answers.Applies(question) != Truth.No)
+            .. knowledge
+                .Questions.Where(question => answers.Applies(question) != Truth.No)
                 .Select(question => new QuestionEntry(
-                    question, StateOf(question, area, notes), wanted.Contains(question.Id)))
+                    question,
+                    StateOf(question, area, notes),
+                    wanted.Contains(question.Id)
+                ))
                 .Where(entry => entry.IsSettled || answers.WaitsFor(entry.Question).IsEmpty),
         ];
     }

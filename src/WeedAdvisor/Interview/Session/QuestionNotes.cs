@@ -12,25 +12,29 @@ public sealed record QuestionNotes(
     ImmutableHashSet<string> NotKnown,
     ImmutableHashSet<string> Skipped,
     ImmutableHashSet<string> Again,
-    ImmutableSortedDictionary<string, Answer> Parked)
+    ImmutableSortedDictionary<string, Answer> Parked
+)
 {
     /// <summary>Questions of the whole nursery whose answer is to be given for this area alone.</summary>
     public ImmutableHashSet<string> OnlyHere { get; init; } = ImmutableHashSet.Create<string>(StringComparer.Ordinal);
 
     /// <summary>Nothing to remember.</summary>
-    public static QuestionNotes Empty { get; } = new(
-        ImmutableHashSet.Create<string>(StringComparer.Ordinal),
-        ImmutableHashSet.Create<string>(StringComparer.Ordinal),
-        ImmutableHashSet.Create<string>(StringComparer.Ordinal),
-        ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal));
+    public static QuestionNotes Empty { get; } =
+        new(
+            ImmutableHashSet.Create<string>(StringComparer.Ordinal),
+            ImmutableHashSet.Create<string>(StringComparer.Ordinal),
+            ImmutableHashSet.Create<string>(StringComparer.Ordinal),
+            ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal)
+        );
 
     /// <summary>The notes without anything on one question.</summary>
-    public QuestionNotes Without(string question) => this with
-    {
-        NotKnown = NotKnown.Remove(question),
-        Skipped = Skipped.Remove(question),
-        Again = Again.Remove(question),
-        Parked = Parked.Remove(question),
-        OnlyHere = OnlyHere.Remove(question),
-    };
+    public QuestionNotes Without(string question) =>
+        this with
+        {
+            NotKnown = NotKnown.Remove(question),
+            Skipped = Skipped.Remove(question),
+            Again = Again.Remove(question),
+            Parked = Parked.Remove(question),
+            OnlyHere = OnlyHere.Remove(question),
+        };
 }

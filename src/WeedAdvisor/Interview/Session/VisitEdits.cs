@@ -8,9 +8,14 @@ namespace WeedAdvisor.Interview.Session;
 public static class VisitEdits
 {
     /// <summary>A visit with one area of which nothing is known.</summary>
-    public static Visit Begin(DateOnly date) => new(
-        "visit-" + date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        null, date, null, [VisitArea.Blank("area-1", "Area 1")]);
+    public static Visit Begin(DateOnly date) =>
+        new(
+            "visit-" + date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            null,
+            date,
+            null,
+            [VisitArea.Blank("area-1", "Area 1")]
+        );
 
     /// <summary>
     /// The visit with one more area at its end, of which nothing is known but what the head of the visit says.
@@ -27,12 +32,14 @@ public static class VisitEdits
         visit.WithArea(index, visit.Areas[index] with { Name = name.Trim() });
 
     /// <summary>The visit without an area.</summary>
-    public static Visit WithoutArea(this Visit visit, int index) =>
-        visit with { Areas = visit.Areas.RemoveAt(index) };
+    public static Visit WithoutArea(this Visit visit, int index) => visit with { Areas = visit.Areas.RemoveAt(index) };
 
     /// <summary>The visit with an area replaced.</summary>
     public static Visit WithArea(this Visit visit, int index, VisitArea area) =>
-        visit with { Areas = visit.Areas.SetItem(index, area) };
+        visit with
+        {
+            Areas = visit.Areas.SetItem(index, area),
+        };
 
     /// <summary>
     /// The visit with an answer to a question that is asked once for the whole nursery. It goes to the head of the
@@ -78,7 +85,9 @@ public static class VisitEdits
         }
 
         string kebab = id.ToString().Trim('-');
-        return kebab.Length == 0 ? "area" : char.IsAsciiDigit(kebab[0]) ? "area-" + kebab : kebab;
+        return kebab.Length == 0 ? "area"
+            : char.IsAsciiDigit(kebab[0]) ? "area-" + kebab
+            : kebab;
     }
 
     private static string FreeName(Visit visit)
@@ -97,6 +106,5 @@ public static class VisitEdits
         return id;
     }
 
-    private static string Numbered(string text, int number) =>
-        text + number.ToString(CultureInfo.InvariantCulture);
+    private static string Numbered(string text, int number) => text + number.ToString(CultureInfo.InvariantCulture);
 }

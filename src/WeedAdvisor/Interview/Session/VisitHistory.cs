@@ -11,7 +11,11 @@ namespace WeedAdvisor.Interview.Session;
 /// <param name="AreaIndex">The area, from 0.</param>
 /// <param name="Question">The question; null for the page at which the interview of that area stands.</param>
 public sealed record InterviewMoment(
-    Visit Visit, ImmutableDictionary<string, QuestionNotes> Notes, int AreaIndex, string? Question);
+    Visit Visit,
+    ImmutableDictionary<string, QuestionNotes> Notes,
+    int AreaIndex,
+    string? Question
+);
 
 /// <summary>One edit of a visit.</summary>
 /// <param name="Name">What was edited, in a few words: <c>weeds of Yard block 4</c>.</param>

@@ -25,32 +25,39 @@ public static class Answering
     public static bool TakesSeveral(Question question) => question.Kind is QuestionKind.AnyOf or QuestionKind.Crops;
 
     /// <summary>What a number or a date must look like, in words.</summary>
-    public static string Expected(Question question) => question switch
-    {
-        { Kind: QuestionKind.Number, Between: { } between } =>
-            $"a number of {UnitText(question.Unit)} from {Number(between.Low)} to {Number(between.High)}",
-        { Kind: QuestionKind.Number } => $"a number of {UnitText(question.Unit)}",
-        { Kind: QuestionKind.Date, PastOnly: true } => "a date not after the visit, written 2026-04-30",
-        { Kind: QuestionKind.Date } => "a date, written 2026-04-30",
-        { Kind: QuestionKind.Name } => "a short name, such as house-2",
-        _ => "one of the answers",
-    };
+    public static string Expected(Question question) =>
+        question switch
+        {
+            { Kind: QuestionKind.Number, Between: { } between } =>
+                $"a number of {UnitText(question.Unit)} from {Number(between.Low)} to {Number(between.High)}",
+            { Kind: QuestionKind.Number } => $"a number of {UnitText(question.Unit)}",
+            { Kind: QuestionKind.Date, PastOnly: true } => "a date not after the visit, written 2026-04-30",
+            { Kind: QuestionKind.Date } => "a date, written 2026-04-30",
+            { Kind: QuestionKind.Name } => "a short name, such as house-2",
+            _ => "one of the answers",
+        };
 
     /// <summary>An answer in words for the grower.</summary>
-    public static string Text(KnowledgeBase knowledge, Question question, Answer answer) => answer switch
-    {
-        Answer.Words { Value.Count: 0 } => "none",
-        Answer.Words words => string.Join(", ", words.Value.Select(word => TextOf(knowledge, question, word))),
-        Answer.Number number => $"{Number(number.Value)} {UnitText(question.Unit)}",
-        Answer.Date date => Date(date.Value),
-        _ => "not known",
-    };
+    public static string Text(KnowledgeBase knowledge, Question question, Answer answer) =>
+        answer switch
+        {
+            Answer.Words { Value.Count: 0 } => "none",
+            Answer.Words words => string.Join(", ", words.Value.Select(word => TextOf(knowledge, question, word))),
+            Answer.Number number => $"{Number(number.Value)} {UnitText(question.Unit)}",
+            Answer.Date date => Date(date.Value),
+            _ => "not known",
+        };
 
     /// <summary>A weed seen, in one line.</summary>
-    public static string Weed(KnowledgeBase knowledge, WeedSeen seen) => string.Join(", ", Parts(
-        WeedName(knowledge, seen.Weed),
-        seen.Stage is { } stage ? StageText(knowledge, stage) : "stage not known",
-        seen.CoverPercent is { } cover ? $"{Number(cover)} % cover" : "cover not known"));
+    public static string Weed(KnowledgeBase knowledge, WeedSeen seen) =>
+        string.Join(
+            ", ",
+            Parts(
+                WeedName(knowledge, seen.Weed),
+                seen.Stage is { } stage ? StageText(knowledge, stage) : "stage not known",
+                seen.CoverPercent is { } cover ? $"{Number(cover)} % cover" : "cover not known"
+            )
+        );
 
     /// <summary>A weed's common name.</summary>
     public static string WeedName(KnowledgeBase knowledge, string id) =>
@@ -82,12 +89,13 @@ public static class Answering
     private static string TextOf(KnowledgeBase knowledge, Question question, string word) =>
         ChoicesOf(knowledge, question).FirstOrDefault(choice => choice.Id == word)?.Text ?? word;
 
-    private static string UnitText(string? unit) => unit switch
-    {
-        null => "",
-        "usd/h" => "US dollars an hour",
-        _ => unit,
-    };
+    private static string UnitText(string? unit) =>
+        unit switch
+        {
+            null => "",
+            "usd/h" => "US dollars an hour",
+            _ => unit,
+        };
 
     private static IEnumerable<string> Parts(params string?[] parts) => parts.OfType<string>();
 }

@@ -17,8 +17,9 @@ public static class FeatureNames
         [
             .. Where(features, feature => feature.Key == folded || NearWords.Fold(feature.Value) == folded),
         ];
-        string[] found = exact.Length > 0
-            ? exact
+        string[] found =
+            exact.Length > 0
+                ? exact
                 :
                 [
                     .. Where(features, feature =>
@@ -32,7 +33,8 @@ public static class FeatureNames
             0 => Typed<string>.Wrong($"no feature '{typed}'" + Hint(features, typed)),
             _ => Typed<string>.Wrong(
                 $"'{typed}' fits several features: {string.Join(", ", found.Take(MostNamed))}"
-                + (found.Length > MostNamed ? " and more" : "")),
+                    + (found.Length > MostNamed ? " and more" : "")
+            ),
         };
     }
 

@@ -27,30 +27,35 @@ public static class NameSearch
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="text">What was typed.</param>
     /// <param name="place">The kind of place, when known.</param>
-    public static ImmutableArray<NameHit> Weeds(KnowledgeBase knowledge, string text, string? place) => Find(
-        text,
-        knowledge.Weeds.Values
-            .OrderBy(weed => place is not null && weed.Places.Contains(place) ? 0 : 1)
-            .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Count(months => !months.IsEmpty))
-            .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Places.Count)
-            .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Sum(months => months.Length))
-            .ThenBy(weed => weed.Name, StringComparer.Ordinal)
-            .Select(weed => new Named(weed.Id, weed.Name, weed.Scientific, [.. weed.AlsoCalled, weed.Id])));
+    public static ImmutableArray<NameHit> Weeds(KnowledgeBase knowledge, string text, string? place) =>
+        Find(
+            text,
+            knowledge
+                .Weeds.Values.OrderBy(weed => place is not null && weed.Places.Contains(place) ? 0 : 1)
+                .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Count(months => !months.IsEmpty))
+                .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Places.Count)
+                .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Sum(months => months.Length))
+                .ThenBy(weed => weed.Name, StringComparer.Ordinal)
+                .Select(weed => new Named(weed.Id, weed.Name, weed.Scientific, [.. weed.AlsoCalled, weed.Id]))
+        );
 
     /// <summary>
     /// Treatments by name or active, best match first, those of one active before mixtures; with nothing typed, all of
     /// them by name.
     /// </summary>
-    public static ImmutableArray<NameHit> Treatments(KnowledgeBase knowledge, string text) => Find(
-        text,
-        knowledge.Treatments.Values
-            .OrderBy(treatment => text.Length == 0 ? 0 : treatment.Actives.Length)
-            .ThenBy(treatment => treatment.Name, StringComparer.Ordinal)
-            .Select(treatment => new Named(
-                treatment.Id,
-                treatment.Name,
-                string.Join(" + ", treatment.Actives.Select(active => active.Name)),
-                [.. treatment.Actives.Select(active => active.Name), treatment.Id])));
+    public static ImmutableArray<NameHit> Treatments(KnowledgeBase knowledge, string text) =>
+        Find(
+            text,
+            knowledge
+                .Treatments.Values.OrderBy(treatment => text.Length == 0 ? 0 : treatment.Actives.Length)
+                .ThenBy(treatment => treatment.Name, StringComparer.Ordinal)
+                .Select(treatment => new Named(
+                    treatment.Id,
+                    treatment.Name,
+                    string.Join(" + ", treatment.Actives.Select(active => active.Name)),
+                    [.. treatment.Actives.Select(active => active.Name), treatment.Id]
+                ))
+        );
 
     private static ImmutableArray<NameHit> Find(string text, IEnumerable<Named> records)
     {
@@ -60,8 +65,7 @@ public static class NameSearch
         Named[] all = [.. records];
         ImmutableArray<NameHit> hits =
         [
-            .. all
-                .Select(record => (record, Best: record.Best(folded)))
+            .. all.Select(record => (record, Best: record.Best(folded)))
                 .Where(found => found.Best.Rank < int.MaxValue)
                 .OrderBy(found => found.Best.Rank)
                 .Select(found => found.record.Hit(found.Best.Name)),

@@ -39,10 +39,12 @@ public sealed class Narrowing
     public void Pass(string feature) => Go(Sighting.Pass(feature));
 
     /// <summary>Ticks a feature: seen, then not there, then open again.</summary>
-    public void Tick(string feature) => Go(
-        Sighting.Seen.Contains(feature) ? Sighting.Miss(feature)
-        : Sighting.Absent.Contains(feature) ? Sighting.Forget(feature)
-        : Sighting.See(feature));
+    public void Tick(string feature) =>
+        Go(
+            Sighting.Seen.Contains(feature) ? Sighting.Miss(feature)
+            : Sighting.Absent.Contains(feature) ? Sighting.Forget(feature)
+            : Sighting.See(feature)
+        );
 
     /// <summary>Forgets everything.</summary>
     public void Clear() => Go(Sighting.Empty);
@@ -66,7 +68,8 @@ public sealed class Narrowing
         [
             .. Features.All.Where(feature =>
                 feature.Key.Contains(folded, StringComparison.Ordinal)
-                || NearWords.Fold(feature.Value).Contains(folded, StringComparison.Ordinal)),
+                || NearWords.Fold(feature.Value).Contains(folded, StringComparison.Ordinal)
+            ),
         ];
     }
 

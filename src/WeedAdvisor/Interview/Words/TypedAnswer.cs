@@ -11,7 +11,15 @@ namespace WeedAdvisor.Interview.Words;
 public static class TypedAnswer
 {
     private static readonly string[] s_notKnown =
-        ["-", "don't know", "dont know", "do not know", "not known", "not-known", "unknown"];
+    [
+        "-",
+        "don't know",
+        "dont know",
+        "do not know",
+        "not known",
+        "not-known",
+        "unknown",
+    ];
 
     /// <summary>Whether the text says that the grower does not know.</summary>
     public static bool IsNotKnown(string text) =>
@@ -52,8 +60,10 @@ public static class TypedAnswer
         string typed = text.Trim();
         if (typed.Length > 0 && typed.All(char.IsAsciiDigit))
         {
-            return int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out int at)
-                && at >= 1 && at <= choices.Length
+            return
+                int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out int at)
+                && at >= 1
+                && at <= choices.Length
                 ? Typed<AnswerChoice>.As(choices[at - 1])
                 : Typed<AnswerChoice>.Wrong($"There is no answer {typed}; give a number from 1 to {choices.Length}.");
         }
@@ -77,18 +87,22 @@ public static class TypedAnswer
     }
 
     /// <summary>Reads a date: year, month, day, or the words today and yesterday.</summary>
-    public static DateOnly? ReadDay(string text, DateOnly visit) => text.Trim().ToLowerInvariant() switch
-    {
-        "today" => visit,
-        "yesterday" => visit.AddDays(-1),
-        string other => CalendarDay.Typed(other),
-    };
+    public static DateOnly? ReadDay(string text, DateOnly visit) =>
+        text.Trim().ToLowerInvariant() switch
+        {
+            "today" => visit,
+            "yesterday" => visit.AddDays(-1),
+            string other => CalendarDay.Typed(other),
+        };
 
     /// <summary>Reads a plain number; null when it is none.</summary>
     public static decimal? ReadFigure(string text) =>
         decimal.TryParse(
-            text.Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
-            CultureInfo.InvariantCulture, out decimal value)
+            text.Trim(),
+            NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture,
+            out decimal value
+        )
             ? value
             : null;
 
@@ -161,8 +175,10 @@ public static class TypedAnswer
             0 => null,
             1 => Typed<AnswerChoice>.As(several[0]),
             _ => Typed<AnswerChoice>.Wrong(
-                "That fits several answers: " + string.Join(", ", several.Take(3).Select(c => c.Id))
-                + (several.Length > 3 ? " and more." : ".")),
+                "That fits several answers: "
+                    + string.Join(", ", several.Take(3).Select(c => c.Id))
+                    + (several.Length > 3 ? " and more." : ".")
+            ),
         };
     }
 

@@ -42,14 +42,17 @@ public static class TypedWeed
     }
 
     /// <summary>The one hit that a name means; an error when there is none, or when it may be one of several.</summary>
-    internal static Typed<NameHit> OneOf(ImmutableArray<NameHit> hits, string typed, string what) => hits switch
-    {
-        [] => Typed<NameHit>.Wrong($"No {what} is called \"{typed}\"."),
-        _ when NameMeaning.Sole(hits, typed) is { } sole => Typed<NameHit>.As(sole),
-        _ => Typed<NameHit>.Wrong(
-            $"\"{typed}\" fits several: " + string.Join(", ", hits.Take(5).Select(hit => hit.Name))
-            + (hits.Length > 5 ? " and more." : ".")),
-    };
+    internal static Typed<NameHit> OneOf(ImmutableArray<NameHit> hits, string typed, string what) =>
+        hits switch
+        {
+            [] => Typed<NameHit>.Wrong($"No {what} is called \"{typed}\"."),
+            _ when NameMeaning.Sole(hits, typed) is { } sole => Typed<NameHit>.As(sole),
+            _ => Typed<NameHit>.Wrong(
+                $"\"{typed}\" fits several: "
+                    + string.Join(", ", hits.Take(5).Select(hit => hit.Name))
+                    + (hits.Length > 5 ? " and more." : ".")
+            ),
+        };
 
     private static (WeedSeen? Seen, string? Error) With(KnowledgeBase knowledge, WeedSeen seen, string part)
     {

@@ -33,11 +33,13 @@ public class WaysTradeTests
 
     // Common practice: one person with a boom does what takes five or six with hand spreaders. Invented hours.
     [Fact]
-    public void One_person_with_a_boom_does_the_work_of_five_or_six() => Assert.InRange(
+    public void One_person_with_a_boom_does_the_work_of_five_or_six() =>
+        Assert.InRange(
             ShippedRules.Knowledge.Treatments["prodiamine-granule"].Cost!.LabourHours.Middle
                 / ShippedRules.Knowledge.Prices["boom-sprayer-labour"].Value,
-        5m,
-        6m);
+            5m,
+            6m
+        );
 
     // Common practice: mulches save 30 to 50 % of the cost of hand weeding. Six common weeds, a round every two weeks.
     [Theory]
@@ -98,11 +100,11 @@ public class WaysTradeTests
     private static decimal Materials(string action) =>
         ShippedRules.Knowledge.Treatments[action].Cost!.MaterialsUsd.Middle;
 
-    private static decimal Weeding(Way way) => way.Items
-        .Where(item => item.Id is "walking" or "pulling" or "weeding-materials")
-        .Sum(item => item.Usd);
+    private static decimal Weeding(Way way) =>
+        way.Items.Where(item => item.Id is "walking" or "pulling" or "weeding-materials").Sum(item => item.Usd);
 
-    private static decimal PuttingOn(Way way) => way.Items
-        .Where(item => item.Id.EndsWith(way.Plan.Parts[0].Action.Id, StringComparison.Ordinal))
-        .Sum(item => item.Usd);
+    private static decimal PuttingOn(Way way) =>
+        way
+            .Items.Where(item => item.Id.EndsWith(way.Plan.Parts[0].Action.Id, StringComparison.Ordinal))
+            .Sum(item => item.Usd);
 }

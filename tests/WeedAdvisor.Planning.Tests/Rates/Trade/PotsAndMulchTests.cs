@@ -8,19 +8,20 @@ public sealed class PotsAndMulchTests
     /// <summary>
     /// Width of pots in inches and cubic yards on 1000 pots for 0.25, 0.5, 1, 2 and 3 inches; sums done apart.
     /// </summary>
-    public static TheoryData<decimal, decimal[]> Yards => new()
-    {
-        { 4.5m, [0.09m, 0.17m, 0.34m, 0.68m, 1.02m] },
-        { 6, [0.15m, 0.30m, 0.61m, 1.21m, 1.82m] },
-        { 6.5m, [0.18m, 0.36m, 0.71m, 1.42m, 2.13m] },
-        { 8, [0.27m, 0.54m, 1.08m, 2.15m, 3.23m] },
-        { 10, [0.42m, 0.84m, 1.68m, 3.37m, 5.05m] },
-        { 11, [0.51m, 1.02m, 2.04m, 4.07m, 6.11m] },
-        { 12, [0.61m, 1.21m, 2.42m, 4.85m, 7.27m] },
-        { 14, [0.82m, 1.65m, 3.30m, 6.60m, 9.90m] },
-        { 16, [1.08m, 2.15m, 4.31m, 8.62m, 12.93m] },
-        { 18, [1.36m, 2.73m, 5.45m, 10.91m, 16.36m] },
-    };
+    public static TheoryData<decimal, decimal[]> Yards =>
+        new()
+        {
+            { 4.5m, [0.09m, 0.17m, 0.34m, 0.68m, 1.02m] },
+            { 6, [0.15m, 0.30m, 0.61m, 1.21m, 1.82m] },
+            { 6.5m, [0.18m, 0.36m, 0.71m, 1.42m, 2.13m] },
+            { 8, [0.27m, 0.54m, 1.08m, 2.15m, 3.23m] },
+            { 10, [0.42m, 0.84m, 1.68m, 3.37m, 5.05m] },
+            { 11, [0.51m, 1.02m, 2.04m, 4.07m, 6.11m] },
+            { 12, [0.61m, 1.21m, 2.42m, 4.85m, 7.27m] },
+            { 14, [0.82m, 1.65m, 3.30m, 6.60m, 9.90m] },
+            { 16, [1.08m, 2.15m, 4.31m, 8.62m, 12.93m] },
+            { 18, [1.36m, 2.73m, 5.45m, 10.91m, 16.36m] },
+        };
 
     [Fact]
     public void A_rectangle_and_a_circle_have_the_published_areas()
@@ -77,8 +78,13 @@ public sealed class PotsAndMulchTests
     [InlineData("offset", "24 in", 12575, 1, "acre")]
     public void As_many_pots_stand_as_published(string pattern, string spacing, int pots, int areas, string unit)
     {
-        RateAnswer answer = Sums.Answer("area", "pots",
-            ("spacing", spacing), ("pattern", pattern), ("area", FormattableString.Invariant($"{areas} {unit}")));
+        RateAnswer answer = Sums.Answer(
+            "area",
+            "pots",
+            ("spacing", spacing),
+            ("pattern", pattern),
+            ("area", FormattableString.Invariant($"{areas} {unit}"))
+        );
         Near(pots, answer["density"].Value.In("pot/" + unit) * areas, 0.5m);
         Assert.InRange(answer["pots"].Value.Value, pots - 1, pots);
     }
@@ -155,7 +161,9 @@ public sealed class PotsAndMulchTests
         decimal[] depths = [0.25m, 0.5m, 1, 2, 3];
         foreach ((decimal depth, decimal volume) in depths.Zip(yards))
         {
-            RateAnswer answer = Sums.Answer("mulch", "volume",
+            RateAnswer answer = Sums.Answer(
+                "mulch",
+                "volume",
                 ("depth", FormattableString.Invariant($"{depth} in")),
                 ("pot-width", FormattableString.Invariant($"{width} in"))
             );
@@ -176,7 +184,8 @@ public sealed class PotsAndMulchTests
     }
 
     // Decimals carry 28 digits; the last of them are lost in conversions.
-    private static void Near(decimal published, decimal found, decimal within) => Assert.True(
+    private static void Near(decimal published, decimal found, decimal within) =>
+        Assert.True(
             Math.Abs(published - found) <= within + 0.0000000001m,
             FormattableString.Invariant($"{found}, not {published}")
         );

@@ -9,8 +9,9 @@ namespace WeedAdvisor.Planning.Tests.Rates.Trade;
 public sealed class SprayerExamplesTests
 {
     // Id, source, form, what is typed, figure, unit, printed, tolerance.
-    public static TheoryData<string, string, string, string, string, string, decimal, decimal> Examples => new()
-    {
+    public static TheoryData<string, string, string, string, string, string, decimal, decimal> Examples =>
+        new()
+        {
             {
                 "s01",
                 "lsu-128",
@@ -31,16 +32,19 @@ public sealed class SprayerExamplesTests
                 80m,
                 0m
             },
-        {
+            {
                 "s03",
                 "handgun-128-slides",
                 "test-strip",
                 "caught=40 fl-oz|course=18.5 ft|width=18.5 ft|times=51 s|sprayer=handgun",
-            "volume-per-area", "gal/acre", 40m, 0.25m
-        },
-        { "s07", "ncsu-backpack", "test-course", "width=6 ft", "course", "ft", 57m, 0.5m },
-        { "s08", "ncsu-backpack", "test-course", "width=6 ft|plant-spacing=5 ft", "plants", "", 11m, 0m },
-        { "s09", "ncsu-backpack", "speed", "course=57 ft|times=16, 18 s", "mean-time", "s", 17m, 0m },
+                "volume-per-area",
+                "gal/acre",
+                40m,
+                0.25m
+            },
+            { "s07", "ncsu-backpack", "test-course", "width=6 ft", "course", "ft", 57m, 0.5m },
+            { "s08", "ncsu-backpack", "test-course", "width=6 ft|plant-spacing=5 ft", "plants", "", 11m, 0m },
+            { "s09", "ncsu-backpack", "speed", "course=57 ft|times=16, 18 s", "mean-time", "s", 17m, 0m },
             {
                 "s10",
                 "ncsu-backpack",
@@ -51,13 +55,16 @@ public sealed class SprayerExamplesTests
                 7.5m,
                 0.01m
             },
-        {
+            {
                 "s14",
                 "mesa-handgun",
                 "test-strip",
                 "caught=150 fl-oz|course=18.5 ft|width=18.5 ft|times=75 s|sprayer=handgun",
-            "volume-per-area", "gal/acre", 150m, 1m
-        },
+                "volume-per-area",
+                "gal/acre",
+                150m,
+                1m
+            },
             {
                 "s15",
                 "list-handheld",
@@ -78,8 +85,8 @@ public sealed class SprayerExamplesTests
                 10m,
                 0m
             },
-        {
-            // 25 m² at 200 L/ha in 50 s is 0.6 L/min: derived from the printed course, pace and volume.
+            {
+                // 25 m² at 200 L/ha in 50 s is 0.6 L/min: derived from the printed course, pace and volume.
                 "s29",
                 "knapsack-training",
                 "flow-needed",
@@ -88,18 +95,31 @@ public sealed class SprayerExamplesTests
                 "L/min",
                 0.6m,
                 0m
-        },
-    };
+            },
+        };
 
     /// <summary>Printed lengths of course for 1/128 acre: width in inches, feet, sources.</summary>
-    public static TheoryData<decimal, decimal, string> Courses => new()
-    {
-        { 10, 408, "lsu-128" }, { 12, 340, "lsu-128" }, { 14, 291, "lsu-128" }, { 16, 255, "lsu-128" },
-        { 18, 227, "lsu-128, osu-b817" }, { 20, 204, "lsu-128, osu-b817" }, { 22, 185, "lsu-128, osu-b817" },
-        { 24, 170, "lsu-128, osu-b817" }, { 26, 157, "lsu-128, osu-b817" }, { 28, 146, "lsu-128, osu-b817" },
-        { 30, 136, "lsu-128, osu-b817" }, { 32, 127, "osu-b817, lsu-128" }, { 34, 120, "osu-b817" },
-        { 36, 113, "osu-b817" }, { 38, 107, "osu-b817" }, { 40, 102, "osu-b817, lsu-128" }, { 72, 57, "ncsu-backpack" },
-    };
+    public static TheoryData<decimal, decimal, string> Courses =>
+        new()
+        {
+            { 10, 408, "lsu-128" },
+            { 12, 340, "lsu-128" },
+            { 14, 291, "lsu-128" },
+            { 16, 255, "lsu-128" },
+            { 18, 227, "lsu-128, osu-b817" },
+            { 20, 204, "lsu-128, osu-b817" },
+            { 22, 185, "lsu-128, osu-b817" },
+            { 24, 170, "lsu-128, osu-b817" },
+            { 26, 157, "lsu-128, osu-b817" },
+            { 28, 146, "lsu-128, osu-b817" },
+            { 30, 136, "lsu-128, osu-b817" },
+            { 32, 127, "osu-b817, lsu-128" },
+            { 34, 120, "osu-b817" },
+            { 36, 113, "osu-b817" },
+            { 38, 107, "osu-b817" },
+            { 40, 102, "osu-b817, lsu-128" },
+            { 72, 57, "ncsu-backpack" },
+        };
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -170,7 +190,10 @@ public sealed class SprayerExamplesTests
     [InlineData("228 ft", "1.5 ft", 342)] // handgun-128-slides
     [InlineData("33.3 m", "0.75 m", 268.83)] // s28, knapsack-training: 24.975 m², printed 25
     public void The_printed_plots_are_within_three_quarters_of_a_per_cent_of_1_128_acre_or_as_they_are(
-        string length, string width, decimal feet)
+        string length,
+        string width,
+        decimal feet
+    )
     {
         RateAnswer answer = Sums.Answer(
             "sprayer",

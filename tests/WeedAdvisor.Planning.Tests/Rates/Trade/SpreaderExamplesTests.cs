@@ -6,12 +6,13 @@ namespace WeedAdvisor.Planning.Tests.Rates.Trade;
 public sealed class SpreaderExamplesTests
 {
     // Id, source, form, what is typed, figure, unit, printed. None of these sources rounded.
-    public static TheoryData<string, string, string, string, string, string, decimal> Examples => new()
-    {
-        { "g02", "ncsu-onslow", "course", "swath=8 ft", "course", "ft", 125m },
-        { "g04", "consumer-drop", "tarp", "caught=0.5 lb|length=25 ft|width=2 ft", "rate", "lb/100ft2", 1m },
-        { "g04", "consumer-drop", "tarp", "caught=0.5 lb|length=25 ft|width=2 ft", "rate", "lb/1000ft2", 10m },
-        { "g05", "lsu-rotary", "course", "swath=10 ft", "course", "ft", 100m },
+    public static TheoryData<string, string, string, string, string, string, decimal> Examples =>
+        new()
+        {
+            { "g02", "ncsu-onslow", "course", "swath=8 ft", "course", "ft", 125m },
+            { "g04", "consumer-drop", "tarp", "caught=0.5 lb|length=25 ft|width=2 ft", "rate", "lb/100ft2", 1m },
+            { "g04", "consumer-drop", "tarp", "caught=0.5 lb|length=25 ft|width=2 ft", "rate", "lb/1000ft2", 10m },
+            { "g05", "lsu-rotary", "course", "swath=10 ft", "course", "ft", 100m },
             {
                 "tarp of 10 ft x 10 ft",
                 "ncsu-onslow",
@@ -21,12 +22,19 @@ public sealed class SpreaderExamplesTests
                 "lb/1000ft2",
                 3.5m
             },
-    };
+        };
 
     [Theory]
     [MemberData(nameof(Examples))]
     public void A_printed_example_comes_out_of_the_form_as_printed(
-        string id, string source, string form, string typed, string figure, string unit, decimal printed)
+        string id,
+        string source,
+        string form,
+        string typed,
+        string figure,
+        string unit,
+        decimal printed
+    )
     {
         decimal found = Sums.Answer("spreader", form, Sums.Typed(typed))[figure].Value.In(unit);
         Assert.True(Math.Abs(found - printed) <= Sums.Dust, $"{id} of {source}: {found} {unit}, printed {printed}");

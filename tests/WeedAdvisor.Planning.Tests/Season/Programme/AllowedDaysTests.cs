@@ -19,48 +19,55 @@ public sealed class AllowedDaysTests
     // What a grower would do: a new visit on that day, with the earlier uses written down as done on one of their days.
     [Fact]
     public void On_each_day_printed_the_advice_of_that_day_clears_what_goes_on() =>
-        Gen.Select(RandomYears.Cases, Gen.Int[0, 6].Array[8]).Sample(
-            (season, picks) =>
-            {
-                YearPlan plan = Years.Quick(season);
-                Assert.Equal(plan.Plan!.Applications.Select(one => one.Name), plan.Uses.Select(use => use.Treatment));
-                for (int i = 0; i < plan.Uses.Length; i++)
+        Gen.Select(RandomYears.Cases, Gen.Int[0, 6].Array[8])
+            .Sample(
+                (season, picks) =>
                 {
-                    (DateOnly first, DateOnly last) = plan.Uses[i].Days;
-                    Assert.InRange(first, season.Year.DayOf(plan.Plan.Applications[i].Week), last);
-                    Assert.InRange(last, first, season.Year.DayOf(plan.Plan.Applications[i].Week).AddDays(6));
-                    for (DateOnly day = first; day <= last; day = day.AddDays(1))
-                        Assert.True(
-                            IsClear(plan, day, plan.Uses[i].Treatment, Done(plan.Uses[..i], picks)),
-                            $"{plan.Uses[i]} on {day:o}"
-                        );
-                }
-            },
-            iter: Sizes.Of(4, 200),
-            threads: 1);
+                    YearPlan plan = Years.Quick(season);
+                    Assert.Equal(
+                        plan.Plan!.Applications.Select(one => one.Name),
+                        plan.Uses.Select(use => use.Treatment)
+                    );
+                    for (int i = 0; i < plan.Uses.Length; i++)
+                    {
+                        (DateOnly first, DateOnly last) = plan.Uses[i].Days;
+                        Assert.InRange(first, season.Year.DayOf(plan.Plan.Applications[i].Week), last);
+                        Assert.InRange(last, first, season.Year.DayOf(plan.Plan.Applications[i].Week).AddDays(6));
+                        for (DateOnly day = first; day <= last; day = day.AddDays(1))
+                            Assert.True(
+                                IsClear(plan, day, plan.Uses[i].Treatment, Done(plan.Uses[..i], picks)),
+                                $"{plan.Uses[i]} on {day:o}"
+                            );
+                    }
+                },
+                iter: Sizes.Of(4, 200),
+                threads: 1
+            );
 
     [Fact]
     public void No_work_of_hands_falls_inside_an_entry_interval_whenever_the_uses_are_made() =>
-        Gen.Select(RandomYears.Cases, Gen.Int[0, 6].Array[8]).Sample(
-            (season, picks) =>
-            {
-                YearPlan plan = Years.Quick(season);
-                ImmutableArray<PastApplication> done = Done(plan.Uses, picks);
-                foreach (PlannedWork work in plan.Work.Where(IsOfHands))
+        Gen.Select(RandomYears.Cases, Gen.Int[0, 6].Array[8])
+            .Sample(
+                (season, picks) =>
                 {
-                    for (DateOnly day = work.Day; day <= work.LastDay; day = day.AddDays(1))
+                    YearPlan plan = Years.Quick(season);
+                    ImmutableArray<PastApplication> done = Done(plan.Uses, picks);
+                    foreach (PlannedWork work in plan.Work.Where(IsOfHands))
                     {
-                        // What goes on on that day itself goes on when the hands are through.
-                        AreaCase on = On(plan, day, [.. done.Where(one => one.Date < day)]);
-                        Assert.True(
-                            Closures.Of(on, ShippedRules.Knowledge).All(one => one.Runs == Truth.No),
-                            $"{work} on {day:o}"
-                        );
+                        for (DateOnly day = work.Day; day <= work.LastDay; day = day.AddDays(1))
+                        {
+                            // What goes on on that day itself goes on when the hands are through.
+                            AreaCase on = On(plan, day, [.. done.Where(one => one.Date < day)]);
+                            Assert.True(
+                                Closures.Of(on, ShippedRules.Knowledge).All(one => one.Runs == Truth.No),
+                                $"{work} on {day:o}"
+                            );
+                        }
                     }
-                }
-            },
-            iter: Sizes.Of(4, 200),
-            threads: 1);
+                },
+                iter: Sizes.Of(4, 200),
+                threads: 1
+            );
 
     [Fact]
     public void Nothing_is_put_on_or_watered_in_on_the_day_of_the_film_or_later() =>
@@ -79,7 +86,8 @@ public sealed class AllowedDaysTests
                     );
             },
             iter: Sizes.Of(4, 200),
-            threads: 1);
+            threads: 1
+        );
 
     [Fact]
     public void A_span_ends_with_the_last_day_that_the_film_allows()
@@ -117,8 +125,12 @@ public sealed class AllowedDaysTests
         Assert.Equal(new DateOnly(2026, 10, 6), season.Year.DayOf(25));
         Assert.True(season.Weekly.IsClear("oxadiazon-granule", 25));
         int[] allButOne = [.. Enumerable.Range(0, 52).Where(week => week != 25)];
-        YearPlan plan = Years.Quick(season.With(
-            new SeasonRequest { MustUse = ["oxadiazon-granule"], Closed = [.. allButOne] }, ShippedRules.Knowledge));
+        YearPlan plan = Years.Quick(
+            season.With(
+                new SeasonRequest { MustUse = ["oxadiazon-granule"], Closed = [.. allButOne] },
+                ShippedRules.Knowledge
+            )
+        );
         Assert.Equal([new DayRun(new DateOnly(2026, 10, 6), film.AddDays(-21))], plan.Uses.Select(use => use.Days));
     }
 
@@ -143,28 +155,36 @@ public sealed class AllowedDaysTests
         YearPlan plan = Years.Full(Years.DemoCase);
         Assert.Equal(
             plan.NextBest.Select(next => string.Join(' ', next.Applications.Select(one => one.Name))),
-            plan.UsesOfNextBest.Select(uses => string.Join(' ', uses.Select(use => use.Treatment))));
+            plan.UsesOfNextBest.Select(uses => string.Join(' ', uses.Select(use => use.Treatment)))
+        );
     }
 
-    private static bool IsOfHands(PlannedWork work) => work.Kind switch
-    {
-        PlannedWorkKind.Apply or PlannedWorkKind.WaterIn => false,
-        PlannedWorkKind.Practice => ShippedRules.Knowledge.Practices[work.Action!].Entry == EntryNeed.Worker,
-        _ => true,
-    };
+    private static bool IsOfHands(PlannedWork work) =>
+        work.Kind switch
+        {
+            PlannedWorkKind.Apply or PlannedWorkKind.WaterIn => false,
+            PlannedWorkKind.Practice => ShippedRules.Knowledge.Practices[work.Action!].Entry == EntryNeed.Worker,
+            _ => true,
+        };
 
     private static ImmutableArray<PastApplication> Done(ImmutableArray<PlannedUse> uses, int[] picks) =>
-    [
-        .. uses.Select((use, i) => new PastApplication(
-            use.Treatment,
-            use.Days.First.AddDays(picks[i % picks.Length] % (use.Days.Last.DayNumber - use.Days.First.DayNumber + 1)),
-            "clean",
-            WordSet.Empty)
-        {
-            PartOnly = false,
-            WateredIn = true,
-        }),
-    ];
+        [
+            .. uses.Select(
+                (use, i) =>
+                    new PastApplication(
+                        use.Treatment,
+                        use.Days.First.AddDays(
+                            picks[i % picks.Length] % (use.Days.Last.DayNumber - use.Days.First.DayNumber + 1)
+                        ),
+                        "clean",
+                        WordSet.Empty
+                    )
+                    {
+                        PartOnly = false,
+                        WateredIn = true,
+                    }
+            ),
+        ];
 
     private static AreaCase On(YearPlan plan, DateOnly day, ImmutableArray<PastApplication> done)
     {

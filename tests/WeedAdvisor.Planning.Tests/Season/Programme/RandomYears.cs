@@ -35,13 +35,15 @@ internal static class RandomYears
             && cover.Value.Contains("open-sky")
         )
         {
-            answers = answers.SetItem("covering-planned", new Answer.Words(WordSet.Of(["yes"])))
+            answers = answers
+                .SetItem("covering-planned", new Answer.Words(WordSet.Of(["yes"])))
                 .SetItem("covering-date", new Answer.Date(day.AddDays(until)));
         }
 
         if (potted is { } since)
         {
-            answers = answers.SetItem("stock", new Answer.Words(WordSet.Of(["newly-potted"])))
+            answers = answers
+                .SetItem("stock", new Answer.Words(WordSet.Of(["newly-potted"])))
                 .SetItem("potted-on", new Answer.Date(day.AddDays(-since)));
         }
 
@@ -55,7 +57,11 @@ internal static class RandomYears
             Past =
             [
                 .. pasts.Select(past => new PastApplication(
-                    preventives[past.What % preventives.Length], day.AddDays(-past.Ago), "clean", WordSet.Empty)),
+                    preventives[past.What % preventives.Length],
+                    day.AddDays(-past.Ago),
+                    "clean",
+                    WordSet.Empty
+                )),
             ],
         };
         return SeasonCase

@@ -50,7 +50,8 @@ public sealed class SeasonCaseTests
                     .Where(week =>
                         season.Year.DayOf(week) > last && season.Year.DayOf(week) < new DateOnly(2026, 11, 20)
                     ),
-                week => Assert.Null(candidate.Cost[week]));
+                week => Assert.Null(candidate.Cost[week])
+            );
         }
     }
 
@@ -61,8 +62,11 @@ public sealed class SeasonCaseTests
         VisitArea expected = Years.DemoYard with { Weeds = [new WeedSeen("eclipta", "expected", null)] };
         Assert.Equal(1.5, Seedlings(seeding) / Seedlings(expected), 6);
 
-        static double Seedlings(VisitArea area) => Years.Of(area, Years.DemoDay, new SeasonRequest()).Weeds
-            .Single(weed => weed.Weed.Id == "eclipta").Emergence.Sum();
+        static double Seedlings(VisitArea area) =>
+            Years
+                .Of(area, Years.DemoDay, new SeasonRequest())
+                .Weeds.Single(weed => weed.Weed.Id == "eclipta")
+                .Emergence.Sum();
     }
 
     [Fact]
@@ -80,8 +84,8 @@ public sealed class SeasonCaseTests
         );
         Assert.True(Escapes(mulched) < Escapes(bare) * 0.7m);
 
-        static decimal Escapes(SeasonCase season) => season.Weeds
-            .Where(weed => weed.Weed.Id == "spurge-spotted").Sum(weed => weed.EscapeUsd.Sum());
+        static decimal Escapes(SeasonCase season) =>
+            season.Weeds.Where(weed => weed.Weed.Id == "spurge-spotted").Sum(weed => weed.EscapeUsd.Sum());
     }
 
     [Fact]
@@ -109,7 +113,9 @@ public sealed class SeasonCaseTests
     public void What_a_plan_hangs_on_is_asked_for(string question, string? said)
     {
         if (said is null)
-            Assert.True(SeasonCase.Of(
+            Assert.True(
+                SeasonCase
+                    .Of(
                         ShippedRules.Advisor,
                         AreaCase.Alone(Years.DemoDay, Years.DemoYard.Without(question)),
                         new SeasonRequest()
@@ -140,26 +146,49 @@ public sealed class SeasonCaseTests
     }
 
     [Fact]
-    public void An_area_without_pots_is_refused() => Assert.Contains(
+    public void An_area_without_pots_is_refused() =>
+        Assert.Contains(
             "No pots stand here",
             Years.Refusal(Years.DemoYard.With("place", "house-floor"), new SeasonRequest()),
             StringComparison.Ordinal
         );
 
-    public static TheoryData<string, SeasonRequest> Bad => new()
-    {
-        { "An hour of labour costs 0 to 10000 US dollars, not -1", new SeasonRequest { WageUsdPerHour = -1 } },
-        { "There are 1 to 52 whole weeks between two weeding rounds", new SeasonRequest { RoundsWeeks = 0 } },
-        { "Weeks of the plan are 0 to 51", new SeasonRequest { Closed = [52] } },
-        { "A budget is 0 or more", new SeasonRequest { BudgetUsd = -5 } },
-        { "At least 4 and at most 2 applications cannot both be", new SeasonRequest { AtLeast = 4, AtMost = 2 } },
-        { "Did you mean 'oryzalin-spray'?", new SeasonRequest { Dropped = ["oryzalin-sprey"] } },
+    public static TheoryData<string, SeasonRequest> Bad =>
+        new()
+        {
+            {
+                "An hour of labour costs 0 to 10000 US dollars, not -1",
+                new SeasonRequest { WageUsdPerHour = -1 }
+            },
+            {
+                "There are 1 to 52 whole weeks between two weeding rounds",
+                new SeasonRequest { RoundsWeeks = 0 }
+            },
+            {
+                "Weeks of the plan are 0 to 51",
+                new SeasonRequest { Closed = [52] }
+            },
+            {
+                "A budget is 0 or more",
+                new SeasonRequest { BudgetUsd = -5 }
+            },
+            {
+                "At least 4 and at most 2 applications cannot both be",
+                new SeasonRequest { AtLeast = 4, AtMost = 2 }
+            },
+            {
+                "Did you mean 'oryzalin-spray'?",
+                new SeasonRequest { Dropped = ["oryzalin-sprey"] }
+            },
             {
                 "The plan begins on the day of the visit, 2026-04-14, or later",
                 new SeasonRequest { From = new DateOnly(2026, 4, 13) }
             },
-        { "clear here in no week", new SeasonRequest { MustUse = ["glyphosate-empty-house"] } },
-    };
+            {
+                "clear here in no week",
+                new SeasonRequest { MustUse = ["glyphosate-empty-house"] }
+            },
+        };
 
     [Theory]
     [MemberData(nameof(Bad))]

@@ -26,25 +26,27 @@ public sealed class SeasonPlannerTests
 
     [Fact]
     public void No_plan_of_any_worked_visit_breaks_a_rule_whatever_is_asked() =>
-        Gen.Select(Gen.Int[0, Years.All.Length - 1], s_requests).Sample(
-            (index, request) =>
-            {
-                SeasonCase season = Years.All[index].With(request, ShippedRules.Knowledge);
-                SeasonPlan plan = Years.Best(season);
-                Assert.True(plan.Proven);
-                Assert.True(plan.Applications.Length <= request.AtMost);
-                Assert.True(request.BudgetUsd is not { } budget || plan.ApplicationCost <= budget);
-                foreach (SeasonApplication one in plan.Applications)
+        Gen.Select(Gen.Int[0, Years.All.Length - 1], s_requests)
+            .Sample(
+                (index, request) =>
                 {
-                    Assert.DoesNotContain(one.Week, request.Closed);
-                    AssertClear(season, one);
-                }
+                    SeasonCase season = Years.All[index].With(request, ShippedRules.Knowledge);
+                    SeasonPlan plan = Years.Best(season);
+                    Assert.True(plan.Proven);
+                    Assert.True(plan.Applications.Length <= request.AtMost);
+                    Assert.True(request.BudgetUsd is not { } budget || plan.ApplicationCost <= budget);
+                    foreach (SeasonApplication one in plan.Applications)
+                    {
+                        Assert.DoesNotContain(one.Week, request.Closed);
+                        AssertClear(season, one);
+                    }
 
-                AssertIntervals(plan);
-                AssertUses(season, plan);
-            },
-            iter: Sizes.Of(10, 500),
-            threads: 1);
+                    AssertIntervals(plan);
+                    AssertUses(season, plan);
+                },
+                iter: Sizes.Of(10, 500),
+                threads: 1
+            );
 
     [Fact]
     public void Sites_of_action_rotate_and_the_last_one_of_the_year_before_counts()
@@ -107,7 +109,8 @@ public sealed class SeasonPlannerTests
     {
         SeasonCase season = Years.DemoCase.With(
             new SeasonRequest { AtLeast = 4, BudgetUsd = 30 },
-            ShippedRules.Knowledge);
+            ShippedRules.Knowledge
+        );
         YearPlan year = Years.Full(season);
         Assert.Null(year.Plan);
         Assert.Equal(["a budget of 30", "at least 4 applications"], year.Clash.Order(StringComparer.Ordinal));
@@ -167,10 +170,12 @@ public sealed class SeasonPlannerTests
     }
 
     // The rules themselves are asked again, on the area as it stands on the days of that week.
-    private static void AssertClear(SeasonCase season, SeasonApplication one) => Assert.Contains(
-        Enumerable.Range(0, 7).Select(season.Year.DayOf(one.Week).AddDays),
-        day => ShippedRules.Advisor.Open(season.Through.On(day)).Advice.Clear
-            .Any(clear => clear.Action == one.Name && clear.Status == ActionStatus.Clear));
+    private static void AssertClear(SeasonCase season, SeasonApplication one) =>
+        Assert.Contains(Enumerable.Range(0, 7).Select(season.Year.DayOf(one.Week).AddDays), day =>
+            ShippedRules
+                .Advisor.Open(season.Through.On(day))
+                .Advice.Clear.Any(clear => clear.Action == one.Name && clear.Status == ActionStatus.Clear)
+        );
 
     private static void AssertIntervals(SeasonPlan plan)
     {
@@ -188,8 +193,10 @@ public sealed class SeasonPlannerTests
                 ];
                 if (shared.Length == 0)
                     continue;
-                decimal ofActives = ShippedRules.Knowledge.ActiveLimits.Values
-                    .Where(limit => shared.Contains(limit.Active)).Max(limit => limit.IntervalDays) ?? 0;
+                decimal ofActives = ShippedRules
+                    .Knowledge.ActiveLimits.Values.Where(limit => shared.Contains(limit.Active))
+                    .Max(limit => limit.IntervalDays)
+                    ?? 0;
                 decimal days = Math.Max(ofActives, Math.Max(first.RepeatAfterDays ?? 0, second.RepeatAfterDays ?? 0));
                 Assert.True((late.Week - early.Week) * 7 >= days, $"{early.Name}, {late.Name}");
             }
@@ -213,11 +220,16 @@ public sealed class SeasonPlannerTests
                     .Where(treatment => treatment.Actives.Any(active => active.Name == limit.Active)),
             ];
             Assert.True(limit.UsesPerYear is not { } uses || holding.Length <= uses, season.Area.Id);
-            Assert.True(limit.KgAiHaPerYear is not { } kg || holding
+            Assert.True(
+                limit.KgAiHaPerYear is not { } kg
+                    || holding
                         .Where(treatment =>
                             limit.Form is null || limit.Form == (treatment.Formulation == "GR" ? "granule" : "spray")
                         )
-                .Sum(treatment => LeastKg(treatment, limit.Active)) <= kg + 0.005m, season.Area.Id);
+                        .Sum(treatment => LeastKg(treatment, limit.Active))
+                        <= kg + 0.005m,
+                season.Area.Id
+            );
         }
     }
 

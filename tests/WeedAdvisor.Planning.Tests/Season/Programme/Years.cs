@@ -34,9 +34,14 @@ internal static class Years
     /// <summary>Every area of the worked visits that can be planned, with its case.</summary>
     public static ImmutableArray<SeasonCase> All { get; } =
     [
-        .. ShippedRules.Knowledge.WorkedVisits
-            .SelectMany(worked => worked.Visit.Areas, (worked, area) =>
-                SeasonCase.Of(ShippedRules.Advisor, AreaCase.Alone(worked.Visit.Date, area), new SeasonRequest()).Value)
+        .. ShippedRules
+            .Knowledge.WorkedVisits.SelectMany(
+                worked => worked.Visit.Areas,
+                (worked, area) =>
+                    SeasonCase
+                        .Of(ShippedRules.Advisor, AreaCase.Alone(worked.Visit.Date, area), new SeasonRequest())
+                        .Value
+            )
             .OfType<SeasonCase>(),
     ];
 

@@ -49,28 +49,34 @@ internal sealed class CpSatSeason
         var solver = new CpSolver
         {
             StringParameters = FormattableString.Invariant(
-                $"max_time_in_seconds:{seconds},num_workers:1,random_seed:1,linearization_level:2"),
+                $"max_time_in_seconds:{seconds},num_workers:1,random_seed:1,linearization_level:2"
+            ),
         };
         return solver.Solve(_model) == CpSolverStatus.Optimal ? (decimal)solver.ObjectiveValue / Unit : null;
     }
 
     private BoolVar?[] Goes(SeasonCandidate candidate, int number) =>
-    [
-        .. candidate.Cost.Select((cost, week) =>
-        {
-            bool open = cost is not null && !_problem.Wishes.ClosedWeeks.Contains(week)
-                && !_problem.Wishes.Dropped.Contains(candidate.Name)
-                && !_problem.History.Any(past => week - past.Week < Between(past.Used, candidate));
-            BoolVar? goes = open ? _model.NewBoolVar($"{number} in {week}") : null;
-            if (goes is not null)
-                _cost.AddTerm(goes, (long)(cost!.Value * Unit));
-            return goes;
-        }),
-    ];
+        [
+            .. candidate.Cost.Select(
+                (cost, week) =>
+                {
+                    bool open =
+                        cost is not null
+                        && !_problem.Wishes.ClosedWeeks.Contains(week)
+                        && !_problem.Wishes.Dropped.Contains(candidate.Name)
+                        && !_problem.History.Any(past => week - past.Week < Between(past.Used, candidate));
+                    BoolVar? goes = open ? _model.NewBoolVar($"{number} in {week}") : null;
+                    if (goes is not null)
+                        _cost.AddTerm(goes, (long)(cost!.Value * Unit));
+                    return goes;
+                }
+            ),
+        ];
 
     private int Between(SeasonCandidate one, SeasonCandidate other)
     {
-        bool related = one.Name == other.Name
+        bool related =
+            one.Name == other.Name
             || one.Actives.Select(a => a.Active).Intersect(other.Actives.Select(a => a.Active)).Any();
         int any = _problem.Limits.MinWeeksBetweenAny;
         return related ? Math.Max(any, Math.Max(one.MinWeeksBetween, other.MinWeeksBetween)) : any;
@@ -85,7 +91,8 @@ internal sealed class CpSatSeason
         for (int week = 0; week < _problem.Weeks; week++)
         {
             _model.AddAtMostOne(
-                Enumerable.Range(week, Math.Min(any, _problem.Weeks - week)).SelectMany(near => In(near, _ => true)));
+                Enumerable.Range(week, Math.Min(any, _problem.Weeks - week)).SelectMany(near => In(near, _ => true))
+            );
         }
         for (int one = 0; one < _goes.Length; one++)
         {
@@ -118,7 +125,8 @@ internal sealed class CpSatSeason
         {
             AddSum(
                 one => (long)(1000 * one.Actives.Where(a => a.Active == limit.Active).Sum(a => a.KgPerHa)),
-                (long)Math.Max(0, Math.Floor(1000 * (limit.KgPerHa - limit.KgUsedBefore))));
+                (long)Math.Max(0, Math.Floor(1000 * (limit.KgPerHa - limit.KgUsedBefore)))
+            );
         }
         foreach (SeasonCandidate limited in _problem.Candidates.Where(one => one.MaxUsesPerYear is not null))
             AddSum(
@@ -190,8 +198,12 @@ internal sealed class CpSatSeason
                 _cost.Add((long)(escape * Unit) - past);
                 BoolVar? higher = null;
                 long step = 0;
-                foreach (IGrouping<long, BoolVar> group in Savings(weed, week, escape).Where(one => one.Saving > past)
-                    .GroupBy(one => one.Saving, one => one.Goes).OrderByDescending(group => group.Key))
+                foreach (
+                    IGrouping<long, BoolVar> group in Savings(weed, week, escape)
+                        .Where(one => one.Saving > past)
+                        .GroupBy(one => one.Saving, one => one.Goes)
+                        .OrderByDescending(group => group.Key)
+                )
                 {
                     BoolVar reached = _model.NewBoolVar($"{weed} in {week} saves {group.Key}");
                     _model.AddBoolOr([.. group, .. higher is null ? Array.Empty<ILiteral>() : [higher], reached.Not()]);

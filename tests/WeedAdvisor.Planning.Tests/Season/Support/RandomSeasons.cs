@@ -13,18 +13,22 @@ internal static class RandomSeasons
     public static SeasonProblem Small(ulong seed)
     {
         var draw = new Draw(seed);
-        int weeks = draw.Between(3, 7), weeds = draw.Between(1, 3), candidates = draw.Between(2, 4);
-        SeasonCandidate Candidate(string name) => new(
-            name,
-            [.. Enumerable.Range(0, weeks).Select(_ => draw.Chance(90) ? draw.Between(1, 12) : (decimal?)null)],
-            [.. Enumerable.Range(0, weeds).Select(_ => RandomControl(draw, draw.Between(1, 5)))],
-            [.. Some(draw, ["a", "b", "c"]).Select(active => new ActiveDose(active, draw.Between(1, 4)))],
-            [.. Some(draw, ["1", "2", "3"])])
-        {
-            MinWeeksBetween = draw.Between(0, 3),
-            MaxUsesPerYear = draw.Chance(30) ? draw.Between(0, 2) : null,
-            UsesBefore = draw.Between(0, 1),
-        };
+        int weeks = draw.Between(3, 7),
+            weeds = draw.Between(1, 3),
+            candidates = draw.Between(2, 4);
+        SeasonCandidate Candidate(string name) =>
+            new(
+                name,
+                [.. Enumerable.Range(0, weeks).Select(_ => draw.Chance(90) ? draw.Between(1, 12) : (decimal?)null)],
+                [.. Enumerable.Range(0, weeds).Select(_ => RandomControl(draw, draw.Between(1, 5)))],
+                [.. Some(draw, ["a", "b", "c"]).Select(active => new ActiveDose(active, draw.Between(1, 4)))],
+                [.. Some(draw, ["1", "2", "3"])]
+            )
+            {
+                MinWeeksBetween = draw.Between(0, 3),
+                MaxUsesPerYear = draw.Chance(30) ? draw.Between(0, 2) : null,
+                UsesBefore = draw.Between(0, 1),
+            };
 
         ImmutableArray<SeasonCandidate> all = [.. Enumerable.Range(0, candidates).Select(i => Candidate($"c{i}"))];
         int[] pastWeeks =
@@ -33,8 +37,12 @@ internal static class RandomSeasons
         ];
         return new SeasonProblem(
             [
-                .. Enumerable.Range(0, weeds).Select(weed => new SeasonWeed(
-                    $"w{weed}", [.. Enumerable.Range(0, weeks).Select(_ => (decimal)draw.Between(0, 30))])),
+                .. Enumerable
+                    .Range(0, weeds)
+                    .Select(weed => new SeasonWeed(
+                        $"w{weed}",
+                        [.. Enumerable.Range(0, weeks).Select(_ => (decimal)draw.Between(0, 30))]
+                    )),
             ],
             all,
             new SeasonLimits
@@ -48,7 +56,8 @@ internal static class RandomSeasons
                 MaxShareOfSite = draw.Chance(30) ? draw.Of(0.25m, 0.5m, 0.7m) : null,
                 MinWeeksBetweenAny = draw.Between(1, 2),
             },
-            RandomWishes(draw, all, weeks, weeds))
+            RandomWishes(draw, all, weeks, weeds)
+        )
         {
             Weeks = weeks,
             History =
@@ -73,7 +82,9 @@ internal static class RandomSeasons
         int actives = Math.Max(3, candidates / 2);
         string[] siteOf = [.. Enumerable.Range(0, actives).Select(_ => $"group {draw.Between(1, 7)}")];
         ImmutableArray<SeasonCandidate> all =
-            [.. Enumerable.Range(0, candidates).Select(i => YearCandidate(draw, i, weeks, weeds, siteOf, openPercent))];
+        [
+            .. Enumerable.Range(0, candidates).Select(i => YearCandidate(draw, i, weeks, weeds, siteOf, openPercent)),
+        ];
         return new SeasonProblem(
             [.. Enumerable.Range(0, weeds).Select(weed => new SeasonWeed($"weed {weed}", Pressure(draw, weeks)))],
             all,
@@ -81,7 +92,8 @@ internal static class RandomSeasons
             {
                 Yearly =
                 [
-                    .. all.SelectMany(one => one.Actives).GroupBy(one => one.Active)
+                    .. all.SelectMany(one => one.Actives)
+                        .GroupBy(one => one.Active)
                         .Select(group => new ActiveLimit(
                             group.Key,
                             group.Max(one => one.KgPerHa) * draw.Of(2m, 2.5m, 3m)
@@ -95,7 +107,8 @@ internal static class RandomSeasons
                 ClosedWeeks = draw.Chance(50) ? [.. Enumerable.Range(draw.Between(10, 40), 3)] : [],
                 AtMost = draw.Chance(40) ? draw.Between(3, 5) : null,
                 Budget = draw.Chance(30) ? draw.Between(500, 1100) : null,
-            })
+            }
+        )
         {
             Weeks = weeks,
             History = draw.Chance(50) ? [new PastUse(-draw.Between(1, 6), draw.Of([.. all]))] : [],
@@ -104,9 +117,17 @@ internal static class RandomSeasons
     }
 
     private static SeasonCandidate YearCandidate(
-        Draw draw, int number, int weeks, int weeds, string[] siteOf, int openPercent)
+        Draw draw,
+        int number,
+        int weeks,
+        int weeds,
+        string[] siteOf,
+        int openPercent
+    )
     {
-        int cost = draw.Between(50, 400), residual = draw.Between(6, 16), risky = draw.Between(0, 51);
+        int cost = draw.Between(50, 400),
+            residual = draw.Between(6, 16),
+            risky = draw.Between(0, 51);
         int[] actives =
         [
             .. Enumerable.Range(0, draw.Chance(30) ? 2 : 1).Select(_ => draw.Between(0, siteOf.Length - 1)).Distinct(),
@@ -114,7 +135,9 @@ internal static class RandomSeasons
         return new SeasonCandidate(
             $"treatment {number}",
             [
-                .. Enumerable.Range(0, weeks).Select(week =>
+                .. Enumerable
+                    .Range(0, weeks)
+                    .Select(week =>
                         draw.Chance(100 - openPercent)
                             ? (decimal?)null
                             : cost + (Math.Abs(week - risky) < 4 ? draw.Between(20, 90) : 0)
@@ -122,7 +145,8 @@ internal static class RandomSeasons
             ],
             [.. Enumerable.Range(0, weeds).Select(_ => Fading(draw.Of(s_ratings), residual))],
             [.. actives.Select(active => new ActiveDose($"active {active}", draw.Between(5, 40) / 10m))],
-            [.. actives.Select(active => siteOf[active]).Distinct()])
+            [.. actives.Select(active => siteOf[active]).Distinct()]
+        )
         {
             MinWeeksBetween = draw.Between(6, 10),
             MaxUsesPerYear = draw.Chance(60) ? draw.Between(1, 3) : null,
@@ -131,21 +155,36 @@ internal static class RandomSeasons
 
     // Full for half its life, then down to a third.
     private static ImmutableArray<double> Fading(double rating, int residual) =>
-    [
-        .. Enumerable.Range(0, residual).Select(age => age < residual / 2
-            ? rating
-            : Math.Round(rating * (1 - (0.66 * (age - (residual / 2)) / Math.Max(1, residual / 2))), 3)),
-    ];
+        [
+            .. Enumerable
+                .Range(0, residual)
+                .Select(age =>
+                    age < residual / 2
+                        ? rating
+                        : Math.Round(rating * (1 - (0.66 * (age - (residual / 2)) / Math.Max(1, residual / 2))), 3)
+                ),
+        ];
 
     private static ImmutableArray<decimal> Pressure(Draw draw, int weeks)
     {
-        int peak = draw.Between(8, 42), width = draw.Between(4, 14);
+        int peak = draw.Between(8, 42),
+            width = draw.Between(4, 14);
         double height = draw.Between(5, 40);
         bool twice = draw.Chance(40);
         return
         [
-            .. Enumerable.Range(0, weeks).Select(week => (decimal)Math.Round(
-                height * (Hump(week, peak, width) + (twice ? 0.7 * Hump(week, (peak + 24) % weeks, width) : 0)), 2)),
+            .. Enumerable
+                .Range(0, weeks)
+                .Select(week =>
+                    (decimal)
+                        Math.Round(
+                            height
+                                * (
+                                    Hump(week, peak, width) + (twice ? 0.7 * Hump(week, (peak + 24) % weeks, width) : 0)
+                                ),
+                            2
+                        )
+                ),
         ];
     }
 
@@ -189,7 +228,8 @@ internal static class RandomSeasons
 
     private static IEnumerable<string> Some(Draw draw, string[] names)
     {
-        string first = draw.Of(names), second = draw.Of(names);
+        string first = draw.Of(names),
+            second = draw.Of(names);
         return draw.Chance(60) || first == second ? [first] : [first, second];
     }
 }

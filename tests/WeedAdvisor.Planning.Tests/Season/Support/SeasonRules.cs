@@ -25,7 +25,8 @@ internal static class SeasonRules
                 yield return $"dropped {used.Name}";
             foreach ((int before, SeasonCandidate earlier) in all.Take(later))
             {
-                bool related = earlier.Name == used.Name
+                bool related =
+                    earlier.Name == used.Name
                     || earlier.Actives.Select(a => a.Active).Intersect(used.Actives.Select(a => a.Active)).Any();
                 if (week - before < problem.Limits.MinWeeksBetweenAny)
                     yield return $"too close to any other: {week}";
@@ -105,8 +106,16 @@ internal static class SeasonRules
     /// <summary>The cost of a plan, with what is saved in each cell rounded to hundredths of a cent.</summary>
     public static decimal Cost(SeasonProblem problem, IReadOnlyList<(int Week, int Candidate)> plan) =>
         plan.Sum(use => problem.Candidates[use.Candidate].Cost[use.Week]!.Value)
-        + problem.Weeds.Select((weed, index) => weed.EscapeCost
-            .Select((escape, week) => escape - Saved(escape, Control(problem, plan, index, week))).Sum()).Sum();
+        + problem
+            .Weeds.Select(
+                (weed, index) =>
+                    weed
+                        .EscapeCost.Select(
+                            (escape, week) => escape - Saved(escape, Control(problem, plan, index, week))
+                        )
+                        .Sum()
+            )
+            .Sum();
 
     /// <summary>What a control saves of an escape cost.</summary>
     public static decimal Saved(decimal escape, double control) =>
@@ -135,9 +144,11 @@ internal static class SeasonRules
         [.. plan.Applications.Select(one => (one.Week, one.Candidate))];
 
     private static List<(int Week, SeasonCandidate Used)> AllUses(
-        SeasonProblem problem, IReadOnlyList<(int Week, int Candidate)> plan) =>
-    [
-        .. problem.History.Select(past => (past.Week, past.Used)),
-        .. plan.Select(use => (use.Week, problem.Candidates[use.Candidate])),
-    ];
+        SeasonProblem problem,
+        IReadOnlyList<(int Week, int Candidate)> plan
+    ) =>
+        [
+            .. problem.History.Select(past => (past.Week, past.Used)),
+            .. plan.Select(use => (use.Week, problem.Candidates[use.Candidate])),
+        ];
 }

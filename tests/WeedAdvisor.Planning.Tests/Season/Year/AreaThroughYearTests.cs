@@ -162,10 +162,11 @@ public sealed class AreaThroughYearTests
             Region = s_region,
         };
 
-    private static VisitArea Area(params (string Question, string Word)[] answers) => VisitArea.Blank("a", "A") with
-    {
-        Answers = AreaAnswers.Of(answers),
-    };
+    private static VisitArea Area(params (string Question, string Word)[] answers) =>
+        VisitArea.Blank("a", "A") with
+        {
+            Answers = AreaAnswers.Of(answers),
+        };
 
     private static string? Word(VisitArea area, string question) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words words ? words.Value.Single() : null;

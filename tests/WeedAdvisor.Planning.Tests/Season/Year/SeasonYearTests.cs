@@ -9,21 +9,23 @@ public sealed class SeasonYearTests
 
     [Fact]
     public void Every_day_falls_in_the_week_that_starts_at_most_six_days_before() =>
-        Gen.Int[-400, 800].Sample(days =>
-        {
-            DateOnly day = s_year.From.AddDays(days);
-            int since = day.DayNumber - s_year.DayOf(s_year.WeekOf(day)).DayNumber;
-            return since is >= 0 and < 7;
-        });
+        Gen.Int[-400, 800]
+            .Sample(days =>
+            {
+                DateOnly day = s_year.From.AddDays(days);
+                int since = day.DayNumber - s_year.DayOf(s_year.WeekOf(day)).DayNumber;
+                return since is >= 0 and < 7;
+            });
 
     [Fact]
     public void The_first_week_from_a_day_starts_on_it_or_up_to_six_days_after() =>
-        Gen.Int[-400, 800].Sample(days =>
-        {
-            DateOnly day = s_year.From.AddDays(days);
-            int until = s_year.DayOf(s_year.FirstWeekFrom(day)).DayNumber - day.DayNumber;
-            return until is >= 0 and < 7;
-        });
+        Gen.Int[-400, 800]
+            .Sample(days =>
+            {
+                DateOnly day = s_year.From.AddDays(days);
+                int until = s_year.DayOf(s_year.FirstWeekFrom(day)).DayNumber - day.DayNumber;
+                return until is >= 0 and < 7;
+            });
 
     [Theory]
     [InlineData("04-15", "2026-04-14", "2026-04-15")]

@@ -17,20 +17,20 @@ public sealed class WeeklyAdviceTests
 
     [Fact]
     public void On_every_day_of_a_stretch_every_action_stands_as_on_its_first() =>
-        Gen.Select(
-            new RandomVisits(ShippedRules.Knowledge).Area,
-            Gen.Int[0, ShippedRules.Knowledge.Regions.Count - 1]).Sample(
-            (area, region) =>
-            {
-                AreaThroughYear through = Through(area, ShippedRules.Knowledge.Regions.Values.ElementAt(region));
-                var year = new SeasonYear(RandomVisits.Day);
-                WeeklyAdvice weekly = WeeklyAdvice.Of(ShippedRules.Advisor, through, year);
-                LiveAdvice live = ShippedRules.Advisor.Open(through.On(year.From));
-                for (DateOnly day = year.From; day <= year.LastDay; day = day.AddDays(1))
-                    Assert.Equal(Standing(live.Change(through.On(day))), Standing(weekly.On(day)));
-            },
-            iter: Sizes.Of(2, 100),
-            threads: 1);
+        Gen.Select(new RandomVisits(ShippedRules.Knowledge).Area, Gen.Int[0, ShippedRules.Knowledge.Regions.Count - 1])
+            .Sample(
+                (area, region) =>
+                {
+                    AreaThroughYear through = Through(area, ShippedRules.Knowledge.Regions.Values.ElementAt(region));
+                    var year = new SeasonYear(RandomVisits.Day);
+                    WeeklyAdvice weekly = WeeklyAdvice.Of(ShippedRules.Advisor, through, year);
+                    LiveAdvice live = ShippedRules.Advisor.Open(through.On(year.From));
+                    for (DateOnly day = year.From; day <= year.LastDay; day = day.AddDays(1))
+                        Assert.Equal(Standing(live.Change(through.On(day))), Standing(weekly.On(day)));
+                },
+                iter: Sizes.Of(2, 100),
+                threads: 1
+            );
 
     [Fact]
     public void The_rules_are_asked_for_far_fewer_days_than_the_year_has()
@@ -52,11 +52,12 @@ public sealed class WeeklyAdviceTests
 
     // Told straight from the lists, action by action.
     private static string[] Standing(AreaAdvice advice) =>
-    [
-        .. advice.Clear.Select(one => $"{one.Action} {one.Status}")
-            .Concat(advice.Waiting.Select(one => $"{one.Action} waits"))
-            .Concat(advice.Barred.Select(one => $"{one.Action} {one.Status}"))
-            .Concat(advice.NotAdvised.Select(one => $"{one.Action} not advised"))
-            .Order(StringComparer.Ordinal),
-    ];
+        [
+            .. advice
+                .Clear.Select(one => $"{one.Action} {one.Status}")
+                .Concat(advice.Waiting.Select(one => $"{one.Action} waits"))
+                .Concat(advice.Barred.Select(one => $"{one.Action} {one.Status}"))
+                .Concat(advice.NotAdvised.Select(one => $"{one.Action} not advised"))
+                .Order(StringComparer.Ordinal),
+        ];
 }

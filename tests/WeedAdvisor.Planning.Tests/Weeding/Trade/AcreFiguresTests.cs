@@ -6,12 +6,13 @@ namespace WeedAdvisor.Planning.Tests.Weeding.Trade;
 /// </summary>
 public sealed class AcreFiguresTests
 {
-    private const double LargePots = 27_878, SmallPots = 62_726, BedShare = 0.6;
+    private const double LargePots = 27_878,
+        SmallPots = 62_726,
+        BedShare = 0.6;
 
     // gilliam-1990: 70 to 143 hours an acre (worked out from cost and wage), 32 nurseries, three applications a year.
     [Fact]
-    public void Hours_per_acre_lie_within_the_survey() =>
-        Assert.InRange(HoursPerAcre(LargePots, 0.8), 70, 143);
+    public void Hours_per_acre_lie_within_the_survey() => Assert.InRange(HoursPerAcre(LargePots, 0.8), 70, 143);
 
     // gilliam-1990: 246 to 567 dollars an acre at wages of 3.53 to 3.97 dollars.
     [Theory]

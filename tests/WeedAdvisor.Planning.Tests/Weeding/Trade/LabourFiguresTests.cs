@@ -71,8 +71,8 @@ public sealed class LabourFiguresTests
     [Theory]
     [InlineData(0, 42)]
     [InlineData(UsualProgramme, 17)]
-    public void A_pot_costs_what_the_trial_says(double control, double cents) => Assert.InRange(
-        CentsPerPot(Six with { Control = control }, 3), 0.7 * cents, 1.3 * cents);
+    public void A_pot_costs_what_the_trial_says(double control, double cents) =>
+        Assert.InRange(CentsPerPot(Six with { Control = control }, 3), 0.7 * cents, 1.3 * cents);
 
     // neal-cost-trial: 2 cents a pot under a highly effective herbicide; here 98 % and a round each twelve weeks. The
     // model comes out above the trial: it charges the walk of every round and a clearing at the end.

@@ -24,7 +24,8 @@ public sealed class CostDeskTests
         );
         Assert.Equal(
             ways.Select(way => Math.Round(way.GetProperty("usdPer1000Pots").GetDecimal(), 2)),
-            desk.Ways.Ways.Select(way => Math.Round(way.Usd, 2)));
+            desk.Ways.Ways.Select(way => Math.Round(way.Usd, 2))
+        );
         string weeding = Run("weeding", "--width", "100").Out;
         WeedingSeason best = desk.Intervals!.Cheapest;
         Assert.Contains($"Every {best.IntervalWeeks} weeks is the cheapest", weeding, StringComparison.Ordinal);
@@ -36,14 +37,16 @@ public sealed class CostDeskTests
     {
         var desk = new CostDesk(DemoInterview.Alone());
         string before = Text(desk);
-        foreach ((CostField field, string text) in new[]
-        {
+        foreach (
+            (CostField field, string text) in new[]
+            {
                 (CostField.Pots, "25000"),
                 (CostField.Wage, "21.5"),
                 (CostField.Interval, "5"),
                 (CostField.Missed, "25"),
                 (CostField.Control, "70"),
-        })
+            }
+        )
         {
             desk.Type(field, text);
             Assert.NotEqual(before, Text(desk));
@@ -58,16 +61,18 @@ public sealed class CostDeskTests
 
     [Fact]
     public void What_the_grower_says_is_stopped_counts_in_the_rounds_as_in_todays_way() =>
-        Gen.Select(Gen.Int[0, 20], Gen.Int[1, 12]).Sample(
-            (twentieths, weeks) =>
-            {
-                var desk = new CostDesk(s_yard);
-                desk.Type(CostField.Control, CostField.Write(twentieths * 5));
-                desk.Type(CostField.Interval, CostField.Write(weeks));
-                WeedingSeason season = desk.Intervals!.Seasons.Single(one => one.IntervalWeeks == weeks);
-                Assert.Equal(season.Hours, desk.Ways!.Today.Season.Hours, 6);
-            },
-            iter: 20);
+        Gen.Select(Gen.Int[0, 20], Gen.Int[1, 12])
+            .Sample(
+                (twentieths, weeks) =>
+                {
+                    var desk = new CostDesk(s_yard);
+                    desk.Type(CostField.Control, CostField.Write(twentieths * 5));
+                    desk.Type(CostField.Interval, CostField.Write(weeks));
+                    WeedingSeason season = desk.Intervals!.Seasons.Single(one => one.IntervalWeeks == weeks);
+                    Assert.Equal(season.Hours, desk.Ways!.Today.Season.Hours, 6);
+                },
+                iter: 20
+            );
 
     [Fact]
     public void The_more_is_stopped_the_less_todays_way_costs_and_no_other_way_moves()
@@ -144,16 +149,16 @@ public sealed class CostDeskTests
 
     [Fact]
     public void The_bar_grows_with_the_number() => Assert.All(CostField.All, field =>
-    {
-        string[] bars = [.. field.Stops.Select(stop => field.Bar(stop))];
-        Assert.Equal(
-            bars.Order(StringComparer.Ordinal).Reverse(),
-            bars.OrderByDescending(bar => bar.Count(mark => mark == '='))
-        );
-        Assert.DoesNotContain('.', bars[^1]);
-        Assert.DoesNotContain('=', field.Bar(null));
-        Assert.Single(bars.Select(bar => bar.Length).Distinct());
-    });
+        {
+            string[] bars = [.. field.Stops.Select(stop => field.Bar(stop))];
+            Assert.Equal(
+                bars.Order(StringComparer.Ordinal).Reverse(),
+                bars.OrderByDescending(bar => bar.Count(mark => mark == '='))
+            );
+            Assert.DoesNotContain('.', bars[^1]);
+            Assert.DoesNotContain('=', field.Bar(null));
+            Assert.Single(bars.Select(bar => bar.Length).Distinct());
+        });
 
     [Theory]
     [InlineData("bark-pile", "no pots stand here")]
@@ -171,16 +176,25 @@ public sealed class CostDeskTests
         );
         Refused(
             new InterviewSession(SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14))),
-            "no weed is named");
+            "no weed is named"
+        );
     }
 
     [Fact]
     public void Without_a_price_for_an_hour_one_is_typed()
     {
-        InterviewSession Yard() => new(
-            ShippedRules.Knowledge with { Prices = ShippedRules.Knowledge.Prices.Remove("labour-rate") },
-            new LiveAdviceSource(Inference.Advisor.Of(ShippedRules.Knowledge)),
-            ShippedRules.Demo with { Areas = [s_yard.Area.Without("labour-rate")] });
+        InterviewSession Yard() =>
+            new(
+                ShippedRules.Knowledge with
+                {
+                    Prices = ShippedRules.Knowledge.Prices.Remove("labour-rate"),
+                },
+                new LiveAdviceSource(Inference.Advisor.Of(ShippedRules.Knowledge)),
+                ShippedRules.Demo with
+                {
+                    Areas = [s_yard.Area.Without("labour-rate")],
+                }
+            );
         var desk = new CostDesk(Yard());
         Assert.Contains("What an hour of labour costs is not known", Text(desk), StringComparison.Ordinal);
         Assert.EndsWith("not known", desk.Beside(CostField.Wage).Text, StringComparison.Ordinal);

@@ -64,9 +64,13 @@ public sealed class RateDeskTests
     public void A_treatment_is_found_by_part_of_its_name()
     {
         var form = new RateForm(
-            "test", "test", "Test", "A form made up for this test.",
+            "test",
+            "test",
+            "Test",
+            "A form made up for this test.",
             [new RateField("treatment", "Treatment", new RateFieldKind.TreatmentId(), "Its id.")],
-            _ => throw new InvalidOperationException("not to be worked out"))
+            _ => throw new InvalidOperationException("not to be worked out")
+        )
         {
             Example = [],
         };
@@ -109,7 +113,10 @@ public sealed class RateDeskTests
     public void What_was_entered_stays_and_follows_the_interview_to_another_area()
     {
         var session = new InterviewSession(
-            SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14)));
+            SmallTrade.Knowledge,
+            new FakeAdvice(),
+            VisitEdits.Begin(new DateOnly(2026, 4, 14))
+        );
         var desks = new RateDesks(session);
         RateDesk desk = desks.At(StripForm);
         Assert.DoesNotContain(desks.Entries(), entry => entry.Text.EndsWith("(begun)", StringComparison.Ordinal));

@@ -159,11 +159,11 @@ public sealed class SeasonDeskTests
     public void An_area_that_lacks_an_answer_says_which(string lacking, string said)
     {
         var desk = new SeasonDesk(DemoInterview.At("container-yard", area => lacking switch
-        {
-            "weeds" => area with { Weeds = null },
-            "past" => area with { Past = null },
-            _ => area with { Answers = area.Answers.Remove(lacking) },
-        }));
+                {
+                    "weeds" => area with { Weeds = null },
+                    "past" => area with { Past = null },
+                    _ => area with { Answers = area.Answers.Remove(lacking) },
+                }));
         desk.Read();
         Assert.Null(desk.Plan);
         Assert.Equal(LineTone.Warning, desk.Money.Tone);
@@ -272,7 +272,8 @@ public sealed class SeasonDeskTests
     {
         SeasonDesk desk = Desk("container-yard");
         InterviewSession session = DemoInterview.At("container-yard");
-        SeasonCase season = SeasonCase.Of(
+        SeasonCase season = SeasonCase
+            .Of(
                 ShippedRules.Knowledge,
                 session.AdviceOn,
                 AreaCase.Of(session.Visit, session.AreaIndex),
@@ -287,7 +288,11 @@ public sealed class SeasonDeskTests
             desk.DropOrTakeBack,
             desk.NextRotation,
             () => desk.AllowMore(-1),
-            desk.ToggleMonth, desk.KeepOrLetGo, desk.NextRotation, () => desk.AllowMore(+1), desk.Undo,
+            desk.ToggleMonth,
+            desk.KeepOrLetGo,
+            desk.NextRotation,
+            () => desk.AllowMore(+1),
+            desk.Undo,
         ];
         foreach (Action change in changes)
         {

@@ -44,9 +44,9 @@ public sealed class AdviceLinesTests
     {
         Assert.Contains("Before any chemical", Lines(full: false));
         AreaAdvice without = s_advice with { Barred = [], Clear = [], Waiting = [], Conflicts = [] };
-        Assert.DoesNotContain(
-            PageLines.Of(AdvicePage.Of(SmallTrade.Knowledge, without, null, full: false), 70),
-            line => line.Text == "Before any chemical");
+        Assert.DoesNotContain(PageLines.Of(AdvicePage.Of(SmallTrade.Knowledge, without, null, full: false), 70), line =>
+            line.Text == "Before any chemical"
+        );
     }
 
     [Fact]
@@ -89,7 +89,8 @@ public sealed class AdviceLinesTests
         int list = Array.IndexOf(lines, "What becomes possible, and when (1)");
         Assert.Equal(
             ["  Mulch the pots with rice hulls", "    from 14 July 2026, and when the flush has hardened"],
-            lines[(list + 1)..(list + 3)]);
+            lines[(list + 1)..(list + 3)]
+        );
         Assert.Contains(lines, line =>
             line.StartsWith(
                 "x Mulch needs pots (not yet, from 14 July 2026, and when the flush",
@@ -109,8 +110,17 @@ public sealed class AdviceLinesTests
             Doubts =
             [
                 new Reason(
-                    "it-runs-off", "topic", "It may run off.", new Consequence.Argument(0.9, true), null, 0.9, false,
-                    [Need.Question("cover")], [], []),
+                    "it-runs-off",
+                    "topic",
+                    "It may run off.",
+                    new Consequence.Argument(0.9, true),
+                    null,
+                    0.9,
+                    false,
+                    [Need.Question("cover")],
+                    [],
+                    []
+                ),
             ],
         };
         string ask = SmallTrade.Question("cover").Ask;
@@ -132,9 +142,9 @@ public sealed class AdviceLinesTests
     {
         foreach (int width in new[] { 20, 33, 54 })
         {
-            Assert.All(
-                PageLines.Of(AdvicePage.Of(SmallTrade.Knowledge, s_advice, null, full: true), width),
-                line => Assert.True(line.Text.Length <= width, line.Text));
+            Assert.All(PageLines.Of(AdvicePage.Of(SmallTrade.Knowledge, s_advice, null, full: true), width), line =>
+                Assert.True(line.Text.Length <= width, line.Text)
+            );
         }
     }
 
@@ -161,6 +171,6 @@ public sealed class AdviceLinesTests
     private static BarredAction Barred(string action, string rule, Severity severity) =>
         new(action, severity, [Reason(rule, severity)], []);
 
-    private static Reason Reason(string rule, Severity severity) => new(
-        rule, "topic", "Because.", new Consequence.Bar(severity), null, 1, true, [], [], []);
+    private static Reason Reason(string rule, Severity severity) =>
+        new(rule, "topic", "Because.", new Consequence.Bar(severity), null, 1, true, [], [], []);
 }

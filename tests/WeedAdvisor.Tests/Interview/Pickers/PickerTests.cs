@@ -9,7 +9,10 @@ namespace WeedAdvisor.Tests.Interview.Pickers;
 public sealed class PickerTests
 {
     private readonly InterviewSession _session = new(
-        SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14)));
+        SmallTrade.Knowledge,
+        new FakeAdvice(),
+        VisitEdits.Begin(new DateOnly(2026, 4, 14))
+    );
 
     [Fact]
     public void A_weed_needs_a_pick_and_a_cover_that_makes_sense()
@@ -64,7 +67,11 @@ public sealed class PickerTests
         picker.Escaped = "liverwort";
         Assert.Null(picker.Accept());
         var told = new PastApplication(
-            "pendimethalin-granules", new DateOnly(2026, 3, 1), "escapes", WordSet.Of("liverwort"));
+            "pendimethalin-granules",
+            new DateOnly(2026, 3, 1),
+            "escapes",
+            WordSet.Of("liverwort")
+        );
         Assert.Equal([told], _session.Area.Past!.Value.AsEnumerable());
 
         picker = new PastPicker(_session, 0) { Escaped = "", Result = "clean" };

@@ -136,8 +136,8 @@ public sealed class HeadAnswersTests
         Assert.Equal(session.Visit.Areas.Select(area => area.Answers), read.Areas.Select(area => area.Answers));
     }
 
-    private InterviewSession Begin() => new(
-        ShippedRules.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14)), _keeper);
+    private InterviewSession Begin() =>
+        new(ShippedRules.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14)), _keeper);
 
     private InterviewSession TwoAreas()
     {

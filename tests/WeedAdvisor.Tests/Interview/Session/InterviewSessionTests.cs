@@ -197,11 +197,16 @@ public sealed class InterviewSessionTests
         Assert.Null(Losses.OfArea(visit, visit.Areas[1]));
         Assert.Equal(
             "2 answers, 1 weed and 1 earlier application",
-            Losses.OfArea(visit, visit.Areas[1]
-                .WithAnswer("region", new Answer.NotKnown())
-                .WithAnswer("place", new Answer.Words(WordSet.Of("walkway")))
-                .WithWeed(new WeedSeen("liverwort", null, null))
-                .WithPast(new PastApplication("pendimethalin-granules", null, null, WordSet.Empty))));
+            Losses.OfArea(
+                visit,
+                visit
+                    .Areas[1]
+                    .WithAnswer("region", new Answer.NotKnown())
+                    .WithAnswer("place", new Answer.Words(WordSet.Of("walkway")))
+                    .WithWeed(new WeedSeen("liverwort", null, null))
+                    .WithPast(new PastApplication("pendimethalin-granules", null, null, WordSet.Empty))
+            )
+        );
     }
 
     [Fact]
@@ -237,8 +242,7 @@ public sealed class InterviewSessionTests
         Assert.Null(area.WithoutWeed("liverwort").Weeds);
     }
 
-    private InterviewSession Begin() =>
-        new(SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(s_day), _keeper);
+    private InterviewSession Begin() => new(SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(s_day), _keeper);
 
     private static void Say(InterviewSession session, string question, string word) =>
         session.Say(question, new Answer.Words(WordSet.Of(word)));

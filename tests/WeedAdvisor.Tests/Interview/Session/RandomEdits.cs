@@ -27,8 +27,9 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
         {
             case 0:
                 // Of these two nothing but a note is left.
-                session.SayNotKnown(Next(2) == 0
-                    ? question
+                session.SayNotKnown(
+                    Next(2) == 0
+                        ? question
                         : One(
                             session.Knowledge.Questions.Where(one =>
                                 one.Kind is QuestionKind.Weeds or QuestionKind.Past
@@ -40,8 +41,11 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
                 session.Clear(question);
                 break;
             case 2:
-                session.Change(session.Area.WithWeed(
-                    new WeedSeen(One(session.Knowledge.Weeds.Keys), One("young", "mature"), Next(101))));
+                session.Change(
+                    session.Area.WithWeed(
+                        new WeedSeen(One(session.Knowledge.Weeds.Keys), One("young", "mature"), Next(101))
+                    )
+                );
                 break;
             case 3 when session.Area.Weeds is { IsEmpty: false } weeds:
                 session.Change(session.Area.WithoutWeed(One(weeds).Weed));
@@ -130,7 +134,10 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
         bool isListed = Next(3) > 0;
         return new PastApplication(
             isListed ? One(session.Knowledge.Treatments.Keys) : null,
-            session.Visit.Date.AddDays(-Next(300)), One(null, "clean", "escapes"), WordSet.Empty)
+            session.Visit.Date.AddDays(-Next(300)),
+            One(null, "clean", "escapes"),
+            WordSet.Empty
+        )
         {
             Groups = isListed ? WordSet.Empty : WordSet.Of("3"),
             Hour = One<TimeOnly?>(null, new TimeOnly(7, 30)),

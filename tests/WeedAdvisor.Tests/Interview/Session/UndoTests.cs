@@ -17,67 +17,71 @@ public sealed class UndoTests
 
     [Fact]
     public void After_fifty_edits_undoing_all_gives_back_the_same_file_and_advice_and_redoing_all_the_last_ones() =>
-        Gen.Int[0, int.MaxValue].Array[499].Sample(
-            tape =>
-            {
-                var source = new SwitchedAdvice();
-                var session = new InterviewSession(
-                    ShippedRules.Knowledge,
-                    source,
-                    WithHead(ShippedRules.Demo),
-                    _keeper
-                );
-                (string File, string Advice) first = Bytes(session);
-                source.IsLive = false;
-                string begun = States(session);
-                var edits = new RandomEdits(session, tape);
-                var files = new List<string> { first.File };
-                while (session.EditsDone < Edits)
+        Gen.Int[0, int.MaxValue]
+            .Array[499]
+            .Sample(
+                tape =>
                 {
-                    edits.Edit();
-                    Add(files, VisitText.Of(session.Visit));
-                }
+                    var source = new SwitchedAdvice();
+                    var session = new InterviewSession(
+                        ShippedRules.Knowledge,
+                        source,
+                        WithHead(ShippedRules.Demo),
+                        _keeper
+                    );
+                    (string File, string Advice) first = Bytes(session);
+                    source.IsLive = false;
+                    string begun = States(session);
+                    var edits = new RandomEdits(session, tape);
+                    var files = new List<string> { first.File };
+                    while (session.EditsDone < Edits)
+                    {
+                        edits.Edit();
+                        Add(files, VisitText.Of(session.Visit));
+                    }
 
-                source.IsLive = true;
-                int lastArea = session.AreaIndex;
-                session.GoToArea(lastArea);
-                (string File, string Advice) last = Bytes(session);
-                string states = States(session);
+                    source.IsLive = true;
+                    int lastArea = session.AreaIndex;
+                    session.GoToArea(lastArea);
+                    (string File, string Advice) last = Bytes(session);
+                    string states = States(session);
 
-                source.IsLive = false;
-                var undone = new List<string> { last.File };
-                while (session.EditsUndone < Edits)
-                {
-                    source.IsLive = session.EditsUndone == Edits - 1;
-                    Assert.NotNull(session.Undo());
-                    Add(undone, VisitText.Of(session.Visit));
-                }
+                    source.IsLive = false;
+                    var undone = new List<string> { last.File };
+                    while (session.EditsUndone < Edits)
+                    {
+                        source.IsLive = session.EditsUndone == Edits - 1;
+                        Assert.NotNull(session.Undo());
+                        Add(undone, VisitText.Of(session.Visit));
+                    }
 
-                Assert.Null(session.Undo());
-                Assert.Equal(files.AsEnumerable().Reverse(), undone);
-                Assert.True(session.IsSaved);
-                session.GoToArea(0);
-                Assert.Equal(first, Bytes(session));
-                Assert.Equal(begun, States(session));
+                    Assert.Null(session.Undo());
+                    Assert.Equal(files.AsEnumerable().Reverse(), undone);
+                    Assert.True(session.IsSaved);
+                    session.GoToArea(0);
+                    Assert.Equal(first, Bytes(session));
+                    Assert.Equal(begun, States(session));
 
-                source.IsLive = false;
-                var redone = new List<string> { first.File };
-                while (session.EditsUndone > 0)
-                {
-                    source.IsLive = session.EditsUndone == 1;
-                    Assert.NotNull(session.Redo());
-                    Add(redone, VisitText.Of(session.Visit));
-                }
+                    source.IsLive = false;
+                    var redone = new List<string> { first.File };
+                    while (session.EditsUndone > 0)
+                    {
+                        source.IsLive = session.EditsUndone == 1;
+                        Assert.NotNull(session.Redo());
+                        Add(redone, VisitText.Of(session.Visit));
+                    }
 
-                Assert.Null(session.Redo());
-                Assert.Equal(files, redone);
-                Assert.Equal(states, States(session));
-                Assert.Equal(last.File, VisitText.Of(_keeper.Kept!));
-                source.IsLive = true;
-                session.GoToArea(lastArea);
-                Assert.Equal(last, Bytes(session));
-            },
-            iter: Sizes.Of(8, 1000), threads: 1);
+                    Assert.Null(session.Redo());
+                    Assert.Equal(files, redone);
+                    Assert.Equal(states, States(session));
+                    Assert.Equal(last.File, VisitText.Of(_keeper.Kept!));
+                    source.IsLive = true;
+                    session.GoToArea(lastArea);
+                    Assert.Equal(last, Bytes(session));
+                },
+                iter: Sizes.Of(8, 1000),
+                threads: 1
+            );
 
     [Fact]
     public void An_edit_undone_takes_the_interview_back_to_its_page_and_names_it()
@@ -119,10 +123,16 @@ public sealed class UndoTests
             names.Add(name);
         Assert.Equal(
             [
-                "removing Area 1", "the visit's day, title or nursery", "naming Far mist house", "adding Mist house",
-                "earlier applications of Area 1", "weeds of Area 1", "weeds of Area 1",
+                "removing Area 1",
+                "the visit's day, title or nursery",
+                "naming Far mist house",
+                "adding Mist house",
+                "earlier applications of Area 1",
+                "weeds of Area 1",
+                "weeds of Area 1",
             ],
-            names);
+            names
+        );
     }
 
     [Fact]
@@ -238,7 +248,8 @@ public sealed class UndoTests
                                 area.Answers.GetValueOrDefault(said.Key)?.Equals(said.Value) != true
                             )
                         )
-                .Select(said => said.Key)),
+                        .Select(said => said.Key)
+                ),
         };
         Assert.NotEmpty(told.Head);
         return told;
@@ -248,8 +259,10 @@ public sealed class UndoTests
     private static (string File, string Advice) Bytes(InterviewSession session)
     {
         Visit here = session.Visit with { Areas = [session.Area] };
-        return (VisitText.Of(session.Visit), JsonReport.Of(
-            new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge));
+        return (
+            VisitText.Of(session.Visit),
+            JsonReport.Of(new VisitAdvice(session.Knowledge.Stamp, here, [session.Advice]), session.Knowledge)
+        );
     }
 
     /// <summary>How far every question of every area has got; the interview comes back to where it was.</summary>
@@ -260,9 +273,16 @@ public sealed class UndoTests
         for (int i = 0; i < session.Visit.Areas.Length; i++)
         {
             session.GoToArea(i);
-            states.Add(session.Area.Id + ": " + string.Join(' ', session.Knowledge.Questions
-                .Select(session.StateOf)
-                .Select(state => state == QuestionState.Skipped ? QuestionState.Open : state)));
+            states.Add(
+                session.Area.Id
+                    + ": "
+                    + string.Join(
+                        ' ',
+                        session
+                            .Knowledge.Questions.Select(session.StateOf)
+                            .Select(state => state == QuestionState.Skipped ? QuestionState.Open : state)
+                    )
+            );
         }
 
         session.GoToArea(at);

@@ -50,8 +50,10 @@ public sealed class NameMeaningTests
         {
             foreach (string other in weed.AlsoCalled)
             {
-                bool shared = ShippedRules.Knowledge.Weeds.Values.Any(one => one.Id != weed.Id
-                    && one.AlsoCalled.Append(one.Name).Contains(other, StringComparer.OrdinalIgnoreCase));
+                bool shared = ShippedRules.Knowledge.Weeds.Values.Any(one =>
+                    one.Id != weed.Id
+                    && one.AlsoCalled.Append(one.Name).Contains(other, StringComparer.OrdinalIgnoreCase)
+                );
                 string? meant = NameMeaning.Sole(NameSearch.Weeds(ShippedRules.Knowledge, other, null), other)?.Id;
                 Assert.True(meant is null || (meant == weed.Id && !shared), other);
             }
@@ -68,13 +70,26 @@ public sealed class NameMeaningTests
     }
 
     [Fact]
-    public void The_weeds_of_the_place_stand_first_among_equals() => Assert.Equal(
-        "spurge-prostrate",
-        NameSearch.Weeds(SmallTrade.Knowledge with
-        {
-            Weeds = SmallTrade.Knowledge.Weeds.SetItem(
-                "spurge-spotted", SmallTrade.Knowledge.Weeds["spurge-spotted"] with { Places = WordSet.Empty }),
-        }, "spurge", "container-yard")[0].Id);
+    public void The_weeds_of_the_place_stand_first_among_equals() =>
+        Assert.Equal(
+            "spurge-prostrate",
+            NameSearch
+                .Weeds(
+                    SmallTrade.Knowledge with
+                    {
+                        Weeds = SmallTrade.Knowledge.Weeds.SetItem(
+                            "spurge-spotted",
+                            SmallTrade.Knowledge.Weeds["spurge-spotted"] with
+                            {
+                                Places = WordSet.Empty,
+                            }
+                        ),
+                    },
+                    "spurge",
+                    "container-yard"
+                )[0]
+                .Id
+        );
 
     [Fact]
     public void What_tells_weeds_apart_is_said_once()

@@ -34,8 +34,7 @@ public sealed class TypedTests
     [InlineData("don't know")]
     [InlineData("Don’t know")]
     [InlineData("not-known")]
-    public void Not_known_is_an_answer(string typed) =>
-        Assert.Equal(new Answer.NotKnown(), Read("cover", typed).Value);
+    public void Not_known_is_an_answer(string typed) => Assert.Equal(new Answer.NotKnown(), Read("cover", typed).Value);
 
     [Theory]
     [InlineData("1, 3")]
@@ -91,10 +90,12 @@ public sealed class TypedTests
         Assert.Equal(new Answer.Date(new DateOnly(2026, 4, 13)), Read("potted-on", "yesterday").Value);
         Assert.Equal(
             "2026-04-15 lies after the visit of 2026-04-14. Give a date not after the visit, written 2026-04-30.",
-            Read("potted-on", "2026-04-15").Error);
+            Read("potted-on", "2026-04-15").Error
+        );
         Assert.Equal(
             "\"1 April\" is not a date. Give a date not after the visit, written 2026-04-30.",
-            Read("potted-on", "1 April").Error);
+            Read("potted-on", "1 April").Error
+        );
     }
 
     [Theory]
@@ -129,14 +130,23 @@ public sealed class TypedTests
     public void An_application_is_read_with_day_result_and_escapes()
     {
         Typed<PastApplication> past = TypedPast.Read(
-            SmallTrade.Knowledge, "pendimethalin, 2026-03-01, escapes, liverwort, oxalis", s_day);
+            SmallTrade.Knowledge,
+            "pendimethalin, 2026-03-01, escapes, liverwort, oxalis",
+            s_day
+        );
         Assert.Equal(
             new PastApplication(
-                "pendimethalin-granules", new DateOnly(2026, 3, 1), "escapes", WordSet.Of("liverwort", "oxalis")),
-            past.Value);
+                "pendimethalin-granules",
+                new DateOnly(2026, 3, 1),
+                "escapes",
+                WordSet.Of("liverwort", "oxalis")
+            ),
+            past.Value
+        );
         Assert.Equal(
             "2027-01-01 lies after the visit of 2026-04-14.",
-            TypedPast.Read(SmallTrade.Knowledge, "pendimethalin, 2027-01-01", s_day).Error);
+            TypedPast.Read(SmallTrade.Knowledge, "pendimethalin, 2027-01-01", s_day).Error
+        );
     }
 
     [Theory]
@@ -149,9 +159,7 @@ public sealed class TypedTests
 
     [Fact]
     public void Text_is_wrapped_between_words_and_a_long_word_is_cut() =>
-        Assert.Equal(
-            ["a: bb ccc", "   dddddd", "   ddd"],
-            Wrapping.Lines("bb ccc ddddddddd", 9, "a: ", "   "));
+        Assert.Equal(["a: bb ccc", "   dddddd", "   ddd"], Wrapping.Lines("bb ccc ddddddddd", 9, "a: ", "   "));
 
     [Theory]
     [InlineData("house-2", "house-2")]
@@ -161,7 +169,11 @@ public sealed class TypedTests
     public void The_name_of_a_house_is_taken_as_it_is_typed_and_kept_in_one_form(string typed, string? kept)
     {
         Typed<Answer> answer = TypedAnswer.Read(
-            ShippedRules.Knowledge, ShippedRules.Knowledge.QuestionOf("house")!, typed, s_day);
+            ShippedRules.Knowledge,
+            ShippedRules.Knowledge.QuestionOf("house")!,
+            typed,
+            s_day
+        );
         if (kept is null)
             Assert.NotNull(answer.Error);
         else

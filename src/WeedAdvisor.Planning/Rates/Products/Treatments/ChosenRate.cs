@@ -42,7 +42,10 @@ internal static class ChosenRate
     {
         if (published.ActiveInProduct is not { } strength)
         {
-            return (null, new("treatment",
+            return (
+                null,
+                new(
+                    "treatment",
                     "no strength is known for it, so no product can be worked out; take the label's strength and "
                         + "'product from-active'"
                 )
@@ -91,7 +94,10 @@ internal static class ChosenRate
             return (null, wrong);
         if (published.High!.Value.Unit.Symbol == "%" && published.Treatment.Strength is null)
         {
-            return (null, new("treatment",
+            return (
+                null,
+                new(
+                    "treatment",
                     $"its rate is a percent solution ({published.Text}) and no strength is known; only the label can "
                         + $"say how much product that is"
                 )
@@ -101,11 +107,22 @@ internal static class ChosenRate
         Quantity wanted = inputs.MeasureOrNull("rate") ?? End(inputs, published.Low!.Value, published.High.Value);
         if (Within("rate", wanted, published).Problem is { } off)
             return (null, off);
-        Quantity spray = inputs.Measure("spray"), area = inputs.Measure("area");
+        Quantity spray = inputs.Measure("spray"),
+            area = inputs.Measure("area");
         bool isUs = ProductField.IsUs(wanted);
-        string volume = isUs ? "gal" : "L", ground = isUs ? "acre" : "ha";
+        string volume = isUs ? "gal" : "L",
+            ground = isUs ? "acre" : "ha";
         Quantity onGround = sheet.Line("Spray on the ground", $"{spray} ÷ {area}", spray / area, $"{volume}/{ground}");
-        string unit = (published.IsWeighed ? isUs ? "lb" : "kg" : volume) + "/" + ground;
+        string unit =
+            (
+                published.IsWeighed
+                    ? isUs
+                        ? "lb"
+                        : "kg"
+                    : volume
+            )
+            + "/"
+            + ground;
         return (sheet.Line("Product", $"{onGround} × {wanted}", onGround * wanted, unit), null);
     }
 
@@ -115,7 +132,8 @@ internal static class ChosenRate
         PublishedRate published
     )
     {
-        Quantity low = published.Low!.Value, high = published.High!.Value;
+        Quantity low = published.Low!.Value,
+            high = published.High!.Value;
         if (product.Dimension != low.Dimension)
             return (null, new(field, $"{product} cannot be held against the published rate, {published.Text}"));
         return Outside(field, product, low, high, published) is { } outside ? (null, outside) : (product, null);
@@ -131,7 +149,10 @@ internal static class ChosenRate
     {
         // Conversions leave a trace in the last digits; the ends of the range belong to it.
         decimal trace = high.InBase / 1_000_000_000m;
-        string? off = value.InBase > high.InBase + trace ? "above" : value.InBase < low.InBase - trace ? "below" : null;
+        string? off =
+            value.InBase > high.InBase + trace ? "above"
+            : value.InBase < low.InBase - trace ? "below"
+            : null;
         return off is null
             ? null
             : new(field, $"{value} is {off} the published rate, {published.Text}; the label may say less still");

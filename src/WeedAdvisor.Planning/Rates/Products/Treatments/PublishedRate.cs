@@ -19,16 +19,18 @@ internal sealed record PublishedRate(
     Quantity? ActiveLow,
     Quantity? ActiveHigh,
     ImmutableArray<string> Sources,
-    string? Note)
+    string? Note
+)
 {
     /// <summary>Whether the rate counts product in so much water, not on an area.</summary>
     public bool IsInWater =>
         High is { } high && (high.Dimension == Dimension.None || high.Dimension == Dimension.Strength);
 
     /// <summary>Whether the product is weighed, not poured.</summary>
-    public bool IsWeighed => High is { } high
-        ? high.Dimension == Dimension.WeightPerArea || high.Dimension == Dimension.Strength
-        : Treatment.Formulation is "GR" or "WG" or "WP" or "SG" or "SP";
+    public bool IsWeighed =>
+        High is { } high
+            ? high.Dimension == Dimension.WeightPerArea || high.Dimension == Dimension.Strength
+            : Treatment.Formulation is "GR" or "WG" or "WP" or "SG" or "SP";
 
     /// <summary>
     /// Active ingredient in the product, percent or weight in a volume: the larger of what the record's strength and
@@ -54,9 +56,10 @@ internal sealed record PublishedRate(
     {
         get
         {
-            string range = Low is { } low && High is { } high
-                ? Range(low, high)
-                : ActiveLow is { } least && ActiveHigh is { } most ? Range(least, most) + " of active" : "";
+            string range =
+                Low is { } low && High is { } high ? Range(low, high)
+                : ActiveLow is { } least && ActiveHigh is { } most ? Range(least, most) + " of active"
+                : "";
             string note = Note is null ? "" : $"; {Note.TrimEnd('.')}";
             return $"{range} ({string.Join(", ", Sources)}{note})";
         }
@@ -64,19 +67,20 @@ internal sealed record PublishedRate(
 
     /// <summary>The published rates of a treatment that can be reckoned with, in the order of the record.</summary>
     public static ImmutableArray<PublishedRate> Of(Treatment treatment) =>
-    [
-        .. treatment.Rates
-            .Where(rate => rate.Product is null || UnitOf(rate.Unit) is not null)
-            .Where(rate => rate.Product is not null || rate.AiLbPerAcre is not null)
-            .Select(rate => new PublishedRate(
-                treatment,
-                Product(rate, rate.Product?.Low),
-                Product(rate, rate.Product?.High),
-                Active(rate.AiLbPerAcre?.Low),
-                Active(rate.AiLbPerAcre?.High),
-                rate.Sources,
-                rate.Note)),
-    ];
+        [
+            .. treatment
+                .Rates.Where(rate => rate.Product is null || UnitOf(rate.Unit) is not null)
+                .Where(rate => rate.Product is not null || rate.AiLbPerAcre is not null)
+                .Select(rate => new PublishedRate(
+                    treatment,
+                    Product(rate, rate.Product?.Low),
+                    Product(rate, rate.Product?.High),
+                    Active(rate.AiLbPerAcre?.Low),
+                    Active(rate.AiLbPerAcre?.High),
+                    rate.Sources,
+                    rate.Note
+                )),
+        ];
 
     private static string Range(Quantity low, Quantity high) =>
         low == high ? $"{high}" : $"{Figures.Of(low.Value, 6)} to {high}";
@@ -87,15 +91,18 @@ internal sealed record PublishedRate(
     private static Quantity? Active(decimal? value) => value is { } number ? Quantity.Of(number, "lb/acre") : null;
 
     private static Unit? UnitOf(string? unit) =>
-        unit == "percent-solution" ? UnitTable.Of("%") : unit is null ? null : UnitTable.Find(unit);
+        unit == "percent-solution" ? UnitTable.Of("%")
+        : unit is null ? null
+        : UnitTable.Find(unit);
 
-    private Quantity? OfRecord() => Treatment.Strength switch
-    {
-        { Unit: "percent" } strength when IsWeighed => Quantity.Of(strength.Value, "%"),
-        { Unit: "lb-ai-per-gal" } strength when !IsWeighed => Quantity.Of(strength.Value, "lb/gal"),
-        { Unit: "g-ai-per-litre" } strength when !IsWeighed => Quantity.Of(strength.Value, "g/L"),
-        _ => null,
-    };
+    private Quantity? OfRecord() =>
+        Treatment.Strength switch
+        {
+            { Unit: "percent" } strength when IsWeighed => Quantity.Of(strength.Value, "%"),
+            { Unit: "lb-ai-per-gal" } strength when !IsWeighed => Quantity.Of(strength.Value, "lb/gal"),
+            { Unit: "g-ai-per-litre" } strength when !IsWeighed => Quantity.Of(strength.Value, "g/L"),
+            _ => null,
+        };
 
     private Quantity? OfPair(Quantity? active, Quantity? product) =>
         !IsInWater && active is { } held && product is { Value: > 0 } sold

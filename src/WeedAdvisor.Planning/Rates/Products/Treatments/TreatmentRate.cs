@@ -17,25 +17,44 @@ internal static class TreatmentRate
     private const int YearsFresh = 1;
 
     /// <summary>The form.</summary>
-    public static RateForm Form { get; } = new(
-        "product",
-        "treatment",
-        "Treatment at its published rate",
+    public static RateForm Form { get; } =
+        new(
+            "product",
+            "treatment",
+            "Treatment at its published rate",
             "Product of a known treatment for an area. The published rate is kept at both ends, and this year's uses "
                 + "of each active are"
-        + " counted. It is not a label and not a permission: ask for advice first.",
-        [
-            new("treatment", "Treatment", new RateFieldKind.TreatmentId(), "Its id, as advice names it."),
-            new("area", "Area to treat", Field.Ground(), "All ground that is covered, gaps between pots included."),
-            new("published", "Which published rate", new RateFieldKind.Number(1, 20, IsWhole: true),
-                "Its number, when there are several; leave it blank to see them.") { IsOptional = true },
-            new("end", "End of the range", Field.Choice(("low", "the low end"), ("high", "the high end")),
-                "In place of a rate; the low end is taken when nothing is entered.") { IsOptional = true },
+                + " counted. It is not a label and not a permission: ask for advice first.",
+            [
+                new("treatment", "Treatment", new RateFieldKind.TreatmentId(), "Its id, as advice names it."),
+                new("area", "Area to treat", Field.Ground(), "All ground that is covered, gaps between pots included."),
+                new(
+                    "published",
+                    "Which published rate",
+                    new RateFieldKind.Number(1, 20, IsWhole: true),
+                    "Its number, when there are several; leave it blank to see them."
+                )
+                {
+                    IsOptional = true,
+                },
+                new(
+                    "end",
+                    "End of the range",
+                    Field.Choice(("low", "the low end"), ("high", "the high end")),
+                    "In place of a rate; the low end is taken when nothing is entered."
+                )
+                {
+                    IsOptional = true,
+                },
                 new(
                     "rate",
                     "Rate of product",
                     Field.Measure("lb/acre", "pt/acre", "fl-oz/acre", "kg/ha", "L/ha", "fl-oz/gal", "%"),
-                "The label's rate for this use.") { IsOptional = true },
+                    "The label's rate for this use."
+                )
+                {
+                    IsOptional = true,
+                },
                 new(
                     "active",
                     "Rate of active ingredient",
@@ -49,13 +68,14 @@ internal static class TreatmentRate
                 {
                     IsOptional = true,
                 },
-        ],
-        Work)
-    {
-        Example = Field.Example(("treatment", "prodiamine-granule"), ("area", "5000 ft2"), ("rate", "200 lb/acre")),
-        NeedsKnowledge = true,
-        MayReadArea = true,
-    };
+            ],
+            Work
+        )
+        {
+            Example = Field.Example(("treatment", "prodiamine-granule"), ("area", "5000 ft2"), ("rate", "200 lb/acre")),
+            NeedsKnowledge = true,
+            MayReadArea = true,
+        };
 
     private static Outcome<RateAnswer, RateProblem> Work(RateInputs inputs)
     {
@@ -125,20 +145,23 @@ internal static class TreatmentRate
             : (null, new("published", $"say which of the published rates: {All(rates)}"));
     }
 
-    private static string All(ImmutableArray<PublishedRate> rates) => string.Join(
-        "; ", rates.Select((rate, i) => $"{(i + 1).ToString(CultureInfo.InvariantCulture)}: {rate.Text}"));
+    private static string All(ImmutableArray<PublishedRate> rates) =>
+        string.Join("; ", rates.Select((rate, i) => $"{(i + 1).ToString(CultureInfo.InvariantCulture)}: {rate.Text}"));
 
-    private static IEnumerable<string> End(RateInputs inputs) => inputs.Has("rate") || inputs.Has("active")
-        ? []
-        : [$"No rate was entered: the {inputs.WordOrNull("end") ?? "low"} end of the published rate was taken."];
+    private static IEnumerable<string> End(RateInputs inputs) =>
+        inputs.Has("rate") || inputs.Has("active")
+            ? []
+            : [$"No rate was entered: the {inputs.WordOrNull("end") ?? "low"} end of the published rate was taken."];
 
     // A dose in water says nothing of how much goes on the ground; another published rate may.
     private static RateProblem? TooMuchActive(PublishedRate published, Quantity? active)
     {
         if (!published.IsInWater || active is not { } brought)
             return null;
-        PublishedRate? limit = PublishedRate.Of(published.Treatment)
-            .Where(rate => rate.MostActive is not null).MaxBy(rate => rate.MostActive!.Value.InBase);
+        PublishedRate? limit = PublishedRate
+            .Of(published.Treatment)
+            .Where(rate => rate.MostActive is not null)
+            .MaxBy(rate => rate.MostActive!.Value.InBase);
         return limit is not null && brought.InBase > limit.MostActive!.Value.InBase * 1.000000001m
             ? new("spray", $"so much spray brings {brought} of active; the published most is {limit.Text}")
             : null;

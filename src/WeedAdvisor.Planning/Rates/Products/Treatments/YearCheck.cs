@@ -43,7 +43,8 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
         {
             _cautions.Add(
                 "What was used here before is not known. Only this one use was held against the limits of a year; "
-                + "every earlier use of the same active counts as well.");
+                    + "every earlier use of the same active counts as well."
+            );
         }
 
         foreach (Active one in treatment.Actives.Length > 1 ? treatment.Actives : [])
@@ -108,8 +109,9 @@ internal sealed class YearCheck(WorkingSheet sheet, RateSite site, Treatment tre
                 Kilograms
             );
         Quantity rest = most - earlier - brought;
-        Quantity left = rest.Value >= 0
-            ? sheet.Line($"{name} left after this use", $"{most} - {earlier} - {brought}", rest, Kilograms)
+        Quantity left =
+            rest.Value >= 0
+                ? sheet.Line($"{name} left after this use", $"{most} - {earlier} - {brought}", rest, Kilograms)
                 : sheet.Line(
                     $"{name} left after this use",
                     $"{most} - {earlier} - {brought}, the limit being rounded",

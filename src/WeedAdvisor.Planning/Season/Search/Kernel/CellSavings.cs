@@ -18,14 +18,15 @@ internal sealed class CellSavings
         _problem = problem;
         _escape =
         [
-            .. problem.Weeds.Select(weed => feasibilityOnly
-                ? new long[problem.Weeks]
-                : [.. weed.EscapeCost.Select(Units.OfMoney)]),
+            .. problem.Weeds.Select(weed =>
+                feasibilityOnly ? new long[problem.Weeks] : [.. weed.EscapeCost.Select(Units.OfMoney)]
+            ),
         ];
         _covers =
         [
             .. problem.Wishes.MustCover.Select(wish =>
-                (problem.Weeds.Select(weed => weed.Name).ToImmutableArray().IndexOf(wish.Weed), wish)),
+                (problem.Weeds.Select(weed => weed.Name).ToImmutableArray().IndexOf(wish.Weed), wish)
+            ),
         ];
         long dearest = feasibilityOnly
             ? 0
@@ -39,9 +40,11 @@ internal sealed class CellSavings
         Reach = Math.Clamp(
             Math.Max(
                 problem.Candidates.Select(AgesOf).DefaultIfEmpty().Max(),
-                problem.History.Select(past => AgesOf(past.Used) + past.Week).DefaultIfEmpty().Max()),
+                problem.History.Select(past => AgesOf(past.Used) + past.Week).DefaultIfEmpty().Max()
+            ),
             1,
-            problem.Weeks);
+            problem.Weeks
+        );
     }
 
     /// <summary>Weeds and cover wishes.</summary>

@@ -73,7 +73,6 @@ internal sealed class CompiledSeason
         Saving.AsSpan(SavingStart[spot], SavingStart[spot + 1] - SavingStart[spot]);
 
     /// <summary>The most applications of one site in a plan of so many.</summary>
-    public int ShareOf(int applications) => Problem.Limits.MaxShareOfSite is { } share
-        ? Math.Max(1, (int)Math.Floor(share * applications))
-        : int.MaxValue;
+    public int ShareOf(int applications) =>
+        Problem.Limits.MaxShareOfSite is { } share ? Math.Max(1, (int)Math.Floor(share * applications)) : int.MaxValue;
 }

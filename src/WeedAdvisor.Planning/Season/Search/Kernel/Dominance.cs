@@ -38,9 +38,12 @@ internal sealed class Dominance
     /// <param name="week">The first week still to decide.</param>
     public List<int> Thin(List<int> labels, int week)
     {
-        labels.Sort((one, other) => _labels.Cost[one] != _labels.Cost[other]
-            ? _labels.Cost[one].CompareTo(_labels.Cost[other])
-            : _labels.Step[one].CompareTo(_labels.Step[other]));
+        labels.Sort(
+            (one, other) =>
+                _labels.Cost[one] != _labels.Cost[other]
+                    ? _labels.Cost[one].CompareTo(_labels.Cost[other])
+                    : _labels.Step[one].CompareTo(_labels.Step[other])
+        );
         foreach (int label in labels)
         {
             MakeCanonical(label, week);
@@ -66,8 +69,11 @@ internal sealed class Dominance
         bool isNew = _labels.Since[label] == last;
         foreach (int other in kept)
         {
-            if (_labels.Spent[other] <= spent && (all || isNew || _labels.Since[other] == last)
-                && Dominates(other, label, week))
+            if (
+                _labels.Spent[other] <= spent
+                && (all || isNew || _labels.Since[other] == last)
+                && Dominates(other, label, week)
+            )
                 return true;
         }
         return false;
@@ -94,14 +100,20 @@ internal sealed class Dominance
         && (_season.MaxRun == byte.MaxValue || NoLater(_labels.Runs(one), _labels.Runs(other)))
         && HasRoom(_labels.Room(one), _labels.Room(other))
         && NoMoreForbidden(one, other)
-        && (!_hasShare || (_labels.Applications[one] >= _labels.Applications[other]
-            && NoLater(_labels.Uses(one), _labels.Uses(other))))
+        && (
+            !_hasShare
+            || (
+                _labels.Applications[one] >= _labels.Applications[other]
+                && NoLater(_labels.Uses(one), _labels.Uses(other))
+            )
+        )
         && SavesEnough(one, other, week);
 
     private bool SavesEnough(int one, int other, int week)
     {
         // What the other saves beyond its last kept week is nothing, and the same holds for this one.
-        ReadOnlySpan<long> mine = _labels.SavingFrom(one, week), its = _labels.SavingFrom(other, week);
+        ReadOnlySpan<long> mine = _labels.SavingFrom(one, week),
+            its = _labels.SavingFrom(other, week);
         long margin = _labels.Cost[other] - _labels.Cost[one];
         if (mine.Length > its.Length)
         {
@@ -114,8 +126,10 @@ internal sealed class Dominance
 
     private bool NoMoreForbidden(int one, int other) =>
         _labels.Forbidden[one] == 0
-        || (_labels.Applications[one] == _labels.Applications[other]
-            && (_labels.Forbidden[one] & ~_labels.Forbidden[other]) == 0);
+        || (
+            _labels.Applications[one] == _labels.Applications[other]
+            && (_labels.Forbidden[one] & ~_labels.Forbidden[other]) == 0
+        );
 
     private static bool NoLater(ReadOnlySpan<byte> one, ReadOnlySpan<byte> other)
     {

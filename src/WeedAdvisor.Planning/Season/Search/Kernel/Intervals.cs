@@ -10,8 +10,8 @@ internal sealed class Intervals
         Delay = new int[count * count];
         NextDelay = new int[count * count];
         Ready = new byte[count];
-        var gaps = problem.Gaps
-            .GroupBy(gap => (gap.Before, gap.After))
+        var gaps = problem
+            .Gaps.GroupBy(gap => (gap.Before, gap.After))
             .ToDictionary(group => group.Key, group => group.Max(gap => gap.Weeks));
         for (int to = 0; to < count; to++)
         {
@@ -20,16 +20,18 @@ internal sealed class Intervals
             {
                 int delay = Math.Max(
                     Between(problem.Candidates[from], later, problem.Limits.MinWeeksBetweenAny),
-                    gaps.GetValueOrDefault((problem.Candidates[from].Name, later.Name)));
+                    gaps.GetValueOrDefault((problem.Candidates[from].Name, later.Name))
+                );
                 bool mustRotate = problem.Limits.MaxRunOfSite == 1 && sites.Of[from].Intersect(sites.Of[to]).Any();
                 bool onlyOnce = from == to && later.MaxUsesPerYear - later.UsesBefore <= 1;
                 Delay[(from * count) + to] = delay;
                 NextDelay[(from * count) + to] = mustRotate || onlyOnce ? CompiledSeason.Never : delay;
             }
-            Ready[to] = (byte)problem.History
-                .Select(past => past.Week + Between(past.Used, later, problem.Limits.MinWeeksBetweenAny))
-                .Append(0)
-                .Max();
+            Ready[to] = (byte)
+                problem
+                    .History.Select(past => past.Week + Between(past.Used, later, problem.Limits.MinWeeksBetweenAny))
+                    .Append(0)
+                    .Max();
         }
     }
 
@@ -44,7 +46,8 @@ internal sealed class Intervals
 
     private static int Between(SeasonCandidate earlier, SeasonCandidate later, int any)
     {
-        bool related = earlier.Name == later.Name
+        bool related =
+            earlier.Name == later.Name
             || earlier.Actives.Any(one => later.Actives.Any(other => other.Active == one.Active));
         return related ? Math.Max(any, Math.Max(earlier.MinWeeksBetween, later.MinWeeksBetween)) : any;
     }

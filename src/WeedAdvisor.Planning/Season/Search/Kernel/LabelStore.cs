@@ -131,7 +131,8 @@ internal sealed class LabelStore(CompiledSeason season)
     /// </summary>
     public int TakeNext(int label, int candidate, int week)
     {
-        int next = Take(), spot = (candidate * season.Weeks) + week;
+        int next = Take(),
+            spot = (candidate * season.Weeks) + week;
         Since[next] = week;
         Applications[next] = Applications[label] + 1;
         Span<long> saving = Saving(next);
@@ -139,11 +140,14 @@ internal sealed class LabelStore(CompiledSeason season)
         still.CopyTo(saving);
         saving[still.Length..].Clear();
         Cost[next] = Cost[label] + season.Cost[spot] - Lanes.Raise(saving, season.SavingOf(spot));
-        Span<byte> ready = Ready(next), before = Ready(label);
+        Span<byte> ready = Ready(next),
+            before = Ready(label);
         ReadOnlySpan<int> delay = season.Delay.AsSpan(candidate * season.Candidates, season.Candidates);
         for (int other = 0; other < ready.Length; other++)
             ready[other] = (byte)Math.Max(before[other], week + delay[other]);
-        Span<byte> runs = Runs(next), runsBefore = Runs(label), uses = Uses(next);
+        Span<byte> runs = Runs(next),
+            runsBefore = Runs(label),
+            uses = Uses(next);
         Uses(label).CopyTo(uses);
         runs.Clear();
         foreach (int site in season.SitesOf[candidate])
@@ -152,7 +156,8 @@ internal sealed class LabelStore(CompiledSeason season)
             runs[site] = (byte)Math.Min(runsBefore[site] + 1, byte.MaxValue - 1);
             uses[site]++;
         }
-        Span<long> room = Room(next), roomBefore = Room(label);
+        Span<long> room = Room(next),
+            roomBefore = Room(label);
         for (int row = 0; row < room.Length; row++)
         {
             long left = roomBefore[row] - season.Resources[row].Use[spot];

@@ -31,9 +31,10 @@ internal sealed class PriceTuner
         for (int cell = 0; cell < Math.Min(cells, season.PastSaving.Length); cell++)
             _floor[cell] = season.PastSaving[cell];
         BestCells = near is not null && near.BestCells.Length == cells ? [.. near.BestCells] : [.. _floor];
-        BestRows = near is not null && near.BestRows.Length == season.Resources.Length
-            ? [.. near.BestRows]
-            : new double[season.Resources.Length];
+        BestRows =
+            near is not null && near.BestRows.Length == season.Resources.Length
+                ? [.. near.BestRows]
+                : new double[season.Resources.Length];
         _cells = new double[cells];
         _rows = new double[BestRows.Length];
         _cellStep = new double[cells];

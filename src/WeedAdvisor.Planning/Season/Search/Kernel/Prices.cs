@@ -124,7 +124,8 @@ internal sealed class Prices
     // Forwards: the best chain that can stand before each spot. A spot whose best chain is not good enough is out.
     private void Narrow(long below)
     {
-        int candidates = _season.Candidates, weeks = _season.Weeks;
+        int candidates = _season.Candidates,
+            weeks = _season.Weeks;
         long[] room = [.. _season.Resources.Select(row => row.Room)];
         long start = _season.CostOfNothing - OpenFrom(0, _season.PastSaving) - OfRoom(room);
         var until = new long[(weeks + 1) * candidates];

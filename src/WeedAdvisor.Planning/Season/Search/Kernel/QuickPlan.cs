@@ -73,7 +73,8 @@ internal sealed class QuickPlan
             _gain[spot] = _season.Open[spot] && spot != without ? GainOf(spot) : long.MinValue;
         }
         Array.Sort(_spots, (one, other) =>
-            _gain[one] != _gain[other] ? _gain[other].CompareTo(_gain[one]) : one.CompareTo(other));
+            _gain[one] != _gain[other] ? _gain[other].CompareTo(_gain[one]) : one.CompareTo(other)
+        );
         bool done = _replay.CostOf(steps) is not null;
         foreach (int spot in _spots)
         {

@@ -56,7 +56,8 @@ internal sealed class RelaxedChain
         int candidates = _season.Candidates;
         for (int candidate = 0; candidate < candidates; candidate++)
         {
-            int spot = (candidate * _season.Weeks) + week, place = (week * candidates) + candidate;
+            int spot = (candidate * _season.Weeks) + week,
+                place = (week * candidates) + candidate;
             _best[place] = _best[place + candidates];
             _bestWeek[place] = _bestWeek[place + candidates];
             if (!_season.Open[spot])
@@ -89,8 +90,10 @@ internal sealed class RelaxedChain
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Gain(int spot, int week, double[] cells)
     {
-        int start = _season.SavingStart[spot], length = _season.SavingStart[spot + 1] - start;
-        ReadOnlySpan<double> saving = _saving.AsSpan(start, length), price = cells.AsSpan(week * _season.Rows, length);
+        int start = _season.SavingStart[spot],
+            length = _season.SavingStart[spot + 1] - start;
+        ReadOnlySpan<double> saving = _saving.AsSpan(start, length),
+            price = cells.AsSpan(week * _season.Rows, length);
         Vector<double> sum = Vector<double>.Zero;
         int at = 0;
         for (; at <= length - Vector<double>.Count; at += Vector<double>.Count)

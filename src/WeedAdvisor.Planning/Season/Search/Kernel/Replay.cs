@@ -10,11 +10,15 @@ internal sealed class Replay(CompiledSeason season)
     /// <summary>What the plan costs; null when it breaks a limit or, unless more may follow, misses a need.</summary>
     public long? CostOf(IReadOnlyList<PlanStep> steps, bool mayGoOn = false)
     {
-        int label = _labels.TakeRoot(forbidden: 0), week = -1;
+        int label = _labels.TakeRoot(forbidden: 0),
+            week = -1;
         bool allowed = true;
         foreach (PlanStep step in steps)
         {
-            allowed = step.Week > week && step.Week < season.Weeks && step.Candidate < season.Candidates
+            allowed =
+                step.Week > week
+                && step.Week < season.Weeks
+                && step.Candidate < season.Candidates
                 && _labels.Allows(label, step.Candidate, step.Week);
             if (!allowed)
                 break;
@@ -40,13 +44,15 @@ internal sealed class Replay(CompiledSeason season)
                     step.Week,
                     step.Candidate,
                     problem.Candidates[step.Candidate].Name,
-                    Units.ToMoney(season.Cost[(step.Candidate * season.Weeks) + step.Week]))),
+                    Units.ToMoney(season.Cost[(step.Candidate * season.Weeks) + step.Week])
+                )),
             ],
             Units.ToMoney(spent),
             Units.ToMoney(solution.Cost - spent),
             ControlOf(problem, steps),
             Units.ToMoney(solution.Bound),
-            solution.Proven);
+            solution.Proven
+        );
     }
 
     private static ImmutableArray<ImmutableArray<double>> ControlOf(SeasonProblem problem, PlanStep[] steps)
@@ -58,9 +64,16 @@ internal sealed class Replay(CompiledSeason season)
         ];
         return
         [
-            .. Enumerable.Range(0, problem.Weeds.Length).Select(weed => Enumerable.Range(0, problem.Weeks)
-                .Select(week => uses.Select(use => At(use.Used.Control[weed], week - use.Week)).DefaultIfEmpty().Max())
-                .ToImmutableArray()),
+            .. Enumerable
+                .Range(0, problem.Weeds.Length)
+                .Select(weed =>
+                    Enumerable
+                        .Range(0, problem.Weeks)
+                        .Select(week =>
+                            uses.Select(use => At(use.Used.Control[weed], week - use.Week)).DefaultIfEmpty().Max()
+                        )
+                        .ToImmutableArray()
+                ),
         ];
     }
 

@@ -46,7 +46,10 @@ internal static class ResourceRows
             {
                 IsImplied = true,
             };
-        yield return AtMost(problem, room / doses[0], one => DoseOf(one, limit) > 0 ? 1 : 0) with { IsImplied = true };
+        yield return AtMost(problem, room / doses[0], one => DoseOf(one, limit) > 0 ? 1 : 0) with
+        {
+            IsImplied = true,
+        };
     }
 
     private static long GreatestSum(long[] doses, long room)

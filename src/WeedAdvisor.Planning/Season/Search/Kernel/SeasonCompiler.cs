@@ -11,11 +11,11 @@ internal static class SeasonCompiler
     /// </param>
     public static CompiledSeason Of(SeasonProblem problem, bool feasibilityOnly = false)
     {
-        int weeks = problem.Weeks, candidates = problem.Candidates.Length;
+        int weeks = problem.Weeks,
+            candidates = problem.Candidates.Length;
         var cells = new CellSavings(problem, feasibilityOnly);
         bool[] open = OpenSpots(problem);
-        long[] money =
-            [.. problem.Candidates.SelectMany(one => one.Cost.Select(cost => Units.OfMoney(cost ?? 0)))];
+        long[] money = [.. problem.Candidates.SelectMany(one => one.Cost.Select(cost => Units.OfMoney(cost ?? 0)))];
         var starts = new int[(candidates * weeks) + 1];
         var saving = new List<long>();
         for (int candidate = 0; candidate < candidates; candidate++)
@@ -58,12 +58,13 @@ internal static class SeasonCompiler
     }
 
     private static bool[] OpenSpots(SeasonProblem problem) =>
-    [
-        .. problem.Candidates.SelectMany(candidate =>
-        {
-            bool dropped = problem.Wishes.Dropped.Contains(candidate.Name);
-            return candidate.Cost.Select(
-                (cost, week) => !dropped && cost is not null && !problem.Wishes.ClosedWeeks.Contains(week));
-        }),
-    ];
+        [
+            .. problem.Candidates.SelectMany(candidate =>
+            {
+                bool dropped = problem.Wishes.Dropped.Contains(candidate.Name);
+                return candidate.Cost.Select(
+                    (cost, week) => !dropped && cost is not null && !problem.Wishes.ClosedWeeks.Contains(week)
+                );
+            }),
+        ];
 }

@@ -36,7 +36,9 @@ internal sealed class SeasonSolver
     /// <param name="stop">Stops early.</param>
     public Solution Solve(int[][] forbidden, PlanStep[]? known, int width, CancellationToken stop)
     {
-        long below = Season.Ceiling, bound = 0, made = 0;
+        long below = Season.Ceiling,
+            bound = 0,
+            made = 0;
         PlanStep[]? best = null;
         if (forbidden.Length == 0)
         {

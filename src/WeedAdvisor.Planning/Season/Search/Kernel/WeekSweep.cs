@@ -84,13 +84,18 @@ internal sealed class WeekSweep
 
     private void Follow(int label, int week, List<int> next)
     {
-        long least = _labels.Cost[label] - _prices.OpenFrom(week, _labels.SavingFrom(label, week))
+        long least =
+            _labels.Cost[label]
+            - _prices.OpenFrom(week, _labels.SavingFrom(label, week))
             - _prices.OfRoom(_labels.Room(label));
         for (int candidate = 0; candidate < _season.Candidates; candidate++)
         {
             int spot = (candidate * _season.Weeks) + week;
-            if (!_prices.Live[spot] || least - _prices.Gain[spot] - _prices.After[spot] >= Below
-                || !_labels.Allows(label, candidate, week))
+            if (
+                !_prices.Live[spot]
+                || least - _prices.Gain[spot] - _prices.After[spot] >= Below
+                || !_labels.Allows(label, candidate, week)
+            )
                 continue;
             int child = _labels.TakeNext(label, candidate, week);
             Made++;
@@ -119,7 +124,8 @@ internal sealed class WeekSweep
 
     private int StillForbidden(int label, int candidate)
     {
-        int still = 0, place = _labels.Applications[label];
+        int still = 0,
+            place = _labels.Applications[label];
         for (int one = 0; one < _forbidden.Length; one++)
         {
             bool begins = (_labels.Forbidden[label] & (1 << one)) != 0;
@@ -158,9 +164,12 @@ internal sealed class WeekSweep
     {
         if (now.Count <= width)
             return;
-        now.Sort((one, other) => _labels.Bound[one] != _labels.Bound[other]
-            ? _labels.Bound[one].CompareTo(_labels.Bound[other])
-            : _labels.Step[one].CompareTo(_labels.Step[other]));
+        now.Sort(
+            (one, other) =>
+                _labels.Bound[one] != _labels.Bound[other]
+                    ? _labels.Bound[one].CompareTo(_labels.Bound[other])
+                    : _labels.Step[one].CompareTo(_labels.Step[other])
+        );
         foreach (int label in now[width..])
         {
             LeastDropped = Math.Min(LeastDropped, _labels.Bound[label]);

@@ -74,9 +74,8 @@ public sealed class CostDesk : IFieldDesk
     }
 
     /// <summary>What is wrong with what is typed in a field; null when nothing is.</summary>
-    public string? ProblemOf(CostField field) => IsEmpty(field) || Given(field) is not null
-        ? null
-        : $"{field.Expected}, not '{TextOf(field).Trim()}'";
+    public string? ProblemOf(CostField field) =>
+        IsEmpty(field) || Given(field) is not null ? null : $"{field.Expected}, not '{TextOf(field).Trim()}'";
 
     /// <summary>
     /// What stands beside a field: what is wrong with it; else its bar, and the number counted with when none is typed.
@@ -87,7 +86,8 @@ public sealed class CostDesk : IFieldDesk
         if (ProblemOf(field) is { } problem)
             return new AdviceLine(problem, LineTone.Warning);
         (decimal? value, string from) = Usual(field);
-        string counted = !IsEmpty(field) ? ""
+        string counted =
+            !IsEmpty(field) ? ""
             : value is { } number ? $"{Figures.Plain(number)}, {from}"
             : from;
         string both = $"{field.Bar(Given(field) ?? value)} {counted}".TrimEnd();
@@ -95,12 +95,13 @@ public sealed class CostDesk : IFieldDesk
     }
 
     /// <summary>What is told of the field that the keys are in.</summary>
-    public AdviceLine About(CostField field) => ProblemOf(field) is { } problem
+    public AdviceLine About(CostField field) =>
+        ProblemOf(field) is { } problem
             ? new AdviceLine(
                 $"{field.Label}: {problem}. Below stands the result of the last good numbers.",
                 LineTone.Warning
             )
-        : new AdviceLine($"{field.Help}", LineTone.Quiet);
+            : new AdviceLine($"{field.Help}", LineTone.Quiet);
 
     /// <summary>The result as a page; a line of a way names it as its action.</summary>
     public IEnumerable<Block> Page() => _session.InUnits(CostPage.Of(_sum));
@@ -136,20 +137,22 @@ public sealed class CostDesk : IFieldDesk
 
     private decimal? Given(CostField field) => field.Read(TextOf(field));
 
-    private MoneyTerms Terms() => new(Given(CostField.Wage), (int?)Given(CostField.Pots))
-    {
-        IntervalWeeks = (int?)Given(CostField.Interval),
-        Missed = (double?)Given(CostField.Missed) / 100,
-        TodayControl = (double?)Given(CostField.Control) / 100,
-    };
+    private MoneyTerms Terms() =>
+        new(Given(CostField.Wage), (int?)Given(CostField.Pots))
+        {
+            IntervalWeeks = (int?)Given(CostField.Interval),
+            Missed = (double?)Given(CostField.Missed) / 100,
+            TodayControl = (double?)Given(CostField.Control) / 100,
+        };
 
     /// <summary>What counts when nothing is typed, and where it comes from.</summary>
     private (decimal? Value, string From) Usual(CostField field) =>
         field == CostField.Pots ? Said(Reading.Pots(null))
         : field == CostField.Wage ? Said(Reading.Wage(null, _prices.Find))
         : field == CostField.Interval ? Said(Reading.Rounds(null))
-        : field == CostField.Missed ? WeedingNumbers.Of(_session.Knowledge).Value is { } numbers
-            ? ((decimal)(numbers.Missed * 100), "usual") : (null, "not known")
+        : field == CostField.Missed
+            ? WeedingNumbers.Of(_session.Knowledge).Value is { } numbers ? ((decimal)(numbers.Missed * 100), "usual")
+                : (null, "not known")
         : (null, "as recorded");
 
     private AreaReading Reading => _session.Advice.Reading;
@@ -160,11 +163,12 @@ public sealed class CostDesk : IFieldDesk
     private static (decimal? Value, string From) Said(Told<int>? told) =>
         told is null ? (null, "not known") : (told.Value, Words(told.From));
 
-    private static string Words(Origin from) => from switch
-    {
-        Origin.Answer => "your answer",
-        Origin.PriceList => "price list",
-        Origin.Set => "as you set it",
-        _ => "assumed",
-    };
+    private static string Words(Origin from) =>
+        from switch
+        {
+            Origin.Answer => "your answer",
+            Origin.PriceList => "price list",
+            Origin.Set => "as you set it",
+            _ => "assumed",
+        };
 }

@@ -13,37 +13,31 @@ internal static class CostPage
 {
     /// <summary>Why something cannot be reckoned; then the rounds, then the ways, for all pots.</summary>
     public static IEnumerable<Block> Of(CostSum sum) =>
-    [
-        .. sum.Refusals.Select(why => In(0, why, Tone.Warning)),
-        .. sum is { Intervals: { } intervals, Ways: { } ways } ? Rounds(intervals, ways.Case) : [],
-        .. sum.Ways is { } compared ? Ways(compared) : [],
-    ];
+        [
+            .. sum.Refusals.Select(why => In(0, why, Tone.Warning)),
+            .. sum is { Intervals: { } intervals, Ways: { } ways } ? Rounds(intervals, ways.Case) : [],
+            .. sum.Ways is { } compared ? Ways(compared) : [],
+        ];
 
     /// <summary>What today's way costs, item by item, for 1000 pots: there is nothing to hold it against.</summary>
     public static IEnumerable<Block> Items(Way way) =>
-    [
-        In(0, way.Plan.Name, Tone.Strong),
-        new Paragraph(Line.Of($"{Amounts.Dollars(way.Usd)} a year for 1000 pots. The others are held against it.")),
-        new ItemList(
         [
-            .. way.Items.Select(item => new Item(Item.Dash, Line.Of($"{item.Name}: {Amounts.Dollars(item.Usd)}"))
-            {
-                Below = [In(4, item.Working, Tone.Muted)],
-            }),
-        ]),
-    ];
+            In(0, way.Plan.Name, Tone.Strong),
+            new Paragraph(Line.Of($"{Amounts.Dollars(way.Usd)} a year for 1000 pots. The others are held against it.")),
+            new ItemList([
+                .. way.Items.Select(item => new Item(Item.Dash, Line.Of($"{item.Name}: {Amounts.Dollars(item.Usd)}"))
+                {
+                    Below = [In(4, item.Working, Tone.Muted)],
+                }),
+            ]),
+        ];
 
     private static IEnumerable<Block> Rounds(IntervalComparison compared, MoneyCase money)
     {
         yield return new Table(
-            [
-                Named("Weeks", 6),
-                Named("hours", 10),
-                Named("cost", 10),
-                Named("seeds shed", 13),
-                Named("standing", 10),
-            ],
-            [.. compared.Seasons.Select(season => RowOf(season, compared, money))])
+            [Named("Weeks", 6), Named("hours", 10), Named("cost", 10), Named("seeds shed", 13), Named("standing", 10)],
+            [.. compared.Seasons.Select(season => RowOf(season, compared, money))]
+        )
         {
             HeadPlace = RowHeadPlace.InSentence,
             RemarkHead = "all pots, a year",
@@ -77,7 +71,8 @@ internal static class CostPage
                 Amounts.Dollars((decimal)(season.CostUsd(compared.WageUsdPerHour) * scale)),
                 Amounts.Whole(season.SeedsShed * scale),
                 Amounts.Whole(season.Standing * scale),
-            ])
+            ]
+        )
         {
             Remark = string.Join(", ", marks),
             Tone = isCheapest ? Tone.Strong : Tone.Normal,
@@ -85,35 +80,40 @@ internal static class CostPage
     }
 
     private static IEnumerable<Block> Ways(WaysCompared compared) =>
-    [
-        new Blank(),
-        new Table(
-            [Named("weeks", 6), Named("hours", 9), Named("a year", 10), Named("change", 10)],
-            [.. compared.Ways.Select((way, at) => RowOf(way, at + 1, compared))])
-        {
-            RowHead = "Ways, cheapest first",
-        },
-        In(0, "* today's way. Of all pots, plants that cannot be sold counted in.", Tone.Muted),
+        [
+            new Blank(),
+            new Table(
+                [Named("weeks", 6), Named("hours", 9), Named("a year", 10), Named("change", 10)],
+                [.. compared.Ways.Select((way, at) => RowOf(way, at + 1, compared))]
+            )
+            {
+                RowHead = "Ways, cheapest first",
+            },
+            In(0, "* today's way. Of all pots, plants that cannot be sold counted in.", Tone.Muted),
             .. MoneyNotes
                 .Left(compared)
                 .Select(why => new Paragraph(Line.Of($"Not compared. {why}") with { Tone = Tone.Muted })),
-        .. compared.Case.LeftOut.Select(why => In(0, $"Not counted: {why}", Tone.Muted)),
-    ];
+            .. compared.Case.LeftOut.Select(why => In(0, $"Not counted: {why}", Tone.Muted)),
+        ];
 
     // The rounds have a column of their own, so the name says only what is done besides.
     private static Row RowOf(Way way, int rank, WaysCompared compared)
     {
         bool isToday = way == compared.Today;
         return new Row(
-            Line.FromTextPart(new Named(way.Plan.Means)) with { Action = way.Plan.Id },
+            Line.FromTextPart(new Named(way.Plan.Means)) with
+            {
+                Action = way.Plan.Id,
+            },
             [
                 Amounts.Whole(way.Plan.IntervalWeeks),
                 Amounts.Whole((double)way.Hours * compared.Case.Pots / 1000),
                 Amounts.Dollars(All(compared, way.Usd)),
                 isToday ? "-" : Change(All(compared, way.Usd - compared.Today.Usd)),
-            ])
+            ]
+        )
         {
-            Mark = $"{rank.ToString(CultureInfo.InvariantCulture),2}.{(isToday ? '*' : ' ')}",
+            Mark = $"{rank.ToString(CultureInfo.InvariantCulture).PadLeft(2)}.{(isToday ? '*' : ' ')}",
             Tone = isToday ? Tone.Strong : Tone.Normal,
         };
     }

@@ -59,27 +59,28 @@ public sealed class LabelDesk : IFormDesk
     public string Hint(int field) => LabelField.All[field].Hint;
 
     /// <inheritdoc/>
-    public string? ProblemOf(int field) => TextOf(field).Length == 0
-        ? null
-        : Problems.FirstOrDefault(problem => problem.Field == LabelField.All[field]).Text;
+    public string? ProblemOf(int field) =>
+        TextOf(field).Length == 0
+            ? null
+            : Problems.FirstOrDefault(problem => problem.Field == LabelField.All[field]).Text;
 
     /// <inheritdoc/>
-    public AdviceLine Beside(int field) => ProblemOf(field) is { } problem
-        ? new AdviceLine(problem, LineTone.Warning)
-        : new AdviceLine(LabelField.All[field].Hint, LineTone.Quiet);
+    public AdviceLine Beside(int field) =>
+        ProblemOf(field) is { } problem
+            ? new AdviceLine(problem, LineTone.Warning)
+            : new AdviceLine(LabelField.All[field].Hint, LineTone.Quiet);
 
     /// <inheritdoc/>
-    public AdviceLine About(int field) => ProblemOf(field) is { } problem
-        ? new AdviceLine(Sentence(problem), LineTone.Warning)
-        : new AdviceLine(LabelField.All[field].Help, LineTone.Quiet);
+    public AdviceLine About(int field) =>
+        ProblemOf(field) is { } problem
+            ? new AdviceLine(Sentence(problem), LineTone.Warning)
+            : new AdviceLine(LabelField.All[field].Help, LineTone.Quiet);
 
     /// <inheritdoc/>
     public bool TakesWord(int field) => false;
 
     /// <inheritdoc/>
-    public void NextWord(int field)
-    {
-    }
+    public void NextWord(int field) { }
 
     /// <inheritdoc/>
     public ImmutableArray<AdviceLine> Lines(int width) =>
@@ -136,20 +137,26 @@ public sealed class LabelDesk : IFormDesk
     {
         LabelEdit[] values = [.. _draft.Values(_shelf.Today)];
         Outcome<LabelBook, Problem> book = LabelFile.Parse(
-            LabelBookText.Appended("", _draft.Treatment, values), LabelShelf.BesideVisit, _shelf.Records, _shelf.Today);
+            LabelBookText.Appended("", _draft.Treatment, values),
+            LabelShelf.BesideVisit,
+            _shelf.Records,
+            _shelf.Today
+        );
         return book.IsGood
             ? (book.Value.Labels[0], [])
-            : (null,
-            [
-                .. book.Refusals
-                    .Select(problem => (FieldAt(values, problem.Where.Line), Text(problem)))
-                    .OrderBy(problem => LabelField.All.IndexOf(problem.Item1)),
-            ]);
+            : (
+                null,
+                [
+                    .. book
+                        .Refusals.Select(problem => (FieldAt(values, problem.Where.Line), Text(problem)))
+                        .OrderBy(problem => LabelField.All.IndexOf(problem.Item1)),
+                ]
+            );
     }
 
     private static LabelField FieldAt(LabelEdit[] values, int line) =>
         values.ElementAtOrDefault(line - 2) is { } value
-            && LabelField.All.FirstOrDefault(field => field.Key == value.Key) is { } field
+        && LabelField.All.FirstOrDefault(field => field.Key == value.Key) is { } field
             ? field
             : LabelField.Name;
 

@@ -25,10 +25,11 @@ public sealed record LabelDraft(string Treatment, ImmutableSortedDictionary<stri
     }
 
     /// <summary>The same with a field typed.</summary>
-    public LabelDraft With(LabelField field, string text) => this with
-    {
-        Typed = string.IsNullOrWhiteSpace(text) ? Typed.Remove(field.Key) : Typed.SetItem(field.Key, text),
-    };
+    public LabelDraft With(LabelField field, string text) =>
+        this with
+        {
+            Typed = string.IsNullOrWhiteSpace(text) ? Typed.Remove(field.Key) : Typed.SetItem(field.Key, text),
+        };
 
     /// <summary>What is typed in a field; empty when nothing is.</summary>
     public string this[LabelField field] => Typed.GetValueOrDefault(field.Key, "");
@@ -59,30 +60,32 @@ public sealed record LabelDraft(string Treatment, ImmutableSortedDictionary<stri
 
     /// <summary>What the label book holds of it, in the order in which it is written.</summary>
     /// <param name="today">The day that <c>today</c> means.</param>
-    public IEnumerable<LabelEdit> Values(DateOnly today) => LabelField.All
-        .Select(field => new LabelEdit(field.Key, Yaml(field, today)))
-        .Where(value => value.Yaml is not null)
-        .Prepend(new LabelEdit("treatment", Treatment));
+    public IEnumerable<LabelEdit> Values(DateOnly today) =>
+        LabelField
+            .All.Select(field => new LabelEdit(field.Key, Yaml(field, today)))
+            .Where(value => value.Yaml is not null)
+            .Prepend(new LabelEdit("treatment", Treatment));
 
-    private static string Text(ProductLabel label, LabelField field) => field.Key switch
-    {
-        "name" => label.Name,
-        "read" => Day(label.Read),
-        "registration-number" => label.RegistrationNumber ?? "",
-        "entry-hours" => Figure(label.EntryHours),
-        "sites" => string.Join(", ", label.Sites),
-        "crops" => string.Join(", ", label.Crops),
-        "wait-after-potting-days" => Figure(label.WaitAfterPottingDays),
-        "wait-bare-root-days" => Figure(label.WaitBareRootDays),
-        "days-before-covering" => Figure(label.DaysBeforeCovering),
-        "repeat-after-days" => Figure(label.RepeatAfterDays),
-        "uses-per-year" => Figure(label.UsesPerYear),
-        "yearly-limit-kg-ai-ha" => Figure(label.YearlyLimitKgAiHa),
-        "water-in-within-days" => Figure(label.WaterInWithinDays),
-        "signal-word" => label.SignalWord ?? "",
-        "rates" => RateWords.Of(label.Rates),
-        _ => throw new ArgumentOutOfRangeException(nameof(field), field.Key, "not a field of a label"),
-    };
+    private static string Text(ProductLabel label, LabelField field) =>
+        field.Key switch
+        {
+            "name" => label.Name,
+            "read" => Day(label.Read),
+            "registration-number" => label.RegistrationNumber ?? "",
+            "entry-hours" => Figure(label.EntryHours),
+            "sites" => string.Join(", ", label.Sites),
+            "crops" => string.Join(", ", label.Crops),
+            "wait-after-potting-days" => Figure(label.WaitAfterPottingDays),
+            "wait-bare-root-days" => Figure(label.WaitBareRootDays),
+            "days-before-covering" => Figure(label.DaysBeforeCovering),
+            "repeat-after-days" => Figure(label.RepeatAfterDays),
+            "uses-per-year" => Figure(label.UsesPerYear),
+            "yearly-limit-kg-ai-ha" => Figure(label.YearlyLimitKgAiHa),
+            "water-in-within-days" => Figure(label.WaterInWithinDays),
+            "signal-word" => label.SignalWord ?? "",
+            "rates" => RateWords.Of(label.Rates),
+            _ => throw new ArgumentOutOfRangeException(nameof(field), field.Key, "not a field of a label"),
+        };
 
     private static string[] Parts(string text) =>
         text.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

@@ -13,7 +13,7 @@ public sealed record LabelEntry(string Treatment, string Mark, string Text)
     /// <summary>What a label book is for.</summary>
     public const string Purpose =
         "What your own label says takes the place of the record; a record is not a label, and where it is silent a "
-            + "treatment waits.";
+        + "treatment waits.";
 
     /// <summary>
     /// Those of the book first, then those that wait here for what only a label can tell, then what is advised here,
@@ -32,8 +32,8 @@ public sealed record LabelEntry(string Treatment, string Mark, string Text)
         var advised = shelf
             .Advised()
             .Select(treatment => new LabelEntry(treatment.Id, Padded(""), Begun(shelf, treatment)));
-        var others = shelf.Records.Treatments.Values
-            .OrderBy(treatment => treatment.Name, StringComparer.Ordinal)
+        var others = shelf
+            .Records.Treatments.Values.OrderBy(treatment => treatment.Name, StringComparer.Ordinal)
             .Select(treatment => new LabelEntry(treatment.Id, Padded(""), Begun(shelf, treatment)));
         return [.. yours.Concat(waits).Concat(advised).Concat(others).DistinctBy(entry => entry.Treatment)];
     }

@@ -118,15 +118,16 @@ public sealed record LabelField(string Key, string Label, LabelFieldKind Kind, s
     ];
 
     /// <summary>What is to be written.</summary>
-    public string Expected => Kind switch
-    {
-        LabelFieldKind.Day => "a day such as 2026-04-30, or today",
-        LabelFieldKind.Number => "a number",
-        LabelFieldKind.Words => "words, commas between",
-        LabelFieldKind.Word => "one word",
-        LabelFieldKind.Rates => "such as 100 to 200 lb/acre",
-        _ => "any text",
-    };
+    public string Expected =>
+        Kind switch
+        {
+            LabelFieldKind.Day => "a day such as 2026-04-30, or today",
+            LabelFieldKind.Number => "a number",
+            LabelFieldKind.Words => "words, commas between",
+            LabelFieldKind.Word => "one word",
+            LabelFieldKind.Rates => "such as 100 to 200 lb/acre",
+            _ => "any text",
+        };
 
     /// <summary>Whether the label cannot be kept without it.</summary>
     public bool IsNeeded => Key == Name.Key;

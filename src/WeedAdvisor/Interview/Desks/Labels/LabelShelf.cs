@@ -39,7 +39,8 @@ public sealed class LabelShelf
         Func<string, string> fullPath,
         DateOnly today,
         string? visit = null,
-        FileSaver? saver = null)
+        FileSaver? saver = null
+    )
     {
         _session = session;
         _saver = saver ?? new FileSaver(new BackupLedger());
@@ -57,8 +58,8 @@ public sealed class LabelShelf
     public KnowledgeBase Records { get; }
 
     /// <summary>The file that is read, or that a first label will make: <c>labels.yaml</c> beside the visit.</summary>
-    public string FilePath => _find(_session.FilePath)
-        ?? Path.Combine(Path.GetDirectoryName(_session.FilePath) ?? "", BesideVisit);
+    public string FilePath =>
+        _find(_session.FilePath) ?? Path.Combine(Path.GetDirectoryName(_session.FilePath) ?? "", BesideVisit);
 
     /// <summary>The name of a book that belongs to the visits of its folder.</summary>
     public const string BesideVisit = "labels.yaml";
@@ -98,15 +99,15 @@ public sealed class LabelShelf
     /// <summary>
     /// The treatments of the interview's area that wait for what only a label can tell, in the order of the advice.
     /// </summary>
-    public IEnumerable<Treatment> Wanted() => _session.Advice.Waiting
-        .Where(wait => wait.Needs.Any(need => need.Kind == Knowledge.Readings.NeedKind.Record))
-        .Select(wait => Records.Treatments.GetValueOrDefault(wait.Action))
-        .OfType<Treatment>();
+    public IEnumerable<Treatment> Wanted() =>
+        _session
+            .Advice.Waiting.Where(wait => wait.Needs.Any(need => need.Kind == Knowledge.Readings.NeedKind.Record))
+            .Select(wait => Records.Treatments.GetValueOrDefault(wait.Action))
+            .OfType<Treatment>();
 
     /// <summary>The treatments that are clear in the interview's area, best first.</summary>
-    public IEnumerable<Treatment> Advised() => _session.Advice.Clear
-        .Select(clear => Records.Treatments.GetValueOrDefault(clear.Action))
-        .OfType<Treatment>();
+    public IEnumerable<Treatment> Advised() =>
+        _session.Advice.Clear.Select(clear => Records.Treatments.GetValueOrDefault(clear.Action)).OfType<Treatment>();
 
     /// <summary>Writes a label into the book, and goes by it. Whatever else the file holds stays as it is.</summary>
     /// <returns>Why it could not be written, or null when it was.</returns>
@@ -144,8 +145,10 @@ public sealed class LabelShelf
             return LabelBookText.With(
                 text,
                 old.Where,
-                LabelField.All.Where(field => draft[field] != before[field])
-                    .Select(field => new LabelEdit(field.Key, draft.Yaml(field, Today))));
+                LabelField
+                    .All.Where(field => draft[field] != before[field])
+                    .Select(field => new LabelEdit(field.Key, draft.Yaml(field, Today)))
+            );
         }
 
         return LabelBookText.Appended(text, FreeId(book, draft), draft.Values(Today));
@@ -156,9 +159,10 @@ public sealed class LabelShelf
         string wanted =
             NearWords.Fold(draft[LabelField.Name]) is { Length: > 0 } name
             && name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-')
-            ? name
-            : draft.Treatment;
-        return Enumerable.Range(1, book.Labels.Length + 1)
+                ? name
+                : draft.Treatment;
+        return Enumerable
+            .Range(1, book.Labels.Length + 1)
             .Select(number => number == 1 ? wanted : $"{wanted}-{number}")
             .First(id => book.Labels.All(label => label.Id != id));
     }

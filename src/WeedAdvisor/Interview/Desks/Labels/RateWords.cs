@@ -10,8 +10,8 @@ internal static partial class RateWords
     /// <summary>
     /// The rates as they would be typed. A rate that gives only the active has no such form and is left out.
     /// </summary>
-    public static string Of(IEnumerable<Rate> rates) => string.Join(
-        "; ", rates.Where(rate => rate.Product is not null).Select(Typed));
+    public static string Of(IEnumerable<Rate> rates) =>
+        string.Join("; ", rates.Where(rate => rate.Product is not null).Select(Typed));
 
     /// <summary>The rates as the label book writes them; null when they are not written as rates are.</summary>
     public static string? Yaml(string typed)
@@ -50,6 +50,7 @@ internal static partial class RateWords
 
     [GeneratedRegex(
         @"^(?<from>\d+(\.\d+)?)(\s*(to|-)\s*(?<to>\d+(\.\d+)?))?\s*(?<unit>[a-z][a-z0-9/-]*)(\s*\(\s*(?<low>\d+(\.\d+)?)(\s*(to|-)\s*(?<high>\d+(\.\d+)?))?\s*lb active/acre\s*\))?$",
-        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Form();
 }

@@ -80,20 +80,21 @@ public sealed class RateDesk : IFormDesk
         IsMissing(field) ? null : _outcome.Refusals.FirstOrDefault(problem => problem.Field == field.Id)?.Text;
 
     /// <summary>What stands beside a field: what is wrong with it, else what may be written.</summary>
-    public AdviceLine Beside(RateField field) => ProblemOf(field) is { } problem
-        ? new AdviceLine(problem, LineTone.Warning)
-        : new AdviceLine(
+    public AdviceLine Beside(RateField field) =>
+        ProblemOf(field) is { } problem
+            ? new AdviceLine(problem, LineTone.Warning)
+            : new AdviceLine(
                 FieldText.LeftOut(field) is { } leftOut
                     ? $"{leftOut}; {FieldText.Expected(field)}"
                     : FieldText.Expected(field),
-            LineTone.Quiet);
+                LineTone.Quiet
+            );
 
     /// <summary>What is told of the field that is being filled in.</summary>
-    public AdviceLine About(RateField field) => ProblemOf(field) is { } problem
-        ? new AdviceLine($"{problem}.", LineTone.Warning)
-        : new AdviceLine(
-            $"{field.Help} ({FieldText.Hint(field)})",
-            LineTone.Quiet);
+    public AdviceLine About(RateField field) =>
+        ProblemOf(field) is { } problem
+            ? new AdviceLine($"{problem}.", LineTone.Warning)
+            : new AdviceLine($"{field.Help} ({FieldText.Hint(field)})", LineTone.Quiet);
 
     /// <summary>
     /// Puts the next of the words that fit into a field that takes a word: a choice, or a treatment by what was typed
@@ -115,9 +116,14 @@ public sealed class RateDesk : IFormDesk
 
     /// <summary>The answer with its working, or what stands in its way, in lines that fit.</summary>
     /// <param name="width">Columns.</param>
-    public ImmutableArray<AdviceLine> Lines(int width) => Answer is { } answer
-        ? [.. AnswerLines(answer, width)]
-        : [.. Waiting().SelectMany(line => Wrapping.Lines(line.Text, width).Select(part => line with { Text = part }))];
+    public ImmutableArray<AdviceLine> Lines(int width) =>
+        Answer is { } answer
+            ? [.. AnswerLines(answer, width)]
+            :
+            [
+                .. Waiting()
+                    .SelectMany(line => Wrapping.Lines(line.Text, width).Select(part => line with { Text = part })),
+            ];
 
     /// <inheritdoc/>
     string IFormDesk.Title => $"Rates: {Form.Title}";
@@ -189,16 +195,18 @@ public sealed class RateDesk : IFormDesk
 
     private bool IsMissing(RateField field) => field.Default is null && string.IsNullOrWhiteSpace(TextOf(field));
 
-    private ImmutableArray<string> Words(RateField field) => field.Kind switch
-    {
-        RateFieldKind.Choice choice => [.. choice.Words.Select(word => word.Key)],
-        RateFieldKind.TreatmentId =>
-        [
-            .. NameSearch.Treatments(_site.Knowledge, _lookedFor.GetValueOrDefault(field.Id, TextOf(field)))
-                .Select(hit => hit.Id),
-        ],
-        _ => [],
-    };
+    private ImmutableArray<string> Words(RateField field) =>
+        field.Kind switch
+        {
+            RateFieldKind.Choice choice => [.. choice.Words.Select(word => word.Key)],
+            RateFieldKind.TreatmentId =>
+            [
+                .. NameSearch
+                    .Treatments(_site.Knowledge, _lookedFor.GetValueOrDefault(field.Id, TextOf(field)))
+                    .Select(hit => hit.Id),
+            ],
+            _ => [],
+        };
 
     private void Put(RateField field, string text)
     {

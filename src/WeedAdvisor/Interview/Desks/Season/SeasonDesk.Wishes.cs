@@ -24,12 +24,14 @@ public sealed partial class SeasonDesk
         DateOnly day = DayUnderCursor;
         Toggle(
             [
-                .. Enumerable.Range(0, SeasonYear.Weeks)
+                .. Enumerable
+                    .Range(0, SeasonYear.Weeks)
                     .Where(week =>
                         plan.Case.Year.DayOf(week) is var one && one.Month == day.Month && one.Year == day.Year
                     ),
             ],
-            day.ToString("MMMM yyyy", CultureInfo.InvariantCulture));
+            day.ToString("MMMM yyyy", CultureInfo.InvariantCulture)
+        );
     }
 
     /// <summary>
@@ -42,8 +44,13 @@ public sealed partial class SeasonDesk
         if (Use is { } use)
         {
             Product(
-                wishes with { Dropped = wishes.Dropped.Add(use.Name), MustUse = wishes.MustUse.Remove(use.Name) },
-                $"{Name(use.Name)} dropped");
+                wishes with
+                {
+                    Dropped = wishes.Dropped.Add(use.Name),
+                    MustUse = wishes.MustUse.Remove(use.Name),
+                },
+                $"{Name(use.Name)} dropped"
+            );
         }
         else if (wishes.Dropped is [.., var last])
         {
@@ -71,17 +78,19 @@ public sealed partial class SeasonDesk
     }
 
     /// <summary>Goes on to the next rotation: once, twice, any number running.</summary>
-    public void NextRotation() => Change(
-        Wishes with
-        {
-            RunOfSite = Wishes.RunOfSite switch
+    public void NextRotation() =>
+        Change(
+            Wishes with
             {
-                1 => 2,
-                2 => null,
-                _ => 1,
+                RunOfSite = Wishes.RunOfSite switch
+                {
+                    1 => 2,
+                    2 => null,
+                    _ => 1,
+                },
             },
-        },
-        "Rotation changed");
+            "Rotation changed"
+        );
 
     /// <summary>Allows one application more, or one fewer than the plan now has.</summary>
     /// <param name="more">1 for more, -1 for fewer.</param>
@@ -131,8 +140,12 @@ public sealed partial class SeasonDesk
         ImmutableSortedSet<int> closed = Wishes.Closed;
         bool opens = weeks.All(closed.Contains);
         Change(
-            Wishes with { Closed = opens ? closed.Except(weeks) : closed.Union(weeks) },
-            $"{what} {(opens ? "open again" : "closed")}");
+            Wishes with
+            {
+                Closed = opens ? closed.Except(weeks) : closed.Union(weeks),
+            },
+            $"{what} {(opens ? "open again" : "closed")}"
+        );
     }
 
     private void Product(SeasonRequest wishes, string told)

@@ -10,7 +10,9 @@ namespace WeedAdvisor.Interview.Desks.Season;
 /// <content>What the desk says.</content>
 public sealed partial class SeasonDesk
 {
-    private const int LongestName = 28, MostWeekRows = 2, MostNamed = 2;
+    private const int LongestName = 28,
+        MostWeekRows = 2,
+        MostNamed = 2;
 
     private string _told = "";
     private bool _isRefusal;
@@ -29,11 +31,10 @@ public sealed partial class SeasonDesk
     }
 
     /// <summary>What the year costs; before that, that the rules are being asked.</summary>
-    public AdviceLine Money => !IsRead
-        ? new AdviceLine("Asking the rules for every week of the year: one moment.", LineTone.Quiet)
-        : Plan is { } plan
-            ? SeasonLines.Money(plan)
-            : new AdviceLine("This area cannot be planned yet.", LineTone.Warning);
+    public AdviceLine Money =>
+        !IsRead ? new AdviceLine("Asking the rules for every week of the year: one moment.", LineTone.Quiet)
+        : Plan is { } plan ? SeasonLines.Money(plan)
+        : new AdviceLine("This area cannot be planned yet.", LineTone.Warning);
 
     /// <summary>
     /// What was changed last and what all changes together cost; the wishes that clash when there is no plan.
@@ -121,18 +122,19 @@ public sealed partial class SeasonDesk
             : Lines(width).ToList().FindIndex(line => line is { Action: not null, Tone: LineTone.Heading });
 
     /// <summary>All work by day, all that gets through, what was assumed, as a page.</summary>
-    public IEnumerable<Block> Details() => Plan is { } plan
-        ? _session.InUnits(YearPage.Of(plan, _session.Knowledge))
-        : [];
+    public IEnumerable<Block> Details() =>
+        Plan is { } plan ? _session.InUnits(YearPage.Of(plan, _session.Knowledge)) : [];
 
     private static string Cut(string text, int width) => text.Length <= width ? text : text[..Math.Max(0, width)];
 
     private static ImmutableArray<AdviceLine> Fitted(IEnumerable<AdviceLine> lines, int width) =>
-    [
-        .. lines.SelectMany(line => line.Text.Length <= width
-            ? [line]
-            : Wrapping.Lines(line.Text, width, "", "  ").Select(part => line with { Text = part })),
-    ];
+        [
+            .. lines.SelectMany(line =>
+                line.Text.Length <= width
+                    ? [line]
+                    : Wrapping.Lines(line.Text, width, "", "  ").Select(part => line with { Text = part })
+            ),
+        ];
 
     private void Tell(string told) => (_told, _isRefusal) = (told, false);
 

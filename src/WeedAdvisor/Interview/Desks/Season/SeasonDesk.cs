@@ -57,8 +57,10 @@ public sealed partial class SeasonDesk
     /// Whether it still goes by what the interview now holds: no answer has changed, in this area or in one that may
     /// share its house, and no label was read since.
     /// </summary>
-    public bool IsOf(InterviewSession session) => ReferenceEquals(_visit, session.Visit)
-        && ReferenceEquals(Area, session.Area) && ReferenceEquals(_knowledge, session.Knowledge);
+    public bool IsOf(InterviewSession session) =>
+        ReferenceEquals(_visit, session.Visit)
+        && ReferenceEquals(Area, session.Area)
+        && ReferenceEquals(_knowledge, session.Knowledge);
 
     /// <summary>Whether the year is read; until then there is neither a plan nor a refusal.</summary>
     public bool IsRead { get; private set; }
@@ -125,9 +127,10 @@ public sealed partial class SeasonDesk
     public void MoveToApplication(int direction)
     {
         IEnumerable<int> weeks = (Plan?.Plan?.Applications ?? []).Select(one => one.Week);
-        Week = direction > 0
-            ? weeks.Where(week => week > Week).DefaultIfEmpty(Week).First()
-            : weeks.Where(week => week < Week).DefaultIfEmpty(Week).Last();
+        Week =
+            direction > 0
+                ? weeks.Where(week => week > Week).DefaultIfEmpty(Week).First()
+                : weeks.Where(week => week < Week).DefaultIfEmpty(Week).Last();
         ForgetTrouble();
     }
 

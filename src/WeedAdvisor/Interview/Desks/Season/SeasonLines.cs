@@ -38,7 +38,8 @@ internal static class SeasonLines
         return new AdviceLine(
             $"1000 pots: {Figures.Dollars(best.Total)}, {proof}: preventives {Figures.Dollars(best.ApplicationCost)}, "
                 + $"hands {Figures.Dollars(best.EscapeCost)}; {hands}",
-            LineTone.Heading);
+            LineTone.Heading
+        );
     }
 
     /// <summary>What goes on, the application of one week marked, then the wishes.</summary>
@@ -54,29 +55,35 @@ internal static class SeasonLines
             Treatment treatment = knowledge.Treatments[one.Name];
             string groups = SeasonWords.Groups(treatment, "+");
             string must = plan.Case.Request.MustUse.Contains(one.Name) ? ", must go on" : "";
-            Line said = Line.Of(
-                $"{new Named(treatment.Name)} (group {groups}), {Amounts.Dollars(one.Cost)}{must}");
+            Line said = Line.Of($"{new Named(treatment.Name)} (group {groups}), {Amounts.Dollars(one.Cost)}{must}");
             yield return ItemList.One(
                 $"{(one.Week == week ? '>' : ' ')} {strip.Letters[i]}  {SeasonWords.Days(plan.Uses[i])}  ",
-                said with { Tone = one.Week == week ? Tone.Strong : Tone.Normal, Action = one.Name });
+                said with
+                {
+                    Tone = one.Week == week ? Tone.Strong : Tone.Normal,
+                    Action = one.Name,
+                }
+            );
         }
 
         yield return Quiet(Wishes(plan, knowledge));
         yield return Quiet(
-            "The label is the law. Run the advice again on the day. Prices are invented until you give yours.");
+            "The label is the law. Run the advice again on the day. Prices are invented until you give yours."
+        );
     }
 
     private static Hanging Quiet(string text) => new(Line.FromString(text) with { Tone = Tone.Muted });
 
     /// <summary>How a plan compares with the first one.</summary>
     /// <param name="dearer">By how much it is dearer, US dollars; null when one of them does not exist.</param>
-    public static string Against(decimal? dearer) => dearer switch
-    {
-        > 0 => $"{Figures.Dollars(dearer.Value)} dearer than at first",
-        < 0 => $"{Figures.Dollars(-dearer.Value)} cheaper than at first",
-        0 => "It costs the same as at first",
-        null => "There is nothing to compare it with",
-    };
+    public static string Against(decimal? dearer) =>
+        dearer switch
+        {
+            > 0 => $"{Figures.Dollars(dearer.Value)} dearer than at first",
+            < 0 => $"{Figures.Dollars(-dearer.Value)} cheaper than at first",
+            0 => "It costs the same as at first",
+            null => "There is nothing to compare it with",
+        };
 
     private static string Wishes(YearPlan plan, KnowledgeBase knowledge)
     {

@@ -39,9 +39,9 @@ public sealed class PublishedProgrammesTests
         ];
         Assert.True(uses.Length >= 3);
         Assert.All(uses.Zip(uses.Skip(1)), pair => Assert.InRange(pair.Second.Week - pair.First.Week, 6, 12));
-        Assert.All(
-            uses.GroupBy(one => one.Name).SelectMany(same => same.Zip(same.Skip(1))),
-            pair => Assert.True(pair.Second.Week - pair.First.Week >= 8));
+        Assert.All(uses.GroupBy(one => one.Name).SelectMany(same => same.Zip(same.Skip(1))), pair =>
+            Assert.True(pair.Second.Week - pair.First.Week >= 8)
+        );
     }
 
     /// <summary>
@@ -59,7 +59,8 @@ public sealed class PublishedProgrammesTests
                 int least = one.Name.StartsWith("prodiamine", StringComparison.Ordinal) ? 7 : 14;
                 Assert.True(
                     season.Through.CoveringAfter(day) is not { } film || film.DayNumber - day.DayNumber >= least,
-                    $"{season.Area.Id}: {one.Name} on {day}");
+                    $"{season.Area.Id}: {one.Name} on {day}"
+                );
             }
         }
     }
@@ -94,9 +95,9 @@ public sealed class PublishedProgrammesTests
     [InlineData("benfluralin", 4, true)]
     public void Yearly_limits_are_the_published_ones(string active, decimal lbPerAcre, bool isFromMemory)
     {
-        Knowledge.Records.ActiveLimit limit = Assert.Single(
-            ShippedRules.Knowledge.ActiveLimits.Values,
-            limit => limit.Active == active && limit.KgAiHaPerYear is not null);
+        Knowledge.Records.ActiveLimit limit = Assert.Single(ShippedRules.Knowledge.ActiveLimits.Values, limit =>
+            limit.Active == active && limit.KgAiHaPerYear is not null
+        );
         Assert.Equal(Math.Round(lbPerAcre * KgHaInLbAcre, limit.KgAiHaPerYear!.Value.Scale), limit.KgAiHaPerYear);
         Assert.Equal(isFromMemory, limit.Memory.Contains("yearly-limit-kg-ai-ha"));
     }
@@ -111,18 +112,20 @@ public sealed class PublishedProgrammesTests
     {
         Assert.Equal(
             ["clethodim 4", "flumioxazin 2", "oxyfluorfen 3", "simazine 1"],
-            Figures(limit => limit.UsesPerYear));
+            Figures(limit => limit.UsesPerYear)
+        );
         Assert.Equal(
             ["bentazon 7", "dimethenamid-P 35", "isoxaben 60", "oryzalin 90", "prodiamine 60"],
-            Figures(limit => limit.IntervalDays));
+            Figures(limit => limit.IntervalDays)
+        );
 
         static string[] Figures(Func<Knowledge.Records.ActiveLimit, decimal?> figure) =>
-        [
-            .. ShippedRules.Knowledge.ActiveLimits.Values
-                .Where(limit => figure(limit) is not null)
-                .Select(limit => FormattableString.Invariant($"{limit.Active} {figure(limit)}"))
-                .Order(StringComparer.Ordinal),
-        ];
+            [
+                .. ShippedRules
+                    .Knowledge.ActiveLimits.Values.Where(limit => figure(limit) is not null)
+                    .Select(limit => FormattableString.Invariant($"{limit.Active} {figure(limit)}"))
+                    .Order(StringComparer.Ordinal),
+            ];
     }
 
     /// <summary>
@@ -143,7 +146,8 @@ public sealed class PublishedProgrammesTests
                 ],
                 RunOfSite = null,
             },
-            ShippedRules.Knowledge);
+            ShippedRules.Knowledge
+        );
         Assert.Equal(2, Years.Best(season).Applications.Length);
     }
 
