@@ -1,4 +1,4 @@
-using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Tests.Support;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Knowledge.Tests;
@@ -9,7 +9,7 @@ public sealed class ShippedKnowledgeTests
     [Fact]
     public void It_loads_whole()
     {
-        KnowledgeBase knowledge = Load();
+        KnowledgeBase knowledge = ShippedFolder.Load();
 
         Assert.NotEmpty(knowledge.Treatments);
         Assert.NotEmpty(knowledge.Judgements);
@@ -18,30 +18,14 @@ public sealed class ShippedKnowledgeTests
     [Fact]
     public void Its_worked_visits_are_visits_that_anyone_could_have_written()
     {
-        KnowledgeBase knowledge = Load();
+        KnowledgeBase knowledge = ShippedFolder.Load();
 
         Assert.All(knowledge.WorkedVisits, worked =>
         {
             string text = VisitText.Of(worked.Visit);
             Visit back = VisitFile.Parse(text, worked.File, knowledge).Value!;
             Assert.Equal(text, VisitText.Of(back));
-            Assert.True(VisitFile.Read(Path.Combine(Rules(), worked.File), knowledge).IsGood);
+            Assert.True(VisitFile.Read(Path.Combine(ShippedFolder.Root(), worked.File), knowledge).IsGood);
         });
-    }
-
-    private static KnowledgeBase Load()
-    {
-        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(Rules());
-        Assert.True(outcome.IsGood, string.Join('\n', outcome.Refusals));
-        return outcome.Value!;
-    }
-
-    private static string Rules()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "WeedAdvisor.sln")))
-            folder = folder.Parent;
-        Assert.NotNull(folder);
-        return Path.Combine(folder.FullName, "rules");
     }
 }
