@@ -1,4 +1,4 @@
-using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Tests.Support;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.World;
 
@@ -10,7 +10,7 @@ public sealed class ShippedKnowledgeTests
     [Fact]
     public void It_loads_whole()
     {
-        KnowledgeBase knowledge = Load();
+        KnowledgeBase knowledge = ShippedFolder.Load();
 
         Assert.NotEmpty(knowledge.Treatments);
         Assert.NotEmpty(knowledge.Judgements);
@@ -19,7 +19,7 @@ public sealed class ShippedKnowledgeTests
     [Fact]
     public void Its_worked_visits_are_visits_that_anyone_could_have_written()
     {
-        KnowledgeBase knowledge = Load();
+        KnowledgeBase knowledge = ShippedFolder.Load();
 
         Assert.All(knowledge.WorkedVisits, worked =>
         {
@@ -28,12 +28,5 @@ public sealed class ShippedKnowledgeTests
             Assert.Equal(text, VisitText.Of(back));
             Assert.True(VisitFile.Read(Path.Combine(Repository.Rules, worked.File), knowledge).IsGood);
         });
-    }
-
-    private static KnowledgeBase Load()
-    {
-        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(Repository.Rules);
-        Assert.True(outcome.IsGood, string.Join('\n', outcome.Refusals));
-        return outcome.Value!;
     }
 }

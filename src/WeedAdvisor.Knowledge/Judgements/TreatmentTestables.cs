@@ -35,8 +35,8 @@ public static class TreatmentTestables
         new("enclosed-use", AttributeShape.Word, "list:enclosed-use", one => Reading.Of(one.EnclosedUse)),
         new("crops-tolerant", AttributeShape.WordSet, "crops", one => Reading.Of(one.CropsTolerant)),
         new("crops-hurt", AttributeShape.WordSet, "crops", one => Reading.Of(one.CropsHurt)),
-        new("edible-ok", AttributeShape.Flag, one => Reading.Of(one.EdibleOk)),
-        new("organic-ok", AttributeShape.Flag, one => Reading.Of(one.OrganicOk)),
+        FlagOrLabel("edible-ok", one => one.EdibleOk),
+        FlagOrLabel("organic-ok", one => one.OrganicOk),
         OrLabel("wait-after-potting-days", one => one.WaitAfterPottingDays),
         OrLabel("wait-bare-root-days", one => one.WaitBareRootDays),
         OrLabel("days-before-covering", one => one.DaysBeforeCovering),
@@ -74,6 +74,11 @@ public static class TreatmentTestables
     private static TestableOfTreatment OrLabel(string name, Func<Treatment, decimal?> value) =>
         new(name, AttributeShape.Number, treatment =>
             value(treatment) is { } number ? Reading.Of(number) : LabelTells(treatment, name)
+        );
+
+    private static TestableOfTreatment FlagOrLabel(string name, Func<Treatment, bool?> value) =>
+        new(name, AttributeShape.Flag, treatment =>
+            value(treatment) is { } flag ? Reading.Of(flag) : LabelTells(treatment, name)
         );
 
     private static Reading LabelTells(Treatment treatment, string field) =>

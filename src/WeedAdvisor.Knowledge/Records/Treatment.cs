@@ -40,11 +40,11 @@ public sealed record Treatment : CatalogueAction
     /// <summary>Ids of crops known to be hurt by it.</summary>
     public required WordSet CropsHurt { get; init; }
 
-    /// <summary>Whether it may be used where an edible crop stands.</summary>
-    public required bool EdibleOk { get; init; }
+    /// <summary>Whether it may be used where an edible crop stands; null when only the label can tell.</summary>
+    public bool? EdibleOk { get; init; }
 
-    /// <summary>Whether organic production may use it.</summary>
-    public required bool OrganicOk { get; init; }
+    /// <summary>Whether organic production may use it; null when only the label and the certifier can tell.</summary>
+    public bool? OrganicOk { get; init; }
 
     /// <summary>Days to wait after potting; null when not known.</summary>
     public decimal? WaitAfterPottingDays { get; init; }

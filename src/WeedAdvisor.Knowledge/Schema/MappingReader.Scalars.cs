@@ -53,6 +53,9 @@ internal sealed partial class MappingReader
     /// <summary>A required flag, <c>true</c> or <c>false</c>.</summary>
     public bool Flag(string key) => Word(Required(key), "words:true|false") == "true";
 
+    /// <summary>A flag, or null when the key is missing.</summary>
+    public bool? FlagIfKnown(string key) => Optional(key) is { } node ? Word(node, "words:true|false") == "true" : null;
+
     /// <summary>A flag that is off when the key is missing.</summary>
     public bool OptionalFlag(string key) => Word(Optional(key), "words:true|false") == "true";
 

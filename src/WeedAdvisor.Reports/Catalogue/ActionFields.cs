@@ -34,8 +34,8 @@ internal sealed class ActionFields(KnowledgeBase knowledge)
             .Add("enclosed use", _names.Word("enclosed-use", treatment.EnclosedUse))
             .Add("crops known to tolerate it", treatment.CropsTolerant)
             .Add("crops known to be hurt", treatment.CropsHurt)
-            .Add("where edible crops stand", treatment.EdibleOk ? "may be used" : "must not be used")
-            .Add("organic production", treatment.OrganicOk ? "may be used" : "must not be used");
+            .Add("where edible crops stand", MayBeUsed(treatment.EdibleOk))
+            .Add("organic production", MayBeUsed(treatment.OrganicOk));
         AddTiming(fields, treatment);
         AddHandling(fields, treatment);
         fields.AddEach("rating", treatment.Ratings.Select(Rating));
@@ -134,6 +134,14 @@ internal sealed class ActionFields(KnowledgeBase knowledge)
         ];
         return string.Join("; ", parts.Where(part => part is not null)) + Figures.Keys(rate.Sources);
     }
+
+    private static string MayBeUsed(bool? known) =>
+        known switch
+        {
+            true => "may be used",
+            false => "must not be used",
+            null => "see the label",
+        };
 
     private static string Days(decimal? days) => days is { } known ? $"{Figures.Plain(known)} days" : "see the label";
 }

@@ -137,8 +137,8 @@ public sealed class LabelBookTests
                         Assert.Equal("current", treatment.Status);
                         Assert.False(treatment.ReachesCrop && Says(one, "stock", "unrooted-cuttings"), clear.Action);
                         Assert.False(treatment.ReachesCrop && !one.Answers.ContainsKey("stock"), clear.Action);
-                        Assert.False(!treatment.OrganicOk && Says(one, "organic", "yes"), clear.Action);
-                        Assert.False(!treatment.EdibleOk && Says(one, "edible", "yes"), clear.Action);
+                        Assert.False(treatment.OrganicOk != true && Says(one, "organic", "yes"), clear.Action);
+                        Assert.False(treatment.EdibleOk != true && Says(one, "edible", "yes"), clear.Action);
                         Assert.False(treatment.EnclosedUse == "never" && Says(one, "cover", "film-on"), clear.Action);
                         Assert.NotNull(
                             clear.Cautions.FirstOrDefault(caution =>

@@ -6,7 +6,7 @@ namespace WeedAdvisor.Inference.Tests.Trade;
 /// <summary>Codes against the published lists transcribed in <c>Tables/</c>.</summary>
 public class PublishedCodesTests
 {
-    private static readonly string[] s_unclassified = ["surface-oxidiser", "disinfectant", "burn-down"];
+    private static readonly string[] s_unclassified = ["surface-oxidiser", "disinfectant", "burn-down", "acid-or-oil"];
 
     private static IEnumerable<Active> Actives =>
         ShippedRules.Knowledge.Treatments.Values.SelectMany(treatment => treatment.Actives);

@@ -29,7 +29,7 @@ public sealed class NameMeaningTests
     [InlineData("Oxalis stricta", "woodsorrel-yellow")]
     [InlineData("milk purslane", "spurge-spotted")]
     [InlineData("liverwort", "liverwort")]
-    [InlineData("liverw", "liverwort")]
+    [InlineData("eclip", "eclipta")]
     public void A_name_of_its_own_is_taken_at_once(string typed, string id) =>
         Assert.Equal(id, NameMeaning.Sole(NameSearch.Weeds(ShippedRules.Knowledge, typed, null), typed)?.Id);
 

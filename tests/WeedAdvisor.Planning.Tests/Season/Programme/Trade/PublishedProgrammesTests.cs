@@ -104,18 +104,19 @@ public sealed class PublishedProgrammesTests
 
     /// <summary>
     /// Uses: oxyfluorfen three (Neal 2005), simazine one (Colorado State), flumioxazin two (NC State), clethodim four
-    /// (PNW handbook, cucurbits). Days between two: isoxaben 60, oryzalin 90 (NC State), prodiamine 60 (US label of
-    /// prodiamine on fertiliser), bentazon 7 (PNW handbook), dimethenamid-P 35 (memory).
+    /// (PNW handbook, cucurbits), iron HEDTA four (University of Maryland). Days between two: isoxaben 60, oryzalin 90
+    /// (NC State), prodiamine 60 (US label of prodiamine on fertiliser), bentazon 7 (PNW handbook), iron HEDTA 28
+    /// (University of Maryland), dimethenamid-P 35 (memory).
     /// </summary>
     [Fact]
     public void Uses_and_intervals_of_actives_are_the_published_ones()
     {
         Assert.Equal(
-            ["clethodim 4", "flumioxazin 2", "oxyfluorfen 3", "simazine 1"],
+            ["clethodim 4", "flumioxazin 2", "iron HEDTA 4", "oxyfluorfen 3", "simazine 1"],
             Figures(limit => limit.UsesPerYear)
         );
         Assert.Equal(
-            ["bentazon 7", "dimethenamid-P 35", "isoxaben 60", "oryzalin 90", "prodiamine 60"],
+            ["bentazon 7", "dimethenamid-P 35", "iron HEDTA 28", "isoxaben 60", "oryzalin 90", "prodiamine 60"],
             Figures(limit => limit.IntervalDays)
         );
 
