@@ -122,6 +122,7 @@ public sealed class DocumentLawTests
         "h2",
         "h3",
         "h4",
+        "h5",
         "p",
         "b",
         "span",
