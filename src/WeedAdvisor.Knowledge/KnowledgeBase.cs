@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Local;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -99,8 +100,18 @@ public sealed record KnowledgeStamp(string Version, string Hash)
     /// <summary>Content hash of the grower's label book; null without one.</summary>
     public string? Labels { get; init; }
 
-    /// <summary>Version and the first twelve digits of the hash; those of the label book after it.</summary>
-    public string Brief => $"{Version}+{Short(Hash)}{(Labels is { } labels ? $"+labels-{Short(labels)}" : "")}";
+    /// <summary>Content hash of the local folder laid over the shipped one; null without one.</summary>
+    public string? Local { get; init; }
+
+    /// <summary>Bars that the local folder lifts, in the order of its file.</summary>
+    public ImmutableArray<LiftedBar> Lifted { get; init; } = [];
+
+    /// <summary>
+    /// Version and the first twelve digits of the hash; those of the local folder and of the label book after it.
+    /// </summary>
+    public string Brief => $"{Version}+{Short(Hash)}{Part("local", Local)}{Part("labels", Labels)}";
+
+    private static string Part(string name, string? hash) => hash is null ? "" : $"+{name}-{Short(hash)}";
 
     private static string Short(string hash) => hash[..Math.Min(Shown, hash.Length)];
 }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Folder;
+using WeedAdvisor.Knowledge.Local;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Yaml;
 
@@ -13,20 +15,29 @@ public static class KnowledgeFolder
     /// </summary>
     /// <param name="folder">The folder that holds <c>knowledge.yaml</c> and the rest.</param>
     /// <param name="scope">How much of it is read; what is left out is not checked either.</param>
-    public static Outcome<KnowledgeBase, Problem> Load(string folder, KnowledgeScope scope = KnowledgeScope.Whole)
+    /// <param name="local">The folder with what a nursery says otherwise, which is laid over it; null for none.</param>
+    public static Outcome<KnowledgeBase, Problem> Load(
+        string folder,
+        KnowledgeScope scope = KnowledgeScope.Whole,
+        string? local = null
+    )
     {
         FolderFiles files = FolderFiles.Read(folder);
+        FolderFiles? own = local is null ? null : FolderFiles.ReadLocal(local);
         if (files.Files.IsEmpty && !files.Problems.IsEmpty)
             return Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(files.Problems));
-        FolderFile[] read = [.. files.Files.Where(file => IsRead(file.Role, scope))];
-        var parsed = new PlacedFile[read.Length];
-        Work.ForEach(parsed.Length, i => parsed[i] = new PlacedFile(read[i].Role, Parse(read[i])));
+        PlacedFile[] parsed = Parsed(files, scope);
+        ImmutableArray<Problem> overlaid = [];
+        if (own is not null)
+            (parsed, overlaid) = LocalOverlay.Lay(parsed, Parsed(own, scope));
         FileContent[] contents = Read(parsed);
         var whole = new WholeFolder(contents.SelectMany(content => content.Records));
-        KnowledgeBase knowledge = whole.Build(files.Hash());
+        KnowledgeBase knowledge = whole.Build(files.Hash(), own?.Hash());
         Problem[] problems =
         [
             .. files.Problems,
+            .. own?.Problems ?? [],
+            .. overlaid,
             .. parsed.SelectMany(file => file.Parsed.Problems),
             .. contents.SelectMany(content => content.Problems),
             .. whole.Problems,
@@ -34,6 +45,14 @@ public static class KnowledgeFolder
         return problems.Length == 0
             ? Outcome<KnowledgeBase, Problem>.Good(knowledge)
             : Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(problems));
+    }
+
+    private static PlacedFile[] Parsed(FolderFiles files, KnowledgeScope scope)
+    {
+        FolderFile[] read = [.. files.Files.Where(file => IsRead(file.Role, scope))];
+        var parsed = new PlacedFile[read.Length];
+        Work.ForEach(parsed.Length, i => parsed[i] = new PlacedFile(read[i].Role, Parse(read[i])));
+        return parsed;
     }
 
     private static bool IsRead(FileRole role, KnowledgeScope scope) =>

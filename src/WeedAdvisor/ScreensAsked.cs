@@ -1,7 +1,7 @@
 namespace WeedAdvisor;
 
 /// <summary>What the screens are to be opened on.</summary>
-/// <param name="Folder">The knowledge folder.</param>
+/// <param name="Folders">The folders of the knowledge.</param>
 /// <param name="Labels">The label book that the command line names; null when it names none.</param>
 /// <param name="Visit">The file of the visit to go on with; null for a new visit of today.</param>
-public sealed record ScreensAsked(string Folder, string? Labels, string? Visit);
+public sealed record ScreensAsked(KnowledgeFolders Folders, string? Labels, string? Visit);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Local;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.RecordReaders;
 using WeedAdvisor.Knowledge.Records;
@@ -57,6 +58,7 @@ internal sealed class ContentReader(Lexicon lexicon)
             FileRole.Treatments => Records(file, "a treatment", TreatmentReader.Read),
             FileRole.Judgements => Records(file, "a judgement", new JudgementReader(Topic(file.File), Site).Read),
             FileRole.Visits => Whole(file, Visit),
+            FileRole.Lifts => Records(file, "a bar that is lifted", LiftedBarReader.Read),
             _ => throw new ArgumentOutOfRangeException(nameof(role), role, "questions are read by themselves"),
         };
 

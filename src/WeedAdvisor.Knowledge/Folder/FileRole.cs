@@ -59,4 +59,10 @@ internal enum FileRole
 
     /// <summary>Worked visits.</summary>
     Visits,
+
+    /// <summary>Bars that a nursery lifts; in a local folder only.</summary>
+    Lifts,
+
+    /// <summary>Places of a nursery's own; in a local folder only.</summary>
+    Places,
 }

@@ -2,6 +2,7 @@ using System.Buffers.Binary;
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
+using WeedAdvisor.Knowledge.Local;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Yaml;
 
@@ -40,31 +41,49 @@ internal sealed record FolderFiles(ImmutableArray<FolderFile> Files, ImmutableAr
     };
 
     /// <summary>Lists and reads the folder.</summary>
-    public static FolderFiles Read(string folder)
+    public static FolderFiles Read(string folder) =>
+        Read(folder, "", FileRoles.RequiredFiles, FileRoles.Of, FileRoles.Unplaced);
+
+    /// <summary>Lists and reads a local folder, whose paths are shown with <see cref="LocalFiles.Prefix"/>.</summary>
+    public static FolderFiles ReadLocal(string folder) =>
+        Read(folder, LocalFiles.Prefix, [], LocalFiles.RoleOf, LocalFiles.Unplaced);
+
+    private static FolderFiles Read(
+        string folder,
+        string prefix,
+        ImmutableArray<string> required,
+        Func<string, FileRole?> roleOf,
+        Func<string, Problem> unplaced
+    )
     {
         if (List(folder, out Problem? unlisted) is not { } paths)
             return new FolderFiles([], [unlisted!]);
         var files = ImmutableArray.CreateBuilder<FolderFile>(paths.Length);
         var problems = ImmutableArray.CreateBuilder<Problem>();
-        foreach (string missing in FileRoles.RequiredFiles.Except(paths, StringComparer.Ordinal))
+        foreach (string missing in required.Except(paths, StringComparer.Ordinal))
             problems.Add(new Problem(Place.Whole(missing), "no such file", "a file that exists"));
         long total = 0;
         foreach (string path in paths)
         {
-            if (FileRoles.Of(path) is not { } role)
+            if (roleOf(path) is not { } role)
             {
-                problems.Add(FileRoles.Unplaced(path));
+                problems.Add(unplaced(path));
                 continue;
             }
 
             int limit = role == FileRole.Visits ? SourceText.VisitFileLimit : SourceText.KnowledgeFileLimit;
-            byte[]? bytes = FileBytes.Read(System.IO.Path.Combine(folder, path), path, limit, out Problem? problem);
+            byte[]? bytes = FileBytes.Read(
+                System.IO.Path.Combine(folder, path),
+                prefix + path,
+                limit,
+                out Problem? problem
+            );
             total += bytes?.Length ?? 0;
             if (total > SetLimit)
             {
                 problems.Add(
                     new Problem(
-                        Place.Whole(path),
+                        Place.Whole(prefix + path),
                         "a folder of more than 8 MB up to here",
                         "at most 8 MB in all knowledge files"
                     )
@@ -74,7 +93,7 @@ internal sealed record FolderFiles(ImmutableArray<FolderFile> Files, ImmutableAr
 
             if (problem is not null)
                 problems.Add(problem);
-            files.Add(new FolderFile(path, role, bytes));
+            files.Add(new FolderFile(prefix + path, role, bytes));
         }
 
         return new FolderFiles(files.DrainToImmutable(), problems.DrainToImmutable());

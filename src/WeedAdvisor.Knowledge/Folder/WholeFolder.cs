@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Local;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.RecordReaders;
 using WeedAdvisor.Knowledge.Records;
@@ -23,7 +24,7 @@ internal sealed class WholeFolder
     public IReadOnlyList<Problem> Problems => _problems;
 
     /// <summary>The knowledge; worthless when there are problems.</summary>
-    public KnowledgeBase Build(string hash)
+    public KnowledgeBase Build(string hash, string? local = null)
     {
         WordList[] lists = [.. All<PlacedList>().Select(placed => placed.List)];
         ReportRepeats(All<PlacedList>().Select(placed => new Declaration(placed.List.Id, placed.Where)));
@@ -37,9 +38,12 @@ internal sealed class WholeFolder
         Judgement[] judgements = [.. All<Judgement>().OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
         ReportRepeats(judgements.Select(judgement => new Declaration(judgement.Id, judgement.Where)));
         _problems.AddRange(FindingCycles.Of(judgements));
+        PlacedLift[] lifts = [.. All<PlacedLift>()];
+        _problems.AddRange(LiftedBarReader.Wrong(lifts, [.. judgements]));
+        ImmutableArray<LiftedBar> lifted = [.. lifts.Select(lift => lift.Bar)];
         return new KnowledgeBase
         {
-            Stamp = new KnowledgeStamp(All<string>().FirstOrDefault("0.0.0"), hash),
+            Stamp = new KnowledgeStamp(All<string>().FirstOrDefault("0.0.0"), hash) { Local = local, Lifted = lifted },
             Vocabulary = ById(lists, list => list.Id),
             Questions = All<Question>(),
             Weeds = Catalogue<Weed>(),
@@ -51,7 +55,7 @@ internal sealed class WholeFolder
             Scale = Catalogue<ScaleStep>(),
             Prices = Catalogue<Price>(),
             Sources = SourceFile.ByKey(All<Source>()),
-            Judgements = [.. judgements],
+            Judgements = [.. judgements.Where(rule => lifted.All(bar => bar.Judgement != rule.Id))],
             WorkedVisits = All<WorkedVisit>(),
             NotShown = All<NotShown>(),
             ActiveLimits = Catalogue<ActiveLimit>(),

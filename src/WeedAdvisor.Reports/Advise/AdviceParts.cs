@@ -40,6 +40,7 @@ internal sealed class AdviceParts(
         [
             .. visit.Title is { } title ? [new Paragraph(title)] : (Block[])[],
             new Paragraph($"Visit {visit.Id}, {Figures.Day(visit.Date)}; knowledge {stamp.Brief}"),
+            .. LiftedBars.Of(stamp),
             .. _firstThings.Count > 1 ? FirstThings.Of(_firstThings) : [],
             .. !full && _seen.NamesTreatment ? SafetyBlocks.Standing() : [],
         ];

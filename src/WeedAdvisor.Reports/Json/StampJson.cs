@@ -14,6 +14,20 @@ internal static class StampJson
         json.WriteString("hash", stamp.Hash);
         if (stamp.Labels is { } labels)
             json.WriteString("labels-hash", labels);
+        if (stamp.Local is { } local)
+            json.WriteString("local-hash", local);
+        WriteLifted(json, stamp);
         json.WriteEndObject();
+    }
+
+    /// <summary>The bars that were lifted, under the key <c>lifted</c>; nothing when none was.</summary>
+    public static void WriteLifted(Utf8JsonWriter json, KnowledgeStamp stamp)
+    {
+        if (!stamp.Lifted.IsEmpty)
+            json.WriteList("lifted", stamp.Lifted, lifted =>
+            {
+                json.WriteString("bar", lifted.Judgement);
+                json.WriteString("because", lifted.Because);
+            });
     }
 }

@@ -19,6 +19,7 @@ public static class MoneyDocument
                     $"Visit {report.Visit.Id}, {Figures.Day(report.Visit.Date)}; knowledge "
                         + $"{report.Knowledge.Stamp.Brief}"
                 ),
+                .. LiftedBars.Of(report.Knowledge.Stamp),
                 .. report.Areas.SelectMany(OfArea),
                 Heading.Section("How to read this"),
                 ItemList

@@ -22,6 +22,7 @@ public static class SeasonDocument
                     $"Visit {report.Visit.Id}, {Figures.Day(report.Visit.Date)}; knowledge "
                         + $"{report.Knowledge.Stamp.Brief}"
                 ),
+                .. LiftedBars.Of(report.Knowledge.Stamp),
                 .. report.Areas.SelectMany(area => OfArea(area, report, full)),
                 .. report.Areas.Any(area => area.Plan is not null) ? SafetyBlocks.Standing() : [],
             ]

@@ -18,6 +18,7 @@ public static class SeasonJson
         {
             json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
             json.WriteString("knowledge", report.Knowledge.Stamp.Brief);
+            StampJson.WriteLifted(json, report.Knowledge.Stamp);
             json.WriteString("visit", report.Visit.Id);
             json.WriteString("basis", "US dollars for 1000 pots; prices are invented unless you gave your own");
             json.WriteList("areas", report.Areas, area => Area(json, area));

@@ -45,6 +45,7 @@ public static class WhyDocument
             new Paragraph(
                 $"{area.Area.Name}, visit {advice.Visit.Id}, {Figures.Day(day)}; knowledge {advice.Knowledge.Brief}"
             ),
+            .. LiftedBars.Of(advice.Knowledge),
             new Blank(),
             new Paragraph(action.What),
             new Blank(),

@@ -18,6 +18,7 @@ internal static class CommandTree
         )
         {
             KnowledgeOption.Of(),
+            KnowledgeOption.OfLocal(),
             LabelsOption.Of(),
             AskCommand.Of(surroundings),
             AdviseCommand.Of(surroundings),

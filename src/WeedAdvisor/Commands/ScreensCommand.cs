@@ -11,7 +11,7 @@ internal static class ScreensCommand
     /// <summary>Opens the screens and gives the exit code.</summary>
     public static int Run(Surroundings surroundings, ScreensAsked asked)
     {
-        KnowledgeBase knowledge = KnowledgeOption.Load(asked.Folder, surroundings, KnowledgeScope.WithoutWorkedVisits);
+        KnowledgeBase knowledge = KnowledgeOption.Load(asked.Folders, surroundings, KnowledgeScope.WithoutWorkedVisits);
         VisitDocument? document = asked.Visit is { } path
             ? VisitArgument.Document(path, knowledge, surroundings)
             : null;

@@ -25,7 +25,7 @@ internal static class StartCommand
         bool isTerminal = surroundings is { IsInputTerminal: true, IsOutputTerminal: true };
         if (isTerminal && surroundings.OpenScreens is { } open)
         {
-            string folder = KnowledgeOption.FolderOf(parsed, surroundings);
+            KnowledgeFolders folder = KnowledgeOption.FoldersOf(parsed, surroundings);
             return open(surroundings, new ScreensAsked(folder, LabelsOption.Given(parsed), path));
         }
 

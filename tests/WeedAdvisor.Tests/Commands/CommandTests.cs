@@ -158,7 +158,7 @@ public sealed class CommandTests
     public void A_person_at_a_terminal_gets_the_screens()
     {
         (CommandRun run, ScreensAsked? opened) = AtATerminal();
-        Assert.Equal(new ScreensAsked(CommandRun.SmallRules, null, null), opened);
+        Assert.Equal(new ScreensAsked(new KnowledgeFolders(CommandRun.SmallRules, null), null, null), opened);
         Assert.Empty(run.Out);
     }
 
@@ -168,7 +168,7 @@ public sealed class CommandTests
     public void A_visit_file_alone_opens_the_screens_with_it(string visit)
     {
         (CommandRun run, ScreensAsked? opened) = AtATerminal(visit);
-        Assert.Equal(new ScreensAsked(CommandRun.SmallRules, null, visit), opened);
+        Assert.Equal(new ScreensAsked(new KnowledgeFolders(CommandRun.SmallRules, null), null, visit), opened);
         Assert.Empty(run.Out);
     }
 

@@ -30,6 +30,7 @@ public static class AdvicePage
         var words = new AdviceWords(knowledge);
         return
         [
+            .. LiftedBars.Of(knowledge.Stamp),
             .. KeepOut(words, advice),
             .. Next(advice, next, current),
             .. Clear(words, advice, "now", "Do now"),

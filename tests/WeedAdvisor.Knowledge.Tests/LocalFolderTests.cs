@@ -1,0 +1,102 @@
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Tests.Support;
+using WeedAdvisor.World;
+
+namespace WeedAdvisor.Knowledge.Tests;
+
+/// <summary>A nursery's own records over the shipped ones: what they change, what they may not, and what is said.</summary>
+public sealed class LocalFolderTests
+{
+    [Fact]
+    public void A_record_that_amends_a_shipped_one_keeps_what_it_does_not_say()
+    {
+        KnowledgeBase own = Good(("prices.yaml", "- { amends: labour-rate, value: 23 }\n"));
+        Assert.Equal(23m, own.Prices["labour-rate"].Value);
+        Assert.Equal(ShippedRules.Knowledge.Prices["labour-rate"].Unit, own.Prices["labour-rate"].Unit);
+        Assert.Equal("local/prices.yaml", own.Prices["labour-rate"].Where.File);
+        Assert.Equal(ShippedRules.Knowledge.Prices.Count, own.Prices.Count);
+    }
+
+    [Fact]
+    public void The_stamp_tells_the_local_part_and_the_shipped_part_stays()
+    {
+        KnowledgeBase own = Good(("prices.yaml", "- { amends: labour-rate, value: 23 }\n"));
+        Assert.Equal(ShippedRules.Knowledge.Stamp.Hash, own.Stamp.Hash);
+        Assert.NotNull(own.Stamp.Local);
+        Assert.Contains($"+local-{own.Stamp.Local[..12]}", own.Stamp.Brief, StringComparison.Ordinal);
+        Assert.NotEqual(own.Stamp, Good(("prices.yaml", "- { amends: labour-rate, value: 24 }\n")).Stamp);
+    }
+
+    [Fact]
+    public void A_place_of_ones_own_takes_the_practices_of_the_place_it_is_like_and_no_chemical()
+    {
+        KnowledgeBase own = Good(("places.yaml", "- { id: peat-shed, text: the peat shed, like: substrate-pile }\n"));
+        Assert.Contains(own.QuestionOf("place")!.Choices, choice => choice.Id == "peat-shed");
+        Assert.All(own.Practices.Values, practice =>
+            Assert.Equal(practice.Places.Contains("substrate-pile"), practice.Places.Contains("peat-shed"))
+        );
+        Assert.All(own.Treatments.Values, treatment => Assert.False(treatment.Places.Contains("peat-shed")));
+    }
+
+    [Fact]
+    public void A_lifted_bar_is_gone_and_told()
+    {
+        const string bar = "practice-not-done-under-glass";
+        KnowledgeBase own = Good(("lifts.yaml", $"- {{ bar: {bar}, because: our house has a roof that opens }}\n"));
+        Assert.Contains(ShippedRules.Knowledge.Judgements, judgement => judgement.Id == bar);
+        Assert.DoesNotContain(own.Judgements, judgement => judgement.Id == bar);
+        Assert.Equal("our house has a roof that opens", Assert.Single(own.Stamp.Lifted).Because);
+    }
+
+    [Theory]
+    [InlineData("treatments/ours.yaml", "- { id: x }\n", "local/treatments/ours.yaml: found a file of chemicals")]
+    [InlineData("limits.yaml", "- { id: x }\n", "found a file of what no nursery can change for itself")]
+    [InlineData("prises.yaml", "- { id: x }\n", "did you mean 'prices.yaml'?")]
+    [InlineData(
+        "prices.yaml",
+        "- { amends: labor-rate, value: 23 }\n",
+        "local/prices.yaml:1:13: found 'labor-rate'; expected the id of a shipped record of this kind; did you mean "
+            + "'labour-rate'?"
+    )]
+    [InlineData("prices.yaml", "- { amends: labour-rate, value: dear }\n", "local/prices.yaml:1:33: found 'dear'")]
+    [InlineData("crops.yaml", "- { amends: boxwood, name: Box }\n", "expected only 'also'")]
+    [InlineData("usual.yaml", "- { amends: entry-hours-when-unknown, value: 1 }\n", "it stands in for the law")]
+    [InlineData("regions.yaml", "- { amends: east-texas, country: us }\n", "which law holds is not yours to say")]
+    [InlineData("lifts.yaml", "- { bar: no-such-bar, because: x }\n", "found 'no-such-bar'")]
+    [InlineData(
+        "lifts.yaml",
+        "- { bar: only-what-is-registered-now, because: x }\n",
+        "which bars chemicals, or behind which law or certain injury stand"
+    )]
+    [InlineData(
+        "lifts.yaml",
+        "- { bar: treatment-must-be-meant-for-this-place, because: x }\n",
+        "which bars chemicals"
+    )]
+    [InlineData("places.yaml", "- { id: container-yard, text: again }\n", "a second time")]
+    [InlineData(
+        "places.yaml",
+        "- { id: peat-shed, text: shed, like: substrate-pil }\n",
+        "did you mean 'substrate-pile'?"
+    )]
+    [InlineData("places.yaml", "- { id: Peat Shed, text: shed }\n", "expected a place")]
+    public void What_a_local_folder_may_not_hold_is_named_with_its_place(string file, string text, string said) =>
+        Assert.Contains(Load((file, text)).Refusals, problem =>
+            problem.ToString().Contains(said, StringComparison.Ordinal)
+        );
+
+    private static KnowledgeBase Good(params (string File, string Text)[] files)
+    {
+        Outcome<KnowledgeBase, Problem> outcome = Load(files);
+        Assert.True(outcome.IsGood, string.Join('\n', outcome.Refusals));
+        return outcome.Value;
+    }
+
+    private static Outcome<KnowledgeBase, Problem> Load(params (string File, string Text)[] files)
+    {
+        using var folder = new TempFolder();
+        foreach ((string file, string text) in files)
+            folder.Write(file, text);
+        return KnowledgeFolder.Load(Repository.Rules, KnowledgeScope.WithoutWorkedVisits, folder.Path);
+    }
+}

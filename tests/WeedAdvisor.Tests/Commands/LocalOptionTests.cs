@@ -1,0 +1,66 @@
+using WeedAdvisor.World;
+
+namespace WeedAdvisor.Tests.Commands;
+
+/// <summary>A nursery's own folder, from the command line: a bar that it lifts is told in every output.</summary>
+public sealed class LocalOptionTests : IDisposable
+{
+    private const string Why = "our house has a roof that opens";
+
+    private static readonly string s_demo = Path.Combine(Repository.Rules, "visits", "demo-spring.yaml");
+
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("weedadvisor-");
+
+    public static TheoryData<string[]> Reports { get; } =
+        new(
+            ["advise", s_demo],
+            ["advise", s_demo, "--full"],
+            ["why", s_demo, "hand-weed-now"],
+            ["money", s_demo, "--area", "container-yard"],
+            ["season", s_demo, "--area", "container-yard"]
+        );
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    [Theory]
+    [MemberData(nameof(Reports))]
+    public void A_lifted_bar_is_told_in_every_medium(string[] command)
+    {
+        Write("lifts.yaml", $"- {{ bar: practice-not-done-under-glass, because: {Why} }}\n");
+        foreach (string format in new[] { "text", "md", "html", "json" })
+        {
+            CommandRun run = Run([.. command, "--format", format]);
+            Assert.Equal(0, run.Code);
+            string flat = string.Join(' ', run.Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+            Assert.Contains(Why, flat, StringComparison.Ordinal);
+            Assert.Contains("practice-not-done-under-glass", flat, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void What_is_wrong_in_it_is_told_with_its_place_and_exit_code_3()
+    {
+        Write("prices.yaml", "- { amends: labor-rate, value: 23 }\n");
+        CommandRun run = Run("knowledge", "check");
+        Assert.Equal(3, run.Code);
+        Assert.Contains("local/prices.yaml:1:13: found 'labor-rate'", run.Error, StringComparison.Ordinal);
+        Assert.Contains("did you mean 'labour-rate'?", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_named()
+    {
+        CommandRun run = CommandRun.Of("knowledge", "check", "--local", "no-such-folder");
+        Assert.Equal(4, run.Code);
+        Assert.Contains("no local folder 'no-such-folder'", run.Error, StringComparison.Ordinal);
+    }
+
+    private CommandRun Run(params string[] command) =>
+        CommandRun.Of([.. command, "--knowledge", Repository.Rules, "--local", _folder.FullName]);
+
+    private void Write(string name, string text)
+    {
+        using var file = new StreamWriter(Path.Combine(_folder.FullName, name));
+        file.Write(text);
+    }
+}
