@@ -153,7 +153,7 @@ public sealed record MoneyCase
             return Refused(
                 $"{area.Name}: the region is not known, so nobody can say when weeds come up. Answer 'region'."
             );
-        var site = new WeedSite(zone, reading.Moisture, reading.Surroundings);
+        var site = new WeedSite(zone, reading.Hemisphere, reading.Moisture, reading.Surroundings);
         Outcome<Told<decimal>, string> wage = Wage.Of(reading, prices.Find, terms.WageUsd);
         if (!wage.IsGood)
             return Outcome<MoneyCase, string>.Bad(wage.Refusals.Select(why => $"{area.Name}: {why}"));
