@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 
