@@ -42,9 +42,6 @@ public sealed record AreaReading
     /// <summary>The region.</summary>
     public required Region? Region { get; init; }
 
-    /// <summary>Which half of the earth it lies in; the north where the region is not told.</summary>
-    public Hemisphere Hemisphere => Region?.Hemisphere ?? Hemisphere.North;
-
     /// <summary>
     /// The zone by whose months weeds come up: that of a heated house where one is heated under a closed roof, else the
     /// region's.

@@ -38,15 +38,13 @@ internal readonly record struct EmergenceZone(
     {
         Reading heated = site.GetValueOrDefault(QuestionIds.Heated, Reading.Absent);
         Reading region = site.GetValueOrDefault(QuestionIds.Region, Reading.Absent);
-        Region? known = region is Reading.Words words
-            ? knowledge.Regions.GetValueOrDefault(words.Value.First())
-            : null;
+        Region? known = region is Reading.Words words ? knowledge.Regions.GetValueOrDefault(words.Value.First()) : null;
         string? outdoors = known?.EmergenceZone;
         ImmutableArray<Need> untold = region.Needs.IsEmpty ? [Need.Question(QuestionIds.Region)] : region.Needs;
         return new EmergenceZone(
             heated.IsAnyOf(WordSet.Of(["yes"])),
             outdoors,
-            known?.Hemisphere ?? Hemisphere.North,
+            known.HemisphereOrNorth(),
             heated.Needs,
             outdoors is null ? untold : []
         );

@@ -24,7 +24,7 @@ internal static class SiteReadings
 
         Region? region = RegionOf(knowledge, readings);
         // Rules name months of the north; where nobody says the place it is taken to lie there.
-        readings["month"] = Reading.Of((region?.Hemisphere ?? Hemisphere.North).NorthernMonth(date.Month));
+        readings["month"] = Reading.Of(region.HemisphereOrNorth().NorthernMonth(date.Month));
         readings["months-of"] = region is { BorrowsMonths: true } borrows
             ? Reading.Of(borrows.EmergenceZone)
             : Reading.Absent;

@@ -41,8 +41,11 @@ internal static class LawTopics
         IReadOnlyCollection<WordList> lists
     )
     {
-        ImmutableArray<string> topics =
-            lists.FirstOrDefault(list => list.Id == TopicList)?.Words.Select(word => word.Key).ToImmutableArray() ?? [];
+        ImmutableArray<string> topics = lists
+            .FirstOrDefault(list => list.Id == TopicList)
+            ?.Words.Select(word => word.Key)
+            .ToImmutableArray()
+            ?? [];
         return from file in files
             let answered = judgements
                 .Where(judgement => judgement.Law?.Country == file.Country)

@@ -21,6 +21,9 @@ public static class SeasonMonths
     /// <summary>The words of a knowledge file for it.</summary>
     public const string Words = "words:north|south";
 
+    /// <summary>Where a region lies; in the north where nobody says the region.</summary>
+    public static Hemisphere HemisphereOrNorth(this Region? region) => region?.Hemisphere ?? Hemisphere.North;
+
     /// <summary>The month of the north, 1 to 12, whose season a month of the calendar has here.</summary>
     /// <param name="hemisphere">Where the place lies.</param>
     /// <param name="month">The month of the calendar, 1 to 12.</param>

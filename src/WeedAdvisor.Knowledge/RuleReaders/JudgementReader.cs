@@ -35,10 +35,7 @@ internal sealed class JudgementReader(string topic, TestableSet site)
         ImmutableArray<string> memory = map.FinishWithMemory();
         return then is null
             ? null
-            : new Judgement(id, topic, ActionLast(map, when), then, because, sources, memory, map.Where)
-            {
-                Law = law,
-            };
+            : new Judgement(id, topic, ActionLast(map, when), then, because, sources, memory, map.Where) { Law = law };
     }
 
     // What is asked of the case comes first and of the action last, whatever the order in the file: a case is matched

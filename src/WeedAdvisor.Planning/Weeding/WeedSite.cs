@@ -8,4 +8,9 @@ namespace WeedAdvisor.Planning.Weeding;
 /// <param name="Hemisphere">Which half of the earth it lies in.</param>
 /// <param name="SurfaceMoisture">Answer of <c>surface-moisture</c>; null when not known.</param>
 /// <param name="Surroundings">Answer of <c>surroundings</c>; null when not known.</param>
-public sealed record WeedSite(string EmergenceZone, Hemisphere Hemisphere, string? SurfaceMoisture, string? Surroundings);
+public sealed record WeedSite(
+    string EmergenceZone,
+    Hemisphere Hemisphere,
+    string? SurfaceMoisture,
+    string? Surroundings
+);
