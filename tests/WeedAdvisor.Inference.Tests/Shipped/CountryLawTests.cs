@@ -221,10 +221,12 @@ public sealed class CountryLawTests
                 .Select(rule =>
                     rule.StartsWith("id: ", StringComparison.Ordinal)
                         ? rule.Split('\n')[0][4..].Trim()
-                        : $"{country}-{rule[(rule.IndexOf("topic: ", StringComparison.Ordinal) + 7)..].Split(',', '\n')[0]}"
-                            + "-is-not-held"
+                        : $"{country}-{TopicIn(rule)}-is-not-held"
                 ),
         ];
+
+    private static string TopicIn(string rule) =>
+        rule[(rule.IndexOf("topic: ", StringComparison.Ordinal) + 7)..].Split(',', '\n')[0];
 
     private sealed record Worked(Visit Visit);
 }

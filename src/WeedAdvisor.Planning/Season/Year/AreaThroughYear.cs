@@ -116,8 +116,8 @@ public sealed class AreaThroughYear
         return IsAtRest(day, last) ? "dormant" : "hardened";
     }
 
-    // From some weeks after the first frost of a winter to some weeks before the last frost of the same winter, which in
-    // the south begins and ends within one year.
+    // From some weeks after the first frost of a winter to some weeks before the last frost of the same winter, which
+    // in the south begins and ends within one year.
     private bool IsAtRest(DateOnly day, string lastFrost) =>
         _region.FirstFrost is { } first
         && Enumerable
