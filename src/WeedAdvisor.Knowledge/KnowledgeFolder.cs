@@ -86,7 +86,7 @@ public static class KnowledgeFolder
             if (i == questions)
                 return;
             contents[i] =
-                withoutQuestions && files[i].Role is FileRole.Judgements or FileRole.Visits
+                withoutQuestions && files[i].Role is FileRole.Judgements or FileRole.Law or FileRole.Visits
                     ? new FileContent([], [])
                     : reader.Read(files[i].Role, files[i].Parsed);
         });

@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 
@@ -26,7 +27,7 @@ public class WeedingBenchmarks
                     .Take(12)
                     .Select(weed => new SetupWeed(weed, null, null, [])),
             ],
-            Site = new WeedSite("us-southeast", "moist", "mown"),
+            Site = new WeedSite("us-southeast", Hemisphere.North, "moist", "mown"),
             Start = new DateOnly(2026, 1, 1),
             Weeks = 52,
         };

@@ -11,11 +11,13 @@ namespace WeedAdvisor.Inference.Areas;
 /// </summary>
 /// <param name="IsHeated">Whether it is a heated house.</param>
 /// <param name="Outdoors">The zone of the region; null when that is not told.</param>
+/// <param name="Hemisphere">Which half of the earth it lies in; the north where that is not told.</param>
 /// <param name="HeatedNeeds">What has to be known to say whether it is heated.</param>
 /// <param name="RegionNeeds">What has to be known to say the region; empty when it is told.</param>
 internal readonly record struct EmergenceZone(
     Truth IsHeated,
     string? Outdoors,
+    Hemisphere Hemisphere,
     ImmutableArray<Need> HeatedNeeds,
     ImmutableArray<Need> RegionNeeds
 )
@@ -28,19 +30,21 @@ internal readonly record struct EmergenceZone(
     /// </summary>
     public string? Taken => IsHeated == Truth.Yes ? Heated : Outdoors;
 
+    /// <summary>The month of a day as weeds list it.</summary>
+    public int MonthOf(DateOnly day) => Hemisphere.NorthernMonth(day.Month);
+
     /// <summary>Reads it from the site.</summary>
     public static EmergenceZone Of(IReadOnlyDictionary<string, Reading> site, KnowledgeBase knowledge)
     {
         Reading heated = site.GetValueOrDefault(QuestionIds.Heated, Reading.Absent);
         Reading region = site.GetValueOrDefault(QuestionIds.Region, Reading.Absent);
-        string? outdoors =
-            region is Reading.Words words && knowledge.Regions.TryGetValue(words.Value.First(), out Region? known)
-                ? known.EmergenceZone
-                : null;
+        Region? known = region is Reading.Words words ? knowledge.Regions.GetValueOrDefault(words.Value.First()) : null;
+        string? outdoors = known?.EmergenceZone;
         ImmutableArray<Need> untold = region.Needs.IsEmpty ? [Need.Question(QuestionIds.Region)] : region.Needs;
         return new EmergenceZone(
             heated.IsAnyOf(WordSet.Of(["yes"])),
             outdoors,
+            known.HemisphereOrNorth(),
             heated.Needs,
             outdoors is null ? untold : []
         );

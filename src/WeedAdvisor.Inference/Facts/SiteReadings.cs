@@ -22,11 +22,16 @@ internal static class SiteReadings
         foreach (Question question in knowledge.Questions)
             readings[question.Id] = ReadingOf(question, knowledge, looked, readings);
 
-        readings["month"] = Reading.Of(date.Month);
+        Region? region = RegionOf(knowledge, readings);
+        // Rules name months of the north; where nobody says the place it is taken to lie there.
+        readings["month"] = Reading.Of(region.HemisphereOrNorth().NorthernMonth(date.Month));
+        readings["months-of"] = region is { BorrowsMonths: true } borrows
+            ? Reading.Of(borrows.EmergenceZone)
+            : Reading.Absent;
         readings["days-since-potting"] = Days(readings, QuestionIds.PottedOn, -1);
         readings["days-to-covering"] = Days(readings, QuestionIds.CoveringDate, +1);
         readings["enclosed"] = Enclosed(knowledge, readings);
-        readings["country"] = Country(knowledge, readings);
+        readings["country"] = region is null ? CountryUntold(readings) : Reading.Of(region.Country);
         readings["untold-use"] = UntoldUse.Of(knowledge, looked, readings);
         readings["weeds-seen"] = area.Weeds is { } seen
             ? Reading.Of(seen.Length)
@@ -134,15 +139,16 @@ internal static class SiteReadings
         };
     }
 
+    private static Region? RegionOf(KnowledgeBase knowledge, Dictionary<string, Reading> readings) =>
+        readings.GetValueOrDefault(QuestionIds.Region) is Reading.Words words
+            ? knowledge.Regions.GetValueOrDefault(words.Value.First())
+            : null;
+
     // Without the place it may be any country, also one of which the records do not speak: so no domain.
-    private static Reading Country(KnowledgeBase knowledge, Dictionary<string, Reading> readings) =>
-        readings.GetValueOrDefault(QuestionIds.Region, Reading.Absent) switch
-        {
-            Reading.Words words when knowledge.Regions.TryGetValue(words.Value.First(), out Region? region) =>
-                Reading.Of(region.Country),
-            Reading.Open open => new Reading.Open(open.Needs, null),
-            _ => Reading.NotKnown(Need.Question(QuestionIds.Region)),
-        };
+    private static Reading CountryUntold(Dictionary<string, Reading> readings) =>
+        readings.GetValueOrDefault(QuestionIds.Region, Reading.Absent) is Reading.Open open
+            ? new Reading.Open(open.Needs, null)
+            : Reading.NotKnown(Need.Question(QuestionIds.Region));
 
     private static Reading TotalCover(VisitArea area) =>
         area.Weeds is { } seen && seen.All(weed => weed.CoverPercent is not null)

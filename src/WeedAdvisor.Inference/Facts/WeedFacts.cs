@@ -37,11 +37,11 @@ internal static class WeedFacts
 
     private static Reading EmergingNow(Weed weed, DateOnly date, EmergenceZone zone)
     {
-        Reading inHouse = In(weed, EmergenceZone.Heated, date);
+        Reading inHouse = In(weed, EmergenceZone.Heated, zone.MonthOf(date));
         if (zone.IsHeated == Truth.Yes)
             return inHouse;
         Reading outdoors = zone.Outdoors is { } known
-            ? In(weed, known, date)
+            ? In(weed, known, zone.MonthOf(date))
             : new Reading.Open(zone.RegionNeeds, null);
         if (zone.IsHeated == Truth.No || outdoors == inHouse)
             return outdoors;
@@ -49,6 +49,6 @@ internal static class WeedFacts
         return new Reading.Open(needs, WordSet.Of(["true", "false"]));
     }
 
-    private static Reading In(Weed weed, string zone, DateOnly date) =>
-        Reading.Of(weed.Emergence.TryGetValue(zone, out ImmutableArray<int> months) && months.Contains(date.Month));
+    private static Reading In(Weed weed, string zone, int month) =>
+        Reading.Of(weed.Emergence.TryGetValue(zone, out ImmutableArray<int> months) && months.Contains(month));
 }

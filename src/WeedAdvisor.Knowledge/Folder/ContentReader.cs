@@ -57,6 +57,7 @@ internal sealed class ContentReader(Lexicon lexicon)
             FileRole.Practices => Records(file, "a practice", PracticeReader.Read),
             FileRole.Treatments => Records(file, "a treatment", TreatmentReader.Read),
             FileRole.Judgements => Records(file, "a judgement", new JudgementReader(Topic(file.File), Site).Read),
+            FileRole.Law => Whole(file, new LawReader(LawReader.CountryOf(file.File), Site).Read),
             FileRole.Visits => Whole(file, Visit),
             FileRole.Lifts => Records(file, "a bar that is lifted", LiftedBarReader.Read),
             _ => throw new ArgumentOutOfRangeException(nameof(role), role, "questions are read by themselves"),

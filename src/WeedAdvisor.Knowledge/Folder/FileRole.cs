@@ -57,6 +57,9 @@ internal enum FileRole
     /// <summary>Judgements.</summary>
     Judgements,
 
+    /// <summary>The law of a country.</summary>
+    Law,
+
     /// <summary>Worked visits.</summary>
     Visits,
 

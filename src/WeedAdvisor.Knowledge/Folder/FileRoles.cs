@@ -9,6 +9,7 @@ internal static class FileRoles
     private static readonly ImmutableArray<string> s_folders =
     [
         "judgements",
+        "law",
         "practices",
         "treatments",
         "visits",
@@ -57,6 +58,7 @@ internal static class FileRoles
     public static bool IsFolder(FileRole role) =>
         role
             is FileRole.Judgements
+                or FileRole.Law
                 or FileRole.Practices
                 or FileRole.Treatments
                 or FileRole.Visits
@@ -104,6 +106,7 @@ internal static class FileRoles
         name switch
         {
             "judgements" => FileRole.Judgements,
+            "law" => FileRole.Law,
             "practices" => FileRole.Practices,
             "treatments" => FileRole.Treatments,
             "visits" => FileRole.Visits,

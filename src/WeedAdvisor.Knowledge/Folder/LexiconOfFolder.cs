@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge.RecordReaders;
+using WeedAdvisor.Knowledge.RuleReaders;
 using WeedAdvisor.Knowledge.Schema;
 using WeedAdvisor.Knowledge.Yaml;
 
@@ -65,7 +66,7 @@ internal sealed class LexiconOfFolder
         Ids("findings", "the id of a finding", FileRole.Findings);
         Ids("grades", "a grade", FileRole.Scales);
         Ids("questions", "the id of a question", FileRole.Questions);
-        Ids("judgements", "the id of a judgement", FileRole.Judgements);
+        Judgements();
         Ids("prices", "the id of a price", FileRole.Prices);
         if (IsWhole(FileRole.Sources))
             Declare(
@@ -76,6 +77,24 @@ internal sealed class LexiconOfFolder
                     .. SourceReader.Always.Select(source => source.Key),
                 ]
             );
+    }
+
+    // What a country's file says not to hold is a rule too, whose id is made of country and topic.
+    private void Judgements()
+    {
+        if (!IsWhole(FileRole.Judgements) || !IsWhole(FileRole.Law))
+            return;
+        IEnumerable<string> notHeld =
+            from file in Files(FileRole.Law)
+            from rule in Records(file)
+            where rule.Find(LawReader.NotHeld) is not null
+            from topic in Texts([rule], LawReader.Topic)
+            select LawReader.IdOfNotHeld(LawReader.CountryOf(file.Parsed.File), topic);
+        IEnumerable<string> written = Texts(
+            Files(FileRole.Judgements).Concat(Files(FileRole.Law)).SelectMany(Records),
+            "id"
+        );
+        Declare("judgements", "the id of a judgement", [.. written, .. notHeld]);
     }
 
     private void NamedByTreatments()

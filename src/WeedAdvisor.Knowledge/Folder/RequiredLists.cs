@@ -11,11 +11,13 @@ internal static class RequiredLists
     [
         "acts-on",
         "application",
+        "country",
         "crop-trait",
         "emergence-zone",
         "enclosed-use",
         "favour",
         "formulation",
+        "law-topic",
         "life-cycle",
         "practice-kind",
         "question-group",

@@ -35,7 +35,13 @@ internal sealed class WholeFolder
         ReportRepeats(actions);
         _problems.AddRange(UsualNumberReader.MissingFrom(FileRoles.Usual, All<UsualNumber>()));
         _problems.AddRange(WeedingParameterReader.MissingFrom(All<WeedingParameter>()));
-        Judgement[] judgements = [.. All<Judgement>().OrderBy(judgement => judgement.Id, StringComparer.Ordinal)];
+        Judgement[] judgements =
+        [
+            .. All<Judgement>()
+                .Concat(LawTopics.NotHeld(All<LawNotHeld>(), lists))
+                .OrderBy(judgement => judgement.Id, StringComparer.Ordinal),
+        ];
+        _problems.AddRange(LawTopics.Unanswered(All<LawFileRead>(), judgements, lists));
         ReportRepeats(judgements.Select(judgement => new Declaration(judgement.Id, judgement.Where)));
         _problems.AddRange(FindingCycles.Of(judgements));
         PlacedLift[] lifts = [.. All<PlacedLift>()];

@@ -48,6 +48,7 @@ public static class AttributeSchema
         new("enclosed", AttributeShape.Word, "words:yes|no"),
         new("untold-use", AttributeShape.Flag),
         new("country", AttributeShape.Word, Region.Countries),
+        new("months-of", AttributeShape.Word, "list:emergence-zone"),
         new("weeds-seen", AttributeShape.Number),
         new("total-cover-percent", AttributeShape.Number),
     ];

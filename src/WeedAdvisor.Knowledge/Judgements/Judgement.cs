@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Knowledge.Judgements;
 
@@ -25,4 +26,14 @@ public sealed record Judgement(
     ImmutableArray<string> Sources,
     ImmutableArray<string> Memory,
     Place Where
-);
+)
+{
+    /// <summary>The country whose law it tells; null for a rule of the trade, which holds everywhere.</summary>
+    public LawAnswer? Law { get; init; }
+}
+
+/// <summary>What a rule answers of a country's law.</summary>
+/// <param name="Country">The country in which alone it holds: a word of list <c>country</c>.</param>
+/// <param name="Topics">Words of list <c>law-topic</c> that it answers.</param>
+/// <param name="IsHeld">False when it only says that the topic is not held, and whom to ask.</param>
+public sealed record LawAnswer(string Country, WordSet Topics, bool IsHeld);

@@ -53,6 +53,7 @@ public static class TreatmentTestables
         new("residual-weeks-high", AttributeShape.Number, one => OrAbsent(one.ResidualWeeks?.High)),
         OrLabel("repeat-after-days", one => one.RepeatAfterDays),
         OrLabel("uses-per-year", one => one.UsesPerYear),
+        new("registered-label", AttributeShape.Flag, one => Reading.Of(one.Label?.RegistrationNumber is not null)),
         new("status", AttributeShape.Word, "list:status", one => Reading.Of(one.Status)),
         new("signal-word", AttributeShape.Word, "list:signal-word", one =>
             one.SignalWord is { } word ? Reading.Of(word) : LabelTells(one, "signal-word")

@@ -8,6 +8,9 @@ namespace WeedAdvisor.Knowledge.RecordReaders;
 /// <summary>Reads the records that have only a few fields.</summary>
 internal static class SmallReaders
 {
+    // Stands where "emergence-zone" would: the climate has no months of its own.
+    private const string MonthsOf = "months-of";
+
     /// <summary>A region.</summary>
     public static Region Region(MappingReader map) =>
         new()
@@ -16,7 +19,10 @@ internal static class SmallReaders
             Name = map.Text("name"),
             Country = map.Word("country", Records.Region.Countries),
             Units = UnitsWords.Find(map.OptionalWord("units", UnitsWords.Notation)),
-            EmergenceZone = map.Word("emergence-zone", "list:emergence-zone"),
+            Hemisphere =
+                map.OptionalWord("hemisphere", SeasonMonths.Words) == "south" ? Hemisphere.South : Hemisphere.North,
+            BorrowsMonths = map.Has(MonthsOf),
+            EmergenceZone = map.Word(map.Has(MonthsOf) ? MonthsOf : "emergence-zone", "list:emergence-zone"),
             MeanTemperatureC = TwelveMonths(map),
             TimeZone = map.OptionalText("time-zone"),
             LastFrost = map.OptionalDayOfYear("last-frost"),

@@ -10,19 +10,32 @@ public sealed record Region : Record
     /// <summary>Name for the grower.</summary>
     public required string Name { get; init; }
 
-    /// <summary>The countries whose registers the records of treatments speak of.</summary>
-    public const string Countries = "words:us";
+    /// <summary>Where the words for countries come from.</summary>
+    public const string Countries = "list:country";
+
+    /// <summary>The word of that list for every country of which no law is held.</summary>
+    public const string Elsewhere = "other";
 
     /// <summary>The country whose register and law hold there: a word of <see cref="Countries"/>.</summary>
     public required string Country { get; init; }
+
+    /// <summary>Which half of the earth it lies in.</summary>
+    public Hemisphere Hemisphere { get; init; }
 
     /// <summary>
     /// The units in which quantities are printed there where a visit names none; null for those of their sources.
     /// </summary>
     public UnitsWanted? Units { get; init; }
 
-    /// <summary>The zone under which weeds list their months of emergence.</summary>
+    /// <summary>
+    /// The zone by whose months weeds come up here; those of the nearest climate where <see cref="BorrowsMonths"/>.
+    /// </summary>
     public required string EmergenceZone { get; init; }
+
+    /// <summary>
+    /// Whether no months are known for this climate, so that those of the nearest one stand in.
+    /// </summary>
+    public bool BorrowsMonths { get; init; }
 
     /// <summary>Mean temperature of the twelve months from January, degrees Celsius.</summary>
     public required ImmutableArray<decimal> MeanTemperatureC { get; init; }

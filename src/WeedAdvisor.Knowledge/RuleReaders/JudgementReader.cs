@@ -10,13 +10,19 @@ namespace WeedAdvisor.Knowledge.RuleReaders;
 internal sealed class JudgementReader(string topic, TestableSet site)
 {
     /// <summary>A rule, or null when it has no usable consequence; the problems are in the context.</summary>
-    public Judgement? Read(MappingReader map)
+    public Judgement? Read(MappingReader map) => Read(map, [], null);
+
+    /// <summary>The same with conditions that stand before its own.</summary>
+    /// <param name="map">The rule.</param>
+    /// <param name="before">The conditions.</param>
+    /// <param name="law">What it answers of a country's law; null for a rule of the trade.</param>
+    public Judgement? Read(MappingReader map, ImmutableArray<Pattern> before, LawAnswer? law)
     {
         var variables = new VariableScope(map.Context);
         string id = map.Id();
-        ImmutableArray<Pattern> when = map.Required("when") is { } patterns
-            ? new PatternReader(map.Context, site, variables).ReadAll(patterns)
-            : [];
+        ImmutableArray<Pattern> when = (before.IsEmpty ? map.Required("when") : map.Optional("when")) is { } patterns
+            ? [.. before, .. new PatternReader(map.Context, site, variables).ReadAll(patterns)]
+            : before;
         Consequence? then = ConsequenceReader.Read(map, when.Count(FactKinds.IsOnAction), variables);
         string because = map.Text("because");
         var slots = new SlotCheck(map.Context, when, variables);
@@ -29,7 +35,7 @@ internal sealed class JudgementReader(string topic, TestableSet site)
         ImmutableArray<string> memory = map.FinishWithMemory();
         return then is null
             ? null
-            : new Judgement(id, topic, ActionLast(map, when), then, because, sources, memory, map.Where);
+            : new Judgement(id, topic, ActionLast(map, when), then, because, sources, memory, map.Where) { Law = law };
     }
 
     // What is asked of the case comes first and of the action last, whatever the order in the file: a case is matched
@@ -43,7 +49,7 @@ internal sealed class JudgementReader(string topic, TestableSet site)
         if (when.SelectMany(Variables.In).FirstOrDefault(bound.Contains) is { } used)
         {
             map.Context.Report(
-                map.Required("when")!,
+                map.Optional("when")!,
                 $"the variable ${used} of the action, used after it",
                 $"the comparison on the action itself, as in '{{ called: ${used}, more-than: $days }}'"
             );

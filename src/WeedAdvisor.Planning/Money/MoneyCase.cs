@@ -4,6 +4,7 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Weeding;
 
@@ -153,7 +154,7 @@ public sealed record MoneyCase
             return Refused(
                 $"{area.Name}: the region is not known, so nobody can say when weeds come up. Answer 'region'."
             );
-        var site = new WeedSite(zone, reading.Moisture, reading.Surroundings);
+        var site = new WeedSite(zone, reading.Region.HemisphereOrNorth(), reading.Moisture, reading.Surroundings);
         Outcome<Told<decimal>, string> wage = Wage.Of(reading, prices.Find, terms.WageUsd);
         if (!wage.IsGood)
             return Outcome<MoneyCase, string>.Bad(wage.Refusals.Select(why => $"{area.Name}: {why}"));

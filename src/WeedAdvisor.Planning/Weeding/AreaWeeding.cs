@@ -86,7 +86,7 @@ public sealed record AreaWeeding(
         var setup = new WeedingSetup
         {
             Weeds = weeds,
-            Site = new WeedSite(zone, reading.Moisture, reading.Surroundings),
+            Site = new WeedSite(zone, reading.Region.HemisphereOrNorth(), reading.Moisture, reading.Surroundings),
             Mulch = PotMulch.Of(reading),
             Control = wishes.Control,
             Start = visit,

@@ -104,7 +104,7 @@ public sealed record WeedTraits
                 Travels = way,
                 SeedlingsPerYear =
                     numbers["seedlings-per-1000-pots-per-year-" + way.Ending()] * SiteFactors.Of(weed, site, numbers),
-                WeekShare = ShareOfWeeks(months),
+                WeekShare = ShareOfWeeks(months, site.Hemisphere),
                 FirstSeedWeek = Math.Max(1, (int)weeks),
                 SeedsPerWeek = (double)seeds.Low * numbers["seeds-multiple-of-lowest"] / numbers["seeding-weeks"],
                 SeedlingsPerSeed =
@@ -124,11 +124,15 @@ public sealed record WeedTraits
     private static Outcome<WeedTraits, string> Refused(string why) => Outcome<WeedTraits, string>.Bad(why);
 
     // Every week of a listed month counts the same; a week belongs to the month of its middle day.
-    private static ImmutableArray<double> ShareOfWeeks(ImmutableArray<int> months)
+    private static ImmutableArray<double> ShareOfWeeks(ImmutableArray<int> months, Hemisphere hemisphere)
     {
         double[] share = new double[WeeksInYear];
         for (int week = 0; week < WeeksInYear; week++)
-            share[week] = months.Contains(new DateOnly(2025, 1, 4).AddDays(7 * week).Month) ? 1 : 0;
+        {
+            int month = new DateOnly(2025, 1, 4).AddDays(7 * week).Month;
+            share[week] = months.Contains(hemisphere.NorthernMonth(month)) ? 1 : 0;
+        }
+
         double sum = share.Sum();
         return sum == 0 ? [.. share] : [.. share.Select(one => one / sum)];
     }

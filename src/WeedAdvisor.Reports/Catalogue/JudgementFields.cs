@@ -13,6 +13,8 @@ internal static class JudgementFields
     public static ImmutableArray<Field> Of(KnowledgeBase knowledge, Judgement judgement) =>
         new Fields()
             .Add("topic", judgement.Topic)
+            .Add("law of", judgement.Law is { } of ? new Names(knowledge).Word("country", of.Country) : null)
+            .AddEach("answers", judgement.Law is { } law ? law.Topics : [])
             .AddEach("when", judgement.When.Select(Condition))
             .Add("then", Conclusion(judgement.Then))
             .Add("because", judgement.Because)

@@ -71,7 +71,9 @@ internal static class RecordFields
     public static ImmutableArray<Field> Of(KnowledgeBase knowledge, Region region)
     {
         Fields fields = new Fields()
-            .Add("emergence zone", region.EmergenceZone)
+            .Add("country", new Names(knowledge).Word("country", region.Country))
+            .Add("seasons", region.Hemisphere == Hemisphere.South ? "of the south, half a year later" : null)
+            .Add(region.BorrowsMonths ? "months of the nearest climate" : "emergence zone", region.EmergenceZone)
             .Add("mean temperature, January to December (C)", region.MeanTemperatureC.Select(Figures.Plain))
             .Add("units", region.Units is { } units ? UnitsWords.Of(units) : null)
             .Add("last frost of spring", region.LastFrost)

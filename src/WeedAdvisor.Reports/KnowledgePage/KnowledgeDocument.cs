@@ -23,6 +23,7 @@ public static class KnowledgeDocument
         );
         Counts(page, knowledge);
         CoverageSection.Write(page, knowledge, coverage);
+        LawSection.Write(page, knowledge);
         WeedGaps.Write(page, knowledge);
         TreatmentGaps.Write(page, knowledge);
         MemorySection.Write(page, knowledge);

@@ -25,11 +25,13 @@ internal static class FixtureFiles
         ["vocabulary/lists.yaml"] = """
             acts-on: { germinating: before it is up, emerged: when it is up }
             application: { granule-over-top: granules over the top, floor-spray: sprayed on the floor }
+            country: { us: the first country, gb: the second country, other: another country }
             crop-trait: { woody: woody, edible: eaten }
             emergence-zone: { south: the south, heated-house: a heated house }
             enclosed-use: { never: never, empty-house: in an empty house, with-crop: with the crop }
             favour: { wet-surface: wet surfaces, cool: cool weather }
             formulation: { GR: granules, SC: suspension concentrate }
+            law-topic: { who-may-apply: who may spray, register: which products are registered }
             life-cycle: { perennial: lives for years, summer-annual: comes up in spring }
             practice-kind: { hygiene: hygiene, watering: watering }
             question-group: { place: the place, crop: the crop }

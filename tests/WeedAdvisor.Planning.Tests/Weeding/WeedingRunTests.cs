@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 
@@ -91,6 +92,29 @@ public sealed class WeedingRunTests
             WeedTraits
                 .Of(ShippedRules.Knowledge.Weeds["bittercress-hairy"], site, Yard.Numbers)
                 .Value!.SeedlingsPerYear;
+    }
+
+    [Fact]
+    public void South_of_the_equator_weeds_come_up_half_a_year_later()
+    {
+        foreach (string weed in Yard.SixWeeds)
+        {
+            double[] north = Months(weed, Hemisphere.North),
+                south = Months(weed, Hemisphere.South);
+            for (int month = 0; month < 12; month++)
+                Assert.Equal(north[month] > 0, south[(month + 6) % 12] > 0);
+            Assert.Equal(north.Sum(), south.Sum(), 9);
+        }
+
+        static double[] Months(string weed, Hemisphere hemisphere)
+        {
+            var site = Yard.Site with { Hemisphere = hemisphere };
+            WeedTraits traits = WeedTraits.Of(ShippedRules.Knowledge.Weeds[weed], site, Yard.Numbers).Value!;
+            double[] months = new double[12];
+            for (int week = 0; week < WeedTraits.WeeksInYear; week++)
+                months[new DateOnly(2025, 1, 4).AddDays(7 * week).Month - 1] += traits.ExpectedEmergence(week);
+            return months;
+        }
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 
@@ -20,7 +21,7 @@ internal static class Yard
     public static string[] SixWeeds { get; } =
     ["spurge-spotted", "bittercress-hairy", "woodsorrel-yellow", "groundsel-common", "eclipta", "liverwort"];
 
-    public static WeedSite Site { get; } = new("us-southeast", "moist", "mown");
+    public static WeedSite Site { get; } = new("us-southeast", Hemisphere.North, "moist", "mown");
 
     public static WeedingSetup Setup(params string[] weeds) =>
         new()

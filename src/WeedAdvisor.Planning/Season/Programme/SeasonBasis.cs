@@ -34,7 +34,7 @@ internal sealed record SeasonBasis(
             return (null, weeding.Refusals);
         int rounds = area.Rounds(request.RoundsWeeks).Value;
         var labour = new SeasonLabour(WageOf(knowledge, area, request).Value!.Value, rounds, weeding.Value);
-        var site = new WeedSite(area.EmergenceZone!, area.Moisture, area.Surroundings);
+        var site = new WeedSite(area.EmergenceZone!, area.Region.HemisphereOrNorth(), area.Moisture, area.Surroundings);
         return (
             new SeasonBasis(
                 area.Region!,

@@ -116,18 +116,21 @@ public sealed class AreaThroughYear
         return IsAtRest(day, last) ? "dormant" : "hardened";
     }
 
-    private bool IsAtRest(DateOnly day, string lastFrost)
-    {
-        if (_region.FirstFrost is not { } first)
-            return false;
-        DateOnly rest = SeasonYear
-            .InYear(first, day.Year)
-            .AddDays(_assumed.RestStartsWeeksAfterFirstFrost * DaysInWeek);
-        DateOnly flush = SeasonYear
-            .InYear(lastFrost, day.Year)
-            .AddDays(-_assumed.FlushStartsWeeksBeforeLastFrost * DaysInWeek);
-        return day >= rest || day < flush;
-    }
+    // From some weeks after the first frost of a winter to some weeks before the last frost of the same winter, which
+    // in the south begins and ends within one year.
+    private bool IsAtRest(DateOnly day, string lastFrost) =>
+        _region.FirstFrost is { } first
+        && Enumerable
+            .Range(day.Year - 1, 2)
+            .Any(year =>
+            {
+                DateOnly autumn = SeasonYear.InYear(first, year);
+                DateOnly rest = autumn.AddDays(_assumed.RestStartsWeeksAfterFirstFrost * DaysInWeek);
+                DateOnly flush = SeasonYear
+                    .Next(lastFrost, autumn)
+                    .AddDays(-_assumed.FlushStartsWeeksBeforeLastFrost * DaysInWeek);
+                return day >= rest && day < flush;
+            });
 
     private static bool Within(DateOnly day, string monthAndDay, int weeksFrom, int weeksTo) =>
         Enumerable

@@ -100,6 +100,30 @@ public sealed class AreaThroughYearTests
     public void What_the_visit_says_of_growth_holds_for_a_month_and_then_the_frosts_tell(string day, string growth) =>
         Assert.Equal(growth, Word(On(Area(("growth-state", "hardened")), day), "growth-state"));
 
+    // In the south the winter lies within one year: first frost on 25 May, last on 15 September.
+    [Theory]
+    [InlineData("2026-06-10", "hardened")]
+    [InlineData("2026-06-20", "dormant")]
+    [InlineData("2026-08-10", "dormant")]
+    [InlineData("2026-08-25", "bud-break-or-flush")]
+    [InlineData("2026-11-20", "hardened")]
+    [InlineData("2027-01-15", "hardened")]
+    [InlineData("2027-07-01", "dormant")]
+    public void Growth_follows_the_frosts_of_the_south(string day, string growth)
+    {
+        VisitArea area = Area(("growth-state", "hardened"));
+        var through = new AreaThroughYear(
+            AreaCase.Alone(s_visit, area),
+            Read(area) with
+            {
+                Region = s_region with { Hemisphere = Hemisphere.South, FirstFrost = "05-25", LastFrost = "09-15" },
+            },
+            s_assumed
+        );
+        VisitArea then = through.On(DateOnly.ParseExact(day, "yyyy-MM-dd")).Area;
+        Assert.Equal(growth, Word(then, "growth-state"));
+    }
+
     [Fact]
     public void Growth_that_no_frost_date_tells_is_not_known()
     {
