@@ -164,7 +164,7 @@ public sealed record AreaReading
             Growth = site.Word(QuestionIds.Growth),
             FlushesAfterBloom =
                 site.Words(QuestionIds.Crops) is { } crops
-                && crops.Any(crop => knowledge.Crops[crop].Traits.Contains(LateFlush)),
+                && crops.Any(crop => knowledge.Crops.GetValueOrDefault(crop)?.Traits.Contains(LateFlush) == true),
             ShipsSoon = site.Word(QuestionIds.Shipping) is { } soon ? soon == Yes : null,
             Region = region,
             EmergenceZone = Areas.EmergenceZone.Of(readings, knowledge).Taken,

@@ -7,8 +7,8 @@ using WeedAdvisor.World;
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
 /// <summary>
-/// A layer or a preventive wants a clean surface (hewson-2012, ncsu-propagation): while weeds are up the cleaning stands
-/// first. The oracle asks what was seen and what the records say, not what the rules concluded.
+/// A layer or a preventive wants a clean surface (hewson-2012, ncsu-propagation): while weeds are up the cleaning
+/// stands first. The oracle asks what was seen and what the records say, not what the rules concluded.
 /// </summary>
 public class CleanFirstTests
 {

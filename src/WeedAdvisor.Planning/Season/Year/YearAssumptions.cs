@@ -23,7 +23,7 @@ public sealed record YearAssumptions
 
     /// <summary>The values of the knowledge.</summary>
     /// <param name="numbers">What is usual.</param>
-    /// <param name="flushesAfterBloom">Whether a crop of the area flushes after its bloom in spring, so for longer.</param>
+    /// <param name="flushesAfterBloom">Whether a crop flushes after its bloom in spring, so for longer.</param>
     public static YearAssumptions Of(UsualNumbers numbers, bool flushesAfterBloom = false) =>
         new()
         {

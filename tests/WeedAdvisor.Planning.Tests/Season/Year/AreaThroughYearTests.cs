@@ -152,10 +152,10 @@ public sealed class AreaThroughYearTests
     }
 
     [Theory]
-    [InlineData("azaleas", "2026-05-10", "bud-break-or-flush")]
+    [InlineData("azaleas", "2026-05-20", "bud-break-or-flush")]
     [InlineData("rhododendrons", "2026-07-01", "bud-break-or-flush")]
     [InlineData("azaleas", "2026-07-12", "hardened")]
-    [InlineData("hollies", "2026-05-10", "hardened")]
+    [InlineData("hollies", "2026-05-20", "hardened")]
     public void What_flushes_after_its_bloom_is_soft_for_longer(string crop, string day, string growth)
     {
         VisitArea area = Area(("stock", "established"), ("crops", crop), ("growth-state", "dormant"));
