@@ -103,6 +103,10 @@ public sealed class JudgementReadingTests
         );
         Assert.Equal(new Consequence.Argument(1, IsDoubt: true), Read("doubt: 1\n  because: x", "practice: {}").Then);
         Assert.Equal(
+            new Consequence.Argument(0.4, IsDoubt: true, AfterCleaning: true),
+            Read("doubt: 0.4\n  after-cleaning: true\n  because: x", "practice: {}").Then
+        );
+        Assert.Equal(
             new Consequence.Bar(Severity.Prohibited),
             Read("bar: prohibited\n  because: x", "treatment: {}").Then
         );

@@ -118,6 +118,12 @@ public sealed record ClearAction
     /// <summary>Its rank, from 1.</summary>
     public required int Rank { get; init; }
 
+    /// <summary>It is the second step: weeds are up, and it wants a clean surface.</summary>
+    public bool ComesAfterCleaning { get; init; }
+
+    /// <summary>It clears weeds that are up, now.</summary>
+    public bool Cleans { get; init; }
+
     /// <summary>Certainty times effect, 0 to 1; a missing effect counts 0.5.</summary>
     public required double Merit { get; init; }
 

@@ -12,6 +12,7 @@ namespace WeedAdvisor.Inference.Areas;
 /// </summary>
 public sealed record AreaReading
 {
+    private const string LateFlush = "flushes-after-bloom";
     private const string NoMulch = "none",
         NoStock = "none-present",
         Yes = "yes";
@@ -35,6 +36,9 @@ public sealed record AreaReading
 
     /// <summary>How far the crop's growth is.</summary>
     public required string? Growth { get; init; }
+
+    /// <summary>Whether a crop that stands here flushes in spring after its bloom, so for longer than others.</summary>
+    public required bool FlushesAfterBloom { get; init; }
 
     /// <summary>Whether plants ship soon.</summary>
     public required bool? ShipsSoon { get; init; }
@@ -158,6 +162,9 @@ public sealed record AreaReading
             Cover = site.Word(QuestionIds.Cover),
             Stock = site.Word(QuestionIds.Stock),
             Growth = site.Word(QuestionIds.Growth),
+            FlushesAfterBloom =
+                site.Words(QuestionIds.Crops) is { } crops
+                && crops.Any(crop => knowledge.Crops.GetValueOrDefault(crop)?.Traits.Contains(LateFlush) == true),
             ShipsSoon = site.Word(QuestionIds.Shipping) is { } soon ? soon == Yes : null,
             Region = region,
             EmergenceZone = Areas.EmergenceZone.Of(readings, knowledge).Taken,

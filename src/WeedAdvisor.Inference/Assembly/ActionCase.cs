@@ -70,6 +70,12 @@ internal sealed class ActionCase
     public ActionStatus After =>
         Status == ActionStatus.Never ? ActionStatus.NotAdvised : StatusOf([.. Bars.Where(bar => !bar.IsCertain)]);
 
+    /// <summary>It certainly comes second, after the cleaning.</summary>
+    public bool ComesAfterCleaning =>
+        Doubts.Exists(doubt =>
+            doubt is { IsCertain: true, Judgement.Then: Consequence.Argument { AfterCleaning: true } }
+        );
+
     /// <summary>A bar holds.</summary>
     public bool IsBarred => Status is ActionStatus.Never or ActionStatus.NotYet or ActionStatus.NotThisWay;
 

@@ -98,6 +98,8 @@ internal sealed class AdviceBuilder
             Doubts = one.Status == ActionStatus.Clear ? [] : [.. one.OpenDoubts.Order().Select(_reasons.Of)],
             NotToday = day.NotToday,
             Conditions = day.Conditions,
+            ComesAfterCleaning = one.ComesAfterCleaning,
+            Cleans = Ranking.Cleans(action),
             Rank = 0,
             Certainty = one.Certainty,
             Effect = effect,

@@ -13,7 +13,9 @@ public abstract record Consequence
     /// <summary>An argument for, or against, the action that the rule matched.</summary>
     /// <param name="Certainty">The strength of the argument, in (0, 1].</param>
     /// <param name="IsDoubt">True for an argument against.</param>
-    public sealed record Argument(double Certainty, bool IsDoubt) : Consequence;
+    /// <param name="AfterCleaning">True for a doubt that also puts the action behind the best cleaning: it is the
+    /// second step.</param>
+    public sealed record Argument(double Certainty, bool IsDoubt, bool AfterCleaning = false) : Consequence;
 
     /// <summary>The action that the rule matched must not be used here.</summary>
     /// <param name="Severity">How hard the bar is.</param>

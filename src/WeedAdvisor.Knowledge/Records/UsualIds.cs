@@ -14,6 +14,9 @@ public static class UsualIds
     /// <summary>When the spring flush has hardened.</summary>
     public const string FlushEnds = "flush-ends-weeks-after-last-frost";
 
+    /// <summary>When the spring flush has hardened of what flushes after its bloom.</summary>
+    public const string FlushAfterBloomEnds = "flush-after-bloom-ends-weeks-after-last-frost";
+
     /// <summary>When plants are at rest.</summary>
     public const string RestStarts = "rest-starts-weeks-after-first-frost";
 
@@ -92,6 +95,7 @@ public static class UsualIds
         StatedHolds,
         FlushStarts,
         FlushEnds,
+        FlushAfterBloomEnds,
         RestStarts,
         Established,
         Rounds,

@@ -62,7 +62,10 @@ internal static class ConsequenceReader
     }
 
     private static Consequence.Argument? Argument(MappingReader map, string key) =>
-        map.Has(key) ? new Consequence.Argument(map.Certainty(key), IsDoubt: key == "doubt") : null;
+        !map.Has(key) ? null
+        : key == "doubt"
+            ? new Consequence.Argument(map.Certainty(key), IsDoubt: true, map.OptionalFlag("after-cleaning"))
+        : new Consequence.Argument(map.Certainty(key), IsDoubt: false);
 
     private static Consequence.Bar? Bar(MappingReader map, VariableScope variables)
     {

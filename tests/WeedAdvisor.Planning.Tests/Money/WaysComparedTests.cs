@@ -21,7 +21,7 @@ public class WaysComparedTests
     }
 
     [Fact]
-    public void There_are_hands_a_mulch_granules_a_spray_and_feeding_to_choose_from()
+    public void There_are_hands_a_mulch_granules_and_a_spray_to_choose_from_and_feed_waits_for_the_next_potting()
     {
         string[] ids = [.. s_compared.Ways.Select(way => way.Plan.Id)];
         Assert.Contains("hands-6", ids);
@@ -30,7 +30,7 @@ public class WaysComparedTests
         Assert.Contains(ids, id => id.StartsWith("bark-mulch-every-", StringComparison.Ordinal));
         Assert.Contains("flumioxazin-granule", ids);
         Assert.Contains("s-metolachlor-spray", ids);
-        Assert.Contains("feed-below-surface", ids);
+        Assert.DoesNotContain("feed-below-surface", ids);
     }
 
     [Fact]

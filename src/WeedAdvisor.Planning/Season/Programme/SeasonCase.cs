@@ -92,7 +92,12 @@ public sealed record SeasonCase
             return Outcome<SeasonCase, string>.Bad(
                 "No weed of this area comes up in its region. Check the weeds and the region."
             );
-        var through = new AreaThroughYear(found, reading, YearAssumptions.Of(basis.Numbers), request.Uncovering);
+        var through = new AreaThroughYear(
+            found,
+            reading,
+            YearAssumptions.Of(basis.Numbers, reading.FlushesAfterBloom),
+            request.Uncovering
+        );
         return Case(knowledge, area, request, basis, year, through, rules, [.. weeds.Value]);
     }
 

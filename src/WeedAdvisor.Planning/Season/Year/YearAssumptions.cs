@@ -22,12 +22,16 @@ public sealed record YearAssumptions
     public required int EstablishedWeeksAfterPotting { get; init; }
 
     /// <summary>The values of the knowledge.</summary>
-    public static YearAssumptions Of(UsualNumbers numbers) =>
+    /// <param name="numbers">What is usual.</param>
+    /// <param name="flushesAfterBloom">Whether a crop flushes after its bloom in spring, so for longer.</param>
+    public static YearAssumptions Of(UsualNumbers numbers, bool flushesAfterBloom = false) =>
         new()
         {
             StatedHoldsWeeks = numbers.Whole(UsualIds.StatedHolds),
             FlushStartsWeeksBeforeLastFrost = numbers.Whole(UsualIds.FlushStarts),
-            FlushEndsWeeksAfterLastFrost = numbers.Whole(UsualIds.FlushEnds),
+            FlushEndsWeeksAfterLastFrost = numbers.Whole(
+                flushesAfterBloom ? UsualIds.FlushAfterBloomEnds : UsualIds.FlushEnds
+            ),
             RestStartsWeeksAfterFirstFrost = numbers.Whole(UsualIds.RestStarts),
             EstablishedWeeksAfterPotting = numbers.Whole(UsualIds.Established),
         };

@@ -49,7 +49,8 @@ internal static class BriefReport
     private static IEnumerable<Line> Lines(SeenInAreas seen)
     {
         if (seen.HasClear)
-            yield return "In brackets behind an action: its merit, from 0 to 1. It ranks them, best first.";
+            yield return "In brackets behind an action: its merit, from 0 to 1. It ranks them, best first; "
+                + "what wants a clean surface stands after the cleaning.";
         if (seen.HasInventedCosts)
             yield return "Costs rest on invented figures. Put your own in their place.";
         yield return "Everything: 'weedadvisor advise VISIT --full'.";

@@ -175,6 +175,20 @@ public sealed class AreaThroughYearTests
         Assert.Equal([new WeedSeen("spurge-spotted", "expected", null)], On(area, "2026-06-01").Weeds!.Value);
     }
 
+    [Theory]
+    [InlineData("azaleas", "2026-05-20", "bud-break-or-flush")]
+    [InlineData("rhododendrons", "2026-07-01", "bud-break-or-flush")]
+    [InlineData("azaleas", "2026-07-12", "hardened")]
+    [InlineData("hollies", "2026-05-20", "hardened")]
+    public void What_flushes_after_its_bloom_is_soft_for_longer(string crop, string day, string growth)
+    {
+        VisitArea area = Area(("stock", "established"), ("crops", crop), ("growth-state", "dormant"));
+        AreaReading read = Read(area);
+        var assumed = YearAssumptions.Of(ShippedRules.Knowledge.Usual, read.FlushesAfterBloom);
+        var through = new AreaThroughYear(AreaCase.Alone(s_visit, area), read, assumed);
+        Assert.Equal(growth, Word(through.On(DateOnly.ParseExact(day, "yyyy-MM-dd")).Area, "growth-state"));
+    }
+
     private static VisitArea On(VisitArea area, string day) => On(area, DateOnly.ParseExact(day, "yyyy-MM-dd"));
 
     private static VisitArea On(VisitArea area, DateOnly day) =>
