@@ -46,19 +46,22 @@ internal static class LawTopics
             ?.Words.Select(word => word.Key)
             .ToImmutableArray()
             ?? [];
-        return from file in files
-            let answered = judgements
-                .Where(judgement => judgement.Law?.Country == file.Country)
-                .SelectMany(judgement => judgement.Law!.Topics)
-                .ToHashSet(StringComparer.Ordinal)
-            from topic in topics
-            where !answered.Contains(topic)
-            select new Problem(
-                Place.Whole(file.File),
-                $"nothing on '{topic}'",
-                $"rules with 'topic: {topic}', or '- {{ topic: {topic}, not-held: whom to ask }}'"
-            );
+        return files.SelectMany(file =>
+            topics.Except(AnsweredIn(file.Country)).Select(topic => Unanswered(file, topic))
+        );
+
+        IEnumerable<string> AnsweredIn(string country) =>
+            judgements
+                .Where(judgement => judgement.Law?.Country == country)
+                .SelectMany(judgement => judgement.Law!.Topics);
     }
+
+    private static Problem Unanswered(LawFileRead file, string topic) =>
+        new(
+            Place.Whole(file.File),
+            $"nothing on '{topic}'",
+            $"rules with 'topic: {topic}', or '- {{ topic: {topic}, not-held: whom to ask }}'"
+        );
 
     private static string TextOf(IEnumerable<WordList> lists, string id, string word) =>
         lists.FirstOrDefault(list => list.Id == id)?.TextOf(word) ?? word;
