@@ -4,7 +4,9 @@ using WeedAdvisor.World;
 
 namespace WeedAdvisor.Knowledge.Tests;
 
-/// <summary>A nursery's own records over the shipped ones: what they change, what they may not, and what is said.</summary>
+/// <summary>
+/// A nursery's own records over the shipped ones: what they change, what they may not, and what is said.
+/// </summary>
 public sealed class LocalFolderTests
 {
     [Fact]

@@ -17,7 +17,9 @@ internal static class LiftedBarReader
         return lift;
     }
 
-    /// <summary>The problem of each lift that names no bar, or one that law, label or certain injury stand behind.</summary>
+    /// <summary>
+    /// The problem of each lift that names no bar, or one that law, label or certain injury stand behind.
+    /// </summary>
     public static IEnumerable<Problem> Wrong(IEnumerable<PlacedLift> lifts, ImmutableArray<Judgement> judgements)
     {
         string[] liftable = [.. judgements.Where(IsLiftable).Select(judgement => judgement.Id)];

@@ -34,7 +34,9 @@ internal static class LocalFiles
     /// <summary>What may be done in a file of a role; null when a local folder may not hold one.</summary>
     public static LocalUse? UseOf(FileRole role) => s_uses.TryGetValue(role, out LocalUse use) ? use : null;
 
-    /// <summary>What a file at this path, relative to the local folder, holds; null when it has no place there.</summary>
+    /// <summary>
+    /// What a file at this path, relative to the local folder, holds; null when it has no place there.
+    /// </summary>
     public static FileRole? RoleOf(string path) =>
         path switch
         {

@@ -7,8 +7,8 @@ using WeedAdvisor.Knowledge.Yaml;
 namespace WeedAdvisor.Knowledge.Local;
 
 /// <summary>
-/// Places of the nursery's own: each is one more answer to the question for the place. Practices of the place that it is
-/// like go on there too; chemicals do not, since no label names it.
+/// Places of the nursery's own: each is one more answer to the question for the place. Practices of the place that it
+/// is like go on there too; chemicals do not, since no label names it.
 /// </summary>
 internal static class LocalPlaces
 {
