@@ -18,6 +18,7 @@ public sealed partial class OriginTests
         ["KgAiHaPerYear"] = "yearly-limit-kg-ai-ha",
         ["IsCalendarYear"] = "per",
         ["IsUnlimited"] = "unlimited",
+        ["BorrowsMonths"] = "months-of",
     };
 
     private static readonly string[] s_ofAllRecords = ["From", "Sources", "Memory", "Where", "EqualityContract"];

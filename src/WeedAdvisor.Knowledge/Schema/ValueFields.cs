@@ -136,9 +136,9 @@ public sealed record ValueFields(
     /// <summary>Of a region.</summary>
     internal static ValueFields Region { get; } =
         new(
-            ["emergence-zone", "time-zone", "mean-temperature-c", "last-frost", "first-frost"],
+            ["emergence-zone", "months-of", "time-zone", "mean-temperature-c", "last-frost", "first-frost"],
             [],
-            ["id", "name", "country", "units"]
+            ["id", "name", "country", "units", "hemisphere"]
         );
 
     /// <summary>
