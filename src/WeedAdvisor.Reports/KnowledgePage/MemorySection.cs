@@ -33,8 +33,8 @@ internal static class MemorySection
         page.Heading(3, "Gates from memory, and what was looked through for them");
         page.Paragraph(
             "What decides whether a chemical may be used: restricted use, entry interval, food plants, organic "
-                + "growing, registration, uses and amount of a year. The sources on the right do not say it for this active and "
-                + "form."
+                + "growing, registration, uses and amount of a year. The sources on the right do not say it for this "
+                + "active and form."
         );
         page.Table(
             "None.",
