@@ -28,22 +28,42 @@ public static class CatalogueText
     public static string Show(ImmutableArray<CatalogueEntry> entries, int width) =>
         DocumentText.Of(entries.SelectMany((entry, at) => Record(entry, isFirst: at == 0)), width);
 
-    /// <summary>How much the knowledge holds.</summary>
-    public static string Counts(KnowledgeBase knowledge) =>
+    /// <summary>How much the knowledge holds, and what of it was checked too long ago.</summary>
+    /// <param name="knowledge">The knowledge.</param>
+    /// <param name="today">The day from which the age of a check is counted.</param>
+    public static string Counts(KnowledgeBase knowledge, DateOnly today) =>
         DocumentText.Of(
             [
                 new Paragraph($"Knowledge {knowledge.Stamp.Version}"),
                 new Paragraph(knowledge.Stamp.Hash),
                 new ItemList([
                     .. KnowledgeCatalogue.Kinds.Select(kind => new Item(
-                        Column(KnowledgeCatalogue.Of(knowledge, kind).Length),
+                        Column(KnowledgeCatalogue.Of(knowledge, kind, today).Length),
                         kind
                     )),
                     new Item(Column(knowledge.WorkedVisits.Length), "worked visits"),
                 ]).At(2),
+                .. Stale(knowledge, today),
             ],
             Page.Narrowest * 2
         );
+
+    private static IEnumerable<Block> Stale(KnowledgeBase knowledge, DateOnly today)
+    {
+        (string Id, DateOnly Checked)[] stale =
+        [
+            .. Checks.All(knowledge).Where(one => Checks.IsStale(one.Checked, today)),
+        ];
+        if (stale.Length > 0)
+            yield return new Paragraph(
+                $"{Figures.Count(stale.Length, "record was", "records were")} checked over a year ago:"
+            );
+        foreach (var day in stale.GroupBy(one => one.Checked))
+            yield return new Keyed(
+                $"checked {Checks.Told(day.Key, today)}: ",
+                string.Join(", ", day.Select(one => one.Id))
+            );
+    }
 
     private static IEnumerable<Block> Record(CatalogueEntry entry, bool isFirst) =>
         [

@@ -20,9 +20,6 @@ public static class Safety
         "Test on a few plants first and wait for the result.",
     ];
 
-    /// <summary>How long a checked value counts as fresh.</summary>
-    private const int YearsFresh = 1;
-
     /// <summary>Whether the area's advice names a chemical anywhere.</summary>
     public static bool NamesTreatment(AreaAdvice area, KnowledgeBase knowledge) =>
         area
@@ -40,11 +37,11 @@ public static class Safety
             $"confirm on the label: {string.Join(", ", fields.Select(Names.Field))} (from memory)"
         );
 
-    /// <summary>The same in fewer words: what has to be confirmed is counted.</summary>
+    /// <summary>
+    /// The same in fewer words: of what has to be confirmed the gates are named, the rest is counted.
+    /// </summary>
     public static ImmutableArray<string> BriefLinesFor(Treatment treatment, DateOnly day) =>
-        LinesFor(treatment, day, fields =>
-            $"confirm {Figures.Count(fields.Length, "value", "values")} on the label (from memory)"
-        );
+        LinesFor(treatment, day, Gates.ToConfirm);
 
     private static ImmutableArray<string> LinesFor(
         Treatment treatment,
@@ -68,14 +65,11 @@ public static class Safety
         );
         if (ToConfirm(treatment) is { IsEmpty: false } fields)
             lines.Add(confirm(fields));
-        if (IsStale(treatment, day))
-            lines.Add($"last checked {Figures.Day(treatment.Checked)}, more than a year ago: check every value again");
+        if (Checks.IsStale(treatment.Checked, day))
+            lines.Add($"last checked {Checks.Told(treatment.Checked, day)}: check every value again");
         return [.. lines];
     }
 
     /// <summary>Fields of a record whose value is from memory and has to be confirmed, in ordinal order.</summary>
     public static ImmutableArray<string> ToConfirm(Record record) => [.. record.Memory.Order(StringComparer.Ordinal)];
-
-    /// <summary>Whether the record's values were last checked more than a year before the day.</summary>
-    public static bool IsStale(Treatment treatment, DateOnly day) => treatment.Checked.AddYears(YearsFresh) < day;
 }

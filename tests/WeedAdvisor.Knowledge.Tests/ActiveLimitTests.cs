@@ -7,7 +7,8 @@ public sealed class ActiveLimitTests
     private const string File = "limits.yaml";
 
     private const string Good =
-        "- id: oxadine-yearly\n  active: oxadine\n  yearly-limit-kg-ai-ha: 2.5\n  uses-per-year: 3\n  source: [book]\n";
+        "- id: oxadine-yearly\n  active: oxadine\n  yearly-limit-kg-ai-ha: 2.5\n  uses-per-year: 3\n  "
+        + "checked: 2026-11-25\n  from: { all: book }\n";
 
     [Fact]
     public void A_limit_counts_an_active_over_all_products()
@@ -21,7 +22,7 @@ public sealed class ActiveLimitTests
     {
         const string more =
             "- id: oxadine-sprays\n  active: oxadine\n  form: spray\n  per: calendar-year\n  interval-days: 60\n  "
-            + "source: [book]\n";
+            + "checked: 2026-11-25\n  from: { all: book }\n";
         var limit = new FixtureKnowledge().With(File, Good + more).Load().Value!.ActiveLimits["oxadine-sprays"];
         Assert.Equal(("spray", true, 60m), (limit.Form, limit.IsCalendarYear, limit.IntervalDays));
     }

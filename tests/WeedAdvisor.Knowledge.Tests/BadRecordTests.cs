@@ -56,14 +56,6 @@ public sealed class BadRecordTests
     [InlineData(Weed, "distance-m: 1.6", "distance-m:", "found nothing; expected a number")]
     [InlineData(Weed, "distance-m: 1.6", "distance-m: [1.6]", "found a list; expected a number")]
     [InlineData(Weed, "underground: false", "underground: no", "found 'no'; expected one of: false, true")]
-    [InlineData(Weed, "source: [book]", "source: []", "found an empty list; expected at least one source")]
-    [InlineData(Weed, "source: [book]", "source: [bok]", "found 'bok'; expected a key of sources.yaml", 1)]
-    [InlineData(
-        Weed,
-        "memory: [spread",
-        "memory: [spraed",
-        "found 'spraed-distance-m'; expected the name of a field of a weed; did you mean 'spread-distance-m'?"
-    )]
     [InlineData(
         Weed,
         "id: liverwort",

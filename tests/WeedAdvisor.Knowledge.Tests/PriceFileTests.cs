@@ -72,7 +72,7 @@ public class PriceFileTests
     [InlineData("")]
     [InlineData("labour-rate: 5\n")]
     [InlineData("- &a { id: propane }\n")]
-    [InlineData("- { id: propane, value: 1, unit: usd-per-kg, source: [invented], hurry: yes }\n")]
+    [InlineData("- { id: propane, value: 1, unit: usd-per-kg, from: { all: invented }, hurry: yes }\n")]
     public void What_is_no_list_of_prices_is_refused(string text) => Assert.NotEmpty(Parse(text).Refusals);
 
     [Fact]
@@ -100,5 +100,5 @@ public class PriceFileTests
         PriceFile.Parse(text, "own.yaml", s_shipped);
 
     private static string Price(string id, string value, string unit) =>
-        $"- id: {id}\n  name: Mine\n  value: {value}\n  unit: {unit}\n  source: [own-books]\n";
+        $"- id: {id}\n  name: Mine\n  value: {value}\n  unit: {unit}\n  from: {{ all: own-books }}\n";
 }

@@ -15,7 +15,7 @@ public sealed class UsualNumberTests
             '\n',
             FixtureKnowledge
                 .Good.Usual.Records.Keys.Where(id => id != UsualIds.EntryHours)
-                .Select(id => $"- {{ id: {id}, name: A usual value, value: 1, source: [invented] }}")
+                .Select(id => $"- {{ id: {id}, name: A usual value, value: 1, from: {{ all: invented }} }}")
         );
         Problem problem = Assert.Single(Problems(file + "\n"));
         Assert.Equal("no usual value 'entry-hours-when-unknown'", problem.Found);
@@ -23,7 +23,7 @@ public sealed class UsualNumberTests
 
     [Fact]
     public void A_value_of_another_name_is_refused_with_the_nearest() =>
-        Assert.Contains(Problems("- { id: rounds-week, name: Rounds, value: 4, source: [invented] }\n"), problem =>
+        Assert.Contains(Problems("- { id: rounds-week, name: Rounds, value: 4, from: { all: invented } }\n"), problem =>
             problem.Found == "'rounds-week'" && problem.Nearest == "rounds-weeks"
         );
 

@@ -12,7 +12,7 @@ public sealed class WeedingParameterTests
     private static string Good { get; } =
         string.Concat(
             WeedingParameterLimits.All.Select(limits =>
-                $"- {{ id: {limits.Key}, name: A name, value: {limits.Value.Low}, source: [invented] }}\n"
+                $"- {{ id: {limits.Key}, name: A name, value: {limits.Value.Low}, from: {{ all: invented }} }}\n"
             )
         );
 
@@ -48,12 +48,11 @@ public sealed class WeedingParameterTests
     )]
     [InlineData("value: 0", "value: 8, range: [25, 8]", "found [25, 8]; expected a range with the lower number first")]
     [InlineData("value: 0", "value: 8, range: [8]", "found a list of 1; expected a range: [low, high]")]
-    [InlineData("value: 0", "value: 0, memory: [valeu]", "did you mean 'value'?")]
-    [InlineData("source: [invented]", "source: []", "expected at least one source")]
-    [InlineData("source: [invented]", "source: [hearsay]", "found 'hearsay'; expected a key of sources.yaml")]
+    [InlineData("all: invented", "all: []", "expected at least one source")]
+    [InlineData("all: invented", "all: hearsay", "found 'hearsay'; expected a key of sources.yaml")]
     public void What_is_wrong_in_it_is_told(string text, string instead, string told)
     {
-        string line = $"{Walking}, name: A name, value: 0, source: [invented] }}";
+        string line = $"{Walking}, name: A name, value: 0, from: {{ all: invented }} }}";
         Problem problem = Assert.Single(With(line, line.Replace(text, instead, StringComparison.Ordinal)).Refusals);
         Assert.Equal("weeding.yaml", problem.Where.File);
         Assert.Contains(told, problem.ToString(), StringComparison.Ordinal);
@@ -71,7 +70,7 @@ public sealed class WeedingParameterTests
     [Fact]
     public void A_parameter_twice_is_a_problem()
     {
-        string twice = Good + "- { id: seeding-weeks, name: A name, value: 1, source: [invented] }\n";
+        string twice = Good + "- { id: seeding-weeks, name: A name, value: 1, from: { all: invented } }\n";
         Problem problem = Assert.Single(new FixtureKnowledge().With("weeding.yaml", twice).Load().Refusals);
         Assert.Equal("the id 'seeding-weeks' a second time", problem.Found);
     }

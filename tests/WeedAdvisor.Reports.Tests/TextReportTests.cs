@@ -73,9 +73,9 @@ public sealed class TextReportTests
     {
         VisitAdvice later = SampleAdvice.Of(SampleAdvice.FullArea);
         later = later with { Visit = later.Visit with { Date = new DateOnly(2027, 11, 26) } };
-        Assert.Contains("more than a year", Flat(Text(later, s_full)), StringComparison.Ordinal);
+        Assert.Contains("over a year ago", Flat(Text(later, s_full)), StringComparison.Ordinal);
         later = later with { Visit = later.Visit with { Date = new DateOnly(2027, 11, 25) } };
-        Assert.DoesNotContain("more than a year", Flat(Text(later, s_full)), StringComparison.Ordinal);
+        Assert.DoesNotContain("over a year ago", Flat(Text(later, s_full)), StringComparison.Ordinal);
     }
 
     [Fact]

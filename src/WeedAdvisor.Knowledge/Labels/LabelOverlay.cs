@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.RecordReaders;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Knowledge.Labels;
@@ -63,6 +64,7 @@ public static class LabelOverlay
             ReiHours = Entry(record.ReiHours, label.EntryHours, says),
             SignalWord = label.SignalWord ?? record.SignalWord,
             Rates = label.Rates.IsEmpty ? record.Rates : label.Rates,
+            From = record.From.With(FieldsRead(record, label), SourceReader.LabelBook),
         };
         if (!label.Rates.IsEmpty)
             says.Add("the rates");
@@ -72,6 +74,24 @@ public static class LabelOverlay
         {
             Label = new LabelRead(label.Name, label.RegistrationNumber, label.Read, says.ToImmutable()),
         };
+    }
+
+    // Where both say something and the record's counts, the value is still the record's.
+    private static ImmutableHashSet<string> FieldsRead(Treatment record, ProductLabel label)
+    {
+        (string Field, bool IsRead)[] fields =
+        [
+            ("wait-after-potting-days", label.WaitAfterPottingDays is not null),
+            ("wait-bare-root-days", label.WaitBareRootDays is not null),
+            ("days-before-covering", label.DaysBeforeCovering is not null),
+            ("repeat-after-days", label.RepeatAfterDays is not null),
+            ("uses-per-year", label.UsesPerYear is not null),
+            ("yearly-limit-kg-ai-ha", label.YearlyLimitKgAiHa is not null),
+            ("water-in-within-days", label.WaterInWithinDays is not null),
+            ("signal-word", label.SignalWord is not null),
+            ("rei-hours", label.EntryHours is { } read && read >= (record.ReiHours?.High ?? 0)),
+        ];
+        return [.. fields.Where(field => field.IsRead).Select(field => field.Field)];
     }
 
     private static WordSet Named(WordSet record, WordSet label, string what, ImmutableArray<string>.Builder says)

@@ -17,8 +17,7 @@ internal static class CropReader
             IsA = WordSet.Empty,
             Traits = map.WordSet("traits", "list:crop-trait"),
             Notes = map.Texts("notes"),
-            Sources = map.Sources(),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.Crop),
         };
 }

@@ -30,9 +30,8 @@ internal static class PracticeReader
             Cautions = map.Texts("cautions"),
             Effects = map.Each("effects", "an effect", Effect),
             NotWhere = map.Texts("not-where"),
-            Sources = map.Sources(),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.Practice),
         };
 
     private static PublishedEffect Effect(MappingReader map)

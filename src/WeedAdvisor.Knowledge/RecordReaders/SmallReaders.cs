@@ -27,9 +27,8 @@ internal static class SmallReaders
             TimeZone = map.OptionalText("time-zone"),
             LastFrost = map.OptionalDayOfYear("last-frost"),
             FirstFrost = map.OptionalDayOfYear("first-frost"),
-            Sources = map.Sources(),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.Region),
         };
 
     /// <summary>A finding.</summary>
@@ -63,9 +62,8 @@ internal static class SmallReaders
             Value = map.Number("value", 0, 1_000_000),
             Unit = map.Text("unit"),
             Checked = map.OptionalDate("checked"),
-            Sources = map.Sources(),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.Number),
         };
 
     /// <summary>A yearly limit of an active: an amount, a number of uses, or both.</summary>
@@ -81,9 +79,9 @@ internal static class SmallReaders
             IsCalendarYear = map.OptionalWord("per", "words:any-12-months|calendar-year") == "calendar-year",
             Form = map.OptionalWord("form", "words:spray|granule"),
             IsUnlimited = map.OptionalFlag("unlimited"),
-            Sources = map.Sources(),
+            Checked = map.Date("checked"),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.ActiveLimit),
         };
         bool hasFigure =
             limit.KgAiHaPerYear is not null || limit.UsesPerYear is not null || limit.IntervalDays is not null;
@@ -109,9 +107,9 @@ internal static class SmallReaders
             Weed = map.Word("weed", "weeds"),
             Groups = map.WordSet("groups", "groups"),
             Note = map.OptionalText("note"),
-            Sources = map.Sources(),
+            Checked = map.Date("checked"),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.KnownResistance),
         };
 
     /// <summary>What the worked visits need not show.</summary>

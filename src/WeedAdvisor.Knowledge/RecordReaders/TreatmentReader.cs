@@ -69,8 +69,7 @@ internal static class TreatmentReader
             Cost = ActionParts.Cost(map),
             Cautions = map.Texts("cautions"),
             Checked = map.Date("checked"),
-            Sources = map.Sources(),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.Treatment),
         };
 }

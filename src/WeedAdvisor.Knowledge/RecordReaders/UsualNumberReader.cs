@@ -25,9 +25,8 @@ internal static class UsualNumberReader
             Id = id,
             Name = map.Text("name"),
             Value = map.Number("value", 0, Most),
-            Sources = map.Sources(),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.Number),
         };
     }
 

@@ -34,9 +34,8 @@ internal static class WeedReader
             LookAlikes = map.Each("look-alikes", "a look-alike", LookAlike),
             Identify = map.Text("identify"),
             Control = map.Texts("control"),
-            Sources = map.Sources(),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.Weed),
         };
 
     private static ImmutableSortedDictionary<string, ImmutableArray<int>> Emergence(MappingReader map)

@@ -42,9 +42,8 @@ internal static class WeedingParameterReader
             Name = map.Text("name"),
             Value = value,
             Range = range,
-            Sources = map.Sources(),
             Where = map.Where,
-            Memory = map.FinishWithMemory(),
+            From = map.FinishWithOrigins(ValueFields.Number),
         };
     }
 

@@ -109,6 +109,9 @@ public sealed record ActiveLimit : Record
     /// <summary>Whether it is known that nothing limits it: it may be repeated as weeds come back.</summary>
     public bool IsUnlimited { get; init; }
 
+    /// <summary>The day it was last checked against its sources.</summary>
+    public DateOnly Checked { get; init; }
+
     /// <summary>Whether the limit speaks of a treatment.</summary>
     public bool IsOn(Treatment treatment) =>
         treatment.Actives.Any(active => active.Name == Active) && (Form is null || Form == treatment.Form);
@@ -127,6 +130,9 @@ public sealed record KnownResistance : Record
 
     /// <summary>Where and how it was seen; null when not told.</summary>
     public string? Note { get; init; }
+
+    /// <summary>The day it was last checked against its sources.</summary>
+    public DateOnly Checked { get; init; }
 }
 
 /// <summary>A number that is taken for usual where nobody says it. Its id carries the unit.</summary>

@@ -6,7 +6,9 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Catalogue;
 
 /// <summary>The fields of practices and treatments.</summary>
-internal sealed class ActionFields(KnowledgeBase knowledge)
+/// <param name="knowledge">The knowledge.</param>
+/// <param name="today">The day from which the age of a check is counted.</param>
+internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
 {
     private readonly Names _names = new(knowledge);
 
@@ -81,7 +83,7 @@ internal sealed class ActionFields(KnowledgeBase knowledge)
             .Add("protective equipment", treatment.ProtectiveEquipment ?? "see the label")
             .Add("restricted use", treatment.RestrictedUse ? "yes: certified applicators only" : "no")
             .Add("status", _names.Word("status", treatment.Status))
-            .Add("last checked", Figures.Day(treatment.Checked));
+            .Add("last checked", Checks.Told(treatment.Checked, today));
 
     private Fields Common(CatalogueAction action) =>
         new Fields()

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Catalogue;
 
@@ -8,12 +9,27 @@ public static class KnowledgeCatalogue
 {
     /// <summary>The names of the catalogues.</summary>
     public static ImmutableArray<string> Kinds { get; } =
-    ["weeds", "practices", "treatments", "crops", "judgements", "questions", "findings", "sources", "regions"];
+    [
+        "weeds",
+        "practices",
+        "treatments",
+        "crops",
+        "judgements",
+        "questions",
+        "findings",
+        "sources",
+        "regions",
+        "limits",
+        "resistance",
+    ];
 
     /// <summary>The records of a catalogue, in the order of the knowledge.</summary>
-    public static ImmutableArray<CatalogueEntry> Of(KnowledgeBase knowledge, string kind)
+    /// <param name="knowledge">The knowledge.</param>
+    /// <param name="kind">The name of the catalogue.</param>
+    /// <param name="today">The day from which the age of a check is counted.</param>
+    public static ImmutableArray<CatalogueEntry> Of(KnowledgeBase knowledge, string kind, DateOnly today)
     {
-        var actions = new ActionFields(knowledge);
+        var actions = new ActionFields(knowledge, today);
         IEnumerable<CatalogueEntry> entries = kind switch
         {
             "weeds" => knowledge.Weeds.Values.Select(weed => new CatalogueEntry(kind, weed.Id, weed.Name, () =>
@@ -64,16 +80,31 @@ public static class KnowledgeCatalogue
                 region.Name,
                 () => RecordFields.Of(knowledge, region)
             )),
+            "limits" => knowledge.ActiveLimits.Values.Select(limit => new CatalogueEntry(
+                kind,
+                limit.Id,
+                limit.Active,
+                () => LimitFields.Of(knowledge, limit, today)
+            )),
+            "resistance" => knowledge.Resistance.Values.Select(one => new CatalogueEntry(
+                kind,
+                one.Id,
+                new Names(knowledge).Weed(one.Weed),
+                () => LimitFields.Of(knowledge, one, today)
+            )),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a catalogue"),
         };
         return [.. entries];
     }
 
     /// <summary>Every record with this id; different catalogues may use the same one.</summary>
-    public static ImmutableArray<CatalogueEntry> Find(KnowledgeBase knowledge, string id) =>
-        [.. Kinds.SelectMany(kind => Of(knowledge, kind)).Where(entry => entry.Id == id)];
+    /// <param name="knowledge">The knowledge.</param>
+    /// <param name="id">The id.</param>
+    /// <param name="today">The day from which the age of a check is counted.</param>
+    public static ImmutableArray<CatalogueEntry> Find(KnowledgeBase knowledge, string id, DateOnly today) =>
+        [.. Kinds.SelectMany(kind => Of(knowledge, kind, today)).Where(entry => entry.Id == id)];
 
     /// <summary>Every id of every catalogue.</summary>
     public static IEnumerable<string> Ids(KnowledgeBase knowledge) =>
-        Kinds.SelectMany(kind => Of(knowledge, kind)).Select(entry => entry.Id);
+        Kinds.SelectMany(kind => Of(knowledge, kind, default)).Select(entry => entry.Id);
 }

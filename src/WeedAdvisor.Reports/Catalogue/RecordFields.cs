@@ -87,8 +87,10 @@ internal static class RecordFields
     /// <summary>What every record ends with: sources, values from memory, and where it stands.</summary>
     public static ImmutableArray<Field> Ending(Fields fields, Record record, KnowledgeBase knowledge) =>
         fields
+            .AddEach("from", ValueSources.Of(record))
             .AddEach("source", Cited(RecordSources.Of(record), knowledge))
             .Add("from memory, not confirmed", record.Memory.Select(Names.Field))
+            .Add("looked through for it", record.From.Searched)
             .Add("stands in", record.Where.ToString())
             .Done();
 

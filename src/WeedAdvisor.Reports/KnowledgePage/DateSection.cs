@@ -6,17 +6,9 @@ namespace WeedAdvisor.Reports.KnowledgePage;
 /// <summary>Records that were last checked long before the newest ones.</summary>
 internal static class DateSection
 {
-    private const int DaysUntilStale = 365;
-
     public static void Write(Markdown page, KnowledgeBase knowledge)
     {
-        (string Id, DateOnly Checked)[] dated =
-        [
-            .. knowledge.Treatments.Values.Select(one => (one.Id, one.Checked)),
-            .. knowledge
-                .Prices.Values.Where(price => price.Checked is not null)
-                .Select(price => (price.Id, price.Checked!.Value)),
-        ];
+        (string Id, DateOnly Checked)[] dated = [.. Checks.All(knowledge)];
         page.Heading(2, "Dates");
         if (dated.Length == 0)
         {
@@ -34,9 +26,7 @@ internal static class DateSection
             "None.",
             ["record", "checked"],
             dated
-                .Where(one => newest.DayNumber - one.Checked.DayNumber > DaysUntilStale)
-                .OrderBy(one => one.Checked)
-                .ThenBy(one => one.Id, StringComparer.Ordinal)
+                .Where(one => Checks.IsStale(one.Checked, newest))
                 .Select(one => new[] { one.Id, Figures.Day(one.Checked) })
         );
     }

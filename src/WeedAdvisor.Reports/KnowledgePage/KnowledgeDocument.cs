@@ -26,6 +26,7 @@ public static class KnowledgeDocument
         LawSection.Write(page, knowledge);
         WeedGaps.Write(page, knowledge);
         TreatmentGaps.Write(page, knowledge);
+        FieldSources.Write(page, knowledge);
         MemorySection.Write(page, knowledge);
         DateSection.Write(page, knowledge);
         CitationSection.Write(page, knowledge);
@@ -43,7 +44,7 @@ public static class KnowledgeDocument
             ["catalogue", "records"],
             [
                 .. KnowledgeCatalogue.Kinds.Select(kind =>
-                    new[] { kind, Number(KnowledgeCatalogue.Of(knowledge, kind).Length) }
+                    new[] { kind, Number(KnowledgeCatalogue.Of(knowledge, kind, default).Length) }
                 ),
                 ["worked visits", Number(knowledge.WorkedVisits.Length)],
                 ["published ratings", Number(knowledge.Treatments.Values.Sum(one => one.Ratings.Length))],

@@ -56,6 +56,7 @@ public static class WhyDocument
             .. Needs(names, area, action.Id),
             .. ReasonKind.All.SelectMany(kind => Kind(names, kind.Title, [.. reasons.Where(kind.Holds)])),
             .. RecordCautions(action),
+            .. Values(action, reasons),
             .. action is Treatment treatment ? BeforeUse(treatment, day) : [],
         ];
     }
@@ -108,6 +109,15 @@ public static class WhyDocument
                     )
                     .At(2),
             ];
+
+    private static IEnumerable<Block> Values(CatalogueAction action, IEnumerable<Reason> reasons) =>
+        ValuesRead.Of(action, reasons) is { IsEmpty: false } lines
+            ?
+            [
+                Heading.Section("Where the values come from that bar it or have to be minded"),
+                ItemList.Dashes(lines.Select(Line.FromString)).At(2),
+            ]
+            : [];
 
     private static IEnumerable<Block> BeforeUse(Treatment treatment, DateOnly day) =>
         SafetyBlocks.Standing([

@@ -52,6 +52,7 @@ public static class WhyJson
         json.WriteNeeds(waiting?.Needs ?? clear?.Unless ?? [], names);
         UntilJson.Write(json, barred?.Until);
         Reason[] reasons = [.. area.AllConclusions().Where(reason => reason.Action == action.Id)];
+        json.WriteTexts("valuesFrom", ValuesRead.Of(action, reasons));
         foreach (ReasonKind kind in ReasonKind.All)
             WriteReasons(json, kind.Id, [.. reasons.Where(kind.Holds)], names);
     }

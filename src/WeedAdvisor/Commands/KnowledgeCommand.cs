@@ -37,7 +37,7 @@ internal static class KnowledgeCommand
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
-            surroundings.Out.Write(CatalogueText.Counts(knowledge));
+            surroundings.Out.Write(CatalogueText.Counts(knowledge, surroundings.Today));
             return ExitCode.Done;
         });
         return command;
@@ -60,7 +60,11 @@ internal static class KnowledgeCommand
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
-            ImmutableArray<CatalogueEntry> entries = KnowledgeCatalogue.Of(knowledge, parsed.GetRequiredValue(kind));
+            ImmutableArray<CatalogueEntry> entries = KnowledgeCatalogue.Of(
+                knowledge,
+                parsed.GetRequiredValue(kind),
+                surroundings.Today
+            );
             surroundings.Out.Write(CatalogueText.List(entries, parsed.GetValue(width)));
             return ExitCode.Done;
         });
@@ -84,15 +88,17 @@ internal static class KnowledgeCommand
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
-            surroundings.Out.Write(Record(knowledge, parsed.GetRequiredValue(id), parsed.GetValue(width)));
+            surroundings.Out.Write(
+                Record(knowledge, parsed.GetRequiredValue(id), parsed.GetValue(width), surroundings.Today)
+            );
             return ExitCode.Done;
         });
         return command;
     }
 
-    private static string Record(KnowledgeBase knowledge, string id, int width)
+    private static string Record(KnowledgeBase knowledge, string id, int width, DateOnly today)
     {
-        ImmutableArray<CatalogueEntry> entries = KnowledgeCatalogue.Find(knowledge, id);
+        ImmutableArray<CatalogueEntry> entries = KnowledgeCatalogue.Find(knowledge, id, today);
         if (entries.IsEmpty)
         {
             string hint = UsageError.DidYouMean(id, KnowledgeCatalogue.Ids(knowledge));

@@ -30,8 +30,22 @@ internal static class FixtureCatalogues
                     Flat green ribbons
                     with cups.
                   control: [Let the surface dry.]
-                  source: [book]
-                  memory: [spread-distance-m]
+                  from:
+                    kind: book
+                    life-cycle: book
+                    emergence: book
+                    base-temperature-c: book
+                    weeks-to-first-seed: book
+                    spreads-by: book
+                    spread-distance-m: memory
+                    favoured-by: book
+                    places: book
+                    needs-light: book
+                    underground: book
+                    features: book
+                    look-alikes: book
+                    identify: book
+                    control: book
 
                 """,
             ["weeds/spurge.yaml"] = """
@@ -48,7 +62,7 @@ internal static class FixtureCatalogues
                   underground: false
                   rated-as: []
                   identify: Milky sap.
-                  source: [book]
+                  from: { all: book }
 
                 """,
             ["practices/watering.yaml"] = """
@@ -71,8 +85,7 @@ internal static class FixtureCatalogues
                     - { on: all, reduction-percent: 5, source: [memory] }
                   not-where: [Under mist.]
                   cautions: [Watch for wilting.]
-                  source: [book]
-                  memory: [effects]
+                  from: { all: book }
 
                 """,
             ["treatments/oxadine-granules.yaml"] = """
@@ -116,7 +129,7 @@ internal static class FixtureCatalogues
                     - { weed: annual-grasses, grade: none, scale: three-step, source: [leaflet] }
                     - { weed: bryophytes, grade: good, scale: three-step, source: [book] }
                   status: current
-                  source: [book]
+                  from: { all: book }
                   checked: 2026-11-25
 
                 """,

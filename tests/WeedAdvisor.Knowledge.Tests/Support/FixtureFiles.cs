@@ -9,7 +9,7 @@ internal static class FixtureFiles
         Shared.Concat(FixtureCatalogues.All).ToDictionary(StringComparer.Ordinal);
 
     private static string UsualFile => string.Concat(UsualIds.All.Select(id =>
-        $"- {{ id: {id}, name: A usual value, value: 1, source: [invented] }}\n"));
+        $"- {{ id: {id}, name: A usual value, value: 1, from: {{ all: invented }} }}\n"));
 
     private static IReadOnlyDictionary<string, string> Shared => new Dictionary<string, string>
     {
@@ -129,7 +129,12 @@ internal static class FixtureFiles
             """,
         ["usual.yaml"] = UsualFile,
         ["prices.yaml"] = """
-            - { id: labour, name: An hour of labour, value: 18.50, unit: usd-per-hour, source: [invented], checked: 2026-11-25 }
+            - id: labour
+              name: An hour of labour
+              value: 18.50
+              unit: usd-per-hour
+              from: { all: invented }
+              checked: 2026-11-25
 
             """,
         ["regions.yaml"] = """
@@ -139,13 +144,18 @@ internal static class FixtureFiles
               emergence-zone: south
               mean-temperature-c: [8, 9, 12, 16, 20, 24, 26, 26, 23, 17, 12, -0.5]
               last-frost: 04-05
-              source: [invented]
+              from: { all: invented }
 
             """,
         ["crops.yaml"] = """
-            - { id: shrubs, name: Shrubs, is-a: [], traits: [woody], source: [common-practice] }
-            - { id: hollies, name: Hollies, is-a: [shrubs], traits: [woody], source: [common-practice] }
-            - { id: dwarf-hollies, name: Dwarf hollies, is-a: [hollies], traits: [], notes: [Slow.], source: [common-practice] }
+            - { id: shrubs, name: Shrubs, is-a: [], traits: [woody], from: { all: common-practice } }
+            - { id: hollies, name: Hollies, is-a: [shrubs], traits: [woody], from: { all: common-practice } }
+            - id: dwarf-hollies
+              name: Dwarf hollies
+              is-a: [hollies]
+              traits: []
+              notes: [Slow.]
+              from: { all: common-practice }
 
             """,
         ["judgements/moisture.yaml"] = """

@@ -40,7 +40,7 @@ public sealed class MoneyCommandTests
     public void A_wrong_price_ends_with_code_2_and_its_place(string id, string value, string found, string said)
     {
         CommandRun run = WithPrices(
-            $"- id: {id}\n  name: Hulls\n  value: {value}\n  unit: usd-per-m3\n  source: [own-books]\n"
+            $"- id: {id}\n  name: Hulls\n  value: {value}\n  unit: usd-per-m3\n  from: {{ all: own-books }}\n"
         );
         Assert.Equal(ExitCode.Usage, run.Code);
         string complaint = Assert.Single(run.Complaints);
@@ -53,7 +53,7 @@ public sealed class MoneyCommandTests
     public void Own_prices_are_used_and_named()
     {
         CommandRun run = WithPrices(
-            "- id: pine-bark-mini-nuggets\n  name: Bark\n  value: 99\n  unit: usd-per-m3\n  source: [own-books]\n"
+            "- id: pine-bark-mini-nuggets\n  name: Bark\n  value: 99\n  unit: usd-per-m3\n  from: { all: own-books }\n"
         );
         Assert.Equal(ExitCode.Done, run.Code);
         Assert.Contains("Your own prices: pine-bark-mini-nuggets.", run.Out, StringComparison.Ordinal);

@@ -172,8 +172,8 @@ public sealed class SeasonCommandTests
         string file = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N") + ".yaml");
         AtomicFile.Write(
             file,
-            "- id: preemergence-granules\n  name: Granules\n  value: 400\n  unit: usd-per-1000-pots\n  source: "
-                + "[own-books]\n"
+            "- id: preemergence-granules\n  name: Granules\n  value: 400\n  unit: usd-per-1000-pots\n  from: "
+                + "{ all: own-books }\n"
         );
         try
         {

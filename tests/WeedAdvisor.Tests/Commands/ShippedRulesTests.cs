@@ -66,7 +66,7 @@ public sealed class ShippedRulesTests
         KnowledgeBase knowledge = Load();
         foreach (string kind in KnowledgeCatalogue.Kinds)
         {
-            foreach (CatalogueEntry entry in KnowledgeCatalogue.Of(knowledge, kind))
+            foreach (CatalogueEntry entry in KnowledgeCatalogue.Of(knowledge, kind, new DateOnly(2026, 11, 28)))
             {
                 string text = Flat(CatalogueText.Show([entry], 80));
                 Assert.StartsWith($"{entry.Id} ({kind})", text, StringComparison.Ordinal);
