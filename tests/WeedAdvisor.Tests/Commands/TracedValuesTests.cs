@@ -38,7 +38,7 @@ public sealed class TracedValuesTests
     }
 
     /// <summary>
-    /// Ten values with the place that says them: 7 CFR 205.601 (organic), 40 CFR 152.175 and the handbook's list
+    /// Ten values with the place that says them: 7 CFR 205.601 (organic), 40 CFR 152.175 as far as it was read
     /// (restricted use), public label boxes (entry), NC State factsheets (water, amount), Newby 2007 and OSU
     /// (liverwort).
     /// </summary>
