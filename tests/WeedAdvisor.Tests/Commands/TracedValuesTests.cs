@@ -14,8 +14,8 @@ public sealed class TracedValuesTests
     private static readonly Lazy<KnowledgeBase> s_knowledge = new(() => KnowledgeFolder.Load(Repository.Rules).Value!);
 
     // Restricted use has no limit here: the federal table was read in part, and what a registration restricts is from
-    // memory for all. Entry intervals: 43 of 61 are from memory, and one in four was the aim. Public labels were read of 16 actives;
-    // where none was read, the record names what was looked through. The figure may only fall.
+    // memory for all. Entry intervals: 43 of 61 are from memory, and one in four was the aim. Public labels were read
+    // of 16 actives; where none was read, the record names what was looked through. The figure may only fall.
     [Theory]
     [InlineData("rei-hours", 0.71)]
     [InlineData("organic-ok", 0.34)]
