@@ -1,4 +1,6 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Schema;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports;
@@ -9,26 +11,31 @@ namespace WeedAdvisor.Reports;
 /// </summary>
 internal static class Gates
 {
-    private static readonly ImmutableArray<KeyValuePair<string, string>> s_words =
-    [
-        KeyValuePair.Create("restricted-use", "restricted use"),
-        KeyValuePair.Create("rei-hours", "entry interval"),
-        KeyValuePair.Create("edible-ok", "use near food plants"),
-        KeyValuePair.Create("organic-ok", "organic use"),
-        KeyValuePair.Create("status", "registration"),
-        KeyValuePair.Create("uses-per-year", "uses a year"),
-        KeyValuePair.Create("yearly-limit-kg-ai-ha", "amount a year"),
-        KeyValuePair.Create("interval-days", "days between uses"),
-    ];
+    // Where the name of the field alone would not be understood.
+    private static readonly FrozenDictionary<string, string> s_words = new Dictionary<string, string>
+    {
+        ["rei-hours"] = "entry interval",
+        ["edible-ok"] = "use near food plants",
+        ["organic-ok"] = "organic use",
+        ["status"] = "registration",
+        ["uses-per-year"] = "uses a year",
+        ["yearly-limit-kg-ai-ha"] = "amount a year",
+        ["interval-days"] = "days between uses",
+    }.ToFrozenDictionary(StringComparer.Ordinal);
 
-    /// <summary>The fields that are gates, the first to look at first.</summary>
-    public static ImmutableArray<string> All { get; } = [.. s_words.Select(one => one.Key)];
+    /// <summary>The fields that are gates in any kind of record, the first to look at first.</summary>
+    public static ImmutableArray<string> All { get; } =
+    [.. ValueFields.ByRecord.SelectMany(kind => kind.Value.Gates).Distinct(StringComparer.Ordinal)];
 
     /// <summary>What has to be confirmed on the label, in a line: the gates by name, the rest counted.</summary>
     /// <param name="fields">The fields whose value is from memory.</param>
     public static string ToConfirm(ImmutableArray<string> fields)
     {
-        string[] named = [.. s_words.Where(gate => fields.Contains(gate.Key)).Select(gate => gate.Value)];
+        string[] named =
+        [
+            .. All.Where(gate => fields.Contains(gate))
+                .Select(gate => s_words.GetValueOrDefault(gate, Names.Field(gate))),
+        ];
         int others = fields.Length - named.Length;
         if (named.Length == 0)
             return $"confirm {Figures.Count(others, "value", "values")} on the label (from memory)";

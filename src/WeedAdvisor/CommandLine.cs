@@ -39,12 +39,14 @@ public static class CommandLine
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            string line =
-                $"internal error, a fault of this program ({e.GetType().Name}: {OneLine(e.Message)}). "
-                + "Please report it with the command and the visit that led to it.";
-            return Complain(surroundings, new RefusalException(ExitCode.Internal, line));
+            return Complain(surroundings, new RefusalException(ExitCode.Internal, Fault(e)));
         }
     }
+
+    /// <summary>What a person is told of a fault of the program: one line.</summary>
+    public static string Fault(Exception fault) =>
+        $"internal error, a fault of this program ({fault.GetType().Name}: {OneLine(fault.Message)}). "
+        + "Please report it with the command and the visit that led to it.";
 
     private static int Invoke(string[] args, Surroundings surroundings)
     {

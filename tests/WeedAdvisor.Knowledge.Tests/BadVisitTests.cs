@@ -59,6 +59,10 @@ public sealed class BadVisitTests
         "weeds: [{ weed: liverwort, colour: green }]",
         "found the key 'colour'; expected keys of a weed seen: weed, stage, cover-percent"
     )]
+    [InlineData(
+        "past: [{ treatment: oxadine-granules, seasons-running: 2.5 }]",
+        "found 2.5; expected whole seasons, such as 2"
+    )]
     [InlineData("past: [{ treatment: oxadine }]", "found 'oxadine'; expected the id of a treatment: oxadine-granules")]
     [InlineData("past: [{ treatment: let-it-dry }]", "found 'let-it-dry'; expected the id of a treatment")]
     [InlineData(

@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Tests.Support;
 using WeedAdvisor.World;
 
@@ -17,6 +18,22 @@ public sealed class LocalFolderTests
         Assert.Equal(ShippedRules.Knowledge.Prices["labour-rate"].Unit, own.Prices["labour-rate"].Unit);
         Assert.Equal("local/prices.yaml", own.Prices["labour-rate"].Where.File);
         Assert.Equal(ShippedRules.Knowledge.Prices.Count, own.Prices.Count);
+    }
+
+    [Fact]
+    public void What_the_nursery_says_otherwise_is_its_own_word_and_the_rest_keeps_its_sources()
+    {
+        KnowledgeBase own = Good(
+            ("prices.yaml", "- { amends: labour-rate, value: 23 }\n"),
+            ("practices/ours.yaml", "- { amends: hand-weed-now, what: Pull it., also: { places: [peat-shed] } }\n"),
+            ("places.yaml", "- { id: peat-shed, text: the peat shed }\n")
+        );
+        Practice shipped = ShippedRules.Knowledge.Practices["hand-weed-now"],
+            ours = own.Practices["hand-weed-now"];
+        Assert.Equal(["own-folder"], own.Prices["labour-rate"].From.Of("value"));
+        Assert.Equal(["own-folder"], ours.From.Of("what"));
+        Assert.Equal([.. shipped.From.Of("places"), "own-folder"], ours.From.Of("places"));
+        Assert.Equal(shipped.From.Of("stock-stages"), ours.From.Of("stock-stages"));
     }
 
     [Fact]
@@ -61,8 +78,14 @@ public sealed class LocalFolderTests
             + "'labour-rate'?"
     )]
     [InlineData("prices.yaml", "- { amends: labour-rate, value: dear }\n", "local/prices.yaml:1:33: found 'dear'")]
-    [InlineData("crops.yaml", "- { amends: boxwood, name: Box }\n", "expected only 'also'")]
-    [InlineData("usual.yaml", "- { amends: entry-hours-when-unknown, value: 1 }\n", "it stands in for the law")]
+    [InlineData("crops.yaml", "- { amends: boxwood, name: Box }\n", "shipped ones of this kind stay")]
+    [InlineData("crops.yaml", "- { amends: boxwood, also: { is-a: [junipers] } }\n", "shipped ones of this kind stay")]
+    [InlineData(
+        "usual.yaml",
+        "- { amends: established-weeks-after-potting, value: 0 }\n",
+        "bars on chemicals hang on it"
+    )]
+    [InlineData("usual.yaml", "- { amends: entry-hours-when-unknown, value: 1 }\n", "bars on chemicals hang on it")]
     [InlineData("regions.yaml", "- { amends: east-texas, country: us }\n", "which law holds is not yours to say")]
     [InlineData("lifts.yaml", "- { bar: no-such-bar, because: x }\n", "found 'no-such-bar'")]
     [InlineData(

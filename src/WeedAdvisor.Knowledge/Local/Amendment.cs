@@ -17,13 +17,22 @@ internal static class Amendment
 
     private const string Also = "also";
 
-    // Hours that keep people out and intervals stand in for the law and the label, and a country says which law holds.
-    private static readonly ImmutableHashSet<string> s_lawful =
+    // On the others hang bars: hours that keep people out, intervals, when plants are taken to be hardened or rooted.
+    private static readonly ImmutableHashSet<string> s_ownNumbers =
     [
-        UsualIds.EntryHours,
-        UsualIds.EntryHoursOfAnything,
-        UsualIds.HoursUnaired,
-        UsualIds.UnknownInterval,
+        UsualIds.Rounds,
+        UsualIds.Pots,
+        UsualIds.PotWidth,
+        UsualIds.SpacedPots,
+        UsualIds.PlantsHurt,
+        UsualIds.Seen,
+        UsualIds.Seeding,
+        UsualIds.BlownIn,
+        UsualIds.CleanUp,
+        UsualIds.LookFrom,
+        UsualIds.LookTo,
+        UsualIds.EvenSpread,
+        UsualIds.UnevenSpread,
     ];
 
     /// <summary>The record as the nursery has it, and what may not be said of it.</summary>
@@ -51,6 +60,8 @@ internal static class Amendment
                 Put(entry);
         }
 
+        if (own.Find(AmendedOrigins.From) is null && LocalFiles.ValuesOf(role) is { } fields)
+            AmendedOrigins.Put(merged, own, own.Find(Also) as MappingNode, fields);
         return (new MappingNode(merged, own.Line, own.Column), problems.ToImmutable());
 
         Problem At(Node node, string found, string expected) =>
@@ -95,8 +106,7 @@ internal static class Amendment
     // What was expected instead; null when the key may be changed.
     private static string? Refusal(FileRole role, string id, string key) =>
         key == "id" ? "no id: it keeps that of the record it amends"
-        : LocalFiles.UseOf(role) != LocalUse.ChangeAndAdd ? "only 'also': to shipped records of this kind you may add"
         : role == FileRole.Regions && key == "country" ? "any other key: which law holds is not yours to say"
-        : role == FileRole.Usual && s_lawful.Contains(id) ? "no change: it stands in for the law or the label"
+        : role == FileRole.Usual && !s_ownNumbers.Contains(id) ? "no change: bars on chemicals hang on it"
         : null;
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Folder;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Schema;
 
 namespace WeedAdvisor.Knowledge.Local;
 
@@ -33,6 +34,17 @@ internal static class LocalFiles
 
     /// <summary>What may be done in a file of a role; null when a local folder may not hold one.</summary>
     public static LocalUse? UseOf(FileRole role) => s_uses.TryGetValue(role, out LocalUse use) ? use : null;
+
+    /// <summary>Which fields of the records of a role are values; null for files that hold no such records.</summary>
+    public static ValueFields? ValuesOf(FileRole role) =>
+        role switch
+        {
+            FileRole.Weeds => ValueFields.Weed,
+            FileRole.Practices => ValueFields.Practice,
+            FileRole.Regions => ValueFields.Region,
+            FileRole.Prices or FileRole.Usual or FileRole.Weeding => ValueFields.Number,
+            _ => null,
+        };
 
     /// <summary>
     /// What a file at this path, relative to the local folder, holds; null when it has no place there.
@@ -68,7 +80,9 @@ internal static class LocalFiles
 /// <summary>What a local file may do with the records of its kind.</summary>
 internal enum LocalUse
 {
-    /// <summary>It may add records, and add to the lists of shipped ones.</summary>
+    /// <summary>
+    /// It may add records and no more: what a chemical does to a shipped one is not the nursery's to say.
+    /// </summary>
     Add,
 
     /// <summary>It may also put other values into shipped records.</summary>

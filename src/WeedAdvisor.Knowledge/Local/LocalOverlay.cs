@@ -39,7 +39,7 @@ internal sealed class LocalOverlay
                 break;
             case SequenceNode records when file.Role != FileRole.Lifts:
                 var own = new SequenceNode(
-                    [.. records.Items.Select(item => Amended(item, file))],
+                    [.. records.Items.Select(item => Amended(item, file)).OfType<Node>()],
                     records.Line,
                     records.Column
                 );
@@ -54,27 +54,33 @@ internal sealed class LocalOverlay
         }
     }
 
-    // A record without 'amends' is a new one and stays as it is.
-    private Node Amended(Node item, PlacedFile file)
+    // A record without 'amends' is a new one and stays as it is; one that may not amend is left out.
+    private Node? Amended(Node item, PlacedFile file)
     {
         if (item is not MappingNode own || own.Find(Amendment.Key) is not { } named)
             return item;
         string id = (named as ScalarNode)?.Text ?? "";
+        if (LocalFiles.UseOf(file.Role) != LocalUse.ChangeAndAdd)
+        {
+            Report(
+                file,
+                named,
+                $"'{Amendment.Key}'",
+                "a record of your own with an 'id'; shipped ones of this kind stay"
+            );
+            return null;
+        }
+
         if (Take(file.Role, id) is not { } shipped)
         {
-            _problems.Add(
-                new Problem(
-                    new Place(file.Parsed.File, named.Line, named.Column),
-                    named.Described,
-                    "the id of a shipped record of this kind",
-                    NearestWord.Of(id, Ids(file.Role))
-                )
+            Report(
+                file,
+                named,
+                named.Described,
+                "the id of a shipped record of this kind",
+                NearestWord.Of(id, Ids(file.Role))
             );
-            return new MappingNode(
-                [.. own.Entries.Where(entry => entry.Key.Text != Amendment.Key)],
-                own.Line,
-                own.Column
-            );
+            return null;
         }
 
         (MappingNode merged, ImmutableArray<Problem> problems) = Amendment.Of(
@@ -86,6 +92,9 @@ internal sealed class LocalOverlay
         _problems.AddRange(problems);
         return merged;
     }
+
+    private void Report(PlacedFile file, Node at, string found, string expected, string? nearest = null) =>
+        _problems.Add(new Problem(new Place(file.Parsed.File, at.Line, at.Column), found, expected, nearest));
 
     // The words of a list that is there are added to it; the rest are lists of the nursery's own.
     private MappingNode NewLists(MappingNode lists)

@@ -11,12 +11,16 @@ internal static class SourceReader
     /// <summary>The key of what the grower read on his own label.</summary>
     public const string LabelBook = "label-book";
 
+    /// <summary>The key of what a nursery says in its own folder.</summary>
+    public const string OwnFolder = "own-folder";
+
     /// <summary>The keys that stand for "no published source" and need no entry.</summary>
     public static ImmutableArray<Source> Always { get; } =
     [
         new("common-practice", null, "Common practice of the trade", null, null, null, null),
         new("invented", null, "Invented for this program", null, null, null, null),
         new(LabelBook, null, "The grower's own label book", null, null, null, null),
+        new(OwnFolder, null, "The nursery's own folder", null, null, null, null),
         new("memory", null, "From memory, not confirmed", null, null, null, null),
     ];
 

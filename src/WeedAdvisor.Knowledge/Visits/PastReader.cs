@@ -38,11 +38,22 @@ internal static class PastReader
             Aired = Flag(map, "aired"),
             Drifted = Flag(map, "drifted"),
             CameThrough = Word(map, "came-through", PastWords.Amounts),
-            SeasonsRunning = (int?)Number(map, "seasons-running", 1, MostSeasons),
+            SeasonsRunning = Seasons(map),
         };
         Check(map, past);
         map.Finish();
         return past;
+    }
+
+    private static int? Seasons(MappingReader map)
+    {
+        const string Key = "seasons-running";
+        if (Number(map, Key, 1, MostSeasons) is not { } seasons)
+            return null;
+        if (seasons == decimal.Truncate(seasons))
+            return (int)seasons;
+        map.Context.Report(map.Optional(Key)!, ScalarGrammar.Write(seasons), "whole seasons, such as 2");
+        return null;
     }
 
     private static void Check(MappingReader map, PastApplication past)

@@ -94,6 +94,7 @@ public sealed record AreaWeeding(
             Missed = wishes.Missed,
         };
         string hour = FormattableString.Invariant($"${wage.Value.Value:0.##} ({Wage.Says(wage.Value.From, prices)})");
+        // The comparison runs the plan at each interval; the one it has here is only checked with the rest.
         int? present = reading.RoundsWeeks;
         Outcome<WeedingPlan, string> plan = setup.Plan(numbers.Value, present ?? 1);
         return plan.IsGood

@@ -4,7 +4,8 @@ using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Weeding;
 
-/// <summary>What an hour of labour may cost, and what is said when it is not known. All sums ask here.</summary>
+/// <summary>What an hour of labour may cost, and what is said when it is not known: of weeding, of money
+/// and of the season alike.</summary>
 public static class Wage
 {
     /// <summary>The highest, US dollars an hour.</summary>

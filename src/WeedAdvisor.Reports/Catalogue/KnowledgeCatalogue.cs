@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Catalogue;
@@ -32,69 +33,39 @@ public static class KnowledgeCatalogue
         var actions = new ActionFields(knowledge, today);
         IEnumerable<CatalogueEntry> entries = kind switch
         {
-            "weeds" => knowledge.Weeds.Values.Select(weed => new CatalogueEntry(kind, weed.Id, weed.Name, () =>
-                RecordFields.Of(knowledge, weed)
+            "weeds" => Each(knowledge.Weeds.Values, one => one.Name, one => RecordFields.Of(knowledge, one)),
+            "practices" => Each(knowledge.Practices.Values, one => one.Name, actions.Of),
+            "treatments" => Each(knowledge.Treatments.Values, one => one.Name, actions.Of),
+            "crops" => Each(knowledge.Crops.Values, one => one.Name, one => RecordFields.Of(knowledge, one)),
+            "judgements" => knowledge.Judgements.Select(one => new CatalogueEntry(kind, one.Id, one.Topic, () =>
+                JudgementFields.Of(knowledge, one)
             )),
-            "practices" => knowledge.Practices.Values.Select(practice => new CatalogueEntry(
-                kind,
-                practice.Id,
-                practice.Name,
-                () => actions.Of(practice)
+            "questions" => Each(knowledge.Questions, one => one.Ask, one => RecordFields.Of(knowledge, one)),
+            "findings" => Each(knowledge.Findings.Values, one => one.Text, one => RecordFields.Of(knowledge, one)),
+            "sources" => knowledge.Sources.Values.Select(one => new CatalogueEntry(kind, one.Key, one.Title, () =>
+                RecordFields.Of(one)
             )),
-            "treatments" => knowledge.Treatments.Values.Select(treatment => new CatalogueEntry(
-                kind,
-                treatment.Id,
-                treatment.Name,
-                () => actions.Of(treatment)
-            )),
-            "crops" => knowledge.Crops.Values.Select(crop => new CatalogueEntry(kind, crop.Id, crop.Name, () =>
-                RecordFields.Of(knowledge, crop)
-            )),
-            "judgements" => knowledge.Judgements.Select(judgement => new CatalogueEntry(
-                kind,
-                judgement.Id,
-                judgement.Topic,
-                () => JudgementFields.Of(knowledge, judgement)
-            )),
-            "questions" => knowledge.Questions.Select(question => new CatalogueEntry(
-                kind,
-                question.Id,
-                question.Ask,
-                () => RecordFields.Of(knowledge, question)
-            )),
-            "findings" => knowledge.Findings.Values.Select(finding => new CatalogueEntry(
-                kind,
-                finding.Id,
-                finding.Text,
-                () => RecordFields.Of(knowledge, finding)
-            )),
-            "sources" => knowledge.Sources.Values.Select(source => new CatalogueEntry(
-                kind,
-                source.Key,
-                source.Title,
-                () => RecordFields.Of(source)
-            )),
-            "regions" => knowledge.Regions.Values.Select(region => new CatalogueEntry(
-                kind,
-                region.Id,
-                region.Name,
-                () => RecordFields.Of(knowledge, region)
-            )),
-            "limits" => knowledge.ActiveLimits.Values.Select(limit => new CatalogueEntry(
-                kind,
-                limit.Id,
-                limit.Active,
-                () => LimitFields.Of(knowledge, limit, today)
-            )),
-            "resistance" => knowledge.Resistance.Values.Select(one => new CatalogueEntry(
-                kind,
-                one.Id,
-                new Names(knowledge).Weed(one.Weed),
-                () => LimitFields.Of(knowledge, one, today)
-            )),
+            "regions" => Each(knowledge.Regions.Values, one => one.Name, one => RecordFields.Of(knowledge, one)),
+            "limits" => Each(
+                knowledge.ActiveLimits.Values,
+                one => one.Active,
+                one => LimitFields.Of(knowledge, one, today)
+            ),
+            "resistance" => Each(
+                knowledge.Resistance.Values,
+                one => new Names(knowledge).Weed(one.Weed),
+                one => LimitFields.Of(knowledge, one, today)
+            ),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a catalogue"),
         };
         return [.. entries];
+
+        IEnumerable<CatalogueEntry> Each<T>(
+            IEnumerable<T> records,
+            Func<T, string> name,
+            Func<T, ImmutableArray<Field>> fields
+        )
+            where T : Record => records.Select(one => new CatalogueEntry(kind, one.Id, name(one), () => fields(one)));
     }
 
     /// <summary>Every record with this id; different catalogues may use the same one.</summary>

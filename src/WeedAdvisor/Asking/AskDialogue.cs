@@ -226,10 +226,7 @@ public sealed class AskDialogue
     {
         if (_session.IsSaved)
             return AskEnding.Saved;
-        string where =
-            _session.DraftPlace is { } place && _session.DraftTrouble is null
-                ? $"The answers are kept in {place} and are offered at the next start."
-                : $"The answers could not be kept: {_session.DraftTrouble ?? "there is no place for them"}.";
+        string where = _session.WhereAnswersAre;
         _lines.Say(_lines.Ended ? $"The input has ended before the visit was saved. {where}" : where);
         return _lines.Ended ? AskEnding.InputEnded : AskEnding.Left;
     }

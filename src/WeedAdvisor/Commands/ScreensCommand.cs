@@ -23,8 +23,8 @@ internal static class ScreensCommand
             new ScreenSettings(start.Store, isPlain, offers, troubles, start.Labels),
             surroundings.Error
         );
-        if (start.Session is { IsSaved: false, DraftPlace: { } place, DraftTrouble: null } && code == ExitCode.Done)
-            surroundings.Error.WriteLine($"The answers are kept in {place} and are offered at the next start.");
+        if (start.Session is { IsSaved: false, DraftPlace: not null, DraftTrouble: null } && code == ExitCode.Done)
+            surroundings.Error.WriteLine(start.Session.WhereAnswersAre);
         return code;
     }
 }

@@ -7,9 +7,6 @@ namespace WeedAdvisor.Screens;
 /// <summary>Runs the screens on a terminal.</summary>
 public static class ScreenHost
 {
-    /// <summary>Exit code when the program itself failed.</summary>
-    public const int InternalFailure = 70;
-
     /// <summary>
     /// Runs the screens until the grower leaves. The terminal is left as it was found, whatever happens.
     /// </summary>
@@ -44,20 +41,15 @@ public static class ScreenHost
             });
             before(app);
             app.Run(window);
-            return 0;
+            return ExitCode.Done;
         }
 #pragma warning disable CA1031 // The last line of defence: whatever went wrong is told after the terminal is restored.
         catch (Exception failure)
 #pragma warning restore CA1031
         {
-            error.WriteLine($"weedadvisor failed: {failure.Message}");
-            error.WriteLine(
-                session.DraftPlace is { } place && session.DraftTrouble is null
-                    ? $"The answers are kept in {place} and are offered at the next start."
-                    : "The answers could not be kept."
-            );
-            error.WriteLine(failure);
-            return InternalFailure;
+            error.WriteLine($"{CommandLine.Name}: {CommandLine.Fault(failure)}");
+            error.WriteLine(session.WhereAnswersAre);
+            return ExitCode.Internal;
         }
     }
 }

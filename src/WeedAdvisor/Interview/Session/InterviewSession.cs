@@ -78,6 +78,12 @@ public sealed partial class InterviewSession
     /// <summary>Why the last change could not be kept for recovery, in one line; null when all is well.</summary>
     public string? DraftTrouble { get; private set; }
 
+    /// <summary>Where the answers are when the program ends before they are saved, or why they are nowhere.</summary>
+    public string WhereAnswersAre =>
+        DraftPlace is { } place && DraftTrouble is null
+            ? $"The answers are kept in {place} and are offered at the next start."
+            : $"The answers could not be kept: {DraftTrouble ?? "there is no place for them"}.";
+
     /// <summary>Raised after every change of answers, area or question.</summary>
     public event Action? Changed;
 
