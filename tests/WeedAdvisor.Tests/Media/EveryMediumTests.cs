@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using System.Xml.Linq;
 using WeedAdvisor.Reports.Tests.Documents;
@@ -9,6 +10,7 @@ namespace WeedAdvisor.Tests.Media;
 /// <summary>Every command that reports has every medium, and all of them say the same.</summary>
 public sealed class EveryMediumTests
 {
+    private static readonly ConcurrentDictionary<string, string> s_told = new(StringComparer.Ordinal);
     private static readonly string s_rules = Repository.Rules;
     private static readonly string s_demo = Path.Combine(s_rules, "visits", "demo-spring.yaml");
 
@@ -106,10 +108,12 @@ public sealed class EveryMediumTests
         return figures;
     }
 
-    private static string Run(string[] command, string format)
-    {
-        CommandRun run = CommandRun.Of([.. command, "--format", format, "--knowledge", s_rules]);
-        Assert.Equal(ExitCode.Done, run.Code);
-        return run.Out;
-    }
+    // The same line is asked in several tests; a plan of a year takes a second.
+    private static string Run(string[] command, string format) =>
+        s_told.GetOrAdd(string.Join('\n', [.. command, format]), _ =>
+        {
+            CommandRun run = CommandRun.Of([.. command, "--format", format, "--knowledge", s_rules]);
+            Assert.Equal(ExitCode.Done, run.Code);
+            return run.Out;
+        });
 }

@@ -40,7 +40,7 @@ public sealed class AllowedDaysTests
                             );
                     }
                 },
-                iter: Sizes.Of(4, 200),
+                iter: Sizes.Of(2, 200),
                 threads: 1
             );
 
