@@ -57,6 +57,9 @@ public sealed record KnowledgeBase
     /// <summary>What the worked visits need not show, each with its reason; in the order of the file.</summary>
     public ImmutableArray<NotShown> NotShown { get; init; } = [];
 
+    /// <summary>Tables of ratings, one a source; what they say stands with the treatments too.</summary>
+    public ImmutableArray<RatingTable> RatingTables { get; init; } = [];
+
     /// <summary>Yearly limits of actives over all products that hold them, by id.</summary>
     public ImmutableSortedDictionary<string, ActiveLimit> ActiveLimits { get; init; } =
         ImmutableSortedDictionary.Create<string, ActiveLimit>(StringComparer.Ordinal);

@@ -15,10 +15,11 @@ public static class Checks
     public static string Told(DateOnly check, DateOnly today) =>
         $"{Figures.Day(check)}{(IsStale(check, today) ? ", over a year ago" : "")}";
 
-    /// <summary>Every record that carries the day of its check, oldest first.</summary>
+    /// <summary>Every record and table that carries the day of its check, oldest first.</summary>
     public static IEnumerable<(string Id, DateOnly Checked)> All(KnowledgeBase knowledge) =>
         knowledge
             .Treatments.Values.Select(one => (one.Id, one.Checked))
+            .Concat(knowledge.RatingTables.Select(one => (one.Id, one.Checked)))
             .Concat(knowledge.ActiveLimits.Values.Select(one => (one.Id, one.Checked)))
             .Concat(knowledge.Resistance.Values.Select(one => (one.Id, one.Checked)))
             .Concat(

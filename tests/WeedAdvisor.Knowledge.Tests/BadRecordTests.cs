@@ -131,18 +131,6 @@ public sealed class BadRecordTests
     )]
     [InlineData(
         Treatment,
-        "weed: bryophytes",
-        "weed: mosses",
-        "found 'mosses'; expected a weed, a weed kind, or an id under which weeds are rated"
-    )]
-    [InlineData(
-        Treatment,
-        "grade: none",
-        "grade: nine",
-        "found 'nine'; expected a grade: good, none; did you mean 'none'?"
-    )]
-    [InlineData(
-        Treatment,
         "stock-stages: [established]",
         "stock-stages: []",
         "found no word under 'stock-stages'; expected at least one answer to 'stock'"

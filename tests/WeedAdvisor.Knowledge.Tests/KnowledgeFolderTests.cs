@@ -42,7 +42,7 @@ public sealed class KnowledgeFolderTests
         Assert.Equal(new Span(24, 24), treatment.ReiHours);
         Assert.Equal(new Strength(2, "percent"), treatment.Strength);
         Assert.Equal(new Span(100, 100), Assert.Single(treatment.Rates).Product);
-        Assert.Equal(["spurge", "annual-grasses", "bryophytes"], treatment.Ratings.Select(rating => rating.On));
+        Assert.Equal(["spurge", "bryophytes", "annual-grasses"], treatment.Ratings.Select(rating => rating.On));
         Assert.Equal(new DateOnly(2026, 11, 25), treatment.Checked);
         Assert.True(treatment.ReachesCrop);
         Assert.Null(treatment.Cost);

@@ -159,7 +159,10 @@ public static class SmallKnowledge
             CropsTolerant = WordSet.Of(tolerant),
             CropsHurt = WordSet.Of(hurt),
             WaitAfterPottingDays = wait,
-            Ratings = [.. ratings.Select(rating => new Rating(rating.Weed, rating.Grade, "s", null, s_source, null))],
+            Ratings =
+            [
+                .. ratings.Select(rating => new Rating(rating.Weed, rating.Grade, "s", rating.Grade, s_source, null)),
+            ],
         };
 
     private static ScaleStep Step(string id, decimal low, decimal high) =>

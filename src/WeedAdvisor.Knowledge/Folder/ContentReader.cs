@@ -56,6 +56,7 @@ internal sealed class ContentReader(Lexicon lexicon)
             FileRole.Weeds => Records(file, "a weed", WeedReader.Read),
             FileRole.Practices => Records(file, "a practice", PracticeReader.Read),
             FileRole.Treatments => Records(file, "a treatment", TreatmentReader.Read),
+            FileRole.Ratings => Whole(file, RatingTableReader.Read),
             FileRole.Judgements => Records(file, "a judgement", new JudgementReader(Topic(file.File), Site).Read),
             FileRole.Law => Whole(file, new LawReader(LawReader.CountryOf(file.File), Site).Read),
             FileRole.Visits => Whole(file, Visit),

@@ -54,6 +54,9 @@ internal enum FileRole
     /// <summary>Treatments.</summary>
     Treatments,
 
+    /// <summary>Tables of ratings, one a source.</summary>
+    Ratings,
+
     /// <summary>Judgements.</summary>
     Judgements,
 

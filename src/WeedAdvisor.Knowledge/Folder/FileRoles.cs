@@ -11,6 +11,7 @@ internal static class FileRoles
         "judgements",
         "law",
         "practices",
+        "ratings",
         "treatments",
         "visits",
         "vocabulary",
@@ -60,6 +61,7 @@ internal static class FileRoles
             is FileRole.Judgements
                 or FileRole.Law
                 or FileRole.Practices
+                or FileRole.Ratings
                 or FileRole.Treatments
                 or FileRole.Visits
                 or FileRole.Vocabulary
@@ -108,6 +110,7 @@ internal static class FileRoles
             "judgements" => FileRole.Judgements,
             "law" => FileRole.Law,
             "practices" => FileRole.Practices,
+            "ratings" => FileRole.Ratings,
             "treatments" => FileRole.Treatments,
             "visits" => FileRole.Visits,
             "vocabulary" => FileRole.Vocabulary,

@@ -33,6 +33,8 @@ internal sealed class WholeFolder
         _problems.AddRange(QuestionKinds.Wrong(All<Question>()));
         CatalogueAction[] actions = [.. All<CatalogueAction>()];
         ReportRepeats(actions);
+        RatingTable[] ratings = [.. All<RatingTable>()];
+        _problems.AddRange(RatingsOfTreatments.Repeated(ratings));
         _problems.AddRange(UsualNumberReader.MissingFrom(FileRoles.Usual, All<UsualNumber>()));
         _problems.AddRange(WeedingParameterReader.MissingFrom(All<WeedingParameter>()));
         Judgement[] judgements =
@@ -55,7 +57,12 @@ internal sealed class WholeFolder
             Weeds = Catalogue<Weed>(),
             Crops = CropAncestry.Of(Catalogue<Crop>(), _problems),
             Practices = ById(actions.OfType<Practice>(), action => action.Id),
-            Treatments = ById(actions.OfType<Treatment>(), action => action.Id),
+            Treatments = RatingsOfTreatments.Put(
+                ById(actions.OfType<Treatment>(), action => action.Id),
+                ratings,
+                lists
+            ),
+            RatingTables = [.. ratings],
             Regions = Catalogue<Region>(),
             Findings = Catalogue<FindingText>(),
             Scale = Catalogue<ScaleStep>(),

@@ -28,6 +28,7 @@ internal static class LocalFiles
         [FileRole.Weeding] = LocalUse.ChangeAndAdd,
         [FileRole.Crops] = LocalUse.Add,
         [FileRole.Judgements] = LocalUse.Add,
+        [FileRole.Ratings] = LocalUse.Add,
         [FileRole.Vocabulary] = LocalUse.Add,
         [FileRole.Sources] = LocalUse.Add,
     }.ToImmutableDictionary();
@@ -61,7 +62,7 @@ internal static class LocalFiles
     public static Problem Unplaced(string path)
     {
         string[] expected = ["crops.yaml", Lifts, Places, "prices.yaml", "regions.yaml", "usual.yaml", "weeding.yaml"];
-        string[] folders = ["judgements", "practices", "vocabulary", "weeds"];
+        string[] folders = ["judgements", "practices", "ratings", "vocabulary", "weeds"];
         string why = FileRoles.Of(path) switch
         {
             FileRole.Treatments => "a file of chemicals: what your label says goes into the label book",

@@ -68,21 +68,6 @@ internal static class TreatmentParts
         return rate;
     }
 
-    /// <summary>A published rating.</summary>
-    public static Rating Rating(MappingReader map)
-    {
-        var rating = new Rating(
-            map.Word("weed", "targets"),
-            map.Word("grade", "grades"),
-            map.Word("scale", "list:rating-scale"),
-            map.OptionalText("raw"),
-            map.Sources(),
-            map.OptionalText("note")
-        );
-        map.Finish();
-        return rating;
-    }
-
     /// <summary>How strong the product kind is, or null.</summary>
     public static Strength? Strength(MappingReader map)
     {

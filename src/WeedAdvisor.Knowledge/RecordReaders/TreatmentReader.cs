@@ -12,6 +12,7 @@ internal static class TreatmentReader
     /// <summary>A treatment.</summary>
     public static Treatment Read(MappingReader map)
     {
+        map.Moved("ratings", "them in ratings/, in the table of the source that prints them");
         Treatment treatment = Fields(map);
         TreatmentParts.CheckShares(map, treatment);
         return treatment;
@@ -64,7 +65,6 @@ internal static class TreatmentReader
             ProtectiveEquipment = map.OptionalText("protective-equipment"),
             NeedsEquipment = map.WordSet("needs-equipment", "answers:equipment"),
             RestrictedUse = map.Flag("restricted-use"),
-            Ratings = map.Each("ratings", "a rating", TreatmentParts.Rating),
             Status = map.Word("status", "list:status"),
             Cost = ActionParts.Cost(map),
             Cautions = map.Texts("cautions"),

@@ -64,6 +64,12 @@ public sealed class Origins
             Searched = Searched,
         };
 
+    /// <summary>The same with the sources of one more field whose rows name their own.</summary>
+    /// <param name="more">The field and the sources of all its rows.</param>
+    /// <param name="order">The fields with rows, in the order in which they are told.</param>
+    public Origins WithRows(FieldSource more, ImmutableArray<string> order) =>
+        new(Values, [.. Rows.Add(more).OrderBy(row => order.IndexOf(row.Field))]) { Searched = Searched };
+
     /// <summary>The sources of a field; none when the record does not hold it.</summary>
     public ImmutableArray<string> Of(string field)
     {

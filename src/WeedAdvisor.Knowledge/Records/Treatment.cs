@@ -121,7 +121,7 @@ public sealed record Treatment : CatalogueAction
     /// <summary>Whether only certified applicators may use it.</summary>
     public required bool RestrictedUse { get; init; }
 
-    /// <summary>Published ratings, one entry for each.</summary>
+    /// <summary>Ratings, one entry for each that a table of a source holds.</summary>
     public ImmutableArray<Rating> Ratings { get; init; } = [];
 
     /// <summary>Word of list <c>status</c>.</summary>
@@ -153,7 +153,7 @@ public sealed record Rating(
     string On,
     string Grade,
     string Scale,
-    string? Raw,
+    string Raw,
     ImmutableArray<string> Sources,
     string? Note
 );

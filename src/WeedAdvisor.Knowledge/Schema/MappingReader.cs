@@ -14,6 +14,7 @@ internal sealed partial class MappingReader
     private readonly MappingNode _map;
     private readonly string _what;
     private readonly List<string> _declared = [];
+    private readonly List<string> _moved = [];
 
     /// <summary>A reader of the map, which is called <paramref name="what"/> in problems.</summary>
     public MappingReader(MappingNode map, ReadContext context, string what)
@@ -61,13 +62,21 @@ internal sealed partial class MappingReader
         return value;
     }
 
+    /// <summary>Reports the key, if it is there, and where its content belongs.</summary>
+    public void Moved(string key, string expected)
+    {
+        _moved.Add(key);
+        if (_map.Entries.FirstOrDefault(entry => entry.Key.Text == key) is { } entry)
+            Context.Report(entry.Key, $"the key '{key}' in {_what}", expected);
+    }
+
     /// <summary>Reports the keys that nobody asked for. To be called when everything else has been read.</summary>
     public void Finish()
     {
         foreach (Entry entry in _map.Entries)
         {
             string key = entry.Key.Text;
-            if (!_declared.Contains(key))
+            if (!_declared.Contains(key) && !_moved.Contains(key))
                 Context.Report(
                     entry.Key,
                     $"the key '{key}'",

@@ -42,6 +42,7 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
         AddHandling(fields, treatment);
         fields.AddEach("rating", treatment.Ratings.Select(Rating));
         fields.AddEach("scale", treatment.Ratings.Select(rating => rating.Scale).Distinct().Select(Scale));
+        fields.AddEach("table last checked", StaleTables(treatment));
         fields.AddEach("before any chemical", Safety.StandingLines);
         return RecordFields.Ending(fields, treatment, knowledge);
     }
@@ -119,10 +120,15 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
 
     private static string Rating(Rating rating)
     {
-        string raw = rating.Raw is { } text ? $", published as '{text}'" : "";
         string note = rating.Note is { } words ? $" ({words})" : "";
-        return $"{rating.On}: {rating.Grade}{raw} on {rating.Scale}{note}{Figures.Keys(rating.Sources)}";
+        return $"{rating.On}: {rating.Grade}, published as '{rating.Raw}' on {rating.Scale}{note}{Figures.Keys(rating.Sources)}";
     }
+
+    private IEnumerable<string> StaleTables(Treatment treatment) =>
+        knowledge
+            .RatingTables.Where(table => Checks.IsStale(table.Checked, today))
+            .Where(table => table.Rows.Any(row => row.Treatment == treatment.Id))
+            .Select(table => $"{table.Id}, {Checks.Told(table.Checked, today)}");
 
     private string Scale(string scale) => $"{scale}: {_names.Word("rating-scale", scale)}";
 

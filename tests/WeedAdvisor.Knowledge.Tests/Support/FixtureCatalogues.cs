@@ -124,13 +124,25 @@ internal static class FixtureCatalogues
                   protective-equipment: Gloves.
                   needs-equipment: [spreader]
                   restricted-use: false
-                  ratings:
-                    - { weed: spurge, grade: good, scale: three-step, raw: G, source: [book] }
-                    - { weed: annual-grasses, grade: none, scale: three-step, source: [leaflet] }
-                    - { weed: bryophytes, grade: good, scale: three-step, source: [book] }
                   status: current
                   from: { all: book }
                   checked: 2026-11-25
+
+                """,
+            ["ratings/book.yaml"] = """
+                source: book
+                scale: three-step
+                checked: 2026-11-24
+                ratings:
+                  - { treatments: [oxadine-granules], weeds: [spurge, bryophytes], grade: good, raw: G }
+
+                """,
+            ["ratings/leaflet.yaml"] = """
+                source: leaflet
+                scale: three-step
+                checked: 2026-11-25
+                ratings:
+                  - { treatments: [oxadine-granules], weeds: [annual-grasses], grade: none, raw: "-" }
 
                 """,
         };

@@ -114,6 +114,7 @@ public sealed class TracedValuesTests
         var today = DateOnly.Parse(day, System.Globalization.CultureInfo.InvariantCulture);
         string check = Reports.CatalogueText.Counts(s_knowledge.Value, today);
         Assert.Equal(isOld, check.Contains("over a year ago", StringComparison.Ordinal));
+        Assert.Equal(isOld, check.Contains("ratings/cw-spurge", StringComparison.Ordinal));
         foreach (string id in new[] { "oxadiazon-granule", "isoxaben-yearly" })
         {
             string text = Reports.CatalogueText.Show(
@@ -122,6 +123,10 @@ public sealed class TracedValuesTests
             );
             Assert.Contains("last checked: 2026-", text, StringComparison.Ordinal);
             Assert.Equal(isOld, text.Contains(", over a year ago", StringComparison.Ordinal));
+            Assert.Equal(
+                isOld && id == "oxadiazon-granule",
+                text.Contains("ratings/cw-spurge, 2026-", StringComparison.Ordinal)
+            );
         }
     }
 
