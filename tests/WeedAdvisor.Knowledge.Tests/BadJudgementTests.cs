@@ -27,7 +27,7 @@ public sealed class BadJudgementTests
     )]
     [InlineData(
         "site: { place: { has: house } }",
-        "found 'has' on 'place', which is not a set; expected a word, a list of words, or 'not'"
+        "found 'has' on 'place'; expected 'place: house': 'place' is not a set"
     )]
     [InlineData("site: { place: { at-least: 3 } }", "found 'at-least' on 'place', which is not a number")]
     [InlineData("site: { place: { between: [1, 2] } }", "found 'between' on 'place', which is not a number")]
@@ -51,8 +51,8 @@ public sealed class BadJudgementTests
     [InlineData("weed: { up: yes }", "found 'yes'; expected one of: false, true")]
     [InlineData("weed: { cover-percent: { at-least: 120 } }", "found 120; expected a number from 0 to 100")]
     [InlineData("weed: { colour: green }", "found 'colour'; expected something that a weed pattern can test")]
-    [InlineData("past: { groups: 15 }", "found '15'; expected a site-of-action group of a treatment: 14")]
-    [InlineData("past: { actives: oxadin }", "did you mean 'oxadine'?")]
+    [InlineData("past: { groups: { has: 15 } }", "found '15'; expected a site-of-action group of a treatment: 14")]
+    [InlineData("past: { actives: { has: oxadin } }", "did you mean 'oxadine'?")]
     [InlineData("crop: { id: $crop }", "found the variable $crop, bound and never used")]
     [InlineData("crop: { is-a: { has: $crop } }", "found the variable $crop before it is bound")]
     [InlineData("none: { crop: { id: $crop } }", "found the variable $crop before it is bound")]

@@ -44,11 +44,11 @@ public sealed class JudgementReadingTests
     [InlineData("site: { days-since-potting: { less-than: 14 } }", "LessThan 14")]
     [InlineData("weed: { up: true }", "Word true")]
     [InlineData("weed: { kind: [broadleaf, bryophyte] }", "Word broadleaf, bryophyte")]
-    [InlineData("weed: { rated-as: annual-grasses }", "Word annual-grasses")]
-    [InlineData("crop: { is-a: hollies }", "Word hollies")]
+    [InlineData("weed: { rated-as: { has: annual-grasses } }", "Word annual-grasses")]
+    [InlineData("crop: { is-a: { has: hollies } }", "Word hollies")]
     [InlineData("past: { result: [injury, escapes] }", "Word escapes, injury")]
-    [InlineData("past: { groups: \"14\" }", "Word 14")]
-    [InlineData("past: { actives: oxadine }", "Word oxadine")]
+    [InlineData("past: { groups: { has: \"14\" } }", "Word 14")]
+    [InlineData("past: { actives: { has: oxadine } }", "Word oxadine")]
     public void A_test_is_read(string pattern, string expected) =>
         Assert.Equal([expected], Tests(Read("caution: Beware.\n  because: So.", pattern).When[0]));
 
