@@ -42,7 +42,9 @@ public static class AttributeSchema
     /// </summary>
     public static ImmutableArray<AttributeDefinition> DerivedSite { get; } =
     [
-        new("month", AttributeShape.Number),
+        new("season", AttributeShape.Word, Climate.Seasons),
+        new("mean-c", AttributeShape.Number),
+        new("warming", AttributeShape.Flag),
         new("days-since-potting", AttributeShape.Number),
         new("days-to-covering", AttributeShape.Number),
         new("enclosed", AttributeShape.Word, "words:yes|no"),

@@ -163,7 +163,7 @@ internal static class FixtureFiles
             - id: liverwort-is-fed-in-wet-houses
               when:
                 - weed: { id: liverwort, cover-percent: { at-least: 5, less-than: 50 } }
-                - site: { place: [house, yard], month: { not: [6, 7] } }
+                - site: { place: [house, yard], season: { not: summer } }
                 - finding: { id: surface-stays-wet }
               finding: { id: liverwort-is-being-fed, certainty: 0.9 }
               because: "{weed} lives on water."
