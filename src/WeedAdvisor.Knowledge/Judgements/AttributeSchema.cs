@@ -99,6 +99,7 @@ public static class AttributeSchema
     [
         .. Action,
         new("kind", AttributeShape.Word, "list:practice-kind"),
+        new("tags", AttributeShape.WordSet, "list:practice-tag"),
         new("works-on", AttributeShape.Word, "list:works-on"),
         new("enclosed-ok", AttributeShape.Flag),
     ];

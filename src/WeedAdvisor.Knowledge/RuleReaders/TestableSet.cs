@@ -54,11 +54,11 @@ internal sealed class TestableSet
             asked.Concat(derived).DistinctBy(testable => testable.Definition.Name),
             questions
                 .Where(question => Asked(question) is null)
-                .DistinctBy(question => question.Id)
                 .Select(question => (question.Id, Instead: Elsewhere(question.Kind)))
                 .Append(
                     (Id: "month", Instead: "'season', 'mean-c' or 'warming': a month is not the same season everywhere")
                 )
+                .DistinctBy(one => one.Id)
                 .ToDictionary(one => one.Id, one => one.Instead, StringComparer.Ordinal)
         );
     }

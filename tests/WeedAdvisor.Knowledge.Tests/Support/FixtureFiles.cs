@@ -34,6 +34,7 @@ internal static class FixtureFiles
             law-topic: { who-may-apply: who may spray, register: which products are registered }
             life-cycle: { perennial: lives for years, summer-annual: comes up in spring }
             practice-kind: { hygiene: hygiene, watering: watering }
+            practice-tag: { waters-less: waters less, dark-layer: keeps the surface dark }
             question-group: { place: the place, crop: the crop }
             rated-only: { annual-grasses: annual grasses as a group }
             rating-scale: { three-step: "good, fair, poor" }
