@@ -66,7 +66,7 @@ public sealed class BadConsequenceTests
             Rule.Load(
                 $"{Support}\n  because: \"{because}\"",
                 "weed: { places: $place }",
-                "practice: { places: $place }",
+                "practice: { places: { has: $place } }",
                 "any: { crop: {} }"
             )
         );

@@ -27,14 +27,14 @@ public sealed class BadJudgementTests
     )]
     [InlineData(
         "site: { place: { has: house } }",
-        "found 'has' on 'place', which is not a set; expected a word, a list of words, or 'not'"
+        "found 'has' on 'place'; expected 'place: house': 'place' is not a set"
     )]
     [InlineData("site: { place: { at-least: 3 } }", "found 'at-least' on 'place', which is not a number")]
     [InlineData("site: { place: { between: [1, 2] } }", "found 'between' on 'place', which is not a number")]
     [InlineData("site: { place: }", "found nothing; expected a word")]
     [InlineData("site: { place: [[house]] }", "found a list; expected a word")]
-    [InlineData("site: { month: march }", "found 'march'; expected a number: 'month' is one")]
-    [InlineData("site: { month: 13 }", "found 13; expected a number from 1 to 12")]
+    [InlineData("site: { mean-c: warm }", "found 'warm'; expected a number: 'mean-c' is one")]
+    [InlineData("site: { mean-c: 130 }", "found 130; expected a number from -40 to 45")]
     [InlineData("site: { mulch-depth: { at-least: 31 } }", "found 31; expected a number from 0 to 30")]
     [InlineData("site: { mulch-depth: { between: [5, 1] } }", "found [5, 1]; expected the lower number first")]
     [InlineData("site: { mulch-depth: { between: 5 } }", "found '5'; expected two numbers: [low, high]")]
@@ -43,6 +43,7 @@ public sealed class BadJudgementTests
         "site: { potted-on: 2026-01-01 }",
         "found 'potted-on'; expected the number of days that follows from the date, such as 'days-since-potting'"
     )]
+    [InlineData("site: { month: [6, 7] }", "found 'month'; expected 'season', 'mean-c' or 'warming'")]
     [InlineData("site: { crops: hollies }", "found 'crops'; expected a 'crop:' pattern")]
     [InlineData("site: { weeds: liverwort }", "found 'weeds'; expected a 'weed:' pattern")]
     [InlineData("site: { past: oxadine-granules }", "found 'past'; expected a 'past:' pattern")]
@@ -51,8 +52,8 @@ public sealed class BadJudgementTests
     [InlineData("weed: { up: yes }", "found 'yes'; expected one of: false, true")]
     [InlineData("weed: { cover-percent: { at-least: 120 } }", "found 120; expected a number from 0 to 100")]
     [InlineData("weed: { colour: green }", "found 'colour'; expected something that a weed pattern can test")]
-    [InlineData("past: { groups: 15 }", "found '15'; expected a site-of-action group of a treatment: 14")]
-    [InlineData("past: { actives: oxadin }", "did you mean 'oxadine'?")]
+    [InlineData("past: { groups: { has: 15 } }", "found '15'; expected a site-of-action group of a treatment: 14")]
+    [InlineData("past: { actives: { has: oxadin } }", "did you mean 'oxadine'?")]
     [InlineData("crop: { id: $crop }", "found the variable $crop, bound and never used")]
     [InlineData("crop: { is-a: { has: $crop } }", "found the variable $crop before it is bound")]
     [InlineData("none: { crop: { id: $crop } }", "found the variable $crop before it is bound")]
@@ -63,7 +64,7 @@ public sealed class BadJudgementTests
     [InlineData("site: { mulch-depth: { at-least: $x } }", "found the variable $x before it is bound")]
     [InlineData("site: { place: [house, $x] }", "found '$x'; expected a word; a variable stands alone, not in a list")]
     [InlineData(
-        "site: { month: $m, place: $m }",
+        "site: { mean-c: $m, place: $m }",
         "found $m, which holds a number; expected a variable that holds words"
     )]
     [InlineData(

@@ -228,8 +228,8 @@ public sealed class BadRecordTests
     [InlineData(
         "questions.yaml",
         "id: mulch-depth",
-        "id: month",
-        "found a question 'month'; expected an id that is not worked out from the answers",
+        "id: season",
+        "found a question 'season'; expected an id that is not worked out from the answers",
         0
     )]
     [InlineData("questions.yaml", "between: [0, 30]", "past-only: true", "found a question without 'between'", 0)]

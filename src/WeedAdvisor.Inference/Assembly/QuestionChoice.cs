@@ -10,7 +10,8 @@ namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
 /// Chooses the question whose answer settles most of what is still possible. A conclusion that waits for several
-/// answers counts in equal parts for each. What concerns an action that is barred anyway does not count.
+/// answers counts in equal parts for each. What concerns an action that is barred anyway does not count, and a rule that
+/// says one caution with many actions counts once: else the caution of all chemicals would outweigh what clears them.
 /// </summary>
 internal sealed class QuestionChoice(KnowledgeBase knowledge)
 {
@@ -29,16 +30,25 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         HashSet<string> barred = [.. cases.Where(one => one.IsBarred).Select(one => one.Action)];
         var score = new Dictionary<string, double>(StringComparer.Ordinal);
         var settles = new Dictionary<string, int>(StringComparer.Ordinal);
+        var cautions = new Dictionary<(string Rule, string Need), double>();
         foreach (Conclusion conclusion in conclusions)
         {
             if (conclusion.IsCertain || (conclusion.Action is { } action && barred.Contains(action.Id)))
                 continue;
             foreach (Need need in conclusion.Needs.Where(need => need.Kind == NeedKind.Question))
             {
-                score[need.Id] = score.GetValueOrDefault(need.Id) + WeightOf(conclusion) / conclusion.Needs.Length;
                 settles[need.Id] = settles.GetValueOrDefault(need.Id) + 1;
+                double share = WeightOf(conclusion) / conclusion.Needs.Length;
+                (string, string) said = (conclusion.Judgement.Id, need.Id);
+                if (conclusion.Judgement.Then is Consequence.Caution)
+                    cautions[said] = Math.Max(share, cautions.GetValueOrDefault(said));
+                else
+                    score[need.Id] = score.GetValueOrDefault(need.Id) + share;
             }
         }
+
+        foreach (((_, string need), double share) in cautions.OrderBy(pair => pair.Key))
+            score[need] = score.GetValueOrDefault(need) + share;
 
         Question? next = score
             .Keys.Select(id => _questions.GetValueOrDefault(id))

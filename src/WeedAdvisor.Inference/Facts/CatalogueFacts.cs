@@ -23,6 +23,7 @@ internal static class CatalogueFacts
     {
         Dictionary<string, Reading> readings = Common(practice, "practice");
         readings["kind"] = Reading.Of(practice.Kind);
+        readings["tags"] = Reading.Of(practice.Tags);
         readings["works-on"] = Reading.Of(practice.WorksOn);
         readings["enclosed-ok"] = Reading.Of(practice.EnclosedOk);
         return new PracticeFact(practice.Id, practice.Name, readings);

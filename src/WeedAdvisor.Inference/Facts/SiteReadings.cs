@@ -23,11 +23,7 @@ internal static class SiteReadings
             readings[question.Id] = ReadingOf(question, knowledge, looked, readings);
 
         Region? region = RegionOf(knowledge, readings);
-        // Rules name months of the north; where nobody says the place it is taken to lie there.
-        readings["month"] = Reading.Of(region.HemisphereOrNorth().NorthernMonth(date.Month));
-        readings["months-of"] = region is { BorrowsMonths: true } borrows
-            ? Reading.Of(borrows.EmergenceZone)
-            : Reading.Absent;
+        ClimateReadings.AddTo(readings, region, date);
         readings["days-since-potting"] = Days(readings, QuestionIds.PottedOn, -1);
         readings["days-to-covering"] = Days(readings, QuestionIds.CoveringDate, +1);
         readings["enclosed"] = Enclosed(knowledge, readings);

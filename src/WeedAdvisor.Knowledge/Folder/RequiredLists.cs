@@ -20,6 +20,7 @@ internal static class RequiredLists
         "law-topic",
         "life-cycle",
         "practice-kind",
+        "practice-tag",
         "question-group",
         "rating-scale",
         "role",

@@ -42,7 +42,9 @@ public static class AttributeSchema
     /// </summary>
     public static ImmutableArray<AttributeDefinition> DerivedSite { get; } =
     [
-        new("month", AttributeShape.Number),
+        new("season", AttributeShape.Word, Climate.Seasons),
+        new("mean-c", AttributeShape.Number),
+        new("warming", AttributeShape.Flag),
         new("days-since-potting", AttributeShape.Number),
         new("days-to-covering", AttributeShape.Number),
         new("enclosed", AttributeShape.Word, "words:yes|no"),
@@ -97,6 +99,7 @@ public static class AttributeSchema
     [
         .. Action,
         new("kind", AttributeShape.Word, "list:practice-kind"),
+        new("tags", AttributeShape.WordSet, "list:practice-tag"),
         new("works-on", AttributeShape.Word, "list:works-on"),
         new("enclosed-ok", AttributeShape.Flag),
     ];

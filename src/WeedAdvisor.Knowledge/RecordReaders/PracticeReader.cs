@@ -15,6 +15,7 @@ internal static class PracticeReader
             What = map.Text("what"),
             When = map.Word("when", "list:when"),
             Kind = map.Word("kind", "list:practice-kind"),
+            Tags = map.OptionalWordSet("tags", "list:practice-tag"),
             Places = map.WordSet("places", "answers:place"),
             StockStages = ActionParts.StockStages(map),
             NeedsEquipment = map.WordSet("needs-equipment", "answers:equipment"),

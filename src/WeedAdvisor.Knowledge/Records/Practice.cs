@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Knowledge.Records;
 
@@ -7,6 +8,11 @@ public sealed record Practice : CatalogueAction
 {
     /// <summary>Word of list <c>practice-kind</c>.</summary>
     public required string Kind { get; init; }
+
+    /// <summary>
+    /// Words of list <c>practice-tag</c>: what rules need to know of it beyond its kind, so that they need not name it.
+    /// </summary>
+    public WordSet Tags { get; init; } = WordSet.Empty;
 
     /// <summary>Word of list <c>works-on</c>.</summary>
     public required string WorksOn { get; init; }

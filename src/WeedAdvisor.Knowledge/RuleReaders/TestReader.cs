@@ -16,7 +16,17 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
 
     private static readonly ValidWords s_operators = new(
         "one of",
-        [Called, "not", "has", "lacks", "at-least", "at-most", "more-than", "less-than", "between"]
+        [
+            Called,
+            TestSpelling.Not,
+            TestSpelling.Has,
+            TestSpelling.Lacks,
+            "at-least",
+            "at-most",
+            "more-than",
+            "less-than",
+            "between",
+        ]
     );
 
     /// <summary>The conditions of a pattern's map, in the order written.</summary>
@@ -42,7 +52,7 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
     private IEnumerable<AttributeTest?> Read(Testable attribute, Node node) =>
         node switch
         {
-            ScalarNode scalar when IsVariable(scalar) => [variables!.BindOrUse(scalar, attribute.Definition)],
+            ScalarNode scalar when IsVariable(scalar) => [Variable(attribute, scalar)],
             MappingNode { Entries: [{ Key.Text: Called, Value: ScalarNode called }, ..] entries } named
                 when IsVariable(called) => entries.Count == 1
                 ? [variables!.BindOrUse(called, attribute.Definition)]
@@ -52,8 +62,27 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
                     Operators(attribute, named, named.Entries.Skip(1)),
                 ],
             MappingNode map => [Operators(attribute, map, map.Entries)],
-            _ => [Words(attribute, node, isNegated: false)],
+            _ => [PlainWords(attribute, node)],
         };
+
+    private AttributeTest? Variable(Testable attribute, ScalarNode name)
+    {
+        if (variables!.IsBound(name))
+            TestSpelling.CheckPlain(context, attribute.Definition, name);
+        return variables.BindOrUse(name, attribute.Definition);
+    }
+
+    private AttributeTest? PlainWords(Testable attribute, Node node)
+    {
+        TestSpelling.CheckPlain(context, attribute.Definition, node);
+        return Words(attribute, node, isNegated: false);
+    }
+
+    private AttributeTest? NamedWords(Testable attribute, Entry entry)
+    {
+        TestSpelling.CheckNamed(context, attribute.Definition, entry);
+        return Words(attribute, entry.Value, isNegated: entry.Key.Text != TestSpelling.Has);
+    }
 
     private AttributeTest? Operators(Testable attribute, MappingNode map, IEnumerable<Entry> entries)
     {
@@ -75,19 +104,8 @@ internal sealed class TestReader(ReadContext context, VariableScope? variables)
             case Called:
                 context.Report(entry.Key, $"'{Called}' here", $"'{Called}: $name' before the tests");
                 return [];
-            case "not":
-                return [Words(attribute, entry.Value, isNegated: true)];
-            case "has" or "lacks" when attribute.Definition.Shape != AttributeShape.WordSet:
-                context.Report(
-                    entry.Key,
-                    $"'{entry.Key.Text}' on '{attribute.Definition.Name}', which is not a set",
-                    "a word, a list of words, or 'not'"
-                );
-                return [];
-            case "has":
-                return [Words(attribute, entry.Value, isNegated: false)];
-            case "lacks":
-                return [Words(attribute, entry.Value, isNegated: true)];
+            case TestSpelling.Not or TestSpelling.Has or TestSpelling.Lacks:
+                return [NamedWords(attribute, entry)];
             case "at-least":
                 return [Limit(attribute, entry, Comparison.AtLeast)];
             case "at-most":

@@ -54,8 +54,12 @@ internal sealed class TestableSet
             asked.Concat(derived).DistinctBy(testable => testable.Definition.Name),
             questions
                 .Where(question => Asked(question) is null)
-                .DistinctBy(question => question.Id)
-                .ToDictionary(question => question.Id, question => Elsewhere(question.Kind), StringComparer.Ordinal)
+                .Select(question => (question.Id, Instead: Elsewhere(question.Kind)))
+                .Append(
+                    (Id: "month", Instead: "'season', 'mean-c' or 'warming': a month is not the same season everywhere")
+                )
+                .DistinctBy(one => one.Id)
+                .ToDictionary(one => one.Id, one => one.Instead, StringComparer.Ordinal)
         );
     }
 
@@ -75,7 +79,7 @@ internal sealed class TestableSet
             definition,
             definition.Name switch
             {
-                "month" => new Span(1, 12),
+                "mean-c" => new Span(-40, 45),
                 "cover-percent" or "total-cover-percent" => new Span(0, 100),
                 _ => null,
             }

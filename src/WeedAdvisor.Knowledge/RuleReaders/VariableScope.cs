@@ -22,6 +22,9 @@ internal sealed class VariableScope(ReadContext context)
     /// <summary>Whether the scalar is a variable.</summary>
     public static bool IsVariable(ScalarNode node) => node.Text.StartsWith('$');
 
+    /// <summary>Whether the variable was bound before.</summary>
+    public bool IsBound(ScalarNode node) => _bound.ContainsKey(node.Text[1..]);
+
     /// <summary>A plain <c>$name</c>: binds at its first use, compares later.</summary>
     public AttributeTest? BindOrUse(ScalarNode node, AttributeDefinition attribute)
     {

@@ -16,6 +16,7 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
     {
         Fields fields = Common(practice)
             .Add("kind", _names.Word("practice-kind", practice.Kind))
+            .Add("marks", practice.Tags.Select(tag => _names.Word("practice-tag", tag)))
             .Add("works on", _names.Word("works-on", practice.WorksOn))
             .Add("under an enclosed cover", practice.EnclosedOk ? "yes" : "no")
             .AddEach("reduces", practice.Effects.Select(Effect))

@@ -71,6 +71,7 @@ internal static class FixtureCatalogues
                   what: Water less often.
                   when: standing
                   kind: watering
+                  tags: [waters-less]
                   places: [house, yard]
                   stock-stages: [established]
                   needs-equipment: []

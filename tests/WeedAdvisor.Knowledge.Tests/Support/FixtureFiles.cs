@@ -34,6 +34,7 @@ internal static class FixtureFiles
             law-topic: { who-may-apply: who may spray, register: which products are registered }
             life-cycle: { perennial: lives for years, summer-annual: comes up in spring }
             practice-kind: { hygiene: hygiene, watering: watering }
+            practice-tag: { waters-less: waters less, dark-layer: keeps the surface dark }
             question-group: { place: the place, crop: the crop }
             rated-only: { annual-grasses: annual grasses as a group }
             rating-scale: { three-step: "good, fair, poor" }
@@ -163,7 +164,7 @@ internal static class FixtureFiles
             - id: liverwort-is-fed-in-wet-houses
               when:
                 - weed: { id: liverwort, cover-percent: { at-least: 5, less-than: 50 } }
-                - site: { place: [house, yard], month: { not: [6, 7] } }
+                - site: { place: [house, yard], season: { not: summer } }
                 - finding: { id: surface-stays-wet }
               finding: { id: liverwort-is-being-fed, certainty: 0.9 }
               because: "{weed} lives on water."

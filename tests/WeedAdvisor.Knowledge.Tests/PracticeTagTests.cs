@@ -1,0 +1,84 @@
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.World;
+
+namespace WeedAdvisor.Knowledge.Tests;
+
+/// <summary>
+/// Rules find practices by what they are. The practices here were named one by one in these rules before; those after
+/// the plus sign came in because the tag is as true of them.
+/// </summary>
+public sealed class PracticeTagTests
+{
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
+
+    [Theory]
+    [InlineData(
+        "darkness-stops-seed-that-needs-light",
+        "bark-mulch hazelnut-shell-mulch paper-pellet-mulch rice-hull-mulch wood-chip-mulch"
+    )]
+    [InlineData(
+        "crowns-are-not-buried",
+        "bark-mulch rice-hull-mulch wood-chip-mulch + hazelnut-shell-mulch paper-pellet-mulch"
+    )]
+    [InlineData(
+        "layer-and-preventive-in-order",
+        "bark-mulch rice-hull-mulch wood-chip-mulch + hazelnut-shell-mulch paper-pellet-mulch"
+    )]
+    [InlineData(
+        "woodsorrel-does-not-mind-a-thin-layer",
+        "bark-mulch rice-hull-mulch + hazelnut-shell-mulch paper-pellet-mulch wood-chip-mulch"
+    )]
+    [InlineData(
+        "loose-mulch-floats-where-water-stands",
+        "bark-mulch paper-pellet-mulch rice-hull-mulch wool-pellet-mulch + wood-chip-mulch"
+    )]
+    [InlineData("nothing-bought-nothing-to-inspect", "choose-clean-suppliers inspect-incoming quarantine-incoming")]
+    [InlineData(
+        "put-mix-on-paving-and-under-cover",
+        "clear-the-pile-surroundings cover-the-pile substrate-on-clean-paving"
+    )]
+    [InlineData(
+        "piles-are-kept-clean-as-a-habit",
+        "cover-the-pile substrate-on-clean-paving + clear-the-pile-surroundings"
+    )]
+    [InlineData(
+        "clean-floors-after-hours",
+        "clean-house-floor fix-floor-drainage hot-water-on-floors + resurface-floor"
+    )]
+    [InlineData("clean-while-the-house-is-empty", "clean-benches clean-house-floor sweep-between-crops")]
+    [InlineData("closing-a-house-up-needs-it-empty", "dry-empty-house solarise-empty-house")]
+    [InlineData("stock-on-the-spot-rules-out-cooking-the-house", "dry-empty-house solarise-empty-house")]
+    [InlineData("close-the-empty-summer-house", "dry-empty-house solarise-empty-house")]
+    [InlineData("the-sun-is-too-weak-for-solarising", "solarise-empty-house solarise-mix-and-pots")]
+    [InlineData(
+        "flame-and-hoe-only-trim-rooted-weeds",
+        "clear-noncrop-strips flame-empty-gravel hoe-strips hot-water-on-floors + cut-weeds-among-cuttings"
+    )]
+    [InlineData("never-chop-what-grows-from-pieces", "clear-noncrop-strips hoe-strips")]
+    public void A_rule_finds_by_tag_what_it_named_before(string rule, string practices) =>
+        Assert.Equal(
+            practices.Split([' ', '+'], StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal),
+            s_knowledge
+                .Practices.Values.Where(practice => TagsOf(rule).Any(practice.Tags.Contains))
+                .Select(practice => practice.Id)
+                .Order(StringComparer.Ordinal)
+        );
+
+    [Fact]
+    public void Every_tag_is_of_a_practice_and_is_asked_for_by_a_rule()
+    {
+        string[] tags = [.. s_knowledge.Vocabulary["practice-tag"].Words.Select(word => word.Key)];
+        Assert.NotEmpty(tags);
+        Assert.All(tags, tag => Assert.Contains(s_knowledge.Practices.Values, one => one.Tags.Contains(tag)));
+        Assert.All(tags, tag => Assert.Contains(s_knowledge.Judgements, rule => TagsOf(rule.Id).Contains(tag)));
+    }
+
+    private static IEnumerable<string> TagsOf(string rule) =>
+        s_knowledge
+            .Judgements.Single(one => one.Id == rule)
+            .When.OfType<Pattern.Fact>()
+            .Where(fact => fact.Kind == FactKind.Practice)
+            .SelectMany(fact => fact.Tests)
+            .Where(condition => condition.Attribute == "tags")
+            .SelectMany(condition => Assert.IsType<AttributeTest.Word>(condition.Test).Words);
+}
