@@ -70,6 +70,7 @@ internal static class FixtureCatalogues
                   name: Let the surface dry
                   what: Water less often.
                   when: standing
+                  possible: habit
                   kind: watering
                   places: [house, yard]
                   stock-stages: [established]
