@@ -20,6 +20,8 @@ internal static class AreaPage
     /// <summary>Lines that are never cut and that the page has room for.</summary>
     public const int RoomForNeverCut = 15;
 
+    private const int MostThen = 5;
+
     /// <summary>The page.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area)
     {
@@ -55,19 +57,23 @@ internal static class AreaPage
     private static IEnumerable<Block> Blocks(PageStyle style, AreaAdvice area, PageDetail detail) =>
         [
             AreaHead.Of(style.Names, area.Area),
-            .. KeepOutSection.Of(style.Names, area, style.Day),
+            .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
             .. WorkSection.Of(style, area, detail),
-            .. WorkSection.Held(style, area),
+            .. HeldSection.Of(style, area),
             .. PageTail.Ask(area),
+            .. PageTail.Contradictions(area),
             .. PageTail.Mind(style, area, detail.Mind),
             .. PageTail.Waiting(style, area, detail.Waiting),
+            .. PageTail.Later(style, area, detail.Waiting),
             .. PageTail.Barred(style, area, detail.Barred),
+            .. PageTail.Left(area, detail.Mind),
         ];
 
     private static IEnumerable<Block> NeverCut(PageStyle style, AreaAdvice area, PageDetail detail) =>
         [
-            .. KeepOutSection.Of(style.Names, area, style.Day),
-            .. WorkSection.Held(style, area),
+            .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
+            .. HeldSection.Of(style, area),
+            .. PageTail.Contradictions(area),
             .. WorkSection.Labels(style, area, detail),
         ];
 }

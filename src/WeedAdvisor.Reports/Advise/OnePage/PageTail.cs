@@ -18,6 +18,39 @@ internal static class PageTail
         yield return new Paragraph($"{next.Text} ({next.Id})").At(2);
     }
 
+    /// <summary>Answers that contradict each other: nothing else is sound before they are settled.</summary>
+    public static IEnumerable<Block> Contradictions(AreaAdvice area) =>
+        area
+            .Gaps.Where(gap => gap.Kind == GapKind.Contradiction)
+            .Select(gap => new Paragraph(Line.FromString(gap.Text) with { Tone = Tone.Warning }).At(2));
+
+    /// <summary>Weeds that nothing clear has a figure against: what is left to how they live.</summary>
+    public static IEnumerable<Block> Left(AreaAdvice area, int most) =>
+        area
+            .Gaps.Where(gap => gap.Kind == GapKind.WeedWithoutAnswer)
+            .Take(most)
+            .Select(gap => new Paragraph(gap.Text).At(2));
+
+    /// <summary>What becomes possible, and when.</summary>
+    public static IEnumerable<Block> Later(PageStyle style, AreaAdvice area, int most)
+    {
+        Item[] lines =
+        [
+            .. BecomingPossible
+                .Lines(area, style.Day)
+                .Take(most)
+                .Select(line => new Item(
+                    Item.Dash,
+                    Line.FromString(
+                        $"{line.When}: {Listing.Some([.. line.Actions.Select(style.Names.Action)], MostNames)}"
+                    )
+                )),
+        ];
+        return lines.Length == 0
+            ? []
+            : [Heading.Section("What becomes possible, and when"), new ItemList([.. lines]).At(2)];
+    }
+
     /// <summary>What to mind in the whole area.</summary>
     public static IEnumerable<Block> Mind(PageStyle style, AreaAdvice area, int most)
     {

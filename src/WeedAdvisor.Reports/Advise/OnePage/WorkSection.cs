@@ -5,7 +5,7 @@ using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise.OnePage;
 
-/// <summary>What to do in an area, by horizon, in the order of the work; and what the grower holds and may not use.</summary>
+/// <summary>What to do in an area, by horizon, in the order of the work.</summary>
 internal static class WorkSection
 {
     private const int MostNames = 5;
@@ -55,28 +55,6 @@ internal static class WorkSection
         Shown(area, detail)
             .Take(detail.Told + detail.WithReason)
             .SelectMany(line => WorkItem.LabelOf(style, line.Best));
-
-    /// <summary>What the grower holds, used last or has the label of, and may not use here now.</summary>
-    public static IEnumerable<Block> Held(PageStyle style, AreaAdvice area)
-    {
-        HashSet<string> used = [.. (area.Area.Past ?? []).Select(past => past.Treatment).OfType<string>()];
-        Item[] items =
-        [
-            .. area
-                .Barred.Where(one => used.Contains(one.Action) || style.Names.Treatment(one.Action)?.Label is not null)
-                .Select(one => new Item(
-                    Item.Dash,
-                    Line.Of($"{new Named(style.Names.Action(one.Action))}: {StatusWords.Of(one, style.Day)}. {Why(one)}") with
-                    {
-                        Action = one.Action,
-                        Tone = Tone.Warning,
-                    }
-                )),
-        ];
-        return items.Length == 0 ? [] : [Heading.Section("You have it, and may not use it here now"), new ItemList([.. items]).At(2)];
-    }
-
-    private static string Why(BarredAction barred) => Names.UnderItsName(BarsInOrder.Of(barred).First().Said);
 
     private static ImmutableArray<WorkLine> Lines(AreaAdvice area) =>
         [.. WorkLine.Of(area.Clear).Where(line => line.Best.Horizon != Horizon.Habit)];
