@@ -54,8 +54,11 @@ internal static class WorkItem
     /// <summary>What is never cut of a chemical: what its record and its label say of handling it.</summary>
     public static IEnumerable<Block> LabelOf(PageStyle style, ClearAction action)
     {
-        if (style.Names.Treatment(action.Action) is { } treatment)
-            yield return Warning(LabelFirst, string.Join("; ", Safety.BriefLinesFor(treatment, style.Day)));
+        if (style.Names.Treatment(action.Action) is not { } treatment)
+            yield break;
+        if (treatment.Label is { } own)
+            yield return Warning(LabelFirst, own.Line(style.Day));
+        yield return Warning(LabelFirst, string.Join("; ", Safety.BriefLinesFor(treatment, style.Day)));
     }
 
     private static Line Head(PageStyle style, WorkLine line, Telling telling)
