@@ -51,7 +51,11 @@ public sealed class JsonReportTests
             "status",
             "unless",
             "rank",
-            "merit",
+            "horizon",
+            "oneOf",
+            "lacksTool",
+            "waitsForCleaning",
+            "worth",
             "certainty",
             "effect",
             "when",
@@ -65,7 +69,7 @@ public sealed class JsonReportTests
             "fromMemory",
             "sources"
         );
-        HasKeys(First(area, "clear").GetProperty("effect"), "reduction", "counted", "parts");
+        HasKeys(First(area, "clear").GetProperty("effect"), "on", "ofStanding", "ofComing", "counted", "parts");
         HasKeys(
             First(area, "clear").GetProperty("dates"),
             "earliest",
@@ -91,7 +95,7 @@ public sealed class JsonReportTests
         Assert.Equal(JsonValueKind.Null, blank.GetProperty("nextQuestion").ValueKind);
         JsonElement dry = json.RootElement.GetProperty("areas")[0].GetProperty("clear")[2];
         Assert.Equal(JsonValueKind.Null, dry.GetProperty("costUsdPer1000Pots").ValueKind);
-        Assert.Equal(JsonValueKind.Null, dry.GetProperty("effect").GetProperty("reduction").ValueKind);
+        Assert.Equal(JsonValueKind.Null, dry.GetProperty("effect").GetProperty("ofComing").ValueKind);
         Assert.Equal(0.5, dry.GetProperty("effect").GetProperty("counted").GetDouble());
     }
 
@@ -100,7 +104,7 @@ public sealed class JsonReportTests
     {
         using var json = JsonDocument.Parse(Json());
         JsonElement wash = json.RootElement.GetProperty("areas")[0].GetProperty("clear")[0];
-        Assert.Equal("0.6123", wash.GetProperty("merit").GetRawText());
+        Assert.Equal("0.6123", wash.GetProperty("worth").GetRawText());
         Assert.Equal("45", wash.GetProperty("costUsdPer1000Pots").GetRawText());
         Assert.Equal("85.5", wash.GetProperty("effect").GetProperty("parts")[0].GetProperty("lowPercent").GetRawText());
     }

@@ -29,12 +29,16 @@ public sealed record AreaAdvice
     public KeepOut? KeepOut { get; init; }
 
     /// <summary>
-    /// Clear actions, best first; those that are clear unless a doubt holds come after those that are clear, and what
-    /// does not go on in today's weather comes last.
+    /// Clear actions in the order of the work: by horizon; within one what clears weeds first, then by worth. Those that
+    /// are clear unless a doubt holds come after those that are clear; what does not go on in today's weather, or lacks
+    /// its tool, comes last.
     /// </summary>
     public required ImmutableArray<ClearAction> Clear { get; init; }
 
-    /// <summary>Actions that something speaks for but that wait for an answer, in ordinal order of id.</summary>
+    /// <summary>
+    /// Actions that something speaks for but that wait for an answer, in the order in which they would stand if it let
+    /// them.
+    /// </summary>
     public required ImmutableArray<WaitingAction> Waiting { get; init; }
 
     /// <summary>Actions that must not be used here, in ordinal order of id.</summary>
@@ -115,8 +119,26 @@ public sealed record ClearAction
     /// <summary>What the day must be like, such as <c>below 29 C</c>; empty when the weather was told.</summary>
     public ImmutableArray<string> Conditions { get; init; } = [];
 
-    /// <summary>Its rank, from 1.</summary>
+    /// <summary>It cleans what lies round the weeds, such as a floor or a strip.</summary>
+    public bool IsHygiene { get; init; }
+
+    /// <summary>Its rank, from 1; actions of one horizon that do one job share it.</summary>
     public required int Rank { get; init; }
+
+    /// <summary>When it can be done.</summary>
+    public Horizon Horizon { get; init; } = Horizon.ThisWeek;
+
+    /// <summary>The job it does, word of list <c>one-of</c>: one of several is enough. Null when it stands
+    /// alone.</summary>
+    public string? OneOf { get; init; }
+
+    /// <summary>None of the tools it needs is there.</summary>
+    public bool LacksTool { get; init; }
+
+    /// <summary>
+    /// It wants a clean surface, weeds are up, and nothing that clears them can be done yet.
+    /// </summary>
+    public bool WaitsForCleaning { get; init; }
 
     /// <summary>It is the second step: weeds are up, and it wants a clean surface.</summary>
     public bool ComesAfterCleaning { get; init; }
@@ -124,14 +146,29 @@ public sealed record ClearAction
     /// <summary>It clears weeds that are up, now.</summary>
     public bool Cleans { get; init; }
 
-    /// <summary>Certainty times effect, 0 to 1; a missing effect counts 0.5.</summary>
-    public required double Merit { get; init; }
+    /// <summary>
+    /// Certainty times effect, 0 to 1; where the effect is missing, certainty times the least effect known of an action
+    /// of its horizon.
+    /// </summary>
+    public required double Worth { get; init; }
 
     /// <summary>Combined certainty of the arguments for and against, in (0, 1].</summary>
     public required double Certainty { get; init; }
 
-    /// <summary>Expected effect on the weeds seen.</summary>
+    /// <summary>Whether its effect is on weeds that stand, on weeds to come, or on both.</summary>
+    public WorksOn WorksOn { get; init; } = WorksOn.Standing;
+
+    /// <summary>Expected effect on the weeds seen, as far as it works on them.</summary>
     public required Effect Effect { get; init; }
+
+    /// <summary>Expected reduction of weeds that stand, 0 to 1; null when it is not published or not its work.</summary>
+    public double? ReductionOfStanding => WorksOn == WorksOn.Coming ? null : Effect.Reduction;
+
+    /// <summary>Expected reduction of weeds to come, 0 to 1; null when it is not published or not its work.</summary>
+    public double? ReductionOfComing => WorksOn == WorksOn.Standing ? null : Effect.Reduction;
+
+    /// <summary>The effect that its worth rests on, 0 to 1.</summary>
+    public double EffectCounted { get; init; }
 
     /// <summary>Word of list <c>when</c>.</summary>
     public required string When { get; init; }
@@ -171,16 +208,10 @@ public sealed record ActionCaution(Said Said, string? Judgement, bool IsCertain)
 public sealed record AreaCaution(string Text, bool IsCertain, Reason Because);
 
 /// <summary>Expected effect of an action on the weeds seen: cover-weighted mean of published reductions.</summary>
-/// <param name="Reduction">Mean of the middles, 0 to 1; null when nothing is published for any weed seen.</param>
+/// <param name="Reduction">Mean of the middles, 0 to 1; null when nothing is published for any weed that counts; of a weed
+/// without a figure nothing is promised.</param>
 /// <param name="Parts">The figures it comes from, one for each weed seen.</param>
-public sealed record Effect(double? Reduction, ImmutableArray<EffectPart> Parts)
-{
-    /// <summary>What a missing figure counts in the ranking.</summary>
-    public const double WhenMissing = 0.5;
-
-    /// <summary>The figure used in the ranking.</summary>
-    public double Counted => Reduction ?? WhenMissing;
-}
+public sealed record Effect(double? Reduction, ImmutableArray<EffectPart> Parts);
 
 /// <summary>Effect on one weed.</summary>
 /// <param name="Weed">The weed's id.</param>
@@ -200,7 +231,18 @@ public sealed record EffectPart(
 /// <param name="Action">The action's id.</param>
 /// <param name="Needs">What has to be known, in order.</param>
 /// <param name="Because">The possible bars and supports that wait.</param>
-public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, ImmutableArray<Reason> Because);
+public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, ImmutableArray<Reason> Because)
+{
+    /// <summary>When it could be done.</summary>
+    public Horizon Horizon { get; init; } = Horizon.ThisWeek;
+
+    /// <summary>The most it can be worth: certainty at most times effect, 0 to 1; a missing effect counts
+    /// nothing.</summary>
+    public double Promise { get; init; }
+
+    /// <summary>What speaks for it, or may, strongest first.</summary>
+    public ImmutableArray<Reason> For { get; init; } = [];
+}
 
 /// <summary>An action that must not be used here.</summary>
 /// <param name="Action">The action's id.</param>

@@ -73,6 +73,9 @@ public sealed record AreaReading
     /// <summary>Tools that are there; empty also when not told.</summary>
     public required WordSet Equipment { get; init; }
 
+    /// <summary>Whether tools were asked after and told.</summary>
+    public required bool IsEquipmentTold { get; init; }
+
     /// <summary>Weeks between two rounds as answered; 0 says that nobody weeds.</summary>
     public required decimal? RoundsAnswered { get; init; }
 
@@ -90,6 +93,9 @@ public sealed record AreaReading
 
     /// <summary>How wide the pots are at the rim, centimetres: as answered, else the usual width.</summary>
     public required Told<decimal> PotWidthCm { get; init; }
+
+    /// <summary>Whether the number of pots, their width and how they stand are all told.</summary>
+    public required bool IsSizeTold { get; init; }
 
     /// <summary>The day of potting.</summary>
     public required DateOnly? PottedOn { get; init; }
@@ -116,6 +122,10 @@ public sealed record AreaReading
         RoundsAnswered is { } weeks and > 0
             ? (int)Math.Clamp(Math.Round(weeks, MidpointRounding.AwayFromZero), 1, MostWeeks)
             : null;
+
+    /// <summary>Whether it is told that none of some tools is there; needing none lacks none.</summary>
+    /// <param name="tools">The tools, any one of which suffices.</param>
+    public bool Lacks(WordSet tools) => tools.Count > 0 && IsEquipmentTold && !tools.Overlaps(Equipment);
 
     /// <summary>
     /// Whole weeks between two rounds: as set, else as answered, else the usual ones. That nobody weeds now is no
@@ -174,6 +184,7 @@ public sealed record AreaReading
             MulchDepthCm = site.Number(QuestionIds.MulchDepth),
             IsTight = site.Word(QuestionIds.Spacing) == PotTight,
             Equipment = site.Words(QuestionIds.Equipment) ?? WordSet.Empty,
+            IsEquipmentTold = site.Words(QuestionIds.Equipment) is not null,
             RoundsAnswered = site.Number(QuestionIds.Rounds),
             UsualRoundsWeeks = knowledge.Usual.Whole(UsualIds.Rounds),
             WageAnswered = site.Number(QuestionIds.Wage),
@@ -182,6 +193,10 @@ public sealed record AreaReading
             PotWidthCm = site.Number(QuestionIds.PotWidth) is { } width
                 ? new Told<decimal>(width, Origin.Answer)
                 : new Told<decimal>(knowledge.Usual[UsualIds.PotWidth], Origin.Assumed),
+            IsSizeTold =
+                site.Number(QuestionIds.Pots) is not null
+                && site.Number(QuestionIds.PotWidth) is not null
+                && site.Word(QuestionIds.Spacing) is not null,
             PottedOn = site.Day(QuestionIds.PottedOn),
             CoveringOn = site.Day(QuestionIds.CoveringDate),
             Weather = site.Words(QuestionIds.Weather),

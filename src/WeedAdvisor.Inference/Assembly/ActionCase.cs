@@ -89,6 +89,10 @@ internal sealed class ActionCase
     public double LeastCertainty =>
         CertaintyFactor.Combine(Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.MostCertaintyOf(Doubts));
 
+    /// <summary>What it can become at most if every argument for it holds: what is against it for sure stays.</summary>
+    public double MostCertainty =>
+        CertaintyFactor.Combine(Evidences.MostCertaintyOf(Supports), -Evidences.CertaintyOf(Doubts.Where(IsSure)));
+
     /// <summary>The doubts that an answer could still raise.</summary>
     public IEnumerable<Conclusion> OpenDoubts =>
         Doubts.Where(doubt => !doubt.IsCertain || doubt.MostCertainty > doubt.Certainty);
@@ -102,7 +106,9 @@ internal sealed class ActionCase
     private static bool IsSure(Conclusion conclusion) => conclusion.IsCertain;
 
     private ActionStatus StatusOf(List<Conclusion> possibleBars) =>
-        possibleBars.Count > 0 && Supports.Count > 0 ? ActionStatus.Waits
+        // No answer could bring it forward: to let it wait would be a promise that nobody can keep.
+        MostCertainty <= Nothing ? ActionStatus.NotAdvised
+        : possibleBars.Count > 0 && Supports.Count > 0 ? ActionStatus.Waits
         : !Supports.Exists(IsSure)
             ? Supports.Count > 0 ? ActionStatus.Waits
                 : ActionStatus.NotAdvised

@@ -64,7 +64,16 @@ internal sealed class AdviceBuilder
             KeepOut = _keepOuts.Of(cases, area, date),
             Findings = FindingsIn(conclusions),
             Clear = clear,
-            Waiting = [.. cases.Where(one => one.Status == ActionStatus.Waits).Select(WaitingOf)],
+            Waiting =
+            [
+                .. cases
+                    .Where(one => one.Status == ActionStatus.Waits)
+                    .Select(one => WaitingOf(one, reading, escapes))
+                    .OrderBy(one => one.Horizon)
+                    .ThenByDescending(one => Math.Round(one.Promise, 9))
+                    .ThenBy(one => one.Needs.Length)
+                    .ThenBy(one => one.Action, StringComparer.Ordinal),
+            ],
             Barred = [.. cases.Where(one => one.IsBarred).Select(one => BarredOf(one, date))],
             NotAdvised = NotAdvisedOf(cases),
             Cautions = CautionsIn(conclusions),
@@ -100,10 +109,15 @@ internal sealed class AdviceBuilder
             Conditions = day.Conditions,
             ComesAfterCleaning = one.ComesAfterCleaning,
             Cleans = Ranking.Cleans(action),
+            IsHygiene = action is Practice { Kind: "hygiene" },
+            Horizon = HorizonChoice.Of(action, reading),
+            OneOf = action.OneOf,
+            LacksTool = reading.Lacks(action.NeedsEquipment),
+            WorksOn = Works.On(action),
             Rank = 0,
             Certainty = one.Certainty,
             Effect = effect,
-            Merit = one.Certainty * effect.Counted,
+            Worth = 0,
             When = action.When,
             CostUsd = CostEstimate.UsdOf(action, reading, _knowledge),
             Hours = CostEstimate.HoursOf(action),
@@ -134,8 +148,17 @@ internal sealed class AdviceBuilder
                 .DistinctBy(caution => caution.Text),
         ];
 
-    private WaitingAction WaitingOf(ActionCase one) =>
-        new(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)]);
+    private WaitingAction WaitingOf(ActionCase one, AreaReading reading, ImmutableArray<Escape> escapes)
+    {
+        CatalogueAction action = _knowledge.ActionOf(one.Action)!;
+        Effect effect = ExpectedEffect.Of(action, reading.Area.Weeds, _knowledge, escapes);
+        return new WaitingAction(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)])
+        {
+            Horizon = HorizonChoice.Of(action, reading),
+            Promise = one.MostCertainty * (effect.Reduction ?? 0),
+            For = Strongest(one.Supports),
+        };
+    }
 
     private static ImmutableArray<Need> Unless(ActionCase one) =>
         one.Status == ActionStatus.Clear ? [] : [.. one.OpenDoubts.SelectMany(Evidences.OpenIn).Distinct().Order()];

@@ -66,12 +66,13 @@ internal sealed class KeepOuts(Reasons reasons, Lifts lifts, KnowledgeBase knowl
         return
         [
             .. only.OrderBy(one => one.After)
+                .ThenBy(one => !Ranking.Cleans(knowledge.ActionOf(one.Action)!))
                 .ThenByDescending(one => Math.Round(one.Certainty * EffectOf(one), 9))
                 .ThenBy(one => one.Action, StringComparer.Ordinal)
                 .Select(one => one.Action),
         ];
 
         double EffectOf(ActionCase one) =>
-            ExpectedEffect.Of(knowledge.ActionOf(one.Action)!, area.Weeds, knowledge, escapes).Counted;
+            ExpectedEffect.Of(knowledge.ActionOf(one.Action)!, area.Weeds, knowledge, escapes).Reduction ?? 0;
     }
 }

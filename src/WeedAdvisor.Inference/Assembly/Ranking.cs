@@ -5,9 +5,10 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
-/// Puts clear actions in order: what goes on in today's weather, then those that no doubt can outweigh, then merit,
-/// then the cheaper, then the id. What comes after the cleaning stands behind the best cleaning, however much it
-/// promises. A total order: nothing is left to chance.
+/// Puts clear actions in the order of the work: by horizon; then what can be done before what lacks its tool or its
+/// weather; then what clears weeds before what comes after it; then those that no doubt can outweigh, then worth, then
+/// those with a figure, then the cheaper, then the id. What does one job stands together in the place of its best, under
+/// one rank. A total order: nothing is left to chance.
 /// </summary>
 internal static class Ranking
 {
@@ -20,29 +21,62 @@ internal static class Ranking
             _ => false,
         };
 
-    /// <summary>The actions in order, with their ranks.</summary>
+    /// <summary>The actions in order, with their horizons, worths and ranks.</summary>
     public static ImmutableArray<ClearAction> Of(IEnumerable<ClearAction> actions)
     {
         ClearAction[] all = [.. actions];
-        double cleaning = all.Where(action =>
-                action is { Cleans: true, ComesAfterCleaning: false, NotToday.IsEmpty: true }
-            )
-            .Select(action => action.Merit)
-            .DefaultIfEmpty(1)
-            .Max();
+        bool isCleaned = all.Any(action => action is { Cleans: true, ComesAfterCleaning: false } && CanBeDone(action));
         return
         [
-            .. all.OrderBy(action => !action.NotToday.IsEmpty)
+            .. all.Select(action => AfterCleaning(action, isCleaned))
+                .GroupBy(action => action.Horizon)
+                .SelectMany(Worthed)
+                .OrderBy(action => action.Horizon)
+                .ThenBy(action => !CanBeDone(action))
+                .ThenBy(StepOf)
                 .ThenBy(action => action.Status)
-                // Merits that differ only in the last bits of their arithmetic are equal.
-                .ThenByDescending(action =>
-                    Math.Round(action.ComesAfterCleaning ? Math.Min(action.Merit, cleaning) : action.Merit, 9)
-                )
-                .ThenBy(action => action.ComesAfterCleaning)
-                .ThenByDescending(action => Math.Round(action.Merit, 9))
+                // Worths that differ only in the last bits of their arithmetic are equal.
+                .ThenByDescending(action => Math.Round(action.Worth, 9))
+                .ThenBy(action => action.Effect.Reduction is null)
                 .ThenBy(action => action.CostUsd ?? decimal.MaxValue)
                 .ThenBy(action => action.Action, StringComparer.Ordinal)
-                .Select((action, index) => action with { Rank = index + 1 }),
+                // Of what does one job one is enough: it stands in the place of the best.
+                .GroupBy(action => (action.Horizon, action.OneOf ?? action.Action))
+                .SelectMany((line, index) => line.Select(action => action with { Rank = index + 1 })),
         ];
     }
+
+    private static bool CanBeDone(ClearAction action) => action is { LacksTool: false, NotToday.IsEmpty: true };
+
+    // While nothing can clear the surface, what wants it clear is no work of this week.
+    private static ClearAction AfterCleaning(ClearAction action, bool isCleaned) =>
+        action.ComesAfterCleaning && !isCleaned
+            ? action with
+            {
+                WaitsForCleaning = true,
+                Horizon = action.Horizon < Horizon.ThisSeason ? Horizon.ThisSeason : action.Horizon,
+            }
+            : action;
+
+    // An action without a figure is never credited with more than the least that is known of its horizon.
+    private static IEnumerable<ClearAction> Worthed(IEnumerable<ClearAction> ofHorizon)
+    {
+        ClearAction[] all = [.. ofHorizon];
+        double least = all.Select(action => action.Effect.Reduction)
+            .OfType<double>()
+            .Where(reduction => reduction > 0)
+            .DefaultIfEmpty(1)
+            .Min();
+        return all.Select(action =>
+        {
+            double counted = action.Effect.Reduction ?? least;
+            return action with { EffectCounted = counted, Worth = action.Certainty * counted };
+        });
+    }
+
+    // What stands in the area itself goes before its floor and its surroundings, and both before all else.
+    private static int StepOf(ClearAction action) =>
+        !action.Cleans || action.ComesAfterCleaning ? 2
+        : action.IsHygiene ? 1
+        : 0;
 }

@@ -20,7 +20,7 @@ internal static class WeedFacts
                 ["kind"] = Reading.Of(weed.Kind),
                 ["life-cycle"] = Reading.Of(weed.LifeCycle),
                 ["stage"] = seen.Stage is { } stage ? Reading.Of(stage) : NotSeenClosely(),
-                ["up"] = seen.Stage is { } up ? Reading.Of(up != "expected") : NotSeenClosely(),
+                ["up"] = seen.IsUp is { } up ? Reading.Of(up) : NotSeenClosely(),
                 ["cover-percent"] = seen.CoverPercent is { } cover ? Reading.Of(cover) : NotSeenClosely(),
                 ["emerging-now"] = EmergingNow(weed, date, zone),
                 ["spreads-by"] = Reading.Of(weed.SpreadsBy),

@@ -14,8 +14,8 @@ public static class ExpectedEffect
     private const decimal LeastCoverPercent = 1;
 
     /// <summary>
-    /// The cover-weighted mean of the middles of the published ranges. A weed without a figure counts
-    /// <see cref="Effect.WhenMissing"/>; when no weed has one the mean is missing.
+    /// The cover-weighted mean of the middles of the published ranges. Of a weed without a figure nothing is promised; when
+    /// none has one, the mean is missing.
     /// </summary>
     /// <param name="action">The action.</param>
     /// <param name="seen">The weeds seen; each is a weed of the knowledge.</param>
@@ -44,12 +44,11 @@ public static class ExpectedEffect
         ];
         if (parts.All(part => part.LowPercent is null))
             return new Effect(null, parts);
-        double mean = parts.Sum(part => part.Weight * MiddleOf(part));
-        return new Effect(mean, parts);
+        return new Effect(parts.Sum(part => part.Weight * MiddleOf(part)), parts);
     }
 
     private static double MiddleOf(EffectPart part) =>
-        part is { LowPercent: { } low, HighPercent: { } high } ? (double)(low + high) / 200 : Effect.WhenMissing;
+        part is { LowPercent: { } low, HighPercent: { } high } ? (double)(low + high) / 200 : 0;
 
     // A cover that was not noted is taken to be the mean of those that were.
     private static decimal[] Covers(ImmutableArray<WeedSeen> weeds)

@@ -19,6 +19,8 @@ internal static class RequiredLists
         "formulation",
         "law-topic",
         "life-cycle",
+        "one-of",
+        "possible",
         "practice-kind",
         "practice-tag",
         "question-group",

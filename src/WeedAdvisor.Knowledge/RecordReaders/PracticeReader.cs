@@ -14,6 +14,8 @@ internal static class PracticeReader
             Name = ActionParts.Name(map),
             What = map.Text("what"),
             When = map.Word("when", "list:when"),
+            Possible = map.Word("possible", "list:possible"),
+            OneOf = map.OptionalWord("one-of", "list:one-of"),
             Kind = map.Word("kind", "list:practice-kind"),
             Tags = map.OptionalWordSet("tags", "list:practice-tag"),
             Places = map.WordSet("places", "answers:place"),

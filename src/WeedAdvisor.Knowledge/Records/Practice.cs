@@ -6,6 +6,8 @@ namespace WeedAdvisor.Knowledge.Records;
 /// <summary>A non-chemical action.</summary>
 public sealed record Practice : CatalogueAction
 {
+    private const string AnyTime = "any-time";
+
     /// <summary>Word of list <c>practice-kind</c>.</summary>
     public required string Kind { get; init; }
 
@@ -16,6 +18,9 @@ public sealed record Practice : CatalogueAction
 
     /// <summary>Word of list <c>works-on</c>.</summary>
     public required string WorksOn { get; init; }
+
+    /// <summary>When it can be done at all, whatever presses: word of list <c>possible</c>.</summary>
+    public string Possible { get; init; } = AnyTime;
 
     /// <summary>Whether it may be done under an enclosed cover.</summary>
     public required bool EnclosedOk { get; init; }

@@ -67,7 +67,7 @@ public sealed record ValueFields(
                 "not-where",
             ],
             ["cost", "effects"],
-            ["id", "name", "when", "kind", "tags"]
+            ["id", "name", "when", "possible", "one-of", "kind", "tags"]
         );
 
     /// <summary>Of a treatment.</summary>

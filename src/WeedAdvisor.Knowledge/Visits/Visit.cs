@@ -74,4 +74,11 @@ public abstract record Answer
 /// <param name="Weed">The weed's id.</param>
 /// <param name="Stage">Word of list <c>stage</c>; null when not known.</param>
 /// <param name="CoverPercent">How much of the surface it covers, 0 to 100 percent; null when not known.</param>
-public sealed record WeedSeen(string Weed, string? Stage, decimal? CoverPercent);
+public sealed record WeedSeen(string Weed, string? Stage, decimal? CoverPercent)
+{
+    /// <summary>Whether it stands there; null when its stage was not noted.</summary>
+    public bool? IsUp => Stage is null ? null : Stage != "expected";
+
+    /// <summary>Whether it flowers or bears seed, cups or spores already.</summary>
+    public bool IsAboutToSeed => Stage is "flowering" or "seeding";
+}

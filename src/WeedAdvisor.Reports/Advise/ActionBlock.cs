@@ -42,7 +42,7 @@ internal static class ActionBlock
         CatalogueAction? record = names.Record(action.Action);
         if (record is not null)
             yield return new Paragraph(record.What);
-        yield return new Paragraph(Figures.Merit(action));
+        yield return new Paragraph(Figures.Worth(action));
         if (StatusWords.Unless(action, names.NeedInShort) is { } unless)
             yield return new Keyed("clear unless: ", Line.FromString(unless) with { Tone = Tone.Warning });
         yield return new Paragraph(EffectLine(names, action.Effect));

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Reports.Advise.Brief;
+using WeedAdvisor.Reports.Advise.OnePage;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
@@ -11,7 +11,7 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>
 /// The parts of an advice while its areas pass, some at a time and in their order. What stands before and behind the
 /// areas is gathered as they pass, so that none of them has to be kept. What is said of an area is put into words on
-/// all cores; only what earlier areas told of a practice is looked up in turn.
+/// all cores.
 /// </summary>
 /// <param name="visit">The visit.</param>
 /// <param name="stamp">Which knowledge the advice came from.</param>
@@ -27,7 +27,7 @@ internal sealed class AdviceParts(
 )
 {
     private readonly Names _names = new(knowledge);
-    private readonly Told _told = new();
+    private readonly HabitSection _habits = new();
     private readonly List<Item> _firstThings = [];
     private readonly SortedSet<string> _sources = new(StringComparer.Ordinal);
     private SeenInAreas _seen = new();
@@ -47,7 +47,11 @@ internal sealed class AdviceParts(
 
     /// <summary>What stands behind them; complete once all have passed.</summary>
     public IEnumerable<Block> After() =>
-        [.. full ? [] : BriefReport.Key(_seen), .. withSources ? SourceSection.Of(knowledge, _sources) : []];
+        [
+            .. full ? [] : _habits.Blocks(_names),
+            .. full ? [] : ReadingKey.Of(_seen),
+            .. withSources ? SourceSection.Of(knowledge, _sources) : [],
+        ];
 
     /// <summary>Takes the next areas and gives what is made of their blocks, in their order.</summary>
     /// <param name="areas">The advice on them.</param>
@@ -56,15 +60,14 @@ internal sealed class AdviceParts(
     {
         var looked = new Looked[areas.Length];
         OnAllCores(areas.Length, i => looked[i] = LookAt(areas[i]));
-        var told = new Dictionary<string, ToldAction>[areas.Length];
         for (int i = 0; i < areas.Length; i++)
-            told[i] = Gather(areas[i], looked[i]);
+            Gather(areas[i], looked[i]);
         var all = new T[areas.Length];
         OnAllCores(areas.Length, i =>
             all[i] = made(
                 full
                     ? FullReport.OfArea(_names, knowledge, visit.Date, areas[i])
-                    : BriefReport.OfArea(StyleOf(areas[i]), areas[i], told[i])
+                    : AreaPage.Of(PageStyle.Of(_names, visit.Date, areas[i], withSources), areas[i])
             )
         );
         return all;
@@ -74,19 +77,16 @@ internal sealed class AdviceParts(
         new(
             FirstThings.Of(_names, area, visit.Date),
             SeenInAreas.Of(_names, knowledge, area),
-            full ? [] : BriefActions.PointsOf(StyleOf(area), area),
             withSources ? [.. SourceSection.KeysOf(area)] : []
         );
 
-    private Dictionary<string, ToldAction> Gather(AreaAdvice area, Looked looked)
+    private void Gather(AreaAdvice area, Looked looked)
     {
         _firstThings.Add(looked.First);
         _seen = _seen.Or(looked.Seen);
         _sources.UnionWith(looked.Sources);
-        return _told.Next(area.Area.Name, looked.Points, _names);
+        _habits.Gather(area);
     }
-
-    private BriefStyle StyleOf(AreaAdvice area) => BriefStyle.Of(_names, visit.Date, area, withSources);
 
     // One area is not worth a second thread.
     private static void OnAllCores(int count, Action<int> step)
@@ -100,7 +100,6 @@ internal sealed class AdviceParts(
     private sealed record Looked(
         Item First,
         SeenInAreas Seen,
-        ImmutableArray<(string Action, ImmutableArray<Point> Points)> Points,
         ImmutableArray<string> Sources
     );
 }

@@ -1,4 +1,5 @@
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Documents;
 
@@ -7,6 +8,9 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>What an action costs, in words.</summary>
 internal static class Costs
 {
+    // The pots that the figures of records are counted for.
+    private const decimal PotsOfRecord = 1000;
+
     /// <summary>Dollars and hours; null when neither is known.</summary>
     public static Line? Of(ClearAction action, string basis) =>
         Known(
@@ -16,6 +20,20 @@ internal static class Costs
             is { } known
             ? Line.Of($"{known} {basis}")
             : null;
+
+    /// <summary>
+    /// Dollars and hours for the pots of an area; null unless their number, width and spacing are told.
+    /// </summary>
+    public static Line? ForArea(ClearAction action, AreaReading reading)
+    {
+        if (!reading.IsSizeTold || reading.PotsAnswered is not { } pots)
+            return null;
+        decimal thousands = pots / PotsOfRecord;
+        return Known(
+            action.CostUsd * thousands is { } usd ? Line.Of($"about {Amounts.Dollars(usd)}") : null,
+            action.Hours * thousands is { } hours ? Line.Of($"{Amounts.Hours(hours)} of work") : null
+        );
+    }
 
     /// <summary>Dollars and hours where room is short, on the same basis; null when neither is known.</summary>
     public static Line? Brief(ClearAction action) =>

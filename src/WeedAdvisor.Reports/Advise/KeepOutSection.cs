@@ -9,7 +9,12 @@ namespace WeedAdvisor.Reports.Advise;
 /// </summary>
 internal static class KeepOutSection
 {
-    public static IEnumerable<Block> Of(Names names, AreaAdvice area, DateOnly day)
+    /// <summary>The section.</summary>
+    /// <param name="names">Where names come from.</param>
+    /// <param name="area">The advice.</param>
+    /// <param name="day">The day of the visit.</param>
+    /// <param name="most">How much of the work that waits for its end is named.</param>
+    public static IEnumerable<Block> Of(Names names, AreaAdvice area, DateOnly day, int most = int.MaxValue)
     {
         if (area.KeepOut is not { } keepOut)
             yield break;
@@ -25,7 +30,7 @@ internal static class KeepOutSection
             yield break;
         yield return new Paragraph("From then, best first:").At(2);
         yield return new ItemList([
-            .. keepOut.Then.Select(
+            .. keepOut.Then.Take(most).Select(
                 (action, at) =>
                     new Item(
                         Item.Rank(at + 1),

@@ -18,6 +18,12 @@ internal sealed record WaitingGroup(string Listed, ImmutableArray<string> Action
             .ThenBy(group => group.Key, StringComparer.Ordinal)
             .Select(group => new WaitingGroup(group.Key, [.. group.Select(item => item.Action)]));
 
+    /// <summary>The same in the order in which the actions would stand if their answers let them.</summary>
+    public static IEnumerable<WaitingGroup> InOrderOfWork(Names names, ImmutableArray<WaitingAction> waiting) =>
+        waiting
+            .GroupBy(action => List(NeedsOf(names, action)), StringComparer.Ordinal)
+            .Select(group => new WaitingGroup(group.Key, [.. group.Select(item => item.Action)]));
+
     private static ImmutableArray<NeedWords> NeedsOf(Names names, WaitingAction action) =>
         [.. action.Needs.Order().Select(names.NeedOfAny).Distinct()];
 

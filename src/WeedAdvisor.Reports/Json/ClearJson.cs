@@ -16,9 +16,13 @@ internal static class ClearJson
         json.WriteString("status", ActionStatuses.Word(action.Status));
         json.WriteNeeds(action.Unless, names, "unless");
         json.WriteNumber("rank", action.Rank);
-        json.WriteFigure("merit", action.Merit);
+        json.WriteString("horizon", Horizons.Word(action.Horizon));
+        json.WriteText("oneOf", action.OneOf);
+        json.WriteBoolean("lacksTool", action.LacksTool);
+        json.WriteBoolean("waitsForCleaning", action.WaitsForCleaning);
+        json.WriteFigure("worth", action.Worth);
         json.WriteFigure("certainty", action.Certainty);
-        WriteEffect(json, action.Effect);
+        WriteEffect(json, action);
         json.WriteString("when", action.When);
         json.WriteTexts("notToday", action.NotToday);
         json.WriteTexts("conditions", action.Conditions);
@@ -50,12 +54,14 @@ internal static class ClearJson
 
     private static string? Day(DateOnly? date) => date is { } day ? Figures.Day(day) : null;
 
-    private static void WriteEffect(Utf8JsonWriter json, Effect effect)
+    private static void WriteEffect(Utf8JsonWriter json, ClearAction action)
     {
         json.WriteStartObject("effect");
-        json.WriteFigure("reduction", effect.Reduction);
-        json.WriteFigure("counted", effect.Counted);
-        json.WriteList("parts", effect.Parts, part =>
+        json.WriteString("on", Works.Word(action.WorksOn));
+        json.WriteFigure("ofStanding", action.ReductionOfStanding);
+        json.WriteFigure("ofComing", action.ReductionOfComing);
+        json.WriteFigure("counted", action.EffectCounted);
+        json.WriteList("parts", action.Effect.Parts, part =>
         {
             json.WriteString("weed", part.Weed);
             json.WriteFigure("weight", part.Weight);

@@ -72,11 +72,11 @@ public static class Figures
             _ => "a slight sign",
         };
 
-    /// <summary>How the rank of an action comes about.</summary>
-    public static string Merit(ClearAction action) =>
-        $"Merit {Share(action.Merit)} = case {Share(action.Certainty)} ({CaseWord(action.Certainty)})"
-        + $" x effect {Share(action.Effect.Counted)}"
-        + (action.Effect.Reduction is null ? " (assumed)" : "");
+    /// <summary>How the worth of an action comes about.</summary>
+    public static string Worth(ClearAction action) =>
+        $"Worth {Share(action.Worth)} = case {Share(action.Certainty)} ({CaseWord(action.Certainty)})"
+        + $" x effect {Share(action.EffectCounted)}"
+        + (action.Effect.Reduction is null ? " (no figure: the least of its group)" : "");
 
     /// <summary>Keys of sources in brackets; nothing when there are none.</summary>
     public static string Keys(ImmutableArray<string> sources) =>

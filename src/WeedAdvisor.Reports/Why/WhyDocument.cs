@@ -65,7 +65,7 @@ public static class WhyDocument
     {
         string status = StatusWords.Of(area, action, names.NeedInShort, day);
         if (area.Clear.FirstOrDefault(clear => clear.Action == action) is { } clear)
-            return $"Here: {status}, rank {clear.Rank}. {Figures.Merit(clear)}.";
+            return $"Here: {status}, rank {clear.Rank}. {Figures.Worth(clear)}.";
         return area.Barred.FirstOrDefault(barred => barred.Action == action) is { } barred
             ? $"Here: {status}, {StatusWords.Of(barred.Severity)}."
             : $"Here: {status}.";

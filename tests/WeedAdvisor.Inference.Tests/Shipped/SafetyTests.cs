@@ -75,6 +75,8 @@ public class SafetyTests
         [
             .. advice.Waiting.Select(one => one.Action),
             .. advice.Barred.Select(one => one.Action),
+            // What more speaks against for sure than could ever speak for it is told as such.
+            .. advice.NotAdvised.Where(one => !one.Against.IsEmpty).Select(one => one.Action),
         ];
         Assert.All(
             advice

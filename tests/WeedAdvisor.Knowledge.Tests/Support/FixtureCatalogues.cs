@@ -70,6 +70,7 @@ internal static class FixtureCatalogues
                   name: Let the surface dry
                   what: Water less often.
                   when: standing
+                  possible: habit
                   kind: watering
                   tags: [waters-less]
                   places: [house, yard]

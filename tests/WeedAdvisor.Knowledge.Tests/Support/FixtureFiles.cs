@@ -33,6 +33,8 @@ internal static class FixtureFiles
             formulation: { GR: granules, SC: suspension concentrate }
             law-topic: { who-may-apply: who may spray, register: which products are registered }
             life-cycle: { perennial: lives for years, summer-annual: comes up in spring }
+            one-of: { rinse: one way to rinse }
+            possible: { any-time: on any day, habit: a habit }
             practice-kind: { hygiene: hygiene, watering: watering }
             practice-tag: { waters-less: waters less, dark-layer: keeps the surface dark }
             question-group: { place: the place, crop: the crop }

@@ -136,7 +136,8 @@ internal static partial class SampleAdvice
         {
             Action = "surface-wash",
             Rank = 1,
-            Merit = 0.6123456,
+            Worth = 0.6123456,
+            EffectCounted = 0.7654321,
             Certainty = 0.8,
             Effect = new(0.7654321, [Part, new("bittercress", 0, null, null, [])]),
             When = "now",
@@ -219,14 +220,17 @@ internal static partial class SampleAdvice
         };
 
     /// <summary>A weeding that is clear.</summary>
-    public static ClearAction Pull => Mulch with { Action = "pull-by-hand", When = "now" };
+    public static ClearAction Pull => Mulch with { Action = "pull-by-hand", When = "now", Horizon = Horizon.ThisWeek };
 
     private static ClearAction Mulch =>
         new()
         {
             Action = "mulch-pots",
             Rank = 2,
-            Merit = 0.35,
+            Worth = 0.35,
+            EffectCounted = 0.5,
+            Horizon = Horizon.ThisSeason,
+            WorksOn = WorksOn.Coming,
             Certainty = 0.7,
             Effect = new(null, [new("liverwort", 1, null, null, [])]),
             When = "season",
@@ -242,7 +246,10 @@ internal static partial class SampleAdvice
         {
             Action = "let-surface-dry",
             Rank = 3,
-            Merit = 0.2,
+            Worth = 0.2,
+            EffectCounted = 0.5,
+            Horizon = Horizon.Habit,
+            WorksOn = WorksOn.Coming,
             Certainty = 0.4,
             Effect = new(null, []),
             When = "standing",

@@ -16,6 +16,8 @@ namespace WeedAdvisor.Tests.Interview;
 /// </summary>
 internal sealed class FakeAdvice : IAdviceSource
 {
+    private const double Missing = 0.5;
+
     public int Asked { get; private set; }
 
     public AreaAdvice Of(AreaCase looked)
@@ -73,7 +75,14 @@ internal sealed class FakeAdvice : IAdviceSource
         {
             Action = id,
             Rank = rank,
-            Merit = certainty * (reduction ?? Effect.WhenMissing),
+            Worth = certainty * (reduction ?? Missing),
+            EffectCounted = reduction ?? Missing,
+            Horizon = when switch
+            {
+                "now" => Horizon.ThisWeek,
+                "season" => Horizon.ThisSeason,
+                _ => Horizon.Habit,
+            },
             Certainty = certainty,
             Effect = new Effect(
                 reduction,

@@ -3,6 +3,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports;
+using WeedAdvisor.Reports.Advise;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 using static WeedAdvisor.Interview.Pages.PageLines;
@@ -33,9 +34,7 @@ public static class AdvicePage
             .. LiftedBars.Of(knowledge.Stamp),
             .. KeepOut(words, advice),
             .. Next(advice, next, current),
-            .. Clear(words, advice, "now", "Do now"),
-            .. Clear(words, advice, "season", "This season"),
-            .. Clear(words, advice, "standing", "Standing habits"),
+            .. ActionGroup.Of(advice).SelectMany(group => Clear(words, group)),
             .. Findings(advice),
             .. Cautions(advice, full),
             .. Waiting(words, advice),
@@ -81,11 +80,16 @@ public static class AdvicePage
             yield return In(2, $"{best.Settles} conclusions wait for it.", Tone.Muted);
     }
 
-    private static IEnumerable<Block> Clear(AdviceWords words, AreaAdvice advice, string when, string heading)
-    {
-        ClearAction[] actions = [.. advice.Clear.Where(action => action.When == when)];
-        return actions.Length == 0 ? [] : [.. Head(heading), .. actions.SelectMany(action => Clear(words, action))];
-    }
+    private static IEnumerable<Block> Clear(AdviceWords words, ActionGroup group) =>
+        [
+            .. Head(Horizons.Title(group.Horizon)),
+            .. group.Lines.SelectMany(line =>
+                Clear(words, line.Best).Concat(line.Others.Select(other => Or(words, other)))
+            ),
+        ];
+
+    private static Block Or(AdviceWords words, ClearAction other) =>
+        Marked("   or ", words.Name(other.Action), action: other.Action);
 
     private static IEnumerable<Block> Clear(AdviceWords words, ClearAction action)
     {

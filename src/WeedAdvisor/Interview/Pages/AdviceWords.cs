@@ -3,6 +3,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Interview.Pages;
 
@@ -29,12 +30,9 @@ public sealed record AdviceWords(KnowledgeBase Knowledge)
     /// <summary>The numbers behind a rank, in one line.</summary>
     public static string Figures(ClearAction action)
     {
-        string effect = action.Effect.Reduction is { } reduction
-            ? $"{Share(reduction)} effect"
-            : $"{Share(Effect.WhenMissing)} effect (none published)";
         string cost = action.CostUsd is { } usd ? $"; {Amounts.Dollars(usd).Text}" : "";
         string hours = action.Hours is { } h ? $", {Amounts.Hours(h).Text}" : "";
-        return $"merit {Share(action.Merit)} = {Share(action.Certainty)} certain x {effect}{cost}{hours}";
+        return $"{EffectWords.Of(action)}{cost}{hours}";
     }
 
     /// <summary>A share with two decimals.</summary>

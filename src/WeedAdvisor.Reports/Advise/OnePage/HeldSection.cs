@@ -1,0 +1,47 @@
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Advise.OnePage;
+
+/// <summary>
+/// What the grower used last, or has the label of, and may not use here now. Never cut; what is said of several is said
+/// once.
+/// </summary>
+internal static class HeldSection
+{
+    public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area)
+    {
+        HashSet<string> used = [.. (area.Area.Past ?? []).Select(past => past.Treatment).OfType<string>()];
+        HashSet<string> told = [.. area.KeepOut?.Because ?? []];
+        Item[] items =
+        [
+            .. area
+                .Barred.Where(one => used.Contains(one.Action) || style.Names.Treatment(one.Action)?.Label is not null)
+                .Select(one => (Barred: one, Reason: BarsInOrder.Of(one).First()))
+                .GroupBy(one =>
+                    (
+                        Status: StatusWords.Of(one.Barred, style.Day),
+                        Why: told.Contains(one.Reason.Text) ? "" : style.Names.OfAny(one.Barred.Action, one.Reason.Said)
+                    )
+                )
+                .Select(group => ItemOf(style, [.. group.Select(one => one.Barred)], group.Key.Status, group.Key.Why)),
+        ];
+        return items.Length == 0
+            ? []
+            : [Heading.Section("You have it, and may not use it here now"), new ItemList([.. items]).At(2)];
+    }
+
+    private static Item ItemOf(PageStyle style, BarredAction[] barred, string status, string why)
+    {
+        string names = string.Join("; ", barred.Select(one => style.Names.Action(one.Action)));
+        return new Item(
+            Item.Dash,
+            Line.FromString($"{names}: {status}.{(why.Length > 0 ? " " + why : "")}") with
+            {
+                Action = barred[0].Action,
+                Tone = Tone.Warning,
+            }
+        );
+    }
+}

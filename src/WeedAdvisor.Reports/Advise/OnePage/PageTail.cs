@@ -1,0 +1,129 @@
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Advise.OnePage;
+
+/// <summary>What stands below the work on the page of an area.</summary>
+internal static class PageTail
+{
+    private const int MostNames = 3;
+
+    /// <summary>What to ask next.</summary>
+    public static IEnumerable<Block> Ask(AreaAdvice area)
+    {
+        if (area.NextQuestion is not { } next)
+            yield break;
+        yield return Heading.Section("Ask next");
+        yield return new Paragraph($"{next.Text} ({next.Id})").At(2);
+    }
+
+    /// <summary>Answers that contradict each other: nothing else is sound before they are settled.</summary>
+    public static IEnumerable<Block> Contradictions(AreaAdvice area) =>
+        area
+            .Gaps.Where(gap => gap.Kind == GapKind.Contradiction)
+            .Select(gap => new Paragraph(Line.FromString(gap.Text) with { Tone = Tone.Warning }).At(2));
+
+    /// <summary>Weeds that nothing clear has a figure against: what is left to how they live.</summary>
+    public static IEnumerable<Block> Left(AreaAdvice area, int most) =>
+        area
+            .Gaps.Where(gap => gap.Kind == GapKind.WeedWithoutAnswer)
+            .Take(most)
+            .Select(gap => new Paragraph(gap.Text).At(2));
+
+    /// <summary>What becomes possible, and when.</summary>
+    public static IEnumerable<Block> Later(PageStyle style, AreaAdvice area, int most)
+    {
+        Item[] lines =
+        [
+            .. BecomingPossible
+                .Lines(area, style.Day)
+                .Take(most)
+                .Select(line => new Item(
+                    Item.Dash,
+                    Line.FromString(
+                        $"{line.When}: {Listing.Some([.. line.Actions.Select(style.Names.Action)], MostNames)}"
+                    )
+                )),
+        ];
+        return lines.Length == 0
+            ? []
+            : [Heading.Section("What becomes possible, and when"), new ItemList([.. lines]).At(2)];
+    }
+
+    /// <summary>What to mind in the whole area.</summary>
+    public static IEnumerable<Block> Mind(PageStyle style, AreaAdvice area, int most)
+    {
+        AreaCaution[] sure = [.. area.Cautions.Where(caution => caution.IsCertain)];
+        if (sure.Length == 0 || most == 0)
+            yield break;
+        yield return Heading.Section("Mind here");
+        int left = area.Cautions.Length - Math.Min(most, sure.Length);
+        yield return new ItemList([
+            .. sure.Take(most)
+                .Select(caution => new Item(
+                    Item.Dash,
+                    Line.FromString(Figures.Sentence(caution.Text) + style.Keys(caution.Because.Sources)) with
+                    {
+                        Tone = Tone.Warning,
+                    }
+                )),
+            .. left > 0 ? [new Item(Item.Open, $"{Figures.Count(left, "more", "more")} may matter here ('--full').")] : (Item[])[],
+        ]).At(2);
+    }
+
+    /// <summary>What waits for an answer, what would become of it, and why.</summary>
+    public static IEnumerable<Block> Waiting(PageStyle style, AreaAdvice area, int most)
+    {
+        if (area.Waiting.IsEmpty)
+            yield break;
+        string heading = $"What waits for an answer: {style.Names.CountActions([.. area.Waiting.Select(one => one.Action)])}";
+        if (most == 0)
+        {
+            yield return new Paragraph(heading).At(2);
+            yield break;
+        }
+
+        yield return Heading.Section(heading);
+        yield return new ItemList([
+            .. WaitingGroup
+                .InOrderOfWork(style.Names, area.Waiting)
+                .Take(most)
+                .Select(group => new Item(
+                    Item.Dash,
+                    Line.FromString(
+                        $"after {group.Listed}: {Listing.Some([.. group.Actions.Select(style.Names.Action)], MostNames)}"
+                            + Because(area, group.Actions[0])
+                    )
+                )),
+        ]).At(2);
+    }
+
+    /// <summary>What must not be used here: counted, with the reasons that bar most.</summary>
+    public static IEnumerable<Block> Barred(PageStyle style, AreaAdvice area, int most)
+    {
+        string[] chemicals = [.. area.Barred.Select(one => one.Action).Where(style.Names.IsTreatment)];
+        if (chemicals.Length == 0)
+            yield break;
+        yield return new Blank();
+        yield return new Paragraph(
+            $"Barred here: {Figures.Count(chemicals.Length, "chemical", "chemicals")}; 'why VISIT NAME' says why and until "
+                + $"when."
+        ).At(2);
+        yield return new ItemList([
+            .. BarGroups
+                .Of(style.Names, [.. area.Barred.Where(one => style.Names.IsTreatment(one.Action))], style.Day)
+                .OrderByDescending(group => group.Actions.Length)
+                .Take(most)
+                .Select(group => new Item(
+                    Item.Dash,
+                    $"{Figures.Count(group.Actions.Length, "chemical", "chemicals")}: {group.Text}{style.Keys(group.Sources)}"
+                )),
+        ]).At(2);
+    }
+
+    private static string Because(AreaAdvice area, string action) =>
+        area.Waiting.First(one => one.Action == action).For is [var reason, ..]
+            ? $". {Names.UnderItsName(reason.Said)}"
+            : "";
+}

@@ -1,0 +1,167 @@
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Planning.Dates;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Advise.OnePage;
+
+/// <summary>One line of work on the page.</summary>
+internal static class WorkItem
+{
+    /// <summary>What stands before what the label says.</summary>
+    public const string LabelFirst = "label first: ";
+
+    private const int Left = 5;
+    private const int MostOthers = 3;
+
+    /// <summary>The line with as much below it as is told.</summary>
+    public static Item Of(
+        PageStyle style,
+        AreaAdvice area,
+        WorkLine line,
+        int number,
+        Telling telling,
+        int cautions,
+        ToldOnce told
+    )
+    {
+        IEnumerable<Block> below = telling switch
+        {
+            Telling.WhatAndWhy =>
+            [
+                .. What(style, line.Best),
+                .. Facts(style, area, line.Best),
+                .. Why(style, line.Best),
+                .. Cautions(line.Best, cautions),
+                .. LabelOf(style, line.Best),
+                .. Others(style, line),
+            ],
+            Telling.Why => [.. Pressing(style, line.Best), .. Why(style, line.Best), .. LabelOf(style, line.Best)],
+            _ => Pressing(style, line.Best),
+        };
+        return new Item(Item.Rank(number), Head(style, line, telling))
+        {
+            Below =
+            [
+                .. told.OnlyNew(below)
+                    .Select(block => block is Keyed keyed ? keyed.About(line.Best.Action) : block)
+                    .Select(block => block.At(Left)),
+            ],
+        };
+    }
+
+    /// <summary>What is never cut of a chemical: what its record and its label say of handling it.</summary>
+    public static IEnumerable<Block> LabelOf(PageStyle style, ClearAction action)
+    {
+        if (style.Names.Treatment(action.Action) is not { } treatment)
+            yield break;
+        if (treatment.Label is { } own)
+            yield return Warning(LabelFirst, own.Line(style.Day));
+        yield return Warning(LabelFirst, string.Join("; ", Safety.BriefLinesFor(treatment, style.Day)));
+    }
+
+    private static Line Head(PageStyle style, WorkLine line, Telling telling)
+    {
+        Line after = telling == Telling.WhatAndWhy || line.Others.IsEmpty ? "" : $" (or {OthersIn(style, line)})";
+        string state = string.Concat(States(style, line.Best).Select(state => $", {state}"));
+        return Line.Of($"{new Named(style.Names.Action(line.Best.Action))}{state}{after}") with
+        {
+            Action = line.Best.Action,
+            Tone = Tone.Strong,
+        };
+    }
+
+    // Who reads no more than the name must see what still stands against it.
+    private static IEnumerable<string> States(PageStyle style, ClearAction action)
+    {
+        if (action.Status != ActionStatus.Clear)
+            yield return StatusWords.Of(action, style.Names.NeedInShort);
+        if (action.WaitsForCleaning)
+            yield return "once the weeds are off";
+        if (action.LacksTool)
+            yield return "none of its tools is here";
+    }
+
+    private static IEnumerable<Block> What(PageStyle style, ClearAction action)
+    {
+        if (style.Names.Record(action.Action) is { } record)
+            yield return new Paragraph(FirstSentence(record.What));
+    }
+
+    // What presses, how good it is and, where the pots are told, what it takes.
+    private static IEnumerable<Block> Facts(PageStyle style, AreaAdvice area, ClearAction action)
+    {
+        Line good = Line.FromString(Figures.Sentence(EffectWords.Of(action)) + NoFigureFor(style, action));
+        yield return new Paragraph(
+            Costs.ForArea(action, area.Reading) is { } cost ? Line.Of($"{good}; {cost}.") : Line.Of($"{good}.")
+        );
+        foreach (Block block in Pressing(style, action))
+            yield return block;
+    }
+
+    private static IEnumerable<Block> Pressing(PageStyle style, ClearAction action)
+    {
+        ActionDates? dates = style.Names.Dates(action.Action, style.Area, style.Day);
+        return
+        [
+            .. DateLines.Of(dates, style.Day).Take(1).Select(line => new Paragraph(line)),
+            .. DayLine.Of(action),
+        ];
+    }
+
+    private static string NoFigureFor(PageStyle style, ClearAction action)
+    {
+        string[] silent =
+        [
+            .. action.Effect.Parts.Where(part => part.LowPercent is null).Select(part => style.Names.Weed(part.Weed)),
+        ];
+        return action.Effect.Reduction is null || silent.Length == 0 ? "" : $" (no figure for {Listing.And(silent)})";
+    }
+
+    private static IEnumerable<Block> Why(PageStyle style, ClearAction action)
+    {
+        if (StatusWords.DoubtOf(action) is { } doubt && action.Status != ActionStatus.Clear)
+            yield return Warning("unless: ", Names.UnderItsName(doubt));
+        if (Strongest(action, isDoubt: false) is { } reason)
+            yield return new Keyed("why: ", Names.UnderItsName(reason.Said) + style.Keys(reason.Sources));
+        if (Strongest(action, isDoubt: true) is { } against && !action.ComesAfterCleaning)
+            yield return new Keyed("but: ", Names.UnderItsName(against.Said) + style.Keys(against.Sources));
+    }
+
+    private static IEnumerable<Block> Cautions(ClearAction action, int most)
+    {
+        ActionCaution[] all =
+        [
+            .. action.Cautions.Where(caution => caution.IsCertain).OrderBy(caution => caution.Judgement is null),
+        ];
+        foreach (ActionCaution caution in all.Take(most))
+            yield return Warning("mind: ", Names.UnderItsName(caution.Said));
+        int left = action.Cautions.Length - Math.Min(most, all.Length);
+        if (left > 0)
+            yield return new Keyed("mind: ", $"{Figures.Count(left, "more thing", "more things")} ('why VISIT {action.Action}')");
+    }
+
+    private static IEnumerable<Block> Others(PageStyle style, WorkLine line)
+    {
+        if (!line.Others.IsEmpty)
+            yield return new Keyed("or: ", OthersIn(style, line));
+    }
+
+    private static string OthersIn(PageStyle style, WorkLine line) =>
+        Listing.Some([.. line.Others.Select(other => style.Names.Action(other.Action))], MostOthers);
+
+    private static Reason? Strongest(ClearAction action, bool isDoubt) =>
+        ReasonsInOrder
+            .Of(action.Because.Where(reason => reason.Then is Consequence.Argument one && one.IsDoubt == isDoubt))
+            .FirstOrDefault();
+
+    private static Keyed Warning(string mark, string text) =>
+        new(mark, Line.FromString(text) with { Tone = Tone.Warning });
+
+    private static string FirstSentence(string text)
+    {
+        int end = text.IndexOf(". ", StringComparison.Ordinal);
+        return end < 0 ? text : text[..(end + 1)];
+    }
+}

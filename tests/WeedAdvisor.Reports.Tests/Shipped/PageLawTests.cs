@@ -1,0 +1,190 @@
+using System.Text.RegularExpressions;
+using CsCheck;
+using WeedAdvisor.Golden;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports.Tests.Samples;
+using WeedAdvisor.World;
+
+namespace WeedAdvisor.Reports.Tests.Shipped;
+
+/// <summary>
+/// What holds for the page of an area, over all worked visits and areas drawn at random. The oracle reads finished text
+/// and the advice; it shares no code with what writes the page.
+/// </summary>
+public sealed partial class PageLawTests
+{
+    private const int Lines = 40;
+    private const int RoomForNeverCut = 15;
+
+    private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
+
+    [Fact]
+    public void A_page_has_at_most_40_lines_but_for_what_is_never_cut() =>
+        OnEveryPage((advice, page) =>
+        {
+            int lines = page.Split('\n').Length - 1;
+            int neverCut = LinesOf(page, "label first: ") + LinesUnder(page, "KEEP OUT") + LinesUnder(page, "YOU HAVE IT");
+            Assert.True(
+                lines <= Lines + Math.Max(0, neverCut - RoomForNeverCut),
+                $"{lines} lines, {neverCut} of them never cut:\n{page}"
+            );
+        });
+
+    [Fact]
+    public void A_page_never_repeats_an_action_a_caution_or_a_reason() =>
+        OnEveryPage((_, page) =>
+        {
+            string[] said =
+            [
+                .. Joined(page)
+                    .Where(line => line.StartsWith("why: ", StringComparison.Ordinal) || line.StartsWith("mind: ", StringComparison.Ordinal)),
+            ];
+            Assert.Equal(said.Distinct(), said);
+            string[] actions =
+            [
+                .. Joined(page)
+                    .Select(line => NumberedLine().Match(line))
+                    .Where(match => match.Success)
+                    .Select(match => match.Groups[1].Value),
+            ];
+            Assert.True(actions.Distinct().SequenceEqual(actions), page);
+        });
+
+    [Fact]
+    public void Who_must_keep_out_and_until_when_stands_on_the_page_as_in_the_full_report() =>
+        OnEveryPage((advice, page) =>
+        {
+            if (advice.KeepOut is null)
+                return;
+            string full = TextReport.Of(Alone(advice), s_knowledge, new TextLayout(Full: true));
+            Assert.Equal(Why(full), Why(page));
+        });
+
+    [Fact]
+    public void What_the_grower_used_or_holds_and_may_not_use_stands_on_the_page() =>
+        OnEveryPage((advice, page) =>
+        {
+            IEnumerable<string> used = (advice.Area.Past ?? []).Select(past => past.Treatment).OfType<string>();
+            string held = string.Join(' ', Under(page, "YOU HAVE IT").Select(line => line.Trim()));
+            foreach (BarredAction barred in advice.Barred.Where(one => used.Contains(one.Action)))
+                Assert.Contains(s_knowledge.Treatments[barred.Action].Name, held, StringComparison.Ordinal);
+        });
+
+    [Fact]
+    public void A_chemical_told_with_its_reason_is_told_with_its_equipment_and_its_entry_interval() =>
+        OnEveryPage((advice, page) =>
+        {
+            string[] lines = page.Split('\n');
+            foreach (ClearAction clear in advice.Clear)
+            {
+                if (!s_knowledge.Treatments.TryGetValue(clear.Action, out Treatment? treatment))
+                    continue;
+                int at = Array.FindIndex(lines, line => IsHeadOf(line, treatment.Name));
+                string[] below = [.. lines.Skip(at + 1).TakeWhile(line => line.StartsWith("     ", StringComparison.Ordinal))];
+                if (at < 0 || !below.Any(line => line.Contains("why: ", StringComparison.Ordinal)))
+                    continue;
+                string told = string.Join(' ', below.Select(line => line.Trim()));
+                Assert.Contains("label first: ", told, StringComparison.Ordinal);
+                Assert.Contains("restricted entry: ", told, StringComparison.Ordinal);
+                Assert.Contains("protective equipment: ", told, StringComparison.Ordinal);
+            }
+        });
+
+    [GeneratedRegex("^[0-9]{1,2}\\. (.*)$")]
+    private static partial Regex NumberedLine();
+
+    private static bool IsHeadOf(string line, string name) =>
+        line.TrimStart() is { Length: > 0 } text
+        && char.IsAsciiDigit(text[0])
+        && text.Contains($". {name}", StringComparison.Ordinal);
+
+    private static void OnEveryPage(Action<AreaAdvice, string> holds)
+    {
+        foreach (WorkedVisit worked in s_knowledge.WorkedVisits)
+        {
+            foreach (AreaAdvice advice in ShippedRules.Advisor.Advise(worked.Visit).Areas)
+                holds(advice, PageOf(advice));
+        }
+
+        new RandomVisits(s_knowledge).Case.Sample(
+            drawn =>
+            {
+                AreaAdvice advice = ShippedRules.Advisor.Open(drawn).Advice;
+                holds(advice, PageOf(advice));
+            },
+            iter: Sizes.Of(few: 40, many: 5_000),
+            threads: 1
+        );
+    }
+
+    // The page of the only area: from its head to what stands behind all areas.
+    private static string PageOf(AreaAdvice advice)
+    {
+        string text = TextReport.Of(Alone(advice), s_knowledge, new TextLayout());
+        string rule = new('=', 80);
+        int from = text.IndexOf(rule, StringComparison.Ordinal);
+        int second = text.IndexOf(rule, from + 80, StringComparison.Ordinal);
+        int third = text.IndexOf(rule, second + 80, StringComparison.Ordinal);
+        int rest = text.IndexOf("WHERE THE REST IS", StringComparison.Ordinal);
+        return text[from..(third >= 0 ? third : rest)].TrimEnd('\n') + "\n";
+    }
+
+    private static VisitAdvice Alone(AreaAdvice advice) =>
+        new(s_knowledge.Stamp, ShippedRules.Demo with { Date = RandomVisits.Day, Areas = [advice.Area] }, [advice]);
+
+    private static int LinesOf(string page, string mark)
+    {
+        string[] lines = page.Split('\n');
+        int count = 0;
+        for (int i = 0; i < lines.Length; i++)
+        {
+            if (!lines[i].TrimStart().StartsWith(mark, StringComparison.Ordinal))
+                continue;
+            int hang = lines[i].IndexOf(mark, StringComparison.Ordinal) + mark.Length;
+            count += 1 + lines.Skip(i + 1).TakeWhile(line => line.StartsWith(new string(' ', hang), StringComparison.Ordinal)).Count();
+        }
+
+        return count;
+    }
+
+    private static string[] Under(string page, string heading)
+    {
+        string[] lines = page.Split('\n');
+        int at = Array.FindIndex(lines, line => line.StartsWith(heading, StringComparison.Ordinal));
+        return at < 0 ? [] : [.. lines.Skip(at).TakeWhile(line => line.Length > 0)];
+    }
+
+    // With the empty line above the heading.
+    private static int LinesUnder(string page, string heading) =>
+        Under(page, heading) is { Length: > 0 } lines ? lines.Length + 1 : 0;
+
+    private static IEnumerable<string> Why(string page) =>
+        Under(page, "KEEP OUT").TakeWhile(line => !line.StartsWith("  From then", StringComparison.Ordinal));
+
+    // Lines that are wrapped, as one again.
+    private static List<string> Joined(string page)
+    {
+        List<string> joined = [];
+        int hang = 0;
+        foreach (string line in page.Split('\n').Where(line => line.Trim().Length > 0))
+        {
+            int indent = line.Length - line.TrimStart().Length;
+            if (joined.Count > 0 && hang > 0 && indent >= hang)
+            {
+                joined[^1] += " " + line.Trim();
+                continue;
+            }
+
+            string text = line.Trim();
+            hang = text.StartsWith("why: ", StringComparison.Ordinal) || text.StartsWith("mind: ", StringComparison.Ordinal)
+                ? indent + text.IndexOf(": ", StringComparison.Ordinal) + 2
+                : 0;
+            joined.Add(text);
+        }
+
+        return joined;
+    }
+}
