@@ -83,7 +83,7 @@ public sealed class BadFolderTests
     public void The_same_list_in_two_files_is_a_problem() =>
         Assert.Equal(
             "vocabulary/more.yaml:1:1: found the id 'when' a second time; "
-                + "expected another id: vocabulary/lists.yaml:25:1 has this one",
+                + "expected another id: vocabulary/lists.yaml:27:1 has this one",
             Assert
                 .Single(new FixtureKnowledge().With("vocabulary/more.yaml", "when: { now: now }").Load().Refusals)
                 .ToString()

@@ -32,6 +32,18 @@ public static class Works
     /// <summary>Whether an action works on weeds that stand.</summary>
     public static bool OnStanding(CatalogueAction action) => On(action) != WorksOn.Coming;
 
+    /// <summary>
+    /// The job an action does, word of list <c>one-of</c>: of several with the same job one is enough. Chemicals of one
+    /// role do one job. Null when it stands alone.
+    /// </summary>
+    public static string? JobOf(CatalogueAction action) =>
+        action switch
+        {
+            Practice practice => practice.OneOf,
+            Treatment treatment => treatment.Role,
+            _ => null,
+        };
+
     /// <summary>The word of it, as JSON writes it.</summary>
     public static string Word(WorksOn on) =>
         on switch

@@ -111,7 +111,7 @@ internal sealed class AdviceBuilder
             Cleans = Ranking.Cleans(action),
             IsHygiene = action is Practice { Kind: "hygiene" },
             Horizon = HorizonChoice.Of(action, reading),
-            OneOf = action.OneOf,
+            OneOf = Works.JobOf(action),
             LacksTool = reading.Lacks(action.NeedsEquipment),
             WorksOn = Works.On(action),
             Rank = 0,

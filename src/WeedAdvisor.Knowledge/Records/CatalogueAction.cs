@@ -15,12 +15,6 @@ public abstract record CatalogueAction : Record
     /// <summary>Word of list <c>when</c>: <c>now</c>, <c>season</c> or <c>standing</c>.</summary>
     public required string When { get; init; }
 
-    /// <summary>
-    /// The job it does, word of list <c>one-of</c>: of several with the same job one is enough. Null when it stands
-    /// alone.
-    /// </summary>
-    public virtual string? OneOf { get; init; }
-
     /// <summary>Answers of question <c>place</c> where it can be done.</summary>
     public required WordSet Places { get; init; }
 

@@ -22,6 +22,9 @@ public sealed record Practice : CatalogueAction
     /// <summary>When it can be done at all, whatever presses: word of list <c>possible</c>.</summary>
     public string Possible { get; init; } = AnyTime;
 
+    /// <summary>Word of list <c>one-of</c>; null when no other does its job.</summary>
+    public string? OneOf { get; init; }
+
     /// <summary>Whether it may be done under an enclosed cover.</summary>
     public required bool EnclosedOk { get; init; }
 

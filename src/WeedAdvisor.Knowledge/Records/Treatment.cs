@@ -19,9 +19,6 @@ public sealed record Treatment : CatalogueAction
     /// <summary>Word of list <c>role</c>.</summary>
     public required string Role { get; init; }
 
-    /// <summary>Its role: chemicals of one role do one job.</summary>
-    public override string? OneOf => Role;
-
     /// <summary>Words of list <c>acts-on</c>.</summary>
     public required WordSet ActsOn { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Text;
@@ -92,7 +93,7 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
             .Add("what", action.What)
             .Add("when", _names.Word("when", action.When))
             .Add("possible", action is Practice practice ? _names.Word("possible", practice.Possible) : null)
-            .Add("one of", action.OneOf is { } job ? _names.Word("one-of", job) : null)
+            .Add("one of", Works.JobOf(action) is { } job ? _names.Word("one-of", job) : null)
             .Add("where", action.Places)
             .Add("with stock", action.StockStages)
             .Add("needs one of", action.NeedsEquipment)

@@ -52,7 +52,7 @@ public class OrderOfWorkTests
             foreach (var line in advice.Clear.GroupBy(one => one.Rank))
             {
                 if (line.Count() > 1)
-                    Assert.Single(line.Select(one => (one.Horizon, s_knowledge.ActionOf(one.Action)!.OneOf)).Distinct());
+                    Assert.Single(line.Select(one => (one.Horizon, Works.JobOf(s_knowledge.ActionOf(one.Action)!))).Distinct());
             }
 
             var jobs = advice.Clear.Where(one => one.OneOf is not null).GroupBy(one => (one.Horizon, one.OneOf));
