@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Folder;
 using WeedAdvisor.Knowledge.Local;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Schema;
 using WeedAdvisor.Knowledge.Yaml;
 
 namespace WeedAdvisor.Knowledge;
@@ -30,7 +31,8 @@ public static class KnowledgeFolder
         ImmutableArray<Problem> overlaid = [];
         if (own is not null)
             (parsed, overlaid) = LocalOverlay.Lay(parsed, Parsed(own, scope));
-        FileContent[] contents = Read(parsed);
+        Lexicon lexicon = LexiconOfFolder.Of(parsed);
+        FileContent[] contents = Read(parsed, lexicon);
         var whole = new WholeFolder(contents.SelectMany(content => content.Records));
         KnowledgeBase knowledge = whole.Build(files.Hash(), own?.Hash());
         Problem[] problems =
@@ -41,6 +43,7 @@ public static class KnowledgeFolder
             .. parsed.SelectMany(file => file.Parsed.Problems),
             .. contents.SelectMany(content => content.Problems),
             .. whole.Problems,
+            .. RequiredLists.Undeclared(lexicon.Undeclared),
         ];
         return problems.Length == 0
             ? Outcome<KnowledgeBase, Problem>.Good(knowledge)
@@ -71,9 +74,9 @@ public static class KnowledgeFolder
         return text is null ? ParsedFile.Bad(problem!) : TreeBuilder.Build(file.Path, text);
     }
 
-    private static FileContent[] Read(PlacedFile[] files)
+    private static FileContent[] Read(PlacedFile[] files, Lexicon lexicon)
     {
-        var reader = new ContentReader(LexiconOfFolder.Of(files));
+        var reader = new ContentReader(lexicon);
         var contents = new FileContent[files.Length];
         int questions = Array.FindIndex(files, file => file.Role == FileRole.Questions);
         if (questions >= 0)

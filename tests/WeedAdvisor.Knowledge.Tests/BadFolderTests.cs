@@ -47,6 +47,42 @@ public sealed class BadFolderTests
     }
 
     [Theory]
+    [InlineData("stock")]
+    [InlineData("growth-state")]
+    public void A_question_whose_answers_records_name_has_to_be_there(string question)
+    {
+        FixtureKnowledge fixture = new FixtureKnowledge().Change(
+            "questions.yaml",
+            $"- id: {question}\n",
+            "- id: other\n"
+        );
+        Assert.Contains(
+            $"questions.yaml: found no question '{question}'; expected a question '{question}', whose answers records name",
+            fixture.Load().Refusals.Select(problem => problem.ToString())
+        );
+    }
+
+    // Every list is asked for by a reader, so that each can be missing; what each record says is not told besides.
+    [Fact]
+    public void A_list_of_words_that_is_missing_is_one_problem_and_no_check_is_passed_over()
+    {
+        string[] lists = [.. FixtureKnowledge.Good.Vocabulary.Keys.Except(["rated-only"])];
+        Assert.True(lists.Length > 20);
+        Assert.All(lists, list =>
+        {
+            FixtureKnowledge fixture = new FixtureKnowledge().Change(
+                "vocabulary/lists.yaml",
+                $"{list}: {{",
+                $"mine: {{"
+            );
+            Assert.Equal(
+                $"vocabulary: found no list '{list}'; expected a list '{list}' in one of the files of vocabulary/",
+                fixture.Load().Refusals[0].ToString()
+            );
+        });
+    }
+
+    [Theory]
     [InlineData("weed/liverwort.yaml", "weeds")]
     [InlineData("weeds/annual/spurge.yaml", "weeds")]
     [InlineData("question.yaml", "questions.yaml")]

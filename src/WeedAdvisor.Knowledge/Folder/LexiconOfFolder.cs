@@ -12,7 +12,7 @@ namespace WeedAdvisor.Knowledge.Folder;
 internal sealed class LexiconOfFolder
 {
     private readonly IReadOnlyCollection<PlacedFile> _files;
-    private readonly Dictionary<string, ValidWords> _words = new(StringComparer.Ordinal);
+    private readonly LexiconBuilder _words = new();
 
     private LexiconOfFolder(IReadOnlyCollection<PlacedFile> files) => _files = files;
 
@@ -27,121 +27,93 @@ internal sealed class LexiconOfFolder
         scan.Answers();
         scan.Catalogues();
         scan.NamedByTreatments();
-        scan.Targets();
-        return new Lexicon(scan._words);
+        scan._words.DeclareTargets(
+            scan.IsWhole(FileRole.Weeds)
+                ? scan.Parts(FileRole.Weeds, "rated-as").OfType<ScalarNode>().Select(id => id.Text)
+                : null
+        );
+        return scan._words.Build(isOfFiles: true);
     }
 
     private void Lists()
     {
+        if (!IsWhole(FileRole.Vocabulary))
+            _words.Declare(LexiconBuilder.Lists, null);
         foreach (Entry list in Entries(FileRole.Vocabulary))
-        {
-            if (list.Value is MappingNode words)
-                _words.TryAdd(
-                    $"list:{list.Key.Text}",
-                    new ValidWords($"a word of list '{list.Key.Text}'", words.Entries.Select(word => word.Key.Text))
-                );
-        }
+            _words.Declare(
+                LexiconBuilder.Lists + list.Key.Text,
+                (list.Value as MappingNode)?.Entries.Select(word => word.Key.Text)
+            );
     }
 
+    // A question without answers, or whose answers are no list, is told where it is read.
     private void Answers()
     {
+        if (!IsWhole(FileRole.Questions))
+            _words.Declare(LexiconBuilder.Answers, null);
         foreach (MappingNode question in Records(FileRole.Questions))
         {
-            if (question.Find("id") is ScalarNode id && question.Find("answers") is SequenceNode answers)
-                _words.TryAdd(
-                    $"answers:{id.Text}",
-                    new ValidWords($"an answer to '{id.Text}'", Texts(answers.Items, "id"))
+            if (question.Find("id") is ScalarNode id)
+                _words.Declare(
+                    LexiconBuilder.Answers + id.Text,
+                    question.Find("answers") is SequenceNode answers ? Texts(answers.Items, "id") : null
                 );
         }
     }
 
     private void Catalogues()
     {
-        Ids("weeds", "the id of a weed", FileRole.Weeds);
-        Ids("crops", "the id of a crop", FileRole.Crops);
-        Ids("practices", "the id of a practice", FileRole.Practices);
-        Ids("treatments", "the id of a treatment", FileRole.Treatments);
-        Ids("actions", "the id of a practice or treatment", FileRole.Practices, FileRole.Treatments);
-        Ids("regions", "the id of a region", FileRole.Regions);
-        Ids("findings", "the id of a finding", FileRole.Findings);
-        Ids("grades", "a grade", FileRole.Scales);
-        Ids("questions", "the id of a question", FileRole.Questions);
-        Judgements();
-        Ids("prices", "the id of a price", FileRole.Prices);
-        if (IsWhole(FileRole.Sources))
-            Declare(
-                "sources",
-                "a key of sources.yaml",
+        Ids("weeds", FileRole.Weeds);
+        Ids("crops", FileRole.Crops);
+        Ids("practices", FileRole.Practices);
+        Ids("treatments", FileRole.Treatments);
+        Ids("actions", FileRole.Practices, FileRole.Treatments);
+        Ids("regions", FileRole.Regions);
+        Ids("findings", FileRole.Findings);
+        Ids("grades", FileRole.Scales);
+        Ids("questions", FileRole.Questions);
+        Ids("prices", FileRole.Prices);
+        _words.Declare("judgements", Judgements());
+        _words.Declare(
+            "sources",
+            IsWhole(FileRole.Sources)
+                ?
                 [
                     .. Entries(FileRole.Sources).Select(entry => entry.Key.Text),
                     .. SourceReader.Always.Select(source => source.Key),
                 ]
-            );
+                : null
+        );
     }
 
     // What a country's file says not to hold is a rule too, whose id is made of country and topic.
-    private void Judgements()
+    private IEnumerable<string>? Judgements()
     {
         if (!IsWhole(FileRole.Judgements) || !IsWhole(FileRole.Law))
-            return;
+            return null;
         IEnumerable<string> notHeld =
             from file in Files(FileRole.Law)
             from rule in Records(file)
             where rule.Find(LawReader.NotHeld) is not null
             from topic in Texts([rule], LawReader.Topic)
             select LawReader.IdOfNotHeld(LawReader.CountryOf(file.Parsed.File), topic);
-        IEnumerable<string> written = Texts(
-            Files(FileRole.Judgements).Concat(Files(FileRole.Law)).SelectMany(Records),
-            "id"
-        );
-        Declare("judgements", "the id of a judgement", [.. written, .. notHeld]);
+        return Texts(Files(FileRole.Judgements).Concat(Files(FileRole.Law)).SelectMany(Records), "id").Concat(notHeld);
     }
 
     private void NamedByTreatments()
     {
-        if (!IsWhole(FileRole.Treatments))
-            return;
-        Declare("actives", "the name of an active", Texts(Parts("actives"), "name"));
-        Declare("groups", "a site-of-action group of a treatment", Texts(Parts("actives"), "group"));
-        Declare("rate-units", "a unit in which records give a rate", Texts(Parts("rates"), "unit"));
-
-        MappingNode[] Parts(string key) =>
-            [
-                .. Records(FileRole.Treatments)
-                    .SelectMany(treatment => (treatment.Find(key) as SequenceNode)?.Items ?? [])
-                    .OfType<MappingNode>(),
-            ];
+        bool isWhole = IsWhole(FileRole.Treatments);
+        _words
+            .Declare("actives", isWhole ? Texts(Parts(FileRole.Treatments, "actives"), "name") : null)
+            .Declare("groups", isWhole ? Texts(Parts(FileRole.Treatments, "actives"), "group") : null)
+            .Declare("rate-units", isWhole ? Texts(Parts(FileRole.Treatments, "rates"), "unit") : null);
     }
 
-    // Published tables rate some weeds, and groups of weeds, that have no record of their own.
-    private void Targets()
-    {
-        if (!IsWhole(FileRole.Weeds) || !IsWhole(FileRole.Vocabulary))
-            return;
-        string[] targets =
-        [
-            .. _words["weeds"].All,
-            .. Records(FileRole.Weeds)
-                .SelectMany(weed => (weed.Find("rated-as") as SequenceNode)?.Items ?? [])
-                .OfType<ScalarNode>()
-                .Select(id => id.Text),
-            .. _words.GetValueOrDefault("list:weed-kind")?.All ?? [],
-            .. _words.GetValueOrDefault("list:rated-only")?.All ?? [],
-        ];
-        const string name = "a weed, a weed kind, or an id under which weeds are rated";
-        Declare("targets", name, targets);
-        Declare("rated", name, targets);
-        Declare("targets-or-all", "a weed, a weed kind, or 'all'", [.. targets, "all"]);
-    }
+    private IEnumerable<Node> Parts(FileRole role, string key) =>
+        Records(role).SelectMany(record => (record.Find(key) as SequenceNode)?.Items ?? []);
 
-    private void Ids(string notation, string name, params FileRole[] roles)
-    {
-        if (Array.TrueForAll(roles, IsWhole))
-            Declare(notation, name, Texts(_files.Where(file => roles.Contains(file.Role)).SelectMany(Records), "id"));
-    }
-
-    private void Declare(string notation, string name, IEnumerable<string> words) =>
-        _words[notation] = new ValidWords(name, words);
+    private void Ids(string notation, params FileRole[] roles) =>
+        _words.Declare(notation, Array.TrueForAll(roles, IsWhole) ? Texts(roles.SelectMany(Records), "id") : null);
 
     private bool IsWhole(FileRole role) =>
         (FileRoles.IsFolder(role) || Files(role).Any()) && Files(role).All(file => file.Parsed.Root is not null);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Schema;
 
 namespace WeedAdvisor.Knowledge.Folder;
 
@@ -40,11 +41,24 @@ internal static class RequiredLists
 
     /// <summary>One problem for each list that no vocabulary file declares.</summary>
     public static IEnumerable<Problem> MissingFrom(IReadOnlyCollection<WordList> lists) =>
-        s_ids
-            .Except(lists.Select(list => list.Id), StringComparer.Ordinal)
-            .Select(id => new Problem(
-                Place.Whole("vocabulary"),
-                $"no list '{id}'",
-                $"a list '{id}' in one of the files of vocabulary/"
-            ));
+        s_ids.Except(lists.Select(list => list.Id), StringComparer.Ordinal).Select(Missing);
+
+    /// <summary>
+    /// One problem for each list, and each question with answers, that records name words of though nothing declares
+    /// it; required lists are told already.
+    /// </summary>
+    public static IEnumerable<Problem> Undeclared(IEnumerable<string> notations) =>
+        notations
+            .Where(notation => !s_ids.Any(id => notation == LexiconBuilder.Lists + id))
+            .Select(notation =>
+                notation.StartsWith(LexiconBuilder.Lists, StringComparison.Ordinal)
+                    ? Missing(notation[LexiconBuilder.Lists.Length..])
+                    : MissingQuestion(notation[LexiconBuilder.Answers.Length..])
+            );
+
+    private static Problem Missing(string id) =>
+        new(Place.Whole("vocabulary"), $"no list '{id}'", $"a list '{id}' in one of the files of vocabulary/");
+
+    private static Problem MissingQuestion(string id) =>
+        new(Place.Whole("questions.yaml"), $"no question '{id}'", $"a question '{id}', whose answers records name");
 }

@@ -17,6 +17,9 @@ public static class PriceFile
     /// <summary>The unit of a price that bears the id of an action.</summary>
     public const string UnitOfAction = "usd-per-1000-pots";
 
+    // Whoever writes his own prices cites his own books and bids, which stand in no list.
+    private static readonly Lexicon s_ownSources = new LexiconBuilder().Declare("sources", null).Build();
+
     /// <summary>Reads the file.</summary>
     /// <param name="path">The file; at most 4 MB.</param>
     /// <param name="knowledge">The knowledge whose prices it replaces.</param>
@@ -45,7 +48,7 @@ public static class PriceFile
     private static Outcome<ImmutableList<Price>, Problem> Build(string text, string name, KnowledgeBase knowledge)
     {
         ParsedFile parsed = TreeBuilder.Build(name, text);
-        var context = new ReadContext(name, new Lexicon(new Dictionary<string, ValidWords>(StringComparer.Ordinal)));
+        var context = new ReadContext(name, s_ownSources);
         ImmutableList<Price> prices = parsed.Root is null
             ? []
             : [.. MappingReader.Each(parsed.Root, context, "a price", SmallReaders.Price).OfType<Price>()];

@@ -1,37 +1,40 @@
+using WeedAdvisor.Knowledge.RecordReaders;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Knowledge.Schema;
 
-/// <summary>The words that a visit may use, from knowledge that has been read.</summary>
+/// <summary>The words that a visit, a label book or prices may use, from knowledge that has been read.</summary>
 internal static class LexiconOfKnowledge
 {
-    /// <summary>The lexicon of the knowledge, as far as visits need it.</summary>
+    /// <summary>The lexicon of the knowledge.</summary>
     public static Lexicon Of(KnowledgeBase knowledge)
     {
-        var words = new Dictionary<string, ValidWords>(StringComparer.Ordinal)
-        {
-            ["weeds"] = new("the id of a weed", knowledge.Weeds.Keys)
-            {
-                Names = knowledge.Weeds.Values.ToDictionary(
-                    weed => weed.Id,
-                    IEnumerable<string> (weed) => [weed.Name, .. weed.AlsoCalled, weed.Scientific]
-                ),
-            },
-            ["crops"] = new("the id of a crop", knowledge.Crops.Keys),
-            ["treatments"] = new("the id of a treatment", knowledge.Treatments.Keys),
-            ["actives"] = new("the name of an active", knowledge.Actives()),
-            ["groups"] = new("a site-of-action group of a treatment", knowledge.Groups()),
-            ["rate-units"] = new("a unit in which records give a rate", knowledge.RateUnits()),
-            ["regions"] = new("the id of a region", knowledge.Regions.Keys),
-            ["questions"] = new("the id of a question", knowledge.Questions.Select(question => question.Id)),
-        };
+        LexiconBuilder words = new LexiconBuilder()
+            .Declare("weeds", knowledge.Weeds.Keys, knowledge.Weeds.Values.ToDictionary(weed => weed.Id, Called))
+            .Declare("crops", knowledge.Crops.Keys)
+            .Declare("practices", knowledge.Practices.Keys)
+            .Declare("treatments", knowledge.Treatments.Keys)
+            .Declare("actions", knowledge.Practices.Keys.Concat(knowledge.Treatments.Keys))
+            .Declare("actives", knowledge.Actives())
+            .Declare("groups", knowledge.Groups())
+            .Declare("rate-units", knowledge.RateUnits())
+            .Declare("regions", knowledge.Regions.Keys)
+            .Declare("findings", knowledge.Findings.Keys)
+            .Declare("grades", knowledge.Scale.Keys)
+            .Declare("judgements", knowledge.Judgements.Select(judgement => judgement.Id))
+            .Declare("prices", knowledge.Prices.Keys)
+            .Declare("questions", knowledge.Questions.Select(question => question.Id))
+            .Declare("sources", SourcesOf(knowledge));
         foreach (Question question in knowledge.Questions)
-            words[$"answers:{question.Id}"] = new(
-                $"an answer to '{question.Id}'",
-                question.Choices.Select(choice => choice.Id)
-            );
+            words.Declare(LexiconBuilder.Answers + question.Id, question.Choices.Select(choice => choice.Id));
         foreach ((string id, WordList list) in knowledge.Vocabulary)
-            words[$"list:{id}"] = new($"a word of list '{id}'", list.Words.Select(word => word.Key));
-        return new Lexicon(words);
+            words.Declare(LexiconBuilder.Lists + id, list.Words.Select(word => word.Key));
+        return words.DeclareTargets(knowledge.Weeds.Values.SelectMany(weed => weed.RatedAs)).Build();
     }
+
+    private static IEnumerable<string> Called(Weed weed) => [weed.Name, .. weed.AlsoCalled, weed.Scientific];
+
+    // An advice is drawn up without the list of sources: their keys are then held against nothing.
+    private static IEnumerable<string>? SourcesOf(KnowledgeBase knowledge) =>
+        knowledge.Sources.Count > SourceReader.Always.Length ? knowledge.Sources.Keys : null;
 }
