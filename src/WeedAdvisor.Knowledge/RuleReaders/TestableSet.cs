@@ -17,6 +17,9 @@ internal sealed class TestableSet
     private static readonly TestableSet s_limit = OfFacts(FactKind.Limit);
     private static readonly TestableSet s_escape = OfFacts(FactKind.Escape);
 
+    // What rules tested once and most will still look for.
+    private const string InsteadOfMonth = "'season', 'mean-c' or 'warming': a month is not the same season everywhere";
+
     private readonly Dictionary<string, Testable> _attributes;
     private readonly Dictionary<string, string> _elsewhere;
     private readonly ValidWords _names;
@@ -55,9 +58,7 @@ internal sealed class TestableSet
             questions
                 .Where(question => Asked(question) is null)
                 .Select(question => (question.Id, Instead: Elsewhere(question.Kind)))
-                .Append(
-                    (Id: "month", Instead: "'season', 'mean-c' or 'warming': a month is not the same season everywhere")
-                )
+                .Concat(withDerived ? [(Id: "month", Instead: InsteadOfMonth)] : [])
                 .DistinctBy(one => one.Id)
                 .ToDictionary(one => one.Id, one => one.Instead, StringComparer.Ordinal)
         );

@@ -56,7 +56,7 @@ public class WeatherOfTheDayTests
     {
         ImmutableArray<ClearAction> clear = OnAPath("windy").Clear;
         Assert.Contains(clear, one => !one.NotToday.IsEmpty);
-        Assert.Equal(clear.OrderBy(one => !one.NotToday.IsEmpty), clear);
+        Assert.Equal(clear.OrderBy(one => one.Horizon).ThenBy(one => !one.NotToday.IsEmpty), clear);
         Assert.All(clear.Where(one => one.NotToday.IsEmpty && s_knowledge.Treatments.ContainsKey(one.Action)), one =>
             Assert.False(s_knowledge.Treatments[one.Action].Applied.Overlaps(s_sprays), one.Action)
         );
