@@ -28,6 +28,7 @@ internal sealed class QuestionReader
             Choices = kind is QuestionKind.OneOf or QuestionKind.AnyOf ? Choices(map) : [],
             Unit = isNumber ? map.Text("unit") : null,
             Between = isNumber ? map.Range("between", -1_000_000, 1_000_000) : null,
+            Sizes = isNumber ? Sizes(map) : [],
             IsOfNursery = map.OptionalFlag("whole-nursery"),
             PastOnly = kind == QuestionKind.Date && map.OptionalFlag("past-only"),
             AskedWhen = AskedWhen(map),
@@ -71,6 +72,28 @@ internal sealed class QuestionReader
         }
 
         return choices;
+    }
+
+    private static ImmutableArray<NamedSize> Sizes(MappingReader map)
+    {
+        ImmutableArray<NamedSize> sizes = map.Each("sizes", "a size", Size);
+        foreach (IGrouping<string?, NamedSize> same in sizes.GroupBy(size => NamedSize.Plain(size.Name)))
+        {
+            string name = same.First().Name;
+            if (same.Key is null)
+                map.Context.Report(map.Node, $"the size '{name}'", "a class such as '#3', or a volume such as '2 litre'");
+            else if (same.Count() > 1)
+                map.Context.Report(map.Node, $"the size '{name}' a second time", "each size once");
+        }
+
+        return sizes;
+    }
+
+    private static NamedSize Size(MappingReader map)
+    {
+        var size = new NamedSize(map.Text("name"), map.Number("is", 0, 1_000_000));
+        map.Finish();
+        return size;
     }
 
     private static AnswerChoice Choice(MappingReader map)

@@ -64,6 +64,9 @@ public sealed record Question : Record
     /// <summary>Range of a number; else null.</summary>
     public Span? Between { get; init; }
 
+    /// <summary>Names that stand for a number, in order; empty when none does.</summary>
+    public ImmutableArray<NamedSize> Sizes { get; init; } = [];
+
     /// <summary>Whether a date must not lie after the visit.</summary>
     public bool PastOnly { get; init; }
 

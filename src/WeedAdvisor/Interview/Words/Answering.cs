@@ -29,7 +29,8 @@ public static class Answering
         question switch
         {
             { Kind: QuestionKind.Number, Between: { } between } =>
-                $"a number of {UnitText(question.Unit)} from {Number(between.Low)} to {Number(between.High)}",
+                $"a number of {UnitText(question.Unit)} from {Number(between.Low)} to {Number(between.High)}"
+                    + Sizes(question),
             { Kind: QuestionKind.Number } => $"a number of {UnitText(question.Unit)}",
             { Kind: QuestionKind.Date, PastOnly: true } => "a date not after the visit, written 2026-04-30",
             { Kind: QuestionKind.Date } => "a date, written 2026-04-30",
@@ -85,6 +86,9 @@ public static class Answering
                 .OrderBy(choice => choice.Text, StringComparer.Ordinal)
                 .ThenBy(choice => choice.Id, StringComparer.Ordinal),
         ];
+
+    private static string Sizes(Question question) =>
+        question.Sizes.IsEmpty ? "" : $", or a size: {string.Join(", ", question.Sizes.Select(size => size.Name))}";
 
     private static string TextOf(KnowledgeBase knowledge, Question question, string word) =>
         ChoicesOf(knowledge, question).FirstOrDefault(choice => choice.Id == word)?.Text ?? word;

@@ -111,7 +111,7 @@ public static class TypedAnswer
         string figure = text.Trim();
         if (question.Unit is { } unit && figure.EndsWith(unit, StringComparison.OrdinalIgnoreCase))
             figure = figure[..^unit.Length];
-        if (ReadFigure(figure) is not { } value)
+        if ((ReadFigure(figure) ?? NamedSize.Find(question.Sizes, text)?.Value) is not { } value)
         {
             string hint = figure.Contains(',') ? ", with a point for the decimal" : "";
             return Typed<Answer>.Wrong(

@@ -61,6 +61,36 @@ public sealed class TypedTests
     public void A_wrong_number_gets_one_clear_line(string typed, string error) =>
         Assert.Equal(error, Read("mulch-depth", typed).Error);
 
+    // Trade classes and litre pots; the widths are from memory, as their record says.
+    [Theory]
+    [InlineData("#1", "16.5")]
+    [InlineData("# 3", "25.4")]
+    [InlineData("3 gal", "25.4")]
+    [InlineData("#15", "43.2")]
+    [InlineData("2 L", "17")]
+    [InlineData("7.5 litre", "25")]
+    [InlineData("17 cm", "17")]
+    [InlineData("3", "3")]
+    public void A_pot_may_be_told_by_its_class_its_litres_or_its_width(string typed, string width) =>
+        Assert.Equal(
+            new Answer.Number(decimal.Parse(width, System.Globalization.CultureInfo.InvariantCulture)),
+            ReadWidth(typed).Value
+        );
+
+    [Theory]
+    [InlineData("#4")]
+    [InlineData("6 litre")]
+    [InlineData("3 bags")]
+    public void A_pot_whose_width_is_not_held_is_not_guessed(string typed) =>
+        Assert.StartsWith(
+            $"\"{typed}\" is not a number. Give a number of cm from 3 to 120, or a size: #1, #2, #3",
+            ReadWidth(typed).Error,
+            StringComparison.Ordinal
+        );
+
+    private static Typed<Answer> ReadWidth(string typed) =>
+        TypedAnswer.Read(ShippedRules.Knowledge, ShippedRules.Knowledge.QuestionOf("pot-width")!, typed, s_day);
+
     [Theory]
     [InlineData("place")]
     [InlineData("cover")]
