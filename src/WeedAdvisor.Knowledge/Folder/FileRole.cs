@@ -51,6 +51,9 @@ internal enum FileRole
     /// <summary>Practices.</summary>
     Practices,
 
+    /// <summary>Actives.</summary>
+    Actives,
+
     /// <summary>Treatments.</summary>
     Treatments,
 

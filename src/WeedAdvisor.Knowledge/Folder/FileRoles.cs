@@ -8,6 +8,7 @@ internal static class FileRoles
 {
     private static readonly ImmutableArray<string> s_folders =
     [
+        "actives",
         "judgements",
         "law",
         "practices",
@@ -57,7 +58,8 @@ internal static class FileRoles
     /// <summary>Whether the role has a folder of files, which may be empty, and not one file.</summary>
     public static bool IsFolder(FileRole role) =>
         role
-            is FileRole.Judgements
+            is FileRole.Actives
+                or FileRole.Judgements
                 or FileRole.Law
                 or FileRole.Practices
                 or FileRole.Treatments
@@ -105,6 +107,7 @@ internal static class FileRoles
     private static FileRole? OfFolder(string name) =>
         name switch
         {
+            "actives" => FileRole.Actives,
             "judgements" => FileRole.Judgements,
             "law" => FileRole.Law,
             "practices" => FileRole.Practices,

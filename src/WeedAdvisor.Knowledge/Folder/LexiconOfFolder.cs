@@ -26,7 +26,8 @@ internal sealed class LexiconOfFolder
         scan.Lists();
         scan.Answers();
         scan.Catalogues();
-        scan.NamedByTreatments();
+        scan.Actives();
+        scan.RateUnits();
         scan.Targets();
         return new Lexicon(scan._words);
     }
@@ -97,20 +98,41 @@ internal sealed class LexiconOfFolder
         Declare("judgements", "the id of a judgement", [.. written, .. notHeld]);
     }
 
-    private void NamedByTreatments()
+    private void Actives()
+    {
+        if (!IsWhole(FileRole.Actives))
+            return;
+        Named("active-ids", "the id of an active", "id");
+        Named("actives", "the name of an active", "name");
+        Declare(
+            "groups",
+            "a site-of-action group of an active",
+            Texts(Records(FileRole.Actives), "group")
+        );
+    }
+
+    // Whoever writes another of its names is told the one that is meant.
+    private void Named(string notation, string name, string key) =>
+        _words[notation] = new ValidWords(name, Texts(Records(FileRole.Actives), key))
+        {
+            Names = Records(FileRole.Actives)
+                .Where(active => active.Find(key) is ScalarNode)
+                .DistinctBy(active => ((ScalarNode)active.Find(key)!).Text)
+                .ToDictionary(
+                    active => ((ScalarNode)active.Find(key)!).Text,
+                    IEnumerable<string> (active) =>
+                        [.. Texts([active], "id"), .. Texts([active], "name"), .. Items(active, "also-called")]
+                ),
+        };
+
+    private void RateUnits()
     {
         if (!IsWhole(FileRole.Treatments))
             return;
-        Declare("actives", "the name of an active", Texts(Parts("actives"), "name"));
-        Declare("groups", "a site-of-action group of a treatment", Texts(Parts("actives"), "group"));
-        Declare("rate-units", "a unit in which records give a rate", Texts(Parts("rates"), "unit"));
-
-        MappingNode[] Parts(string key) =>
-            [
-                .. Records(FileRole.Treatments)
-                    .SelectMany(treatment => (treatment.Find(key) as SequenceNode)?.Items ?? [])
-                    .OfType<MappingNode>(),
-            ];
+        IEnumerable<MappingNode> rates = Records(FileRole.Treatments)
+            .SelectMany(treatment => (treatment.Find("rates") as SequenceNode)?.Items ?? [])
+            .OfType<MappingNode>();
+        Declare("rate-units", "a unit in which records give a rate", Texts(rates, "unit"));
     }
 
     // Published tables rate some weeds, and groups of weeds, that have no record of their own.
@@ -121,10 +143,7 @@ internal sealed class LexiconOfFolder
         string[] targets =
         [
             .. _words["weeds"].All,
-            .. Records(FileRole.Weeds)
-                .SelectMany(weed => (weed.Find("rated-as") as SequenceNode)?.Items ?? [])
-                .OfType<ScalarNode>()
-                .Select(id => id.Text),
+            .. Records(FileRole.Weeds).SelectMany(weed => Items(weed, "rated-as")),
             .. _words.GetValueOrDefault("list:weed-kind")?.All ?? [],
             .. _words.GetValueOrDefault("list:rated-only")?.All ?? [],
         ];
@@ -155,6 +174,9 @@ internal sealed class LexiconOfFolder
 
     private IEnumerable<Entry> Entries(FileRole role) =>
         Files(role).SelectMany(file => (file.Parsed.Root as MappingNode)?.Entries ?? []);
+
+    private static IEnumerable<string> Items(MappingNode record, string key) =>
+        ((record.Find(key) as SequenceNode)?.Items ?? []).OfType<ScalarNode>().Select(item => item.Text);
 
     private static IEnumerable<string> Texts(IEnumerable<Node> records, string key) =>
         records

@@ -31,6 +31,7 @@ internal sealed class WholeFolder
         _problems.AddRange(RequiredLists.MissingFrom(lists));
         ReportRepeats(All<Question>());
         _problems.AddRange(QuestionKinds.Wrong(All<Question>()));
+        _problems.AddRange(ActiveNames.Shared(All<ActiveIngredient>()));
         CatalogueAction[] actions = [.. All<CatalogueAction>()];
         ReportRepeats(actions);
         _problems.AddRange(UsualNumberReader.MissingFrom(FileRoles.Usual, All<UsualNumber>()));
@@ -55,6 +56,7 @@ internal sealed class WholeFolder
             Weeds = Catalogue<Weed>(),
             Crops = CropAncestry.Of(Catalogue<Crop>(), _problems),
             Practices = ById(actions.OfType<Practice>(), action => action.Id),
+            Ingredients = Catalogue<ActiveIngredient>(),
             Treatments = ById(actions.OfType<Treatment>(), action => action.Id),
             Regions = Catalogue<Region>(),
             Findings = Catalogue<FindingText>(),

@@ -20,7 +20,7 @@ internal static class LexiconOfKnowledge
             ["crops"] = new("the id of a crop", knowledge.Crops.Keys),
             ["treatments"] = new("the id of a treatment", knowledge.Treatments.Keys),
             ["actives"] = new("the name of an active", knowledge.Actives()),
-            ["groups"] = new("a site-of-action group of a treatment", knowledge.Groups()),
+            ["groups"] = new("a site-of-action group of an active", knowledge.Groups()),
             ["rate-units"] = new("a unit in which records give a rate", knowledge.RateUnits()),
             ["regions"] = new("the id of a region", knowledge.Regions.Keys),
             ["questions"] = new("the id of a question", knowledge.Questions.Select(question => question.Id)),

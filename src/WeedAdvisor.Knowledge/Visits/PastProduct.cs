@@ -68,6 +68,7 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
     private static IEnumerable<string> GroupsOf(WordSet actives, KnowledgeBase knowledge) =>
         knowledge
             .Treatments.Values.SelectMany(treatment => treatment.Actives)
+            .Concat(knowledge.Ingredients.Values.Select(ingredient => ingredient.In(null)))
             .Where(active => actives.Contains(active.Name))
             .Select(active => active.Group)
             .OfType<string>();

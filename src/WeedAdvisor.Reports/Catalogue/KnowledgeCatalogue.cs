@@ -14,6 +14,7 @@ public static class KnowledgeCatalogue
         "weeds",
         "practices",
         "treatments",
+        "actives",
         "crops",
         "judgements",
         "questions",
@@ -36,6 +37,11 @@ public static class KnowledgeCatalogue
             "weeds" => Each(knowledge.Weeds.Values, one => one.Name, one => RecordFields.Of(knowledge, one)),
             "practices" => Each(knowledge.Practices.Values, one => one.Name, actions.Of),
             "treatments" => Each(knowledge.Treatments.Values, one => one.Name, actions.Of),
+            "actives" => Each(
+                knowledge.Ingredients.Values,
+                one => one.Name,
+                one => ActiveFields.Of(knowledge, one, today)
+            ),
             "crops" => Each(knowledge.Crops.Values, one => one.Name, one => RecordFields.Of(knowledge, one)),
             "judgements" => knowledge.Judgements.Select(one => new CatalogueEntry(kind, one.Id, one.Topic, () =>
                 JudgementFields.Of(knowledge, one)
