@@ -34,6 +34,10 @@ public sealed record KnowledgeBase
     public ImmutableSortedDictionary<string, ActiveIngredient> Ingredients { get; init; } =
         ImmutableSortedDictionary.Create<string, ActiveIngredient>(StringComparer.Ordinal);
 
+    /// <summary>Actives that may not be used any more in some countries, by id.</summary>
+    public ImmutableSortedDictionary<string, WithdrawnActive> Withdrawn { get; init; } =
+        ImmutableSortedDictionary.Create<string, WithdrawnActive>(StringComparer.Ordinal);
+
     /// <summary>Treatments, by id. No practice has the id of a treatment.</summary>
     public required ImmutableSortedDictionary<string, Treatment> Treatments { get; init; }
 

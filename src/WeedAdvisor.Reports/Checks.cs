@@ -20,6 +20,7 @@ public static class Checks
         knowledge
             .Treatments.Values.Select(one => (one.Id, one.Checked))
             .Concat(knowledge.Ingredients.Values.Select(one => (one.Id, one.Checked)))
+            .Concat(knowledge.Withdrawn.Values.Select(one => (one.Id, one.Checked)))
             .Concat(knowledge.ActiveLimits.Values.Select(one => (one.Id, one.Checked)))
             .Concat(knowledge.Resistance.Values.Select(one => (one.Id, one.Checked)))
             .Concat(

@@ -80,15 +80,24 @@ public sealed class ActiveTests
         );
 
     [Theory]
-    [InlineData("  volatile: low\n", "", Treatment, "a treatment without 'volatile', which 'oxadine' does not say either")]
+    [InlineData(
+        "  volatile: low\n",
+        "",
+        Treatment,
+        "a treatment without 'volatile', which 'oxadine' does not say either"
+    )]
     [InlineData("volatile: low", "volatile: lw", Active, "did you mean 'low'?")]
     [InlineData("id: oxadine", "id: oxadin", Treatment, "found 'oxadine'; expected the id of an active: oxadin")]
     [InlineData("checked: 2026-11-25", "checkd: 2026-11-25", Active, "found an active without 'checked'")]
     [InlineData("from: { all: book }", "from: { group: book }", Active, "no source for 'was'")]
-    public void What_is_wrong_with_an_active_is_said_where_it_shows(string was, string now, string file, string problem) =>
-        Assert.Contains(
-            new FixtureKnowledge().Change(Active, was, now).Load().Refusals,
-            one => one.Where.File == file && one.ToString().Contains(problem, StringComparison.Ordinal)
+    public void What_is_wrong_with_an_active_is_said_where_it_shows(
+        string was,
+        string now,
+        string file,
+        string problem
+    ) =>
+        Assert.Contains(new FixtureKnowledge().Change(Active, was, now).Load().Refusals, one =>
+            one.Where.File == file && one.ToString().Contains(problem, StringComparison.Ordinal)
         );
 
     [Theory]

@@ -80,12 +80,7 @@ public sealed class BadRecordTests
         "found a treatment without 'drift-hazard'; expected the key 'drift-hazard'",
         2
     )]
-    [InlineData(
-        Treatment,
-        "actives: [oxadine]",
-        "actives: []",
-        "found a treatment without actives"
-    )]
+    [InlineData(Treatment, "actives: [oxadine]", "actives: []", "found a treatment without actives")]
     [InlineData(
         Treatment,
         "checked: 2026-11-25",

@@ -38,7 +38,7 @@ internal sealed class ContentReader(Lexicon lexicon)
         return content;
     }
 
-    /// <summary>Reads actives and keeps them for the treatments that hold them. Not while other files are read.</summary>
+    /// <summary>Reads actives and keeps them for treatments. Not while other files are read.</summary>
     public FileContent ReadActives(ParsedFile file)
     {
         FileContent content = Records(file, "an active", ActiveReader.Read);
@@ -66,6 +66,7 @@ internal sealed class ContentReader(Lexicon lexicon)
             FileRole.Crops => Records(file, "a crop", CropReader.Read),
             FileRole.Weeds => Records(file, "a weed", WeedReader.Read),
             FileRole.Practices => Records(file, "a practice", PracticeReader.Read),
+            FileRole.Withdrawn => Records(file, "a withdrawn active", ActiveReader.Withdrawn),
             FileRole.Treatments => Records(file, "a treatment", new TreatmentReader(Ingredients).Read),
             FileRole.Judgements => Records(file, "a judgement", new JudgementReader(Topic(file.File), Site).Read),
             FileRole.Law => Whole(file, new LawReader(LawReader.CountryOf(file.File), Site).Read),

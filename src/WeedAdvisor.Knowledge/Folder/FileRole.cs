@@ -54,6 +54,9 @@ internal enum FileRole
     /// <summary>Actives.</summary>
     Actives,
 
+    /// <summary>Actives that may not be used any more.</summary>
+    Withdrawn,
+
     /// <summary>Treatments.</summary>
     Treatments,
 

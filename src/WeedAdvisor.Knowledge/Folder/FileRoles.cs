@@ -42,8 +42,16 @@ internal static class FileRoles
     private const string LimitsFile = "limits.yaml";
     private const string ResistanceFile = "resistance.yaml";
     private const string WeedingFile = "weeding.yaml";
+    private const string WithdrawnFile = "withdrawn.yaml";
 
-    private static readonly ImmutableArray<string> s_optional = [CoverageFile, LimitsFile, ResistanceFile, WeedingFile];
+    private static readonly ImmutableArray<string> s_optional =
+    [
+        CoverageFile,
+        LimitsFile,
+        ResistanceFile,
+        WeedingFile,
+        WithdrawnFile,
+    ];
 
     /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
     public static FileRole? Of(string path)
@@ -101,6 +109,7 @@ internal static class FileRoles
             LimitsFile => FileRole.Limits,
             ResistanceFile => FileRole.Resistance,
             WeedingFile => FileRole.Weeding,
+            WithdrawnFile => FileRole.Withdrawn,
             _ => null,
         };
 

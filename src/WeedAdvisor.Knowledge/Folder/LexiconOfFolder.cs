@@ -62,6 +62,16 @@ internal sealed class LexiconOfFolder
         Ids("crops", "the id of a crop", FileRole.Crops);
         Ids("practices", "the id of a practice", FileRole.Practices);
         Ids("treatments", "the id of a treatment", FileRole.Treatments);
+        if (IsWhole(FileRole.Treatments))
+            Declare(
+                "past-treatments",
+                "the id of a treatment",
+                [
+                    .. Texts(Records(FileRole.Treatments), "id"),
+                    .. Texts(Records(FileRole.Withdrawn), "active"),
+                    .. Records(FileRole.Withdrawn).SelectMany(row => Items(row, "formerly")),
+                ]
+            );
         Ids("actions", "the id of a practice or treatment", FileRole.Practices, FileRole.Treatments);
         Ids("regions", "the id of a region", FileRole.Regions);
         Ids("findings", "the id of a finding", FileRole.Findings);
@@ -104,11 +114,7 @@ internal sealed class LexiconOfFolder
             return;
         Named("active-ids", "the id of an active", "id");
         Named("actives", "the name of an active", "name");
-        Declare(
-            "groups",
-            "a site-of-action group of an active",
-            Texts(Records(FileRole.Actives), "group")
-        );
+        Declare("groups", "a site-of-action group of an active", Texts(Records(FileRole.Actives), "group"));
     }
 
     // Whoever writes another of its names is told the one that is meant.

@@ -48,7 +48,7 @@ internal sealed class WholeFolder
         PlacedLift[] lifts = [.. All<PlacedLift>()];
         _problems.AddRange(LiftedBarReader.Wrong(lifts, [.. judgements]));
         ImmutableArray<LiftedBar> lifted = [.. lifts.Select(lift => lift.Bar)];
-        return new KnowledgeBase
+        var knowledge = new KnowledgeBase
         {
             Stamp = new KnowledgeStamp(All<string>().FirstOrDefault("0.0.0"), hash) { Local = local, Lifted = lifted },
             Vocabulary = ById(lists, list => list.Id),
@@ -57,6 +57,7 @@ internal sealed class WholeFolder
             Crops = CropAncestry.Of(Catalogue<Crop>(), _problems),
             Practices = ById(actions.OfType<Practice>(), action => action.Id),
             Ingredients = Catalogue<ActiveIngredient>(),
+            Withdrawn = Catalogue<WithdrawnActive>(),
             Treatments = ById(actions.OfType<Treatment>(), action => action.Id),
             Regions = Catalogue<Region>(),
             Findings = Catalogue<FindingText>(),
@@ -70,6 +71,31 @@ internal sealed class WholeFolder
             Resistance = Catalogue<KnownResistance>(),
             Usual = new UsualNumbers(Catalogue<UsualNumber>()),
             Weeding = Catalogue<WeedingParameter>(),
+        };
+        return WithWithdrawn(knowledge);
+    }
+
+    // An unknown active has been reported by the reader of the list.
+    private static KnowledgeBase WithWithdrawn(KnowledgeBase knowledge)
+    {
+        if (!knowledge.Withdrawn.Values.All(row => knowledge.Ingredients.ContainsKey(row.Active)))
+            return knowledge;
+        return knowledge with
+        {
+            Treatments = knowledge.Treatments.SetItems(
+                knowledge.Treatments.Values.Select(treatment =>
+                    KeyValuePair.Create(
+                        treatment.Id,
+                        treatment with
+                        {
+                            WithdrawnIn = knowledge.WithdrawnWhere(
+                                treatment.Actives.Select(active => active.Name),
+                                day: null
+                            ),
+                        }
+                    )
+                )
+            ),
         };
     }
 

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Schema;
 
@@ -25,6 +26,30 @@ internal static class ActiveReader
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.Active),
         };
+
+    /// <summary>A line of what may not be used any more.</summary>
+    public static WithdrawnActive Withdrawn(MappingReader map)
+    {
+        var row = new WithdrawnActive
+        {
+            Id = map.Id(),
+            Active = map.Word("active", "active-ids"),
+            Countries = map.WordSet("countries", Region.Countries),
+            Since = map.OptionalDate("since"),
+            Bag = map.Text("bag"),
+            Formerly = WordSet.Of(map.Words("formerly", null, isRequired: false)),
+            Checked = map.Date("checked"),
+            Where = map.Where,
+            From = map.FinishWithOrigins(ValueFields.Withdrawn),
+        };
+        if (row.Since > row.Checked)
+            map.Context.Report(
+                map.Optional("since")!,
+                ScalarGrammar.Write(row.Since.Value),
+                $"a day not after the check, {ScalarGrammar.Write(row.Checked)}: until then it may be used up"
+            );
+        return row;
+    }
 
     private static HalfLife HalfLife(MappingReader map)
     {

@@ -46,8 +46,7 @@ public sealed class Origins
     public ImmutableArray<string> Inherited { get; private init; } = [];
 
     /// <summary>What the record says itself, its rows included.</summary>
-    public IEnumerable<FieldSource> Own =>
-        Values.Where(value => !Inherited.Contains(value.Field)).Concat(Rows);
+    public IEnumerable<FieldSource> Own => Values.Where(value => !Inherited.Contains(value.Field)).Concat(Rows);
 
     /// <summary>Keys of the sources that were looked through in vain for the gates that are from memory.</summary>
     public ImmutableArray<string> Searched { get; init; } = [];

@@ -127,6 +127,11 @@ public sealed record Treatment : CatalogueAction
     /// <summary>Word of list <c>status</c>.</summary>
     public required string Status { get; init; }
 
+    /// <summary>
+    /// Words of <see cref="Region.Countries"/>: where one of its actives may not be used any more.
+    /// </summary>
+    public WordSet WithdrawnIn { get; init; } = WordSet.Empty;
+
     /// <summary>What the grower's own label says; null without one.</summary>
     public LabelRead? Label { get; init; }
 

@@ -19,7 +19,14 @@ internal static class LexiconOfKnowledge
             },
             ["crops"] = new("the id of a crop", knowledge.Crops.Keys),
             ["treatments"] = new("the id of a treatment", knowledge.Treatments.Keys),
-            ["actives"] = new("the name of an active", knowledge.Actives()),
+            ["past-treatments"] = new("the id of a treatment", [.. knowledge.Treatments.Keys, .. knowledge.GoneIds()]),
+            ["actives"] = new("the name of an active", knowledge.Actives())
+            {
+                Names = knowledge.Ingredients.Values.ToDictionary(
+                    active => active.Name,
+                    IEnumerable<string> (active) => [active.Name, active.Id, .. active.AlsoCalled]
+                ),
+            },
             ["groups"] = new("a site-of-action group of an active", knowledge.Groups()),
             ["rate-units"] = new("a unit in which records give a rate", knowledge.RateUnits()),
             ["regions"] = new("the id of a region", knowledge.Regions.Keys),

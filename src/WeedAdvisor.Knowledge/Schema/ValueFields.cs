@@ -78,6 +78,10 @@ public sealed record ValueFields(
             ["id", "name", "also-called", "checked"]
         );
 
+    /// <summary>Of an active that may not be used any more.</summary>
+    internal static ValueFields Withdrawn { get; } =
+        new(["countries", "since", "bag"], [], ["id", "active", "formerly", "checked"]);
+
     /// <summary>Of a treatment.</summary>
     internal static ValueFields Treatment { get; } =
         new(
@@ -177,6 +181,7 @@ public sealed record ValueFields(
         KeyValuePair.Create(typeof(Crop), Crop),
         KeyValuePair.Create(typeof(Practice), Practice),
         KeyValuePair.Create(typeof(ActiveIngredient), Active),
+        KeyValuePair.Create(typeof(WithdrawnActive), Withdrawn),
         KeyValuePair.Create(typeof(Treatment), Treatment),
         KeyValuePair.Create(typeof(Region), Region),
         KeyValuePair.Create(typeof(Price), Number),

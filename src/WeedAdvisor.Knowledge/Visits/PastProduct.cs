@@ -18,6 +18,17 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
     {
         if (past.Treatment is { } id && knowledge.Treatments.TryGetValue(id, out Treatment? record))
             return new PastProduct(record, record.Name, ActivesOf(record), SitesOf(record), IsWeedKiller: true);
+        if (past.Treatment is { } gone && knowledge.GoneAs(gone) is { } active)
+        {
+            return new PastProduct(
+                null,
+                $"a product with {active.Name}",
+                WordSet.Of([active.Name]),
+                Sites(new[] { active.Group }.OfType<string>()),
+                IsWeedKiller: true
+            );
+        }
+
         if (past.Actives.Count > 0)
         {
             return new PastProduct(
@@ -51,6 +62,12 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
                 IsWeedKiller: past.Kind == "weed-killer"
             );
     }
+
+    /// <summary>The name of a treatment that was used, also of one that no record describes any more.</summary>
+    public static string NameOf(string treatment, KnowledgeBase knowledge) =>
+        knowledge.Treatments.TryGetValue(treatment, out Treatment? record) ? record.Name
+        : knowledge.GoneAs(treatment) is { } gone ? $"{gone.Name}, withdrawn"
+        : treatment;
 
     /// <summary>ISO common names of a treatment's actives.</summary>
     public static WordSet ActivesOf(Treatment treatment) => WordSet.Of(treatment.Actives.Select(active => active.Name));

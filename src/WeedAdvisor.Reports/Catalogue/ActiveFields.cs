@@ -20,6 +20,7 @@ internal static class ActiveFields
             .Add("stops roots", YesOrNo(active.RootInhibitor))
             .Add("endangers water life", YesOrNo(active.WaterHazard))
             .AddEach("half of it is gone", active.HalfLives.Select(HalfLife))
+            .AddEach("withdrawn", Withdrawn(knowledge, active))
             .Add(
                 "limits",
                 knowledge.ActiveLimits.Values.Where(limit => limit.Active == active.Name).Select(limit => limit.Id)
@@ -34,12 +35,33 @@ internal static class ActiveFields
         return RecordFields.Ending(fields, active, knowledge);
     }
 
+    public static ImmutableArray<Field> Of(KnowledgeBase knowledge, WithdrawnActive row, DateOnly today)
+    {
+        var names = new Names(knowledge);
+        Fields fields = new Fields()
+            .Add("not allowed any more in", row.Countries.Select(word => names.Word("country", word)))
+            .Add("since", row.Since is { } since ? Figures.Day(since) : null)
+            .Add("a bag of it", row.Bag)
+            .Add("was the treatment", row.Formerly)
+            .Add("last checked", Checks.Told(row.Checked, today));
+        return RecordFields.Ending(fields, row, knowledge);
+    }
+
+    /// <summary>The active that goes by this name; null when none does.</summary>
+    public static ActiveIngredient? Called(KnowledgeBase knowledge, string name) =>
+        knowledge.Ingredients.Values.FirstOrDefault(active =>
+            active.AlsoCalled.Prepend(active.Name).Contains(name, StringComparer.OrdinalIgnoreCase)
+        );
+
     /// <summary>What older bags and tables print instead of the group; null where nothing.</summary>
     public static string? Older(string? letter, string? number)
     {
         string older = string.Join(", ", new[] { letter, number }.OfType<string>());
         return older.Length == 0 ? null : older;
     }
+
+    private static string[] Withdrawn(KnowledgeBase knowledge, ActiveIngredient active) =>
+        knowledge.Withdrawn.Values.Any(row => row.Active == active.Id) ? [knowledge.WithdrawnText(active)] : [];
 
     private static string? YesOrNo(bool? known) =>
         known switch

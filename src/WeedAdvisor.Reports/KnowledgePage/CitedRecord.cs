@@ -25,6 +25,7 @@ internal sealed record CitedRecord(
             .. Of("practices", knowledge.Practices.Values),
             .. Of("treatments", knowledge.Treatments.Values),
             .. Of("actives", knowledge.Ingredients.Values),
+            .. Of("withdrawn actives", knowledge.Withdrawn.Values),
             .. knowledge.Judgements.Select(rule => new CitedRecord("judgements", rule.Id, rule.Sources, rule.Memory)),
             .. Of("questions", knowledge.Questions),
             .. Of("findings", knowledge.Findings.Values),

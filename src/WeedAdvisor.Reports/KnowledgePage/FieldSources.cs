@@ -24,6 +24,7 @@ internal static class FieldSources
         Table(page, "Practices", knowledge.Practices.Values);
         Table(page, "Treatments", knowledge.Treatments.Values);
         Table(page, "Actives", knowledge.Ingredients.Values);
+        Table(page, "Withdrawn actives", knowledge.Withdrawn.Values);
         Table(page, "Regions", knowledge.Regions.Values);
         Table(page, "Limits of actives", knowledge.ActiveLimits.Values);
         Table(page, "Resistance on record", knowledge.Resistance.Values);
