@@ -75,7 +75,8 @@ public sealed class LocalFolderTests
         KnowledgeBase own = Good(
             (
                 "actives/ours.yaml",
-                "- { id: tembotrione, name: tembotrione, group: \"27\", checked: 2026-11-01, from: { all: own-folder } }\n"
+                "- { id: tembotrione, name: tembotrione, group: \"27\", checked: 2026-11-01, "
+                    + "from: { all: own-folder } }\n"
             )
         );
         Assert.Contains("tembotrione", own.Actives());

@@ -12,7 +12,8 @@ public sealed class WithdrawnActiveTests
     private const string File = "withdrawn.yaml";
 
     private const string Gone =
-        "- { id: goneine, name: goneine, also-called: [GNN], group: \"5\", checked: 2026-11-25, from: { all: book } }\n";
+        "- { id: goneine, name: goneine, also-called: [GNN], group: \"5\", "
+        + "checked: 2026-11-25, from: { all: book } }\n";
 
     private const string Row =
         "- id: goneine-there\n  active: goneine\n  countries: [gb]\n  since: 2020-02-05\n  bag: Hand it back.\n  "

@@ -84,8 +84,8 @@ public static class KnowledgeCatalogue
     }
 
     /// <summary>
-    /// Every record with this id; different catalogues may use the same one. An active also goes by its other names, and
-    /// by the id of a treatment that it was.
+    /// Every record with this id; different catalogues may use the same one. An active also goes by its other names,
+    /// and by the id of a treatment that it was.
     /// </summary>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="id">The id.</param>

@@ -4,8 +4,8 @@ using WeedAdvisor.World;
 namespace WeedAdvisor.Tests.Commands;
 
 /// <summary>
-/// A grower finds an old bag of chlorthal-dimethyl (DCPA) in the store. Suspended on 2024-08-07: 89 FR 64445, no sale and
-/// no use of stocks.
+/// A grower finds an old bag of chlorthal-dimethyl (DCPA) in the store. Suspended on 2024-08-07: 89 FR 64445, no sale
+/// and no use of stocks.
 /// </summary>
 public sealed class WithdrawnBagTests
 {
