@@ -30,6 +30,14 @@ public sealed record KnowledgeBase
     /// <summary>Practices, by id.</summary>
     public required ImmutableSortedDictionary<string, Practice> Practices { get; init; }
 
+    /// <summary>What is true of each active whatever the product, by id.</summary>
+    public ImmutableSortedDictionary<string, ActiveIngredient> Ingredients { get; init; } =
+        ImmutableSortedDictionary.Create<string, ActiveIngredient>(StringComparer.Ordinal);
+
+    /// <summary>Actives that may not be used any more in some countries, by id.</summary>
+    public ImmutableSortedDictionary<string, WithdrawnActive> Withdrawn { get; init; } =
+        ImmutableSortedDictionary.Create<string, WithdrawnActive>(StringComparer.Ordinal);
+
     /// <summary>Treatments, by id. No practice has the id of a treatment.</summary>
     public required ImmutableSortedDictionary<string, Treatment> Treatments { get; init; }
 

@@ -82,11 +82,17 @@ public static class KnowledgeFolder
         if (questions >= 0)
             contents[questions] = reader.ReadQuestions(files[questions].Parsed);
 
+        for (int i = 0; i < files.Length; i++)
+        {
+            if (files[i].Role == FileRole.Actives)
+                contents[i] = reader.ReadActives(files[i].Parsed);
+        }
+
         // Without questions nothing that rules and visits say of a site could be checked.
         bool withoutQuestions = reader.Questions.IsEmpty;
         Work.ForEach(files.Length, i =>
         {
-            if (i == questions)
+            if (i == questions || files[i].Role == FileRole.Actives)
                 return;
             contents[i] =
                 withoutQuestions && files[i].Role is FileRole.Judgements or FileRole.Law or FileRole.Visits

@@ -19,6 +19,8 @@ public static class Checks
     public static IEnumerable<(string Id, DateOnly Checked)> All(KnowledgeBase knowledge) =>
         knowledge
             .Treatments.Values.Select(one => (one.Id, one.Checked))
+            .Concat(knowledge.Ingredients.Values.Select(one => (one.Id, one.Checked)))
+            .Concat(knowledge.Withdrawn.Values.Select(one => (one.Id, one.Checked)))
             .Concat(knowledge.RatingTables.Select(one => (one.Id, one.Checked)))
             .Concat(knowledge.ActiveLimits.Values.Select(one => (one.Id, one.Checked)))
             .Concat(knowledge.Resistance.Values.Select(one => (one.Id, one.Checked)))

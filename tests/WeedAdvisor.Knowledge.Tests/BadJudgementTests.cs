@@ -52,7 +52,7 @@ public sealed class BadJudgementTests
     [InlineData("weed: { up: yes }", "found 'yes'; expected one of: false, true")]
     [InlineData("weed: { cover-percent: { at-least: 120 } }", "found 120; expected a number from 0 to 100")]
     [InlineData("weed: { colour: green }", "found 'colour'; expected something that a weed pattern can test")]
-    [InlineData("past: { groups: { has: 15 } }", "found '15'; expected a site-of-action group of a treatment: 14")]
+    [InlineData("past: { groups: { has: 15 } }", "found '15'; expected a site-of-action group of an active: 14")]
     [InlineData("past: { actives: { has: oxadin } }", "did you mean 'oxadine'?")]
     [InlineData("crop: { id: $crop }", "found the variable $crop, bound and never used")]
     [InlineData("crop: { is-a: { has: $crop } }", "found the variable $crop before it is bound")]

@@ -75,17 +75,12 @@ public sealed class BadRecordTests
     [InlineData("weeds/spurge.yaml", "identify: Milky sap.", "identify: \"  \"", "found '  '; expected text")]
     [InlineData(
         Treatment,
-        "water-hazard:",
-        "water-hazzard:",
-        "found a treatment without 'water-hazard'; expected the key 'water-hazard'",
+        "drift-hazard:",
+        "drift-hazzard:",
+        "found a treatment without 'drift-hazard'; expected the key 'drift-hazard'",
         2
     )]
-    [InlineData(
-        Treatment,
-        "[{ name: oxadine, group: \"14\", site-of-action: oxidase, was: E }]",
-        "[]",
-        "found a treatment without actives"
-    )]
+    [InlineData(Treatment, "actives: [oxadine]", "actives: []", "found a treatment without actives")]
     [InlineData(
         Treatment,
         "checked: 2026-11-25",
@@ -106,15 +101,15 @@ public sealed class BadRecordTests
     )]
     [InlineData(
         Treatment,
-        "was: E }",
-        "was: E, percent: 1.5 }",
+        "actives: [oxadine]",
+        "actives: [oxadine]\n  shares-percent: [1.5]",
         "found shares of the actives that add up to 1.5 percent; expected the strength, 2 percent"
     )]
     [InlineData(
         Treatment,
-        "was: E }",
-        "was: E, percent: 2 }, { name: other }",
-        "found a premix with a share of some actives only"
+        "actives: [oxadine]",
+        "actives: [oxadine]\n  shares-percent: [1, 1]",
+        "found 2 shares of 1 actives; expected one share for each of the actives, in their order, or none"
     )]
     [InlineData(
         Treatment,

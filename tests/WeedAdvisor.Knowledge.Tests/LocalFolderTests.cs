@@ -1,6 +1,8 @@
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Tests.Support;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Knowledge.Tests;
@@ -67,6 +69,21 @@ public sealed class LocalFolderTests
         Assert.Equal("our house has a roof that opens", Assert.Single(own.Stamp.Lifted).Because);
     }
 
+    [Fact]
+    public void An_active_of_ones_own_tells_the_group_of_an_earlier_use()
+    {
+        KnowledgeBase own = Good(
+            (
+                "actives/ours.yaml",
+                "- { id: tembotrione, name: tembotrione, group: \"27\", checked: 2026-11-01, "
+                    + "from: { all: own-folder } }\n"
+            )
+        );
+        Assert.Contains("tembotrione", own.Actives());
+        var past = new PastApplication(null, null, null, WordSet.Empty) { Actives = WordSet.Of(["tembotrione"]) };
+        Assert.Equal(WordSet.Of(["27"]), PastProduct.Of(past, own).Groups);
+    }
+
     [Theory]
     [InlineData("treatments/ours.yaml", "- { id: x }\n", "local/treatments/ours.yaml: found a file of chemicals")]
     [InlineData("limits.yaml", "- { id: x }\n", "found a file of what no nursery can change for itself")]
@@ -78,6 +95,18 @@ public sealed class LocalFolderTests
             + "'labour-rate'?"
     )]
     [InlineData("prices.yaml", "- { amends: labour-rate, value: dear }\n", "local/prices.yaml:1:33: found 'dear'")]
+    [InlineData("actives/ours.yaml", "- { amends: glyphosate, group: \"2\" }\n", "shipped ones of this kind stay")]
+    [InlineData("actives/ours.yaml", "- { amends: simazine, water-hazard: false }\n", "shipped ones of this kind stay")]
+    [InlineData(
+        "actives/ours.yaml",
+        "- { id: glyphosate, name: glyphosate two, group: \"2\", checked: 2026-11-01, from: { all: own-folder } }\n",
+        "the id 'glyphosate' a second time"
+    )]
+    [InlineData(
+        "actives/ours.yaml",
+        "- { id: my-one, name: Glyphosate, group: \"2\", checked: 2026-11-01, from: { all: own-folder } }\n",
+        "local/actives/ours.yaml:1:3: found the active 'Glyphosate' a second time"
+    )]
     [InlineData("crops.yaml", "- { amends: boxwood, name: Box }\n", "shipped ones of this kind stay")]
     [InlineData("crops.yaml", "- { amends: boxwood, also: { is-a: [junipers] } }\n", "shipped ones of this kind stay")]
     [InlineData(

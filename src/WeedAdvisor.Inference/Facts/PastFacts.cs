@@ -33,7 +33,7 @@ internal static class PastFacts
                 .ThenBy(one => one.Entry.Treatment ?? one.Product.Name, StringComparer.Ordinal),
         ];
         return uses.Select(
-            (one, index) => Of(one.Entry, one.Product, index, date, latest, UsesOfSite(one.Product, uses))
+            (one, index) => Of(one.Entry, one.Product, knowledge, index, date, latest, UsesOfSite(one.Product, uses))
         );
     }
 
@@ -65,6 +65,7 @@ internal static class PastFacts
     private static PastFact Of(
         PastApplication entry,
         PastProduct product,
+        KnowledgeBase knowledge,
         int index,
         DateOnly date,
         DateOnly? latest,
@@ -78,6 +79,9 @@ internal static class PastFacts
                 ["treatment"] = TreatmentOf(product),
                 ["groups"] = product.Groups is { } groups ? Reading.Of(groups) : NotTold(),
                 ["actives"] = product.Actives is { } actives ? Reading.Of(actives) : NotTold(),
+                ["withdrawn-in"] = product.Actives is { } held
+                    ? Reading.Of(knowledge.WithdrawnWhere(held, entry.Date))
+                    : NotTold(),
                 ["days-ago"] = entry.Date is { } day ? Reading.Of(date.DayNumber - day.DayNumber) : NotTold(),
                 ["latest"] = latest is { } last ? Reading.Of(entry.Date == last) : NotTold(s_flags),
                 ["result"] = Word(entry.Result, s_results),

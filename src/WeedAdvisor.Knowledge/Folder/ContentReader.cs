@@ -19,6 +19,8 @@ internal sealed class ContentReader(Lexicon lexicon)
     /// <summary>The questions of the folder, without which neither rules nor visits can be read.</summary>
     public ImmutableArray<Question> Questions { get; private set; } = [];
 
+    private Dictionary<string, ActiveIngredient> Ingredients { get; } = new(StringComparer.Ordinal);
+
     private TestableSet Site { get; set; } = TestableSet.OfSite([], withDerived: true);
 
     private ImmutableDictionary<string, Question> ById { get; set; } = ImmutableDictionary<string, Question>.Empty;
@@ -33,6 +35,15 @@ internal sealed class ContentReader(Lexicon lexicon)
             .DistinctBy(question => question.Id)
             .ToImmutableDictionary(question => question.Id, StringComparer.Ordinal);
         Site = TestableSet.OfSite(Questions, withDerived: true);
+        return content;
+    }
+
+    /// <summary>Reads actives and keeps them for treatments. Not while other files are read.</summary>
+    public FileContent ReadActives(ParsedFile file)
+    {
+        FileContent content = Records(file, "an active", ActiveReader.Read);
+        foreach (ActiveIngredient active in content.Records.Cast<ActiveIngredient>())
+            Ingredients.TryAdd(active.Id, active);
         return content;
     }
 
@@ -55,13 +66,14 @@ internal sealed class ContentReader(Lexicon lexicon)
             FileRole.Crops => Records(file, "a crop", CropReader.Read),
             FileRole.Weeds => Records(file, "a weed", WeedReader.Read),
             FileRole.Practices => Records(file, "a practice", PracticeReader.Read),
-            FileRole.Treatments => Records(file, "a treatment", TreatmentReader.Read),
+            FileRole.Withdrawn => Records(file, "a withdrawn active", ActiveReader.Withdrawn),
+            FileRole.Treatments => Records(file, "a treatment", new TreatmentReader(Ingredients).Read),
             FileRole.Ratings => Whole(file, RatingTableReader.Read),
             FileRole.Judgements => Records(file, "a judgement", new JudgementReader(Topic(file.File), Site).Read),
             FileRole.Law => Whole(file, new LawReader(LawReader.CountryOf(file.File), Site).Read),
             FileRole.Visits => Whole(file, Visit),
             FileRole.Lifts => Records(file, "a bar that is lifted", LiftedBarReader.Read),
-            _ => throw new ArgumentOutOfRangeException(nameof(role), role, "questions are read by themselves"),
+            _ => throw new ArgumentOutOfRangeException(nameof(role), role, "questions and actives are read first"),
         };
 
     private FileContent Records<T>(ParsedFile file, string what, Func<MappingReader, T?> read)

@@ -51,6 +51,12 @@ internal enum FileRole
     /// <summary>Practices.</summary>
     Practices,
 
+    /// <summary>Actives.</summary>
+    Actives,
+
+    /// <summary>Actives that may not be used any more.</summary>
+    Withdrawn,
+
     /// <summary>Treatments.</summary>
     Treatments,
 

@@ -8,6 +8,7 @@ internal static class FileRoles
 {
     private static readonly ImmutableArray<string> s_folders =
     [
+        "actives",
         "judgements",
         "law",
         "practices",
@@ -42,8 +43,16 @@ internal static class FileRoles
     private const string LimitsFile = "limits.yaml";
     private const string ResistanceFile = "resistance.yaml";
     private const string WeedingFile = "weeding.yaml";
+    private const string WithdrawnFile = "withdrawn.yaml";
 
-    private static readonly ImmutableArray<string> s_optional = [CoverageFile, LimitsFile, ResistanceFile, WeedingFile];
+    private static readonly ImmutableArray<string> s_optional =
+    [
+        CoverageFile,
+        LimitsFile,
+        ResistanceFile,
+        WeedingFile,
+        WithdrawnFile,
+    ];
 
     /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
     public static FileRole? Of(string path)
@@ -58,7 +67,8 @@ internal static class FileRoles
     /// <summary>Whether the role has a folder of files, which may be empty, and not one file.</summary>
     public static bool IsFolder(FileRole role) =>
         role
-            is FileRole.Judgements
+            is FileRole.Actives
+                or FileRole.Judgements
                 or FileRole.Law
                 or FileRole.Practices
                 or FileRole.Ratings
@@ -101,12 +111,14 @@ internal static class FileRoles
             LimitsFile => FileRole.Limits,
             ResistanceFile => FileRole.Resistance,
             WeedingFile => FileRole.Weeding,
+            WithdrawnFile => FileRole.Withdrawn,
             _ => null,
         };
 
     private static FileRole? OfFolder(string name) =>
         name switch
         {
+            "actives" => FileRole.Actives,
             "judgements" => FileRole.Judgements,
             "law" => FileRole.Law,
             "practices" => FileRole.Practices,

@@ -26,7 +26,8 @@ internal sealed class LexiconOfFolder
         scan.Lists();
         scan.Answers();
         scan.Catalogues();
-        scan.NamedByTreatments();
+        scan.Actives();
+        scan.RateUnits();
         scan._words.DeclareTargets(
             scan.IsWhole(FileRole.Weeds)
                 ? scan.Parts(FileRole.Weeds, "rated-as").OfType<ScalarNode>().Select(id => id.Text)
@@ -67,6 +68,17 @@ internal sealed class LexiconOfFolder
         Ids("crops", FileRole.Crops);
         Ids("practices", FileRole.Practices);
         Ids("treatments", FileRole.Treatments);
+        _words.Declare(
+            "past-treatments",
+            IsWhole(FileRole.Treatments)
+                ?
+                [
+                    .. Texts(Records(FileRole.Treatments), "id"),
+                    .. Texts(Records(FileRole.Withdrawn), "active"),
+                    .. Records(FileRole.Withdrawn).SelectMany(row => Items(row, "formerly")),
+                ]
+                : null
+        );
         Ids("actions", FileRole.Practices, FileRole.Treatments);
         Ids("regions", FileRole.Regions);
         Ids("findings", FileRole.Findings);
@@ -100,14 +112,34 @@ internal sealed class LexiconOfFolder
         return Texts(Files(FileRole.Judgements).Concat(Files(FileRole.Law)).SelectMany(Records), "id").Concat(notHeld);
     }
 
-    private void NamedByTreatments()
+    private void Actives()
     {
-        bool isWhole = IsWhole(FileRole.Treatments);
-        _words
-            .Declare("actives", isWhole ? Texts(Parts(FileRole.Treatments, "actives"), "name") : null)
-            .Declare("groups", isWhole ? Texts(Parts(FileRole.Treatments, "actives"), "group") : null)
-            .Declare("rate-units", isWhole ? Texts(Parts(FileRole.Treatments, "rates"), "unit") : null);
+        bool isWhole = IsWhole(FileRole.Actives);
+        Named("active-ids", "id", isWhole);
+        Named("actives", "name", isWhole);
+        _words.Declare("groups", isWhole ? Texts(Records(FileRole.Actives), "group") : null);
     }
+
+    // Whoever writes another of its names is told the one that is meant.
+    private void Named(string notation, string key, bool isWhole) =>
+        _words.Declare(
+            notation,
+            isWhole ? Texts(Records(FileRole.Actives), key) : null,
+            Records(FileRole.Actives)
+                .Where(active => active.Find(key) is ScalarNode)
+                .DistinctBy(active => ((ScalarNode)active.Find(key)!).Text)
+                .ToDictionary(
+                    active => ((ScalarNode)active.Find(key)!).Text,
+                    IEnumerable<string> (active) =>
+                        [.. Texts([active], "id"), .. Texts([active], "name"), .. Items(active, "also-called")]
+                )
+        );
+
+    private void RateUnits() =>
+        _words.Declare(
+            "rate-units",
+            IsWhole(FileRole.Treatments) ? Texts(Parts(FileRole.Treatments, "rates"), "unit") : null
+        );
 
     private IEnumerable<Node> Parts(FileRole role, string key) =>
         Records(role).SelectMany(record => (record.Find(key) as SequenceNode)?.Items ?? []);
@@ -127,6 +159,9 @@ internal sealed class LexiconOfFolder
 
     private IEnumerable<Entry> Entries(FileRole role) =>
         Files(role).SelectMany(file => (file.Parsed.Root as MappingNode)?.Entries ?? []);
+
+    private static IEnumerable<string> Items(MappingNode record, string key) =>
+        ((record.Find(key) as SequenceNode)?.Items ?? []).OfType<ScalarNode>().Select(item => item.Text);
 
     private static IEnumerable<string> Texts(IEnumerable<Node> records, string key) =>
         records

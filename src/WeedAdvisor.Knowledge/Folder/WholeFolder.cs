@@ -31,6 +31,7 @@ internal sealed class WholeFolder
         _problems.AddRange(RequiredLists.MissingFrom(lists));
         ReportRepeats(All<Question>());
         _problems.AddRange(QuestionKinds.Wrong(All<Question>()));
+        _problems.AddRange(ActiveNames.Shared(All<ActiveIngredient>()));
         CatalogueAction[] actions = [.. All<CatalogueAction>()];
         ReportRepeats(actions);
         RatingTable[] ratings = [.. All<RatingTable>()];
@@ -49,7 +50,7 @@ internal sealed class WholeFolder
         PlacedLift[] lifts = [.. All<PlacedLift>()];
         _problems.AddRange(LiftedBarReader.Wrong(lifts, [.. judgements]));
         ImmutableArray<LiftedBar> lifted = [.. lifts.Select(lift => lift.Bar)];
-        return new KnowledgeBase
+        var knowledge = new KnowledgeBase
         {
             Stamp = new KnowledgeStamp(All<string>().FirstOrDefault("0.0.0"), hash) { Local = local, Lifted = lifted },
             Vocabulary = ById(lists, list => list.Id),
@@ -57,6 +58,8 @@ internal sealed class WholeFolder
             Weeds = Catalogue<Weed>(),
             Crops = CropAncestry.Of(Catalogue<Crop>(), _problems),
             Practices = ById(actions.OfType<Practice>(), action => action.Id),
+            Ingredients = Catalogue<ActiveIngredient>(),
+            Withdrawn = Catalogue<WithdrawnActive>(),
             Treatments = RatingsOfTreatments.Put(
                 ById(actions.OfType<Treatment>(), action => action.Id),
                 ratings,
@@ -75,6 +78,31 @@ internal sealed class WholeFolder
             Resistance = Catalogue<KnownResistance>(),
             Usual = new UsualNumbers(Catalogue<UsualNumber>()),
             Weeding = Catalogue<WeedingParameter>(),
+        };
+        return WithWithdrawn(knowledge);
+    }
+
+    // An unknown active has been reported by the reader of the list.
+    private static KnowledgeBase WithWithdrawn(KnowledgeBase knowledge)
+    {
+        if (!knowledge.Withdrawn.Values.All(row => knowledge.Ingredients.ContainsKey(row.Active)))
+            return knowledge;
+        return knowledge with
+        {
+            Treatments = knowledge.Treatments.SetItems(
+                knowledge.Treatments.Values.Select(treatment =>
+                    KeyValuePair.Create(
+                        treatment.Id,
+                        treatment with
+                        {
+                            WithdrawnIn = knowledge.WithdrawnWhere(
+                                treatment.Actives.Select(active => active.Name),
+                                day: null
+                            ),
+                        }
+                    )
+                )
+            ),
         };
     }
 

@@ -121,6 +121,7 @@ public static class AttributeSchema
         new("treatment", AttributeShape.Word, "treatments"),
         new("groups", AttributeShape.WordSet, "groups"),
         new("actives", AttributeShape.WordSet, "actives"),
+        new("withdrawn-in", AttributeShape.WordSet, Records.Region.Countries),
         new("days-ago", AttributeShape.Number),
         new("latest", AttributeShape.Flag),
         new("result", AttributeShape.Word, PastWords.Results),

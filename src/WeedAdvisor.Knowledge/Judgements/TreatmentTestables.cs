@@ -55,6 +55,7 @@ public static class TreatmentTestables
         OrLabel("uses-per-year", one => one.UsesPerYear),
         new("registered-label", AttributeShape.Flag, one => Reading.Of(one.Label?.RegistrationNumber is not null)),
         new("status", AttributeShape.Word, "list:status", one => Reading.Of(one.Status)),
+        new("withdrawn-in", AttributeShape.WordSet, Region.Countries, one => Reading.Of(one.WithdrawnIn)),
         new("signal-word", AttributeShape.Word, "list:signal-word", one =>
             one.SignalWord is { } word ? Reading.Of(word) : LabelTells(one, "signal-word")
         ),

@@ -68,7 +68,7 @@ public static class LabelFile
         {
             Id = map.Id(),
             Name = ActionParts.Name(map),
-            Treatment = map.Word("treatment", "treatments"),
+            Treatment = Treatment(map, knowledge),
             RegistrationNumber = map.OptionalText("registration-number"),
             Read = map.Date("read"),
             Sites = map.OptionalWordSet("sites", "answers:place"),
@@ -94,6 +94,18 @@ public static class LabelFile
         CheckActives(map, label, knowledge);
         map.Finish();
         return label;
+    }
+
+    // Whoever finds an old bag learns what becomes of it, instead of a list of other treatments.
+    private static string Treatment(MappingReader map, KnowledgeBase knowledge)
+    {
+        if (
+            map.Optional("treatment") is not ScalarNode { Text: var named } node
+            || knowledge.GoneAs(named) is not { } gone
+        )
+            return map.Word("treatment", "treatments");
+        map.Context.Report(node, $"'{named}'", $"no label of it: {knowledge.WithdrawnText(gone).TrimEnd('.')}");
+        return "";
     }
 
     private static Rate Rate(MappingReader map)

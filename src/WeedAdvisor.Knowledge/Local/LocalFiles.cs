@@ -26,6 +26,7 @@ internal static class LocalFiles
         [FileRole.Regions] = LocalUse.ChangeAndAdd,
         [FileRole.Usual] = LocalUse.ChangeAndAdd,
         [FileRole.Weeding] = LocalUse.ChangeAndAdd,
+        [FileRole.Actives] = LocalUse.Add,
         [FileRole.Crops] = LocalUse.Add,
         [FileRole.Judgements] = LocalUse.Add,
         [FileRole.Ratings] = LocalUse.Add,
@@ -62,7 +63,7 @@ internal static class LocalFiles
     public static Problem Unplaced(string path)
     {
         string[] expected = ["crops.yaml", Lifts, Places, "prices.yaml", "regions.yaml", "usual.yaml", "weeding.yaml"];
-        string[] folders = ["judgements", "practices", "ratings", "vocabulary", "weeds"];
+        string[] folders = ["actives", "judgements", "practices", "ratings", "vocabulary", "weeds"];
         string why = FileRoles.Of(path) switch
         {
             FileRole.Treatments => "a file of chemicals: what your label says goes into the label book",

@@ -9,32 +9,38 @@ internal static class TreatmentParts
 {
     private const decimal MostProduct = 1_000_000;
 
-    /// <summary>The actives: at least one.</summary>
-    public static ImmutableArray<Active> Actives(MappingReader map)
+    /// <summary>The actives: at least one, by id; and what the treatment has from them.</summary>
+    public static (ImmutableArray<Active> Actives, Inheritance Inherited) Actives(
+        MappingReader map,
+        IReadOnlyDictionary<string, ActiveIngredient> ingredients
+    )
     {
-        ImmutableArray<Active> actives = map.Each("actives", "an active", Active);
-        if (actives.IsEmpty)
+        ImmutableArray<string> ids = map.Words("actives", "active-ids", isRequired: true);
+        ImmutableArray<decimal> shares = map.Has("shares-percent") ? map.Numbers("shares-percent", 0, 100) : [];
+        if (ids.IsEmpty && map.Has("actives"))
             map.Context.Report(map.Node, "a treatment without actives", "at least one active under 'actives'");
-        return actives;
+        if (!shares.IsEmpty && shares.Length != ids.Length)
+            map.Context.Report(
+                map.Optional("shares-percent")!,
+                $"{shares.Length} shares of {ids.Length} actives",
+                "one share for each of the actives, in their order, or none"
+            );
+        // What is not an active has been reported; without it the worst of them is not known.
+        ActiveIngredient[] known = [.. ids.Select(ingredients.GetValueOrDefault).OfType<ActiveIngredient>()];
+        return (
+            [.. known.Select((active, i) => active.In(shares.Length == ids.Length ? shares[i] : null))],
+            new Inheritance(map, known.Length == ids.Length ? [.. known] : [])
+        );
     }
 
-    /// <summary>
-    /// Holds the shares of a premix against its strength: all or none are given, and they add up to it.
-    /// </summary>
+    /// <summary>Holds the shares of a premix against its strength: they add up to it.</summary>
     public static void CheckShares(MappingReader map, Treatment treatment)
     {
-        int given = treatment.Actives.Count(active => active.Percent is not null);
-        if (given == 0)
-            return;
-        if (given < treatment.Actives.Length)
-            map.Context.Report(
-                map.Node,
-                "a premix with a share of some actives only",
-                "'percent' for every active, or for none"
-            );
-        else if (
-            treatment.Strength is { Unit: "percent", Value: var strength }
+        if (
+            treatment.Actives.All(active => active.Percent is not null)
+            && treatment.Strength is { Unit: "percent", Value: var strength }
             && treatment.Actives.Sum(active => active.Percent) is { } sum
+            && !treatment.Actives.IsEmpty
             && sum != strength
         )
         {
@@ -81,18 +87,5 @@ internal static class TreatmentParts
             map.Context.Report(reader.Node, "a strength above 100 percent", "at most 100 percent");
         reader.Finish();
         return strength;
-    }
-
-    private static Active Active(MappingReader map)
-    {
-        var active = new Active(
-            map.Text("name"),
-            map.OptionalText("group"),
-            map.OptionalWord("site-of-action", "list:site-of-action"),
-            map.OptionalText("was"),
-            map.OptionalNumber("percent", 0, 100)
-        );
-        map.Finish();
-        return active;
     }
 }

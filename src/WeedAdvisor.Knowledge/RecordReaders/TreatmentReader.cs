@@ -1,31 +1,34 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Schema;
 
 namespace WeedAdvisor.Knowledge.RecordReaders;
 
 /// <summary>Reads treatments.</summary>
-internal static class TreatmentReader
+/// <param name="ingredients">The actives, by id.</param>
+internal sealed class TreatmentReader(IReadOnlyDictionary<string, ActiveIngredient> ingredients)
 {
     private const decimal MostDays = 3650;
     private const decimal MostWeeks = 520;
 
     /// <summary>A treatment.</summary>
-    public static Treatment Read(MappingReader map)
+    public Treatment Read(MappingReader map)
     {
         map.Moved("ratings", "them in ratings/, in the table of the source that prints them");
-        Treatment treatment = Fields(map);
+        (ImmutableArray<Active> actives, Inheritance inherited) = TreatmentParts.Actives(map, ingredients);
+        Treatment treatment = Fields(map, actives, inherited);
         TreatmentParts.CheckShares(map, treatment);
         return treatment;
     }
 
-    private static Treatment Fields(MappingReader map) =>
+    private static Treatment Fields(MappingReader map, ImmutableArray<Active> actives, Inheritance inherited) =>
         new()
         {
             Id = map.Id(),
             Name = ActionParts.Name(map),
             What = map.Text("what"),
             When = map.Word("when", "list:when"),
-            Actives = TreatmentParts.Actives(map),
+            Actives = actives,
             Formulation = map.Word("formulation", "list:formulation"),
             Role = map.Word("role", "list:role"),
             ActsOn = map.WordSet("acts-on", "list:acts-on"),
@@ -56,9 +59,9 @@ internal static class TreatmentReader
             YearlyLimitKgAiHa = map.OptionalNumber("yearly-limit-kg-ai-ha", 0, 10_000),
             Rates = map.Each("rates", "a rate", TreatmentParts.Rate),
             Strength = TreatmentParts.Strength(map),
-            Volatile = map.Word("volatile", "list:volatility"),
-            RootInhibitor = map.Flag("root-inhibitor"),
-            WaterHazard = map.Flag("water-hazard"),
+            Volatile = inherited.Volatile(),
+            RootInhibitor = inherited.Flag("root-inhibitor", active => active.RootInhibitor),
+            WaterHazard = inherited.Flag("water-hazard", active => active.WaterHazard),
             DriftHazard = map.Flag("drift-hazard"),
             ReiHours = map.OptionalRange("rei-hours", 0, 24 * 60),
             SignalWord = map.OptionalWord("signal-word", "list:signal-word"),
@@ -70,6 +73,6 @@ internal static class TreatmentReader
             Cautions = map.Texts("cautions"),
             Checked = map.Date("checked"),
             Where = map.Where,
-            From = map.FinishWithOrigins(ValueFields.Treatment),
+            From = inherited.With(map.FinishWithOrigins(ValueFields.Treatment)),
         };
 }

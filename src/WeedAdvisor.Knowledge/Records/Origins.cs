@@ -42,6 +42,12 @@ public sealed class Origins
     /// <summary>One for each field whose rows name sources of their own.</summary>
     public ImmutableArray<FieldSource> Rows { get; }
 
+    /// <summary>Fields whose value the record has from another one, which names it first.</summary>
+    public ImmutableArray<string> Inherited { get; private init; } = [];
+
+    /// <summary>What the record says itself, its rows included.</summary>
+    public IEnumerable<FieldSource> Own => Values.Where(value => !Inherited.Contains(value.Field)).Concat(Rows);
+
     /// <summary>Keys of the sources that were looked through in vain for the gates that are from memory.</summary>
     public ImmutableArray<string> Searched { get; init; } = [];
 
@@ -50,6 +56,15 @@ public sealed class Origins
 
     /// <summary>The fields of which something is from memory.</summary>
     public ImmutableArray<string> Memory { get; }
+
+    /// <summary>The same with what the record has from others.</summary>
+    /// <param name="values">One for each inherited field.</param>
+    public Origins Inheriting(ImmutableArray<FieldSource> values) =>
+        new([.. Values, .. values], Rows)
+        {
+            Searched = Searched,
+            Inherited = [.. Inherited, .. values.Select(value => value.Field)],
+        };
 
     /// <summary>The same with one source in the place of whatever some fields named.</summary>
     public Origins With(IReadOnlySet<string> fields, string source) =>
@@ -62,6 +77,7 @@ public sealed class Origins
         )
         {
             Searched = Searched,
+            Inherited = [.. Inherited.Where(field => !fields.Contains(field))],
         };
 
     /// <summary>The same with the sources of one more field whose rows name their own.</summary>

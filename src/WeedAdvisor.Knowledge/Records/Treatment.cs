@@ -127,6 +127,11 @@ public sealed record Treatment : CatalogueAction
     /// <summary>Word of list <c>status</c>.</summary>
     public required string Status { get; init; }
 
+    /// <summary>
+    /// Words of <see cref="Region.Countries"/>: where one of its actives may not be used any more.
+    /// </summary>
+    public WordSet WithdrawnIn { get; init; } = WordSet.Empty;
+
     /// <summary>What the grower's own label says; null without one.</summary>
     public LabelRead? Label { get; init; }
 
@@ -138,9 +143,13 @@ public sealed record Treatment : CatalogueAction
 /// <param name="Name">ISO common name.</param>
 /// <param name="Group">HRAC/WSSA code, such as <c>14</c>; null for what the scheme does not classify.</param>
 /// <param name="SiteOfAction">Word of list <c>site-of-action</c>; null for what the scheme does not classify.</param>
-/// <param name="Was">Earlier code, where it changed; else null.</param>
+/// <param name="Was">Earlier HRAC letter; null where there was none.</param>
 /// <param name="Percent">Its share of a premix, percent by weight; null when not given or when it is alone.</param>
-public sealed record Active(string Name, string? Group, string? SiteOfAction, string? Was, decimal? Percent = null);
+public sealed record Active(string Name, string? Group, string? SiteOfAction, string? Was, decimal? Percent = null)
+{
+    /// <summary>Earlier WSSA number, where it changed; else null.</summary>
+    public string? WasNumber { get; init; }
+}
 
 /// <summary>A published rating of a treatment on a weed.</summary>
 /// <param name="On">A rating id, a weed's id or a word of list <c>weed-kind</c>.</param>

@@ -15,7 +15,13 @@ internal static class LexiconOfKnowledge
             .Declare("practices", knowledge.Practices.Keys)
             .Declare("treatments", knowledge.Treatments.Keys)
             .Declare("actions", knowledge.Practices.Keys.Concat(knowledge.Treatments.Keys))
-            .Declare("actives", knowledge.Actives())
+            .Declare("past-treatments", [.. knowledge.Treatments.Keys, .. knowledge.GoneIds()])
+            .Declare("active-ids", knowledge.Ingredients.Keys)
+            .Declare(
+                "actives",
+                knowledge.Actives(),
+                knowledge.Ingredients.Values.ToDictionary(active => active.Name, Called, StringComparer.Ordinal)
+            )
             .Declare("groups", knowledge.Groups())
             .Declare("rate-units", knowledge.RateUnits())
             .Declare("regions", knowledge.Regions.Keys)
@@ -31,6 +37,8 @@ internal static class LexiconOfKnowledge
             words.Declare(LexiconBuilder.Lists + id, list.Words.Select(word => word.Key));
         return words.DeclareTargets(knowledge.Weeds.Values.SelectMany(weed => weed.RatedAs)).Build();
     }
+
+    private static IEnumerable<string> Called(ActiveIngredient active) => [active.Name, active.Id, .. active.AlsoCalled];
 
     private static IEnumerable<string> Called(Weed weed) => [weed.Name, .. weed.AlsoCalled, weed.Scientific];
 

@@ -70,12 +70,24 @@ public sealed record ValueFields(
             ["id", "name", "when", "possible", "one-of", "kind", "tags"]
         );
 
+    /// <summary>Of an active.</summary>
+    internal static ValueFields Active { get; } =
+        new(
+            ["group", "was", "was-number", "site-of-action", "volatile", "root-inhibitor", "water-hazard"],
+            ["half-lives"],
+            ["id", "name", "also-called", "checked"]
+        );
+
+    /// <summary>Of an active that may not be used any more.</summary>
+    internal static ValueFields Withdrawn { get; } =
+        new(["countries", "since", "bag"], [], ["id", "active", "formerly", "checked"]);
+
     /// <summary>Of a treatment.</summary>
     internal static ValueFields Treatment { get; } =
         new(
             [
                 "what",
-                "actives",
+                "shares-percent",
                 "formulation",
                 "role",
                 "acts-on",
@@ -118,7 +130,7 @@ public sealed record ValueFields(
                 "cautions",
             ],
             ["rates", "ratings", "cost"],
-            ["id", "name", "when", "checked"]
+            ["id", "name", "when", "actives", "checked"]
         )
         {
             Gates =
@@ -168,6 +180,8 @@ public sealed record ValueFields(
         KeyValuePair.Create(typeof(Weed), Weed),
         KeyValuePair.Create(typeof(Crop), Crop),
         KeyValuePair.Create(typeof(Practice), Practice),
+        KeyValuePair.Create(typeof(ActiveIngredient), Active),
+        KeyValuePair.Create(typeof(WithdrawnActive), Withdrawn),
         KeyValuePair.Create(typeof(Treatment), Treatment),
         KeyValuePair.Create(typeof(Region), Region),
         KeyValuePair.Create(typeof(Price), Number),

@@ -18,6 +18,17 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
     {
         if (past.Treatment is { } id && knowledge.Treatments.TryGetValue(id, out Treatment? record))
             return new PastProduct(record, record.Name, ActivesOf(record), SitesOf(record), IsWeedKiller: true);
+        if (past.Treatment is { } gone && knowledge.GoneAs(gone) is { } active)
+        {
+            return new PastProduct(
+                null,
+                $"a product with {active.Name}",
+                WordSet.Of([active.Name]),
+                Sites(new[] { active.Group }.OfType<string>()),
+                IsWeedKiller: true
+            );
+        }
+
         if (past.Actives.Count > 0)
         {
             return new PastProduct(
@@ -52,6 +63,12 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
             );
     }
 
+    /// <summary>The name of a treatment that was used, also of one that no record describes any more.</summary>
+    public static string NameOf(string treatment, KnowledgeBase knowledge) =>
+        knowledge.Treatments.TryGetValue(treatment, out Treatment? record) ? record.Name
+        : knowledge.GoneAs(treatment) is { } gone ? $"{gone.Name}, withdrawn"
+        : treatment;
+
     /// <summary>ISO common names of a treatment's actives.</summary>
     public static WordSet ActivesOf(Treatment treatment) => WordSet.Of(treatment.Actives.Select(active => active.Name));
 
@@ -68,6 +85,7 @@ public sealed record PastProduct(Treatment? Record, string Name, WordSet? Active
     private static IEnumerable<string> GroupsOf(WordSet actives, KnowledgeBase knowledge) =>
         knowledge
             .Treatments.Values.SelectMany(treatment => treatment.Actives)
+            .Concat(knowledge.Ingredients.Values.Select(ingredient => ingredient.In(null)))
             .Where(active => actives.Contains(active.Name))
             .Select(active => active.Group)
             .OfType<string>();

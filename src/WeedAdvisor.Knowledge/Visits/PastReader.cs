@@ -14,7 +14,7 @@ internal static class PastReader
     /// <summary>The application.</summary>
     public static PastApplication Read(MappingReader map, DateOnly visitDate)
     {
-        string? treatment = Word(map, "treatment", "treatments");
+        string? treatment = Word(map, "treatment", "past-treatments");
         DateOnly? date = VisitReader.IsNotKnown(map, "date") ? null : map.OptionalDate("date");
         if (date > visitDate)
             map.Context.Report(map.Optional("date")!, ScalarGrammar.Write(date.Value), "a day not after the visit");

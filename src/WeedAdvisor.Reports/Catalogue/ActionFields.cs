@@ -117,7 +117,7 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
     {
         string group = active.Group is { } code ? $", group {code}" : ", no group";
         string site = active.SiteOfAction is { } word ? $", {_names.Word("site-of-action", word)}" : "";
-        string was = active.Was is { } old ? $" (was {old})" : "";
+        string was = ActiveFields.Older(active.Was, active.WasNumber) is { } old ? $" (was {old})" : "";
         string share = active.Percent is { } percent ? $", {Figures.Plain(percent)} %" : "";
         return $"{active.Name}{group}{site}{was}{share}";
     }

@@ -8,12 +8,17 @@ namespace WeedAdvisor.Reports.Catalogue;
 /// <summary>The records of the knowledge by catalogue, for lists and for looking one up.</summary>
 public static class KnowledgeCatalogue
 {
+    private const string Actives = "actives",
+        Withdrawn = "withdrawn";
+
     /// <summary>The names of the catalogues.</summary>
     public static ImmutableArray<string> Kinds { get; } =
     [
         "weeds",
         "practices",
         "treatments",
+        Actives,
+        Withdrawn,
         "crops",
         "judgements",
         "questions",
@@ -36,6 +41,16 @@ public static class KnowledgeCatalogue
             "weeds" => Each(knowledge.Weeds.Values, one => one.Name, one => RecordFields.Of(knowledge, one)),
             "practices" => Each(knowledge.Practices.Values, one => one.Name, actions.Of),
             "treatments" => Each(knowledge.Treatments.Values, one => one.Name, actions.Of),
+            Actives => Each(
+                knowledge.Ingredients.Values,
+                one => one.Name,
+                one => ActiveFields.Of(knowledge, one, today)
+            ),
+            Withdrawn => Each(
+                knowledge.Withdrawn.Values,
+                one => knowledge.Ingredients[one.Active].Name,
+                one => ActiveFields.Of(knowledge, one, today)
+            ),
             "crops" => Each(knowledge.Crops.Values, one => one.Name, one => RecordFields.Of(knowledge, one)),
             "judgements" => knowledge.Judgements.Select(one => new CatalogueEntry(kind, one.Id, one.Topic, () =>
                 JudgementFields.Of(knowledge, one)
@@ -68,12 +83,28 @@ public static class KnowledgeCatalogue
             where T : Record => records.Select(one => new CatalogueEntry(kind, one.Id, name(one), () => fields(one)));
     }
 
-    /// <summary>Every record with this id; different catalogues may use the same one.</summary>
+    /// <summary>
+    /// Every record with this id; different catalogues may use the same one. An active also goes by its other names,
+    /// and by the id of a treatment that it was.
+    /// </summary>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="id">The id.</param>
     /// <param name="today">The day from which the age of a check is counted.</param>
-    public static ImmutableArray<CatalogueEntry> Find(KnowledgeBase knowledge, string id, DateOnly today) =>
-        [.. Kinds.SelectMany(kind => Of(knowledge, kind, today)).Where(entry => entry.Id == id)];
+    public static ImmutableArray<CatalogueEntry> Find(KnowledgeBase knowledge, string id, DateOnly today)
+    {
+        CatalogueEntry[] all = [.. Kinds.SelectMany(kind => Of(knowledge, kind, today))];
+        ImmutableArray<CatalogueEntry> found = [.. all.Where(entry => entry.Id == id)];
+        string? active = found.IsEmpty
+            ? (knowledge.GoneAs(id) ?? ActiveFields.Called(knowledge, id))?.Id
+            : found.FirstOrDefault(entry => entry.Kind == Actives)?.Id;
+        return active is null
+            ? found
+            :
+            [
+                .. all.Where(entry => entry.Id == active || entry.Id == id),
+                .. all.Where(entry => entry.Kind == Withdrawn && knowledge.Withdrawn[entry.Id].Active == active),
+            ];
+    }
 
     /// <summary>Every id of every catalogue.</summary>
     public static IEnumerable<string> Ids(KnowledgeBase knowledge) =>

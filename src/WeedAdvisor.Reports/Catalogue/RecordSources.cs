@@ -16,6 +16,7 @@ internal static class RecordSources
             Treatment treatment => CostOf(treatment)
                 .Concat(treatment.Rates.SelectMany(rate => rate.Sources))
                 .Concat(treatment.Ratings.SelectMany(rating => rating.Sources)),
+            ActiveIngredient active => active.HalfLives.SelectMany(life => life.Sources),
             _ => [],
         };
 

@@ -9,7 +9,7 @@ namespace WeedAdvisor.Reports.KnowledgePage;
 /// <param name="Kind">The catalogue it stands in.</param>
 /// <param name="Id">Its id.</param>
 /// <param name="Sources">Keys of every source it cites, each once.</param>
-/// <param name="Memory">Fields written from memory.</param>
+/// <param name="Memory">Fields written from memory; those of its actives stand there.</param>
 internal sealed record CitedRecord(
     string Kind,
     string Id,
@@ -24,6 +24,8 @@ internal sealed record CitedRecord(
             .. Of("crops", knowledge.Crops.Values),
             .. Of("practices", knowledge.Practices.Values),
             .. Of("treatments", knowledge.Treatments.Values),
+            .. Of("actives", knowledge.Ingredients.Values),
+            .. Of("withdrawn actives", knowledge.Withdrawn.Values),
             .. knowledge.Judgements.Select(rule => new CitedRecord("judgements", rule.Id, rule.Sources, rule.Memory)),
             .. Of("questions", knowledge.Questions),
             .. Of("findings", knowledge.Findings.Values),
@@ -38,5 +40,10 @@ internal sealed record CitedRecord(
     private static IEnumerable<CitedRecord> Of(string kind, IEnumerable<Record> records) =>
         records
             .OrderBy(record => record.Id, StringComparer.Ordinal)
-            .Select(record => new CitedRecord(kind, record.Id, [.. RecordSources.Of(record)], record.Memory));
+            .Select(record => new CitedRecord(
+                kind,
+                record.Id,
+                [.. RecordSources.Of(record)],
+                [.. record.Memory.Except(record.From.Inherited)]
+            ));
 }

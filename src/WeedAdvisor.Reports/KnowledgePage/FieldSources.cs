@@ -23,6 +23,8 @@ internal static class FieldSources
         Table(page, "Crops", knowledge.Crops.Values);
         Table(page, "Practices", knowledge.Practices.Values);
         Table(page, "Treatments", knowledge.Treatments.Values);
+        Table(page, "Actives", knowledge.Ingredients.Values);
+        Table(page, "Withdrawn actives", knowledge.Withdrawn.Values);
         Table(page, "Regions", knowledge.Regions.Values);
         Table(page, "Limits of actives", knowledge.ActiveLimits.Values);
         Table(page, "Resistance on record", knowledge.Resistance.Values);
@@ -38,7 +40,7 @@ internal static class FieldSources
             "None.",
             ["field", "values", "published", "common practice", "invented", "from memory", "share from memory"],
             records
-                .SelectMany(record => record.From.Values.Concat(record.From.Rows))
+                .SelectMany(record => record.From.Own)
                 .Where(value => !value.Sources.IsEmpty)
                 .GroupBy(value => value.Field, StringComparer.Ordinal)
                 .OrderBy(field => field.Key, StringComparer.Ordinal)

@@ -62,7 +62,7 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
             case "done":
                 return Done(session.Area.Past is not null);
             case "list":
-                return List(NameSearch.Treatments(session.Knowledge, rest));
+                return List(NameSearch.UsedBefore(session.Knowledge, rest));
             case "remove":
                 if (Numbered(rest, "take out") is { } gone)
                 {
@@ -96,7 +96,7 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         string? line =
             isOutside || name.Trim().Length == 0
                 ? typed
-                : Which.Settle(NameSearch.Treatments(session.Knowledge, name), typed, "treatment");
+                : Which.Settle(NameSearch.UsedBefore(session.Knowledge, name), typed, "treatment");
         if (line is null)
             return null;
         string[] parts = line.Split(',', StringSplitOptions.TrimEntries);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Interview.Words;
+using WeedAdvisor.Knowledge;
 
 namespace WeedAdvisor.Asking;
 
@@ -30,6 +31,8 @@ public sealed class LabelDialogue(LabelShelf shelf, Lines lines)
                 );
         if (hit is not null)
             Copy(hit.Id);
+        else if (shelf.Records.GoneAs(named) is { } gone)
+            lines.Say(shelf.Records.WithdrawnText(gone), "  ");
         else if (hits.IsEmpty)
             lines.Say($"No treatment is called \"{named}\". Type label for the list.", "  ");
         else

@@ -70,6 +70,8 @@ internal static class WhyCommand
 
     private static CatalogueAction Find(string asked, KnowledgeBase knowledge)
     {
+        if (knowledge.ActionOf(asked) is null && knowledge.GoneAs(asked) is { } gone)
+            throw new RefusalException(ExitCode.Usage, knowledge.WithdrawnText(gone));
         CatalogueAction[] all = [.. knowledge.Practices.Values, .. knowledge.Treatments.Values];
         return knowledge.ActionOf(asked)
             ?? all.FirstOrDefault(one => one.Name.Equals(asked, StringComparison.OrdinalIgnoreCase))

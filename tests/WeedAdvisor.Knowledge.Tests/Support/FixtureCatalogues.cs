@@ -90,12 +90,26 @@ internal static class FixtureCatalogues
                   from: { all: book }
 
                 """,
+            ["actives/oxadine.yaml"] = """
+                - id: oxadine
+                  name: oxadine
+                  also-called: [oxy-adine]
+                  group: "14"
+                  was: E
+                  site-of-action: oxidase
+                  volatile: low
+                  root-inhibitor: false
+                  water-hazard: true
+                  checked: 2026-11-25
+                  from: { all: book }
+
+                """,
             ["treatments/oxadine-granules.yaml"] = """
                 - id: oxadine-granules
                   name: Oxadine granules
                   what: Spread over dry leaves and water in.
                   when: season
-                  actives: [{ name: oxadine, group: "14", site-of-action: oxidase, was: E }]
+                  actives: [oxadine]
                   formulation: GR
                   role: preemergence
                   acts-on: [germinating]
@@ -117,9 +131,6 @@ internal static class FixtureCatalogues
                   uses-per-year: 3
                   rates: [{ product-per-area: 100, unit: lb/acre, ai-lb-per-acre: [1, 2], source: [book] }]
                   strength: { value: 2, unit: percent }
-                  volatile: low
-                  root-inhibitor: false
-                  water-hazard: true
                   drift-hazard: false
                   rei-hours: 24
                   signal-word: caution

@@ -48,6 +48,8 @@ public sealed class TellingTests
 
     [Theory]
     [InlineData("active prodiamine + isoxaben", "prodiamine isoxaben", "", null)]
+    [InlineData("active DCPA + benefin", "benfluralin chlorthal-dimethyl", "", null)]
+    [InlineData("active diuron", "diuron", "", null)]
     [InlineData("active prodiamine group 3", "prodiamine", "3", null)]
     [InlineData("group 3 + 14", "", "3 14", null)]
     [InlineData("other weed killer", "", "", "weed-killer")]

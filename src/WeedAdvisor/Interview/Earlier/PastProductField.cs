@@ -44,7 +44,7 @@ public sealed record PastProductField(bool TakesTreatments)
             { Groups.Count: > 0 } => $"group {Joined(past.Groups)}",
             { Kind: WeedKiller } => "other weed killer",
             { Kind: OtherPesticide } => "other pesticide",
-            { Treatment: { } id } when TakesTreatments => telling.Knowledge.ActionOf(id)?.Name ?? id,
+            { Treatment: { } id } when TakesTreatments => PastProduct.NameOf(id, telling.Knowledge),
             _ => "",
         };
 
@@ -85,7 +85,7 @@ public sealed record PastProductField(bool TakesTreatments)
 
     private static Typed<PastApplication> Treatment(KnowledgeBase knowledge, PastApplication past, string text)
     {
-        Typed<NameHit> hit = TypedWeed.OneOf(NameSearch.Treatments(knowledge, text), text, "treatment");
+        Typed<NameHit> hit = TypedWeed.OneOf(NameSearch.UsedBefore(knowledge, text), text, "treatment");
         return hit.Value is { } treatment
             ? Typed<PastApplication>.As(Blank(past) with { Treatment = treatment.Id })
             : Typed<PastApplication>.Wrong(hit.Error!);
@@ -93,10 +93,23 @@ public sealed record PastProductField(bool TakesTreatments)
 
     private static Typed<PastApplication> Actives(KnowledgeBase knowledge, PastApplication past, string text)
     {
-        (WordSet? named, string? error) = Named(text, [.. knowledge.Actives()], "active");
+        (WordSet? named, string? error) = Named(
+            string.Join('+', text.Split('+').Select(Iso)),
+            [.. knowledge.Actives()],
+            "active"
+        );
         return named is null
             ? Typed<PastApplication>.Wrong(error!)
             : Typed<PastApplication>.As(Blank(past) with { Actives = named });
+
+        // Bags and older tables print other common names.
+        string Iso(string part) =>
+            knowledge
+                .Ingredients.Values.FirstOrDefault(active =>
+                    active.AlsoCalled.Any(name => NearWords.Fold(name) == NearWords.Fold(part))
+                )
+                ?.Name
+            ?? part;
     }
 
     private static Typed<PastApplication> Groups(KnowledgeBase knowledge, PastApplication past, string text)

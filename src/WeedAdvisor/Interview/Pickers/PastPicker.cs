@@ -32,7 +32,7 @@ public sealed class PastPicker
         Day = PastFields.Day.Text(telling, before);
         Escaped = PastFields.Escaped.Text(telling, before);
         More = new PastDesk(session, before, [new PastProductField(TakesTreatments: false), .. PastFields.More]);
-        Hits = NameSearch.Treatments(session.Knowledge, "");
+        Hits = NameSearch.UsedBefore(session.Knowledge, "");
     }
 
     /// <summary>What is looked for.</summary>
@@ -42,7 +42,7 @@ public sealed class PastPicker
         set
         {
             _text = value;
-            Hits = NameSearch.Treatments(_session.Knowledge, value);
+            Hits = NameSearch.UsedBefore(_session.Knowledge, value);
         }
     }
 
@@ -67,7 +67,7 @@ public sealed class PastPicker
     /// <summary>The product picked or told, in words.</summary>
     public string Picked =>
         More.IsOutside ? PastProduct.Of(More.Past with { Treatment = null }, _session.Knowledge).Name
-        : Treatment is { } id ? _session.Knowledge.ActionOf(id)?.Name ?? id
+        : Treatment is { } id ? PastProduct.NameOf(id, _session.Knowledge)
         : "none yet";
 
     /// <summary>The results, and last that it is not known.</summary>

@@ -44,18 +44,35 @@ public static class NameSearch
     /// them by name.
     /// </summary>
     public static ImmutableArray<NameHit> Treatments(KnowledgeBase knowledge, string text) =>
+        Find(text, NamedTreatments(knowledge, text));
+
+    /// <summary>The same with what may not be used any more, which an earlier use may still have been.</summary>
+    public static ImmutableArray<NameHit> UsedBefore(KnowledgeBase knowledge, string text) =>
         Find(
             text,
-            knowledge
-                .Treatments.Values.OrderBy(treatment => text.Length == 0 ? 0 : treatment.Actives.Length)
-                .ThenBy(treatment => treatment.Name, StringComparer.Ordinal)
-                .Select(treatment => new Named(
-                    treatment.Id,
-                    treatment.Name,
-                    string.Join(" + ", treatment.Actives.Select(active => active.Name)),
-                    [.. treatment.Actives.Select(active => active.Name), treatment.Id]
-                ))
+            NamedTreatments(knowledge, text)
+                .Concat(
+                    knowledge
+                        .Gone()
+                        .Select(active => new Named(
+                            active.Id,
+                            $"{active.Name}, withdrawn",
+                            string.Join(", ", active.AlsoCalled.Prepend(active.Name)),
+                            [.. active.AlsoCalled, active.Name, active.Id]
+                        ))
+                )
         );
+
+    private static IEnumerable<Named> NamedTreatments(KnowledgeBase knowledge, string text) =>
+        knowledge
+            .Treatments.Values.OrderBy(treatment => text.Length == 0 ? 0 : treatment.Actives.Length)
+            .ThenBy(treatment => treatment.Name, StringComparer.Ordinal)
+            .Select(treatment => new Named(
+                treatment.Id,
+                treatment.Name,
+                string.Join(" + ", treatment.Actives.Select(active => active.Name)),
+                [.. treatment.Actives.Select(active => active.Name), treatment.Id]
+            ));
 
     private static ImmutableArray<NameHit> Find(string text, IEnumerable<Named> records)
     {
