@@ -228,6 +228,18 @@ public sealed class BadRecordTests
         0
     )]
     [InlineData("questions.yaml", "between: [0, 30]", "past-only: true", "found a question without 'between'", 0)]
+    [InlineData(
+        "questions.yaml",
+        "between: [0, 30]",
+        "between: [0, 30]\n  sizes: [{ name: large, is: 5 }]",
+        "found the size 'large'; expected a class such as '#3', or a volume such as '2 litre'"
+    )]
+    [InlineData(
+        "questions.yaml",
+        "between: [0, 30]",
+        "between: [0, 30]\n  sizes: [{ name: 2 litre, is: 5 }, { name: 2 L, is: 6 }]",
+        "found the size '2 litre' a second time; expected each size once"
+    )]
     public void Is_a_problem(string file, string old, string changed, string expected, int problems = 1)
     {
         Outcome<KnowledgeBase, Problem> outcome = new FixtureKnowledge().Change(file, old, changed).Load();

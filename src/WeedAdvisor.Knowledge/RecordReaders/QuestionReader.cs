@@ -81,7 +81,11 @@ internal sealed class QuestionReader
         {
             string name = same.First().Name;
             if (same.Key is null)
-                map.Context.Report(map.Node, $"the size '{name}'", "a class such as '#3', or a volume such as '2 litre'");
+                map.Context.Report(
+                    map.Node,
+                    $"the size '{name}'",
+                    "a class such as '#3', or a volume such as '2 litre'"
+                );
             else if (same.Count() > 1)
                 map.Context.Report(map.Node, $"the size '{name}' a second time", "each size once");
         }
