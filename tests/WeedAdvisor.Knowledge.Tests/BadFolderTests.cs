@@ -57,7 +57,8 @@ public sealed class BadFolderTests
             "- id: other\n"
         );
         Assert.Contains(
-            $"questions.yaml: found no question '{question}'; expected a question '{question}', whose answers records name",
+            $"questions.yaml: found no question '{question}'; "
+                + $"expected a question '{question}', whose answers records name",
             fixture.Load().Refusals.Select(problem => problem.ToString())
         );
     }

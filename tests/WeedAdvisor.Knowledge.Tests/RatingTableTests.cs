@@ -79,7 +79,8 @@ public sealed class RatingTableTests
     [InlineData(
         "[oxadine-granules]",
         "[oxadin-granules]",
-        "ratings/book.yaml:5:20: found 'oxadin-granules'; expected the id of a treatment: oxadine-granules; did you mean 'oxadine-granules'?"
+        "ratings/book.yaml:5:20: found 'oxadin-granules'; expected the id of a treatment: oxadine-granules; "
+            + "did you mean 'oxadine-granules'?"
     )]
     [InlineData(
         "[oxadine-granules]",
@@ -114,7 +115,8 @@ public sealed class RatingTableTests
     [InlineData(
         "source: book",
         "source: leaflet",
-        "ratings/book.yaml:1:9: found the table of 'leaflet' in a file named book.yaml; expected a file named leaflet.yaml, or 'source: book'"
+        "ratings/book.yaml:1:9: found the table of 'leaflet' in a file named book.yaml; "
+            + "expected a file named leaflet.yaml, or 'source: book'"
     )]
     [InlineData("source: book\n", "", "ratings/book.yaml:1:1: found a table of ratings without 'source'")]
     [InlineData("scale: three-step\n", "", "found a table of ratings without 'scale'")]
@@ -142,7 +144,8 @@ public sealed class RatingTableTests
                 "  status: current\n",
                 "  ratings: []\n  status: current\n"
             ),
-            ": found the key 'ratings' in a treatment; expected them in ratings/, in the table of the source that prints "
+            ": found the key 'ratings' in a treatment; "
+                + "expected them in ratings/, in the table of the source that prints "
                 + "them"
         );
 
@@ -158,7 +161,8 @@ public sealed class RatingTableTests
         Assert.Equal(("spurge-spotted", "poor"), (own.On, own.Grade));
         Problem problem = Assert.Single(Local("cw-spurge", "spurge-spotted").Refusals);
         Assert.StartsWith(
-            "local/ratings/cw-spurge.yaml:5:5: found 'isoxaben-spray' on 'spurge-spotted' a second time in the table of "
+            "local/ratings/cw-spurge.yaml:5:5: found 'isoxaben-spray' on 'spurge-spotted' a second time "
+                + "in the table of "
                 + "'cw-spurge'; expected each pair once: it stands at ratings/cw-spurge.yaml:",
             problem.ToString(),
             StringComparison.Ordinal

@@ -29,9 +29,9 @@ public sealed record AreaAdvice
     public KeepOut? KeepOut { get; init; }
 
     /// <summary>
-    /// Clear actions in the order of the work: by horizon; within one what clears weeds first, then by worth. Those that
-    /// are clear unless a doubt holds come after those that are clear; what does not go on in today's weather, or lacks
-    /// its tool, comes last.
+    /// Clear actions in the order of the work: by horizon; within one what clears weeds first, then by worth. Those
+    /// that are clear unless a doubt holds come after those that are clear; what does not go on in today's weather, or
+    /// lacks its tool, comes last.
     /// </summary>
     public required ImmutableArray<ClearAction> Clear { get; init; }
 
@@ -161,7 +161,9 @@ public sealed record ClearAction
     /// <summary>Expected effect on the weeds seen, as far as it works on them.</summary>
     public required Effect Effect { get; init; }
 
-    /// <summary>Expected reduction of weeds that stand, 0 to 1; null when it is not published or not its work.</summary>
+    /// <summary>
+    /// Expected reduction of weeds that stand, 0 to 1; null when it is not published or not its work.
+    /// </summary>
     public double? ReductionOfStanding => WorksOn == WorksOn.Coming ? null : Effect.Reduction;
 
     /// <summary>Expected reduction of weeds to come, 0 to 1; null when it is not published or not its work.</summary>
@@ -208,8 +210,8 @@ public sealed record ActionCaution(Said Said, string? Judgement, bool IsCertain)
 public sealed record AreaCaution(string Text, bool IsCertain, Reason Because);
 
 /// <summary>Expected effect of an action on the weeds seen: cover-weighted mean of published reductions.</summary>
-/// <param name="Reduction">Mean of the middles, 0 to 1; null when nothing is published for any weed that counts; of a weed
-/// without a figure nothing is promised.</param>
+/// <param name="Reduction">Mean of the middles, 0 to 1; null when nothing is published for any weed that counts; of a
+/// weed without a figure nothing is promised.</param>
 /// <param name="Parts">The figures it comes from, one for each weed seen.</param>
 public sealed record Effect(double? Reduction, ImmutableArray<EffectPart> Parts);
 

@@ -2,7 +2,9 @@ using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Inference.Advice;
 
-/// <summary>Which weeds an action works on. What it does to those that stand and to those to come is never mixed.</summary>
+/// <summary>
+/// Which weeds an action works on. What it does to those that stand and to those to come is never mixed.
+/// </summary>
 public enum WorksOn
 {
     /// <summary>Weeds that are up.</summary>

@@ -107,7 +107,8 @@ internal sealed class ActionCase
 
     private ActionStatus StatusOf(List<Conclusion> possibleBars) =>
         // No answer could bring it forward: to let it wait would be a promise that nobody can keep.
-        MostCertainty <= Nothing ? ActionStatus.NotAdvised
+        MostCertainty <= Nothing
+            ? ActionStatus.NotAdvised
         : possibleBars.Count > 0 && Supports.Count > 0 ? ActionStatus.Waits
         : !Supports.Exists(IsSure)
             ? Supports.Count > 0 ? ActionStatus.Waits

@@ -10,8 +10,9 @@ namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
 /// Chooses the question whose answer settles most of what is still possible. A conclusion that waits for several
-/// answers counts in equal parts for each. What concerns an action that is barred anyway does not count, and a rule that
-/// says one caution with many actions counts once: else the caution of all chemicals would outweigh what clears them.
+/// answers counts in equal parts for each. What concerns an action that is barred anyway does not count, and a rule
+/// that says one caution with many actions counts once: else the caution of all chemicals would outweigh what clears
+/// them.
 /// </summary>
 internal sealed class QuestionChoice(KnowledgeBase knowledge)
 {

@@ -51,12 +51,12 @@ internal sealed class LexiconOfFolder
     private void Answers()
     {
         if (!IsWhole(FileRole.Questions))
-            _words.Declare(LexiconBuilder.Answers, null);
+            _words.Declare(LexiconBuilder.AnswersTo, null);
         foreach (MappingNode question in Records(FileRole.Questions))
         {
             if (question.Find("id") is ScalarNode id)
                 _words.Declare(
-                    LexiconBuilder.Answers + id.Text,
+                    LexiconBuilder.AnswersTo + id.Text,
                     question.Find("answers") is SequenceNode answers ? Texts(answers.Items, "id") : null
                 );
         }

@@ -53,7 +53,7 @@ internal static class RequiredLists
             .Select(notation =>
                 notation.StartsWith(LexiconBuilder.Lists, StringComparison.Ordinal)
                     ? Missing(notation[LexiconBuilder.Lists.Length..])
-                    : MissingQuestion(notation[LexiconBuilder.Answers.Length..])
+                    : MissingQuestion(notation[LexiconBuilder.AnswersTo.Length..])
             );
 
     private static Problem Missing(string id) =>

@@ -11,8 +11,8 @@ public enum Hemisphere
 }
 
 /// <summary>
-/// The one place where months of the calendar become months of the season. Records name months as they are in the north;
-/// rules name none (<see cref="Climate"/>).
+/// The one place where months of the calendar become months of the season. Records name months as they are in the
+/// north; rules name none (<see cref="Climate"/>).
 /// </summary>
 public static class SeasonMonths
 {

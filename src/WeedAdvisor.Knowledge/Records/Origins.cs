@@ -84,7 +84,11 @@ public sealed class Origins
     /// <param name="more">The field and the sources of all its rows.</param>
     /// <param name="order">The fields with rows, in the order in which they are told.</param>
     public Origins WithRows(FieldSource more, ImmutableArray<string> order) =>
-        new(Values, [.. Rows.Add(more).OrderBy(row => order.IndexOf(row.Field))]) { Searched = Searched, Inherited = Inherited };
+        new(Values, [.. Rows.Add(more).OrderBy(row => order.IndexOf(row.Field))])
+        {
+            Searched = Searched,
+            Inherited = Inherited,
+        };
 
     /// <summary>The sources of a field; none when the record does not hold it.</summary>
     public ImmutableArray<string> Of(string field)

@@ -5,8 +5,8 @@ using WeedAdvisor.Knowledge.Yaml;
 namespace WeedAdvisor.Knowledge.RuleReaders;
 
 /// <summary>
-/// Each test of words is written in one way: a set always by <c>has</c> and <c>lacks</c>, what holds one word by the word
-/// itself and <c>not</c>, and one word never as a list. Whoever looks for a rule then finds it by one search.
+/// Each test of words is written in one way: a set always by <c>has</c> and <c>lacks</c>, what holds one word by the
+/// word itself and <c>not</c>, and one word never as a list. Whoever looks for a rule then finds it by one search.
 /// </summary>
 internal static class TestSpelling
 {
@@ -30,7 +30,9 @@ internal static class TestSpelling
             CheckList(context, value);
     }
 
-    /// <summary>Reports <c>not</c> on a set and <c>has</c> or <c>lacks</c> on one word, and a list of one word.</summary>
+    /// <summary>
+    /// Reports <c>not</c> on a set and <c>has</c> or <c>lacks</c> on one word, and a list of one word.
+    /// </summary>
     public static void CheckNamed(ReadContext context, AttributeDefinition attribute, Entry entry)
     {
         bool isSet = attribute.Shape == AttributeShape.WordSet;

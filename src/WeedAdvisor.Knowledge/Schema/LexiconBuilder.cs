@@ -12,7 +12,7 @@ internal sealed class LexiconBuilder
     public const string Lists = "list:";
 
     /// <summary>What stands before the id of a question in the notation of its answers.</summary>
-    public const string Answers = "answers:";
+    public const string AnswersTo = "answers:";
 
     private const string Target = "a weed, a weed kind, or an id under which weeds are rated";
 
@@ -83,10 +83,11 @@ internal sealed class LexiconBuilder
     /// <summary>What stands for words that nothing declares: whatever is held against it is refused.</summary>
     public static ValidWords NoWords(string notation) => new($"{NameOf(notation)}, which nothing declares", []);
 
-    // A notation that no list, question or catalogue could declare is a slip of the program, not of whoever wrote a file.
+    // A notation that no list, question or catalogue could declare is a slip of the program, not of whoever wrote a
+    // file.
     private static string NameOf(string notation) =>
         notation.StartsWith(Lists, StringComparison.Ordinal) ? $"a word of list '{notation[Lists.Length..]}'"
-        : notation.StartsWith(Answers, StringComparison.Ordinal) ? $"an answer to '{notation[Answers.Length..]}'"
+        : notation.StartsWith(AnswersTo, StringComparison.Ordinal) ? $"an answer to '{notation[AnswersTo.Length..]}'"
         : s_names[notation];
 
     private IEnumerable<string> Known(string notation) => _words.GetValueOrDefault(notation)?.All ?? [];

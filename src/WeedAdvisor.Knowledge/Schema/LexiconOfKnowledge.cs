@@ -32,13 +32,14 @@ internal static class LexiconOfKnowledge
             .Declare("questions", knowledge.Questions.Select(question => question.Id))
             .Declare("sources", SourcesOf(knowledge));
         foreach (Question question in knowledge.Questions)
-            words.Declare(LexiconBuilder.Answers + question.Id, question.Choices.Select(choice => choice.Id));
+            words.Declare(LexiconBuilder.AnswersTo + question.Id, question.Choices.Select(choice => choice.Id));
         foreach ((string id, WordList list) in knowledge.Vocabulary)
             words.Declare(LexiconBuilder.Lists + id, list.Words.Select(word => word.Key));
         return words.DeclareTargets(knowledge.Weeds.Values.SelectMany(weed => weed.RatedAs)).Build();
     }
 
-    private static IEnumerable<string> Called(ActiveIngredient active) => [active.Name, active.Id, .. active.AlsoCalled];
+    private static IEnumerable<string> Called(ActiveIngredient active) =>
+        [active.Name, active.Id, .. active.AlsoCalled];
 
     private static IEnumerable<string> Called(Weed weed) => [weed.Name, .. weed.AlsoCalled, weed.Scientific];
 

@@ -25,9 +25,5 @@ public sealed record WorkLine(ClearAction Best, ImmutableArray<ClearAction> Othe
 {
     /// <summary>The lines in the order of the work.</summary>
     public static ImmutableArray<WorkLine> Of(ImmutableArray<ClearAction> actions) =>
-        [
-            .. actions
-                .GroupBy(action => action.Rank)
-                .Select(line => new WorkLine(line.First(), [.. line.Skip(1)])),
-        ];
+        [.. actions.GroupBy(action => action.Rank).Select(line => new WorkLine(line.First(), [.. line.Skip(1)]))];
 }

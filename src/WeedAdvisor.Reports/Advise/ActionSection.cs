@@ -22,7 +22,9 @@ internal static class ActionSection
             foreach (WorkLine line in group.Lines)
             {
                 if (!line.Others.IsEmpty)
-                    yield return new Paragraph($"One of these is enough: {names.Word("one-of", line.Best.OneOf!)}.").At(2);
+                    yield return new Paragraph($"One of these is enough: {names.Word("one-of", line.Best.OneOf!)}.").At(
+                        2
+                    );
                 foreach (ClearAction action in line.Others.Prepend(line.Best))
                 {
                     foreach (

@@ -97,9 +97,5 @@ internal sealed class AdviceParts(
             step(0);
     }
 
-    private sealed record Looked(
-        Item First,
-        SeenInAreas Seen,
-        ImmutableArray<string> Sources
-    );
+    private sealed record Looked(Item First, SeenInAreas Seen, ImmutableArray<string> Sources);
 }

@@ -52,8 +52,7 @@ internal sealed class HabitSection
             ).At(2);
     }
 
-    private string Where(Habit habit) =>
-        habit.Areas.Count == _areas ? "" : $" ({Listing.Some([.. habit.Areas], 2)})";
+    private string Where(Habit habit) => habit.Areas.Count == _areas ? "" : $" ({Listing.Some([.. habit.Areas], 2)})";
 
     private static string Why(ClearAction action) =>
         ReasonsInOrder.Of(action.Because).FirstOrDefault() is { } reason ? Names.UnderItsName(reason.Said) : "";

@@ -30,16 +30,18 @@ internal static class KeepOutSection
             yield break;
         yield return new Paragraph("From then, best first:").At(2);
         yield return new ItemList([
-            .. keepOut.Then.Take(most).Select(
-                (action, at) =>
-                    new Item(
-                        Item.Rank(at + 1),
-                        Line.FromTextPart(new Named(names.Action(action))) with
-                        {
-                            Action = action,
-                        }
-                    )
-            ),
+            .. keepOut
+                .Then.Take(most)
+                .Select(
+                    (action, at) =>
+                        new Item(
+                            Item.Rank(at + 1),
+                            Line.FromTextPart(new Named(names.Action(action))) with
+                            {
+                                Action = action,
+                            }
+                        )
+                ),
         ]);
     }
 }

@@ -10,7 +10,8 @@ internal static class ReadingKey
 
     private static IEnumerable<Line> Lines(SeenInAreas seen)
     {
-        yield return "Everything: 'weedadvisor advise VISIT --full'. All of one action: 'weedadvisor why VISIT ACTION'.";
+        yield return "Everything: 'weedadvisor advise VISIT --full'. All of one action: "
+            + "'weedadvisor why VISIT ACTION'.";
         if (seen.HasClearTreatment)
             yield return "A chemical that is only named here: read all of it there before you use it.";
     }

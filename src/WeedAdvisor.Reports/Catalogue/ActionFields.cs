@@ -125,7 +125,8 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
     private static string Rating(Rating rating)
     {
         string note = rating.Note is { } words ? $" ({words})" : "";
-        return $"{rating.On}: {rating.Grade}, published as '{rating.Raw}' on {rating.Scale}{note}{Figures.Keys(rating.Sources)}";
+        return $"{rating.On}: {rating.Grade}, published as '{rating.Raw}' on {rating.Scale}{note}"
+            + Figures.Keys(rating.Sources);
     }
 
     private IEnumerable<string> StaleTables(Treatment treatment) =>

@@ -24,13 +24,14 @@ public static class EffectWords
 
     /// <summary>The effect alone.</summary>
     public static string Effect(ClearAction action) =>
-        action.Effect.Reduction is not { } reduction ? "no figure is published"
-        : action.WorksOn switch
-        {
-            WorksOn.Standing => $"takes {Share(reduction)} of what stands",
-            WorksOn.Coming => $"keeps back {Share(reduction)} of what would come, nothing that stands",
-            _ => $"takes {Share(reduction)} of what stands or would come",
-        };
+        action.Effect.Reduction is not { } reduction
+            ? "no figure is published"
+            : action.WorksOn switch
+            {
+                WorksOn.Standing => $"takes {Share(reduction)} of what stands",
+                WorksOn.Coming => $"keeps back {Share(reduction)} of what would come, nothing that stands",
+                _ => $"takes {Share(reduction)} of what stands or would come",
+            };
 
     /// <summary>A share in words.</summary>
     /// <param name="share">The share, 0 to 1.</param>

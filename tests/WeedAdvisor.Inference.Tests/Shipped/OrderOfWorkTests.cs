@@ -52,7 +52,9 @@ public class OrderOfWorkTests
             foreach (var line in advice.Clear.GroupBy(one => one.Rank))
             {
                 if (line.Count() > 1)
-                    Assert.Single(line.Select(one => (one.Horizon, Works.JobOf(s_knowledge.ActionOf(one.Action)!))).Distinct());
+                    Assert.Single(
+                        line.Select(one => (one.Horizon, Works.JobOf(s_knowledge.ActionOf(one.Action)!))).Distinct()
+                    );
             }
 
             var jobs = advice.Clear.Where(one => one.OneOf is not null).GroupBy(one => (one.Horizon, one.OneOf));
@@ -90,7 +92,11 @@ public class OrderOfWorkTests
 
     private static void Everywhere(Action<AreaAdvice> holds)
     {
-        foreach (AreaAdvice advice in s_knowledge.WorkedVisits.SelectMany(one => ShippedRules.Advisor.Advise(one.Visit).Areas))
+        foreach (
+            AreaAdvice advice in s_knowledge.WorkedVisits.SelectMany(one =>
+                ShippedRules.Advisor.Advise(one.Visit).Areas
+            )
+        )
             holds(advice);
         new RandomVisits(s_knowledge).Case.Sample(
             drawn => holds(ShippedRules.Advisor.Open(drawn).Advice),

@@ -23,75 +23,92 @@ public sealed partial class PageLawTests
 
     [Fact]
     public void A_page_has_at_most_40_lines_but_for_what_is_never_cut() =>
-        OnEveryPage((advice, page) =>
-        {
-            int lines = page.Split('\n').Length - 1;
-            int neverCut = LinesOf(page, "label first: ") + LinesUnder(page, "KEEP OUT") + LinesUnder(page, "YOU HAVE IT");
-            Assert.True(
-                lines <= Lines + Math.Max(0, neverCut - RoomForNeverCut),
-                $"{lines} lines, {neverCut} of them never cut:\n{page}"
-            );
-        });
+        OnEveryPage(
+            (advice, page) =>
+            {
+                int lines = page.Split('\n').Length - 1;
+                int neverCut =
+                    LinesOf(page, "label first: ") + LinesUnder(page, "KEEP OUT") + LinesUnder(page, "YOU HAVE IT");
+                Assert.True(
+                    lines <= Lines + Math.Max(0, neverCut - RoomForNeverCut),
+                    $"{lines} lines, {neverCut} of them never cut:\n{page}"
+                );
+            }
+        );
 
     [Fact]
     public void A_page_never_repeats_an_action_a_caution_or_a_reason() =>
-        OnEveryPage((_, page) =>
-        {
-            string[] said =
-            [
-                .. Joined(page)
-                    .Where(line => line.StartsWith("why: ", StringComparison.Ordinal) || line.StartsWith("mind: ", StringComparison.Ordinal)),
-            ];
-            Assert.Equal(said.Distinct(), said);
-            string[] actions =
-            [
-                .. Joined(page)
-                    .Select(line => NumberedLine().Match(line))
-                    .Where(match => match.Success)
-                    .Select(match => match.Groups[1].Value),
-            ];
-            Assert.True(actions.Distinct().SequenceEqual(actions), page);
-        });
+        OnEveryPage(
+            (_, page) =>
+            {
+                string[] said =
+                [
+                    .. Joined(page)
+                        .Where(line =>
+                            line.StartsWith("why: ", StringComparison.Ordinal)
+                            || line.StartsWith("mind: ", StringComparison.Ordinal)
+                        ),
+                ];
+                Assert.Equal(said.Distinct(), said);
+                string[] actions =
+                [
+                    .. Joined(page)
+                        .Select(line => NumberedLine().Match(line))
+                        .Where(match => match.Success)
+                        .Select(match => match.Groups[1].Value),
+                ];
+                Assert.True(actions.Distinct().SequenceEqual(actions), page);
+            }
+        );
 
     [Fact]
     public void Who_must_keep_out_and_until_when_stands_on_the_page_as_in_the_full_report() =>
-        OnEveryPage((advice, page) =>
-        {
-            if (advice.KeepOut is null)
-                return;
-            string full = TextReport.Of(Alone(advice), s_knowledge, new TextLayout(Full: true));
-            Assert.Equal(Why(full), Why(page));
-        });
+        OnEveryPage(
+            (advice, page) =>
+            {
+                if (advice.KeepOut is null)
+                    return;
+                string full = TextReport.Of(Alone(advice), s_knowledge, new TextLayout(Full: true));
+                Assert.Equal(Why(full), Why(page));
+            }
+        );
 
     [Fact]
     public void What_the_grower_used_or_holds_and_may_not_use_stands_on_the_page() =>
-        OnEveryPage((advice, page) =>
-        {
-            IEnumerable<string> used = (advice.Area.Past ?? []).Select(past => past.Treatment).OfType<string>();
-            string held = string.Join(' ', Under(page, "YOU HAVE IT").Select(line => line.Trim()));
-            foreach (BarredAction barred in advice.Barred.Where(one => used.Contains(one.Action)))
-                Assert.Contains(s_knowledge.Treatments[barred.Action].Name, held, StringComparison.Ordinal);
-        });
+        OnEveryPage(
+            (advice, page) =>
+            {
+                IEnumerable<string> used = (advice.Area.Past ?? []).Select(past => past.Treatment).OfType<string>();
+                string held = string.Join(' ', Under(page, "YOU HAVE IT").Select(line => line.Trim()));
+                foreach (BarredAction barred in advice.Barred.Where(one => used.Contains(one.Action)))
+                    Assert.Contains(s_knowledge.Treatments[barred.Action].Name, held, StringComparison.Ordinal);
+            }
+        );
 
     [Fact]
     public void A_chemical_told_with_its_reason_is_told_with_its_equipment_and_its_entry_interval() =>
-        OnEveryPage((advice, page) =>
-        {
-            string[] lines = page.Split('\n');
-            foreach (ClearAction clear in advice.Clear)
+        OnEveryPage(
+            (advice, page) =>
             {
-                if (!s_knowledge.Treatments.TryGetValue(clear.Action, out Treatment? treatment))
-                    continue;
-                int at = Array.FindIndex(lines, line => IsHeadOf(line, treatment.Name));
-                string[] below = [.. lines.Skip(at + 1).TakeWhile(line => line.StartsWith("     ", StringComparison.Ordinal))];
-                if (at < 0 || !below.Any(line => line.Contains("why: ", StringComparison.Ordinal)))
-                    continue;
-                string told = string.Join(' ', below.Select(line => line.Trim()));
-                Assert.Contains("label first: ", told, StringComparison.Ordinal);
-                Assert.Contains("restricted entry: ", told, StringComparison.Ordinal);
-                Assert.Contains("protective equipment: ", told, StringComparison.Ordinal);
+                string[] lines = page.Split('\n');
+                foreach (ClearAction clear in advice.Clear)
+                {
+                    if (!s_knowledge.Treatments.TryGetValue(clear.Action, out Treatment? treatment))
+                        continue;
+                    int at = Array.FindIndex(lines, line => IsHeadOf(line, treatment.Name));
+                    string[] below =
+                    [
+                        .. lines.Skip(at + 1).TakeWhile(line => line.StartsWith("     ", StringComparison.Ordinal)),
+                    ];
+                    if (at < 0 || !below.Any(line => line.Contains("why: ", StringComparison.Ordinal)))
+                        continue;
+                    string told = string.Join(' ', below.Select(line => line.Trim()));
+                    Assert.Contains("label first: ", told, StringComparison.Ordinal);
+                    Assert.Contains("restricted entry: ", told, StringComparison.Ordinal);
+                    Assert.Contains("protective equipment: ", told, StringComparison.Ordinal);
+                }
             }
-        });
+        );
 
     [GeneratedRegex("^[0-9]{1,2}\\. (.*)$")]
     private static partial Regex NumberedLine();
@@ -144,7 +161,12 @@ public sealed partial class PageLawTests
             if (!lines[i].TrimStart().StartsWith(mark, StringComparison.Ordinal))
                 continue;
             int hang = lines[i].IndexOf(mark, StringComparison.Ordinal) + mark.Length;
-            count += 1 + lines.Skip(i + 1).TakeWhile(line => line.StartsWith(new string(' ', hang), StringComparison.Ordinal)).Count();
+            count +=
+                1
+                + lines
+                    .Skip(i + 1)
+                    .TakeWhile(line => line.StartsWith(new string(' ', hang), StringComparison.Ordinal))
+                    .Count();
         }
 
         return count;
@@ -179,9 +201,11 @@ public sealed partial class PageLawTests
             }
 
             string text = line.Trim();
-            hang = text.StartsWith("why: ", StringComparison.Ordinal) || text.StartsWith("mind: ", StringComparison.Ordinal)
-                ? indent + text.IndexOf(": ", StringComparison.Ordinal) + 2
-                : 0;
+            hang =
+                text.StartsWith("why: ", StringComparison.Ordinal)
+                || text.StartsWith("mind: ", StringComparison.Ordinal)
+                    ? indent + text.IndexOf(": ", StringComparison.Ordinal) + 2
+                    : 0;
             joined.Add(text);
         }
 

@@ -52,13 +52,15 @@ internal static class AreaPage
         return lines <= MostLines + Math.Max(0, neverCut - RoomForNeverCut);
     }
 
-    private static int LinesOf(IEnumerable<Block> blocks) => DocumentText.Of(blocks, Columns).Count(mark => mark == '\n');
+    private static int LinesOf(IEnumerable<Block> blocks) =>
+        DocumentText.Of(blocks, Columns).Count(mark => mark == '\n');
 
     private static IEnumerable<Block> Blocks(PageStyle style, AreaAdvice area, PageDetail detail) =>
         [
             AreaHead.Of(style.Names, area.Area),
             .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
             .. WorkSection.Of(style, area, detail),
+            .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
             .. PageTail.Ask(area),
             .. PageTail.Contradictions(area),
@@ -72,6 +74,7 @@ internal static class AreaPage
     private static IEnumerable<Block> NeverCut(PageStyle style, AreaAdvice area, PageDetail detail) =>
         [
             .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
+            .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
             .. PageTail.Contradictions(area),
             .. WorkSection.Labels(style, area, detail),

@@ -32,6 +32,32 @@ internal static class HeldSection
             : [Heading.Section("You have it, and may not use it here now"), new ItemList([.. items]).At(2)];
     }
 
+    /// <summary>What the grower has the label of and may use, where the work above does not tell it already.</summary>
+    public static IEnumerable<Block> Usable(PageStyle style, AreaAdvice area, PageDetail detail)
+    {
+        HashSet<string> told = [.. WorkSection.Told(area, detail).Select(line => line.Best.Action)];
+        Item[] items =
+        [
+            .. area
+                .Clear.Where(one => !told.Contains(one.Action) && style.Names.Treatment(one.Action)?.Label is not null)
+                .Select(one => new Item(
+                    Item.Dash,
+                    Line.Of(
+                        $"{new Named(style.Names.Action(one.Action))}: {StatusWords.Of(one, style.Names.NeedInShort)}"
+                    ) with
+                    {
+                        Action = one.Action,
+                    }
+                )
+                {
+                    Below = [.. WorkItem.LabelOf(style, one).Select(block => block.At(4))],
+                }),
+        ];
+        return items.Length == 0
+            ? []
+            : [Heading.Section("You have it, and may use it"), new ItemList([.. items]).At(2)];
+    }
+
     private static Item ItemOf(PageStyle style, BarredAction[] barred, string status, string why)
     {
         string names = string.Join("; ", barred.Select(one => style.Names.Action(one.Action)));

@@ -28,15 +28,7 @@ internal sealed record PageStyle(Names Names, DateOnly Day, VisitArea Area, bool
 /// <param name="Mind">How many cautions for the whole area.</param>
 /// <param name="Waiting">How many lines on what waits.</param>
 /// <param name="Barred">How many reasons of what must not be used.</param>
-internal sealed record PageDetail(
-    int Lines,
-    int Told,
-    int WithReason,
-    int Cautions,
-    int Mind,
-    int Waiting,
-    int Barred
-)
+internal sealed record PageDetail(int Lines, int Told, int WithReason, int Cautions, int Mind, int Waiting, int Barred)
 {
     /// <summary>The steps, the most generous first: each tells no more of anything than the one before.</summary>
     public static ImmutableArray<PageDetail> Steps { get; } =

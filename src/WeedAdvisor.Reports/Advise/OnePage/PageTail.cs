@@ -68,7 +68,9 @@ internal static class PageTail
                         Tone = Tone.Warning,
                     }
                 )),
-            .. left > 0 ? [new Item(Item.Open, $"{Figures.Count(left, "more", "more")} may matter here ('--full').")] : (Item[])[],
+            .. left > 0
+                ? [new Item(Item.Open, $"{Figures.Count(left, "more", "more")} may matter here ('--full').")]
+                : (Item[])[],
         ]).At(2);
     }
 
@@ -77,7 +79,8 @@ internal static class PageTail
     {
         if (area.Waiting.IsEmpty)
             yield break;
-        string heading = $"What waits for an answer: {style.Names.CountActions([.. area.Waiting.Select(one => one.Action)])}";
+        string heading =
+            $"What waits for an answer: {style.Names.CountActions([.. area.Waiting.Select(one => one.Action)])}";
         if (most == 0)
         {
             yield return new Paragraph(heading).At(2);
@@ -92,7 +95,8 @@ internal static class PageTail
                 .Select(group => new Item(
                     Item.Dash,
                     Line.FromString(
-                        $"after {group.Listed}: {Listing.Some([.. group.Actions.Select(style.Names.Action)], MostNames)}"
+                        $"after {group.Listed}: "
+                            + Listing.Some([.. group.Actions.Select(style.Names.Action)], MostNames)
                             + Because(area, group.Actions[0])
                     )
                 )),
@@ -107,8 +111,7 @@ internal static class PageTail
             yield break;
         yield return new Blank();
         yield return new Paragraph(
-            $"Barred here: {Figures.Count(chemicals.Length, "chemical", "chemicals")}; 'why VISIT NAME' says why and until "
-                + $"when."
+            $"Barred here: {Chemicals(chemicals.Length)}; 'why VISIT NAME' says why and until " + $"when."
         ).At(2);
         yield return new ItemList([
             .. BarGroups
@@ -117,10 +120,12 @@ internal static class PageTail
                 .Take(most)
                 .Select(group => new Item(
                     Item.Dash,
-                    $"{Figures.Count(group.Actions.Length, "chemical", "chemicals")}: {group.Text}{style.Keys(group.Sources)}"
+                    $"{Chemicals(group.Actions.Length)}: {group.Text}{style.Keys(group.Sources)}"
                 )),
         ]).At(2);
     }
+
+    private static string Chemicals(int count) => Figures.Count(count, "chemical", "chemicals");
 
     private static string Because(AreaAdvice area, string action) =>
         area.Waiting.First(one => one.Action == action).For is [var reason, ..]

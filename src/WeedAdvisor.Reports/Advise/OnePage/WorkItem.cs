@@ -103,11 +103,7 @@ internal static class WorkItem
     private static IEnumerable<Block> Pressing(PageStyle style, ClearAction action)
     {
         ActionDates? dates = style.Names.Dates(action.Action, style.Area, style.Day);
-        return
-        [
-            .. DateLines.Of(dates, style.Day).Take(1).Select(line => new Paragraph(line)),
-            .. DayLine.Of(action),
-        ];
+        return [.. DateLines.Of(dates, style.Day).Take(1).Select(line => new Paragraph(line)), .. DayLine.Of(action)];
     }
 
     private static string NoFigureFor(PageStyle style, ClearAction action)
@@ -139,7 +135,10 @@ internal static class WorkItem
             yield return Warning("mind: ", Names.UnderItsName(caution.Said));
         int left = action.Cautions.Length - Math.Min(most, all.Length);
         if (left > 0)
-            yield return new Keyed("mind: ", $"{Figures.Count(left, "more thing", "more things")} ('why VISIT {action.Action}')");
+            yield return new Keyed(
+                "mind: ",
+                $"{Figures.Count(left, "more thing", "more things")} ('why VISIT {action.Action}')"
+            );
     }
 
     private static IEnumerable<Block> Others(PageStyle style, WorkLine line)

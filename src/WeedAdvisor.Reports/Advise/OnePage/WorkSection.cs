@@ -50,11 +50,13 @@ internal static class WorkSection
         }
     }
 
+    /// <summary>The lines that are told with their reason.</summary>
+    public static IEnumerable<WorkLine> Told(AreaAdvice area, PageDetail detail) =>
+        Shown(area, detail).Take(detail.Told + detail.WithReason);
+
     /// <summary>What is never cut of the chemicals that are shown.</summary>
     public static IEnumerable<Block> Labels(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        Shown(area, detail)
-            .Take(detail.Told + detail.WithReason)
-            .SelectMany(line => WorkItem.LabelOf(style, line.Best));
+        Told(area, detail).SelectMany(line => WorkItem.LabelOf(style, line.Best));
 
     private static ImmutableArray<WorkLine> Lines(AreaAdvice area) =>
         [.. WorkLine.Of(area.Clear).Where(line => line.Best.Horizon != Horizon.Habit)];
