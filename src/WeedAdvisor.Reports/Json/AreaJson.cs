@@ -12,6 +12,7 @@ internal static class AreaJson
         json.WriteString("id", area.Area.Id);
         json.WriteString("name", area.Area.Name);
         KeepOutJson.Write(json, area.KeepOut, names);
+        ComingJson.Write(json, area.Reading.Coming, names);
         json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
         json.WriteList("clear", area.Clear, action =>
             ClearJson.Write(json, action, names, names.Dates(action.Action, area.Area, day))

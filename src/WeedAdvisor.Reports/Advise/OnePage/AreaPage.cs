@@ -56,7 +56,7 @@ internal static class AreaPage
 
     private static IEnumerable<Block> Blocks(PageStyle style, AreaAdvice area, PageDetail detail) =>
         [
-            AreaHead.Of(style.Names, area.Area),
+            AreaHead.Of(style.Names, area),
             .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
             .. WorkSection.Of(style, area, detail),
             .. HeldSection.Of(style, area),

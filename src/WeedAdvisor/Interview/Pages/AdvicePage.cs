@@ -33,6 +33,7 @@ public static class AdvicePage
         [
             .. LiftedBars.Of(knowledge.Stamp),
             .. KeepOut(words, advice),
+            .. ComingWords.Of(advice.Reading.Coming, weed => knowledge.Weeds[weed].Name) is { } coming ? (Block[])[In(0, coming)] : [],
             .. Next(advice, next, current),
             .. ActionGroup.Of(advice).SelectMany(group => Clear(words, group)),
             .. Findings(advice),
