@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Inference.Areas;
 
@@ -9,7 +10,14 @@ namespace WeedAdvisor.Inference.Areas;
 /// <see cref="Origin.Assumed"/> when they follow from region, month, place and surroundings.
 /// </param>
 /// <param name="Day">The day from which is looked ahead.</param>
-public sealed record ComingWeeds(ImmutableArray<ComingWeed> Weeds, Origin From, DateOnly Day);
+public sealed record ComingWeeds(ImmutableArray<ComingWeed> Weeds, Origin From, DateOnly Day)
+{
+    /// <summary>
+    /// What has to be known before it is certain that these are all that are usual; empty when it is, and when they are
+    /// told.
+    /// </summary>
+    public ImmutableArray<Need> Needs { get; init; } = [];
+}
 
 /// <summary>A weed to come.</summary>
 /// <param name="Weed">The weed's id.</param>

@@ -40,7 +40,9 @@ internal static class WeedsToCome
                 day
             );
         if (WordOf(site, QuestionIds.Place) is not { } place)
-            return new ComingWeeds([], Origin.Assumed, day);
+            return Open(site.GetValueOrDefault(QuestionIds.Place, Reading.Absent).Needs, []);
+        if (zone.Possible.IsEmpty)
+            return Open(zone.RegionNeeds, []);
         bool isSeededInto = WordOf(site, QuestionIds.Surroundings) == WeedsSeedRoundAbout;
         HashSet<string> seen = [.. (area.Weeds ?? []).Select(weed => weed.Weed)];
         ComingWeed[][] byZone =
@@ -51,23 +53,25 @@ internal static class WeedsToCome
                     .ToArray()
             ),
         ];
-        return new ComingWeeds(
-            byZone.Length == 0
-                ? []
-                : [.. byZone[0].Where(weed => byZone.All(other => other.Any(one => one.Weed == weed.Weed)))],
-            Origin.Assumed,
-            day
-        );
+        ImmutableArray<ComingWeed> everywhere =
+        [
+            .. byZone[0].Where(weed => byZone.All(other => other.Any(one => one.Weed == weed.Weed))),
+        ];
+        return Open(byZone.All(weeds => weeds.Length == everywhere.Length) ? [] : zone.HeatedNeeds, everywhere);
+
+        ComingWeeds Open(ImmutableArray<Need> needs, ImmutableArray<ComingWeed> weeds) =>
+            new(weeds, Origin.Assumed, day) { Needs = needs };
     }
 
     /// <summary>
     /// The facts that weeds to come stand for besides the weeds told: only where the list of weeds is told, and only as
-    /// weeds that are not up.
+    /// weeds that are not up. What may blow in is named, but nothing rests on it: who does not tell what grows round
+    /// about would be told to wait for it.
     /// </summary>
     public static IEnumerable<WeedSeen> Assumed(VisitArea area, ComingWeeds coming) =>
         area.Weeds is null || coming.From != Origin.Assumed
             ? []
-            : coming.Weeds.Select(weed => new WeedSeen(weed.Weed, WeedSeen.ToCome, null));
+            : coming.Weeds.Where(weed => !weed.BlowsIn).Select(weed => new WeedSeen(weed.Weed, WeedSeen.ToCome, null));
 
     // A weed whose stage was not noted may be one that is expected.
     private static bool IsTold(VisitArea area) =>

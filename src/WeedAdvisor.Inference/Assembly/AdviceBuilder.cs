@@ -138,7 +138,12 @@ internal sealed class AdviceBuilder
         {
             Horizon = sketch.Horizon,
             Promise = one.MostCertainty * (sketch.Effect.Reduction ?? 0),
-            For = Strongest(one.Supports),
+            IfClear = sketch with { Status = ActionStatus.Clear, Certainty = one.MostCertainty },
+            For =
+            [
+                .. Strongest(one.Supports.Where(support => support.IsCertain)),
+                .. Strongest(one.Supports.Where(support => !support.IsCertain)),
+            ],
         };
 
     private static ImmutableArray<Need> Unless(ActionCase one) =>

@@ -17,13 +17,22 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
 {
     // How many lines of work an answer is tried on, and how many questions are tried.
     private const int LinesTried = 6;
-    private const int QuestionsTried = 8;
+    private const int QuestionsTried = 5;
 
-    // One of the first things changed weighs 1; so much counts that a chemical waits for what guards somebody, and what
-    // merely waits at all decides between equals.
+    // One of the first things changed weighs 1; so much counts that a chemical waits for what guards somebody, and that it
+    // is not known what the place, its roof, its stock and its weeds are; what merely waits decides between equals.
     private const double WeightOfGuard = 0.5;
+    private const double WeightOfFooting = 1;
     private const double WeightOfWaiting = 0.05;
     private const double WeightOfCaution = 0.2;
+
+    private static readonly ImmutableHashSet<string> s_footing =
+    [
+        QuestionIds.Place,
+        QuestionIds.Cover,
+        QuestionIds.Stock,
+        QuestionIds.Weeds,
+    ];
 
     private readonly ImmutableDictionary<string, Question> _questions = knowledge.Questions.ToImmutableDictionary(
         question => question.Id,
@@ -44,13 +53,13 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         IEnumerable<Conclusion> conclusions
     )
     {
-        Dictionary<string, Waited> waited = Waits(cases, conclusions);
+        Dictionary<string, double> waited = Waits(cases, conclusions);
         if (waited.Count == 0)
             return (null, null);
         Dictionary<string, ActionCase> tried = Tried(cases, sketches);
         Dictionary<string, double> pressing = Pressing(tried.Values);
         HashSet<string> guards = Guards(cases);
-        double most = waited.Values.Max(one => one.Weight);
+        double most = waited.Values.Max();
         Dictionary<string, Reading> site = SiteReadings.Of(knowledge, looked);
         ImmutableArray<ClearAction> now = Ranking.Of(
             tried.Values.Where(IsClear).Select(one => sketches[one.Action])
@@ -61,7 +70,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
             .Keys.Select(id => _questions.GetValueOrDefault(id))
             .OfType<Question>()
             .OrderByDescending(question => Math.Round(pressing.GetValueOrDefault(question.Id), 9))
-            .ThenByDescending(question => Math.Round(waited[question.Id].Weight, 9))
+            .ThenByDescending(question => Math.Round(waited[question.Id], 9))
             .ThenBy(question => question.Order)
             .Select((question, place) => Score(question, place))
             .OrderBy(scored => ComesLast(scored.Question, site))
@@ -76,12 +85,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         NextQuestion? Asked(Scored? scored) =>
             scored is null
                 ? null
-                : new NextQuestion(
-                    scored.Question.Id,
-                    scored.Question.Ask,
-                    scored.Question.Why,
-                    waited[scored.Question.Id].Conclusions
-                )
+                : new NextQuestion(scored.Question.Id, scored.Question.Ask, scored.Question.Why)
                 {
                     IsOfNursery = scored.Question.IsOfNursery,
                     MayBring = scored.MayBring,
@@ -89,7 +93,9 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
 
         Scored Score(Question question, int place)
         {
-            double score = WeightOfWaiting * waited[question.Id].Weight / most;
+            double score = WeightOfWaiting * waited[question.Id] / most;
+            if (s_footing.Contains(question.Id))
+                score += WeightOfFooting;
             if (question.Guards && guards.Contains(question.Id))
                 score += WeightOfGuard;
             if (place >= QuestionsTried || !pressing.ContainsKey(question.Id))
@@ -210,25 +216,19 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
                 .Select(need => need.Id),
         ];
 
-    private static Dictionary<string, Waited> Waits(
+    private static Dictionary<string, double> Waits(
         IEnumerable<ActionCase> cases,
         IEnumerable<Conclusion> conclusions
     )
     {
         HashSet<string> barred = [.. cases.Where(one => one.IsBarred).Select(one => one.Action)];
-        var waits = new Dictionary<string, Waited>(StringComparer.Ordinal);
+        var waits = new Dictionary<string, double>(StringComparer.Ordinal);
         foreach (Conclusion conclusion in conclusions)
         {
             if (conclusion.IsCertain || (conclusion.Action is { } action && barred.Contains(action.Id)))
                 continue;
             foreach (Need need in conclusion.Needs.Where(need => need.Kind == NeedKind.Question))
-            {
-                Waited before = waits.GetValueOrDefault(need.Id, new Waited(0, 0));
-                waits[need.Id] = new Waited(
-                    before.Weight + WeightOf(conclusion) / conclusion.Needs.Length,
-                    before.Conclusions + 1
-                );
-            }
+                waits[need.Id] = waits.GetValueOrDefault(need.Id) + WeightOf(conclusion) / conclusion.Needs.Length;
         }
 
         return waits;
@@ -258,8 +258,6 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
             Knowledge.Judgements.Consequence.Caution => WeightOfCaution,
             _ => conclusion.Certainty,
         };
-
-    private readonly record struct Waited(double Weight, int Conclusions);
 
     private sealed record Scored(Question Question, double Score, ImmutableArray<string> MayBring);
 }

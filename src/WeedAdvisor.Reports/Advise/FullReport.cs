@@ -13,7 +13,7 @@ internal static class FullReport
         [
             AreaHead.Of(names, area),
             .. KeepOutSection.Of(names, area, day),
-            .. QuestionSection.Of(area),
+            .. QuestionSection.Of(names, area),
             .. ActionSection.Of(names, day, area),
             .. Safety.NamesTreatment(area, knowledge) ? SafetyBlocks.Standing() : [],
             .. FindingSection.Of(area),

@@ -21,8 +21,11 @@ internal static class AreaJson
         {
             json.WriteString("action", action.Action);
             json.WriteString("status", ActionStatuses.Word(ActionStatus.Waits));
+            json.WriteString("horizon", Horizons.Word(action.Horizon));
+            json.WriteFigure("promise", action.Promise);
             json.WriteNeeds(action.Needs, names);
             json.WriteBecause(action.Because);
+            json.WriteBecause(action.For, "for");
         });
         json.WriteList("barred", area.Barred, action =>
         {
@@ -89,6 +92,7 @@ internal static class AreaJson
         json.WriteString("id", question.Id);
         json.WriteString("text", question.Text);
         json.WriteString("why", question.Why);
+        json.WriteTexts("mayBring", question.MayBring);
         json.WriteEndObject();
     }
 

@@ -16,6 +16,9 @@ namespace WeedAdvisor.Inference.Tests.Shipped;
 public sealed class NextQuestionTests
 {
     private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
+    private static readonly ThreadLocal<LiveAdvice> s_live = new(() =>
+        ShippedRules.Advisor.Open(AreaCase.Alone(RandomVisits.Day, Yard))
+    );
 
     /// <summary>
     /// Held against the plainer choice, the question for which most conclusions wait: over the worked visits with some
@@ -44,11 +47,11 @@ public sealed class NextQuestionTests
         for (int i = 0; i < 8 && live.Advice.NextQuestion is { } next; i++)
         {
             asked.Add(next.Id);
-            area = Answered(area, s_knowledge.QuestionOf(next.Id)!).First();
+            area = Harmless(area, s_knowledge.QuestionOf(next.Id)!);
             live.Change(AreaCase.Alone(RandomVisits.Day, area));
         }
 
-        Assert.Subset([.. asked], ["crops", "edible", "organic", "water-nearby", "neighbours"]);
+        Assert.Subset(asked.ToHashSet(), new HashSet<string> { "crops", "edible", "organic", "water-nearby", "neighbours" });
     }
 
     [Fact]
@@ -86,6 +89,12 @@ public sealed class NextQuestionTests
             Assert.Equal(On(area).NextQuestion?.Id, changed.NextQuestion?.Id);
         }
     }
+
+    // Nothing edible, nothing organic, nobody near: so that chemicals go on waiting for the rest.
+    private static VisitArea Harmless(VisitArea area, Question question) =>
+        question.Choices.FirstOrDefault(choice => choice.Id is "no" or "none-near") is { } no
+            ? area.With(question.Id, no.Id)
+            : Answered(area, question).First();
 
     private static bool IsOfNursery(string? id) => id is not null && s_knowledge.QuestionOf(id)!.IsOfNursery;
 
@@ -192,13 +201,12 @@ public sealed class NextQuestionTests
     {
         var pcg = new PCG(1, 13);
         Gen<VisitArea> area = new RandomVisits(s_knowledge).Area;
-        return Enumerable.Range(0, many).Select(_ => area.Generate(pcg, null, out _));
+        return Enumerable.Range(0, many).Select(one => area.Generate(pcg, null, out _));
     }
 
-    private static AreaAdvice On(VisitArea area) =>
-        ShippedRules.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area)).Advice;
+    private static AreaAdvice On(VisitArea area) => s_live.Value!.Change(AreaCase.Alone(RandomVisits.Day, area));
 
-    private static VisitArea Yard { get; } =
+    private static VisitArea Yard =>
         new(
             "yard",
             "Yard",

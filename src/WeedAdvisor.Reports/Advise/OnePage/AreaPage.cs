@@ -60,7 +60,7 @@ internal static class AreaPage
             .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
             .. WorkSection.Of(style, area, detail),
             .. HeldSection.Of(style, area),
-            .. PageTail.Ask(area),
+            .. PageTail.Ask(style, area),
             .. PageTail.Contradictions(area),
             .. PageTail.Mind(style, area, detail.Mind),
             .. PageTail.Waiting(style, area, detail.Waiting),
