@@ -57,10 +57,11 @@ public sealed record AreaReading
     public required ComingWeeds Coming { get; init; }
 
     /// <summary>
-    /// The weeds seen and those taken to come; null when nobody told the weeds seen: then none is taken for usual.
+    /// The weeds by which the effect of what stops weeds to come is reckoned: those told; where it is told that there are
+    /// none, those taken to come; null when nobody told.
     /// </summary>
     public ImmutableArray<WeedSeen>? SeenOrToCome =>
-        Area.Weeds is { } seen ? [.. seen, .. WeedsToCome.Assumed(Area, Coming)] : null;
+        Area.Weeds is { IsEmpty: true } ? [.. WeedsToCome.Assumed(Area, Coming)] : Area.Weeds;
 
     /// <summary>How moist the surface is.</summary>
     public required string? Moisture { get; init; }

@@ -74,6 +74,8 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
             .ThenBy(question => question.Order)
             .Select((question, place) => Score(question, place))
             .OrderBy(scored => ComesLast(scored.Question, site))
+            // What kind of place it is decides which of the others are put at all.
+            .ThenByDescending(scored => scored.Question.Id == QuestionIds.Place)
             .ThenByDescending(scored => Math.Round(scored.Score, 9))
             .ThenBy(scored => scored.Question.Order),
         ];
