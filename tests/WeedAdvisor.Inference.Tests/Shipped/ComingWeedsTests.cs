@@ -126,7 +126,11 @@ public sealed class ComingWeedsTests
                 AreaAdvice same = ShippedRules
                     .Advisor.Open(drawn with { Area = drawn.Area with { Weeds = [.. seen, .. told] } })
                     .Advice;
-                Assert.All(Actions, action => Assert.Equal(same.StatusOf(action), advice.StatusOf(action)));
+                // Where it is not known what is usual, more may come: something may wait for it, nothing is freed by it.
+                Assert.All(
+                    Actions.Where(action => coming.Needs.IsEmpty || IsClear(advice, action)),
+                    action => Assert.Equal(same.StatusOf(action), advice.StatusOf(action))
+                );
             }
         );
 
@@ -146,6 +150,9 @@ public sealed class ComingWeedsTests
                 }
             }
         );
+
+    private static bool IsClear(AreaAdvice advice, string action) =>
+        advice.StatusOf(action) is ActionStatus.Clear or ActionStatus.ClearUnless;
 
     private static IEnumerable<string> Actions => s_knowledge.Practices.Keys.Concat(s_knowledge.Treatments.Keys);
 
