@@ -53,6 +53,7 @@ public sealed class Advisor
         int workers = Math.Clamp(visit.Areas.Length / LeastAreasPerWorker, 1, Environment.ProcessorCount);
         // One session serves area after area: the catalogue stays, only what differs is matched anew.
         var sessions = new LiveAdvice?[workers];
+        var asked = new HashSet<string>(StringComparer.Ordinal);
         for (int from = 0; from < visit.Areas.Length; from += AreasAtOnce)
         {
             var advice = new AreaAdvice[Math.Min(AreasAtOnce, visit.Areas.Length - from)];
@@ -61,6 +62,7 @@ public sealed class Advisor
                 AdviseEvery(0);
             else
                 Parallel.For(0, workers, new ParallelOptions { MaxDegreeOfParallelism = workers }, AdviseEvery);
+            AskOnce(advice, asked);
             yield return ImmutableCollectionsMarshal.AsImmutableArray(advice);
 
             void AdviseEvery(int worker)
@@ -73,6 +75,16 @@ public sealed class Advisor
                         : (sessions[worker] = Open(area)).Advice;
                 }
             }
+        }
+    }
+
+    // What has one answer for the whole nursery is asked once a visit, in the first area that wants it.
+    private static void AskOnce(AreaAdvice[] areas, HashSet<string> asked)
+    {
+        for (int i = 0; i < areas.Length; i++)
+        {
+            if (areas[i].NextQuestion is { IsOfNursery: true } next && !asked.Add(next.Id))
+                areas[i] = areas[i] with { NextQuestion = areas[i].NextOfArea };
         }
     }
 

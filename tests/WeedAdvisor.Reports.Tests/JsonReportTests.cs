@@ -31,6 +31,7 @@ public sealed class JsonReportTests
             "id",
             "name",
             "keepOut",
+            "weedsToCome",
             "findings",
             "clear",
             "waiting",
@@ -79,12 +80,13 @@ public sealed class JsonReportTests
             "lookAgain"
         );
         HasKeys(First(First(area, "clear"), "because"), "judgement", "text", "certainty", "certain", "sources");
-        HasKeys(First(area, "waiting"), "action", "status", "needs", "because");
+        HasKeys(First(area, "waiting"), "action", "status", "horizon", "promise", "needs", "because", "for");
         HasKeys(First(area, "barred"), "action", "status", "severity", "until", "otherWays", "because", "sources");
         HasKeys(First(area, "conflicts"), "action", "for", "against");
         HasKeys(First(area, "cautions"), "text", "certain", "because");
         HasKeys(First(area, "gaps"), "kind", "subject", "text");
-        HasKeys(area.GetProperty("nextQuestion"), "id", "text", "why");
+        HasKeys(area.GetProperty("nextQuestion"), "id", "text", "why", "mayBring");
+        HasKeys(area.GetProperty("weedsToCome"), "from", "weeds");
     }
 
     [Fact]

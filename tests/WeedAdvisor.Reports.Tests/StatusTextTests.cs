@@ -122,11 +122,11 @@ public sealed class StatusTextTests
     }
 
     [Fact]
-    public void What_is_not_advised_is_named_where_something_speaks_for_it_and_counted_where_nothing_does() =>
+    public void What_is_not_advised_is_named_where_it_could_be_done_here() =>
         Assert.Contains(
             "WHAT IS NOT ADVISED: 2 CHEMICALS\n"
                 + "  - what speaks against it weighs more: Granule number 12\n"
-                + "  - nothing speaks for it here: 1 chemical\n",
+                + "  - it could be done here, but nothing calls for it: Granule number 13\n",
             Text(s_full, SampleAdvice.ClosedArea),
             StringComparison.Ordinal
         );

@@ -61,6 +61,12 @@ public sealed record AreaAdvice
     /// <summary>The question to ask next; null when no answer could change the advice.</summary>
     public required NextQuestion? NextQuestion { get; init; }
 
+    /// <summary>
+    /// The question to ask next when those of the whole nursery are asked elsewhere; null when none of this area could
+    /// change the advice.
+    /// </summary>
+    public NextQuestion? NextOfArea { get; init; }
+
     /// <summary>How an action stands here.</summary>
     public ActionStatus StatusOf(string action) =>
         Clear.FirstOrDefault(one => one.Action == action) is { } clear ? clear.Status
@@ -242,7 +248,13 @@ public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, Im
     /// nothing.</summary>
     public double Promise { get; init; }
 
-    /// <summary>What speaks for it, or may, strongest first.</summary>
+    /// <summary>
+    /// How it would stand, without its reasons, if every answer let it and all that may speak for it did; null where
+    /// that was not worked out.
+    /// </summary>
+    public ClearAction? IfClear { get; init; }
+
+    /// <summary>What speaks for it, or may, what is sure first, then strongest first.</summary>
     public ImmutableArray<Reason> For { get; init; } = [];
 }
 
@@ -328,5 +340,11 @@ public sealed record Gap(GapKind Kind, string? Subject, string Text);
 /// <param name="Id">The question's id.</param>
 /// <param name="Text">The question.</param>
 /// <param name="Why">Why it is asked now.</param>
-/// <param name="Settles">How many conclusions wait for it.</param>
-public sealed record NextQuestion(string Id, string Text, string Why, int Settles);
+public sealed record NextQuestion(string Id, string Text, string Why)
+{
+    /// <summary>Whether the whole nursery has one answer.</summary>
+    public bool IsOfNursery { get; init; }
+
+    /// <summary>Actions that an answer may bring among the first things to do, in ordinal order of id.</summary>
+    public ImmutableArray<string> MayBring { get; init; } = [];
+}

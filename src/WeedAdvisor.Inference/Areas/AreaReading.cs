@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
@@ -51,6 +52,16 @@ public sealed record AreaReading
     /// region's.
     /// </summary>
     public required string? EmergenceZone { get; init; }
+
+    /// <summary>The weeds to come: as told, else those that are usual here at this time of year.</summary>
+    public required ComingWeeds Coming { get; init; }
+
+    /// <summary>
+    /// The weeds by which the effect of what stops weeds to come is reckoned: those told; where it is told that there are
+    /// none, those taken to come; null when nobody told.
+    /// </summary>
+    public ImmutableArray<WeedSeen>? SeenOrToCome =>
+        Area.Weeds is { IsEmpty: true } ? [.. WeedsToCome.Assumed(Area, Coming)] : Area.Weeds;
 
     /// <summary>How moist the surface is.</summary>
     public required string? Moisture { get; init; }
@@ -164,6 +175,7 @@ public sealed record AreaReading
         Dictionary<string, Reading> readings = SiteReadings.Of(knowledge, AreaCase.Alone(day, area));
         var site = new SiteValues(readings, day);
         Region? region = site.Word(QuestionIds.Region) is { } id ? knowledge.Regions.GetValueOrDefault(id) : null;
+        var zone = Areas.EmergenceZone.Of(readings, knowledge);
         string? mulch = site.Word(QuestionIds.Mulch);
         return new AreaReading
         {
@@ -177,7 +189,8 @@ public sealed record AreaReading
                 && crops.Any(crop => knowledge.Crops.GetValueOrDefault(crop)?.Traits.Contains(LateFlush) == true),
             ShipsSoon = site.Word(QuestionIds.Shipping) is { } soon ? soon == Yes : null,
             Region = region,
-            EmergenceZone = Areas.EmergenceZone.Of(readings, knowledge).Taken,
+            EmergenceZone = zone.Taken,
+            Coming = WeedsToCome.Of(area, readings, zone, day, knowledge),
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
             Mulch = mulch == NoMulch ? null : mulch,

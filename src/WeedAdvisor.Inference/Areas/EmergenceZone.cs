@@ -30,6 +30,15 @@ internal readonly record struct EmergenceZone(
     /// </summary>
     public string? Taken => IsHeated == Truth.Yes ? Heated : Outdoors;
 
+    /// <summary>
+    /// Every zone that may hold, by what is told; empty when the region has to be known first.
+    /// </summary>
+    public ImmutableArray<string> Possible =>
+        IsHeated == Truth.Yes ? [Heated]
+        : Outdoors is not { } outdoors ? []
+        : IsHeated == Truth.No ? [outdoors]
+        : [outdoors, Heated];
+
     /// <summary>The month of a day as weeds list it.</summary>
     public int MonthOf(DateOnly day) => Hemisphere.NorthernMonth(day.Month);
 

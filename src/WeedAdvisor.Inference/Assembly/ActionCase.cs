@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Certainties;
 using WeedAdvisor.Inference.Conclusions;
+using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Inference.Assembly;
 
@@ -12,6 +14,13 @@ internal sealed class ActionCase
 {
     // Arguments that cancel out leave a trace in the last bits.
     private const double Nothing = 1e-9;
+
+    private static readonly ImmutableHashSet<string> s_footing =
+    [
+        QuestionIds.Place,
+        QuestionIds.Cover,
+        QuestionIds.Stock,
+    ];
 
     /// <summary>Sorts the conclusions about an action.</summary>
     public ActionCase(string action, IEnumerable<Conclusion> conclusions)
@@ -60,6 +69,9 @@ internal sealed class ActionCase
     /// <summary>Cautions.</summary>
     public List<Conclusion> Cautions { get; } = [];
 
+    /// <summary>All that its status hangs on: arguments and bars.</summary>
+    public IEnumerable<Conclusion> All => Supports.Concat(Doubts).Concat(Bars);
+
     /// <summary>How it stands.</summary>
     public ActionStatus Status { get; }
 
@@ -93,28 +105,46 @@ internal sealed class ActionCase
     public double MostCertainty =>
         CertaintyFactor.Combine(Evidences.MostCertaintyOf(Supports), -Evidences.CertaintyOf(Doubts.Where(IsSure)));
 
-    /// <summary>The doubts that an answer could still raise.</summary>
+    /// <summary>What an answer could still bring up against it although it is clear: doubts, and ifs.</summary>
     public IEnumerable<Conclusion> OpenDoubts =>
-        Doubts.Where(doubt => !doubt.IsCertain || doubt.MostCertainty > doubt.Certainty);
+        Doubts.Where(doubt => !doubt.IsCertain || doubt.MostCertainty > doubt.Certainty).Concat(Bars.Where(IsIf));
 
     /// <summary>What a waiting action waits for: its possible bars, and its supports when none is certain.</summary>
-    public IEnumerable<Conclusion> Waits => Supports.Exists(IsSure) ? Bars : Bars.Concat(Supports);
+    public IEnumerable<Conclusion> Waits
+    {
+        get
+        {
+            IEnumerable<Conclusion> bars = Bars.Where(bar => !IsIf(bar));
+            return Supports.Exists(IsSure) ? bars : bars.Concat(Supports);
+        }
+    }
 
     /// <summary>The needs of what it waits for, in order.</summary>
     public ImmutableArray<Need> Needs => [.. Waits.SelectMany(one => one.Needs).Distinct().Order()];
 
     private static bool IsSure(Conclusion conclusion) => conclusion.IsCertain;
 
+    // What does no harm does not wait because it may turn out not to suit: it is told, with its if. A prohibition, such as
+    // that nobody may go in, is waited for whatever the work is; so is what the place, its roof and its stock bear.
+    private static bool IsIf(Conclusion bar) =>
+        bar
+            is {
+                IsCertain: false,
+                Action: PracticeFact,
+                Judgement.Then: Consequence.Bar { Severity: Severity.Unsuitable },
+            }
+        && !bar.Needs.Any(need => s_footing.Contains(need.Id));
+
     private ActionStatus StatusOf(List<Conclusion> possibleBars) =>
         // No answer could bring it forward: to let it wait would be a promise that nobody can keep.
         MostCertainty <= Nothing
             ? ActionStatus.NotAdvised
-        : possibleBars.Count > 0 && Supports.Count > 0 ? ActionStatus.Waits
+        : possibleBars.Exists(bar => !IsIf(bar)) && Supports.Count > 0 ? ActionStatus.Waits
         : !Supports.Exists(IsSure)
             ? Supports.Count > 0 ? ActionStatus.Waits
                 : ActionStatus.NotAdvised
         : Certainty <= Nothing ? ActionStatus.NotAdvised
-        : LeastCertainty <= Nothing ? ActionStatus.ClearUnless
+        : LeastCertainty <= Nothing || possibleBars.Exists(IsIf) ? ActionStatus.ClearUnless
         : ActionStatus.Clear;
 
     // One bar that never ends is enough; another way helps only where nothing but the way is wrong.

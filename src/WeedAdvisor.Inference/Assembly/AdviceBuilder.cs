@@ -4,7 +4,6 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Escapes;
-using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -19,6 +18,7 @@ internal sealed class AdviceBuilder
     private readonly Reasons _reasons;
     private readonly Lifts _lifts;
     private readonly KeepOuts _keepOuts;
+    private readonly Sketches _sketches;
     private readonly QuestionChoice _questions;
     private readonly KnowledgeBase _knowledge;
     private readonly ImmutableArray<string> _actions;
@@ -30,6 +30,7 @@ internal sealed class AdviceBuilder
         _reasons = new Reasons(knowledge);
         _lifts = new Lifts(_reasons);
         _keepOuts = new KeepOuts(_reasons, _lifts, knowledge);
+        _sketches = new Sketches(knowledge);
         _questions = new QuestionChoice(knowledge);
         _actions = [.. knowledge.Practices.Keys.Concat(knowledge.Treatments.Keys).Order(StringComparer.Ordinal)];
     }
@@ -52,11 +53,15 @@ internal sealed class AdviceBuilder
         ];
         var reading = AreaReading.Of(area, date, _knowledge);
         ImmutableArray<Escape> escapes = EscapesOfArea.Of(area.Past, _knowledge);
+        Dictionary<string, ClearAction> sketches = cases
+            .Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless or ActionStatus.Waits)
+            .ToDictionary(one => one.Action, one => _sketches.Of(one, reading, escapes), StringComparer.Ordinal);
         ImmutableArray<ClearAction> clear = Ranking.Of(
             cases
                 .Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless)
-                .Select(one => ClearOf(one, reading, escapes, date))
+                .Select(one => ClearOf(one, sketches[one.Action], date))
         );
+        (NextQuestion? next, NextQuestion? ofArea) = _questions.Next(looked, cases, sketches, conclusions);
         return new AreaAdvice
         {
             Area = area,
@@ -68,7 +73,7 @@ internal sealed class AdviceBuilder
             [
                 .. cases
                     .Where(one => one.Status == ActionStatus.Waits)
-                    .Select(one => WaitingOf(one, reading, escapes))
+                    .Select(one => WaitingOf(one, sketches[one.Action]))
                     .OrderBy(one => one.Horizon)
                     .ThenByDescending(one => Math.Round(one.Promise, 9))
                     .ThenBy(one => one.Needs.Length)
@@ -79,17 +84,15 @@ internal sealed class AdviceBuilder
             Cautions = CautionsIn(conclusions),
             Conflicts = [.. cases.Where(one => !one.IsBarred).Select(ConflictOf).OfType<Conflict>()],
             Gaps = Gaps.In(looked, clear, _knowledge),
-            NextQuestion = _questions.Next(cases, conclusions),
+            NextQuestion = next,
+            NextOfArea = ofArea,
             Trail = new Trail(concluded, _reasons),
         };
     }
 
-    private ClearAction ClearOf(ActionCase one, AreaReading reading, ImmutableArray<Escape> escapes, DateOnly date)
+    private ClearAction ClearOf(ActionCase one, ClearAction sketch, DateOnly date)
     {
-        VisitArea area = reading.Area;
         CatalogueAction action = _knowledge.ActionOf(one.Action)!;
-        DayWeather day = DayWeather.Of(action, reading, _knowledge);
-        Effect effect = ExpectedEffect.Of(action, area.Weeds, _knowledge, escapes);
         ImmutableArray<Reason> because =
         [
             .. one
@@ -99,34 +102,16 @@ internal sealed class AdviceBuilder
                 .ThenBy(argument => argument)
                 .Select(_reasons.Of),
         ];
-        return new ClearAction
+        return sketch with
         {
-            Action = one.Action,
-            Status = one.Status,
             Unless = Unless(one),
             Doubts = one.Status == ActionStatus.Clear ? [] : [.. one.OpenDoubts.Order().Select(_reasons.Of)],
-            NotToday = day.NotToday,
-            Conditions = day.Conditions,
-            ComesAfterCleaning = one.ComesAfterCleaning,
-            Cleans = Ranking.Cleans(action),
-            IsHygiene = action is Practice { Kind: "hygiene" },
-            Horizon = HorizonChoice.Of(action, reading),
-            OneOf = Works.JobOf(action),
-            LacksTool = reading.Lacks(action.NeedsEquipment),
-            WorksOn = Works.On(action),
-            Rank = 0,
-            Certainty = one.Certainty,
-            Effect = effect,
-            Worth = 0,
-            When = action.When,
-            CostUsd = CostEstimate.UsdOf(action, reading, _knowledge),
-            Hours = CostEstimate.HoursOf(action),
             Because = because,
             Cautions = CautionsOf(action, one, date),
             Sources = Keys([
                 .. because.Select(reason => reason.Sources),
                 action.Sources,
-                .. effect.Parts.Select(part => part.Sources),
+                .. sketch.Effect.Parts.Select(part => part.Sources),
             ]),
         };
     }
@@ -148,17 +133,18 @@ internal sealed class AdviceBuilder
                 .DistinctBy(caution => caution.Text),
         ];
 
-    private WaitingAction WaitingOf(ActionCase one, AreaReading reading, ImmutableArray<Escape> escapes)
-    {
-        CatalogueAction action = _knowledge.ActionOf(one.Action)!;
-        Effect effect = ExpectedEffect.Of(action, reading.Area.Weeds, _knowledge, escapes);
-        return new WaitingAction(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)])
+    private WaitingAction WaitingOf(ActionCase one, ClearAction sketch) =>
+        new(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)])
         {
-            Horizon = HorizonChoice.Of(action, reading),
-            Promise = one.MostCertainty * (effect.Reduction ?? 0),
-            For = Strongest(one.Supports),
+            Horizon = sketch.Horizon,
+            Promise = one.MostCertainty * (sketch.Effect.Reduction ?? 0),
+            IfClear = sketch with { Status = ActionStatus.Clear, Certainty = one.MostCertainty },
+            For =
+            [
+                .. Strongest(one.Supports.Where(support => support.IsCertain)),
+                .. Strongest(one.Supports.Where(support => !support.IsCertain)),
+            ],
         };
-    }
 
     private static ImmutableArray<Need> Unless(ActionCase one) =>
         one.Status == ActionStatus.Clear ? [] : [.. one.OpenDoubts.SelectMany(Evidences.OpenIn).Distinct().Order()];

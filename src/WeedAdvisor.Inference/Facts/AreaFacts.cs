@@ -49,7 +49,10 @@ internal static class AreaFacts
                 all
             ));
         EmergenceZone zone = EmergenceZone.Of(site, knowledge);
-        return seen.Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, zone));
+        ComingWeeds coming = WeedsToCome.Of(area, site, zone, date, knowledge);
+        return seen.Concat(WeedsToCome.Assumed(area, coming))
+            .Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, zone))
+            .Concat(coming.Needs.IsEmpty ? [] : WeedFacts.ThatMayCome(coming.Needs, knowledge));
     }
 
     private static IEnumerable<Fact> Crops(KnowledgeBase knowledge, Dictionary<string, Reading> site) =>

@@ -146,8 +146,9 @@ internal static class SiteReadings
             ? new Reading.Open(open.Needs, null)
             : Reading.NotKnown(Need.Question(QuestionIds.Region));
 
+    // What is to come covers nothing yet.
     private static Reading TotalCover(VisitArea area) =>
-        area.Weeds is { } seen && seen.All(weed => weed.CoverPercent is not null)
-            ? Reading.Of(seen.Sum(weed => weed.CoverPercent!.Value))
+        area.Weeds is { } seen && seen.All(weed => weed.IsUp == false || weed.CoverPercent is not null)
+            ? Reading.Of(seen.Sum(weed => weed.IsUp == false ? 0 : weed.CoverPercent!.Value))
             : Reading.NotKnown(Need.Question(QuestionIds.Weeds));
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -32,6 +34,38 @@ internal static class WeedFacts
                 ["places"] = Reading.Of(weed.Places),
             }
         );
+
+    /// <summary>
+    /// A stand-in for what may be usual here, as long as it is not known what is: one of the common weeds, not up. None
+    /// where no weed is said to be common anywhere.
+    /// </summary>
+    public static IEnumerable<WeedFact> ThatMayCome(ImmutableArray<Need> needs, KnowledgeBase knowledge)
+    {
+        Weed[] common =
+        [
+            .. knowledge.Weeds.Values.Where(weed => weed.CommonestIn.Count > 0 || weed.CommonIn.Count > 0),
+        ];
+        if (common.Length == 0)
+            yield break;
+        Dictionary<string, Reading> readings = AttributeSchema
+            .Of(FactKind.Weed)
+            .ToDictionary(
+                attribute => attribute.Name,
+                Reading (_) => new Reading.Open(needs, null),
+                StringComparer.Ordinal
+            );
+        readings["id"] = OneOf(weed => weed.Id);
+        readings["kind"] = OneOf(weed => weed.Kind);
+        readings["life-cycle"] = OneOf(weed => weed.LifeCycle);
+        readings["needs-light"] = OneOf(weed => weed.NeedsLight);
+        readings["underground"] = OneOf(weed => weed.Underground ? "true" : "false");
+        readings["stage"] = Reading.Of(WeedSeen.ToCome);
+        readings["up"] = Reading.Of(false);
+        readings["cover-percent"] = NotSeenClosely();
+        yield return new WeedFact("to-come", "a weed that may come here", readings);
+
+        Reading OneOf(Func<Weed, string> word) => new Reading.Open(needs, WordSet.Of(common.Select(word)));
+    }
 
     private static Reading NotSeenClosely() => Reading.NotKnown(Need.Question(QuestionIds.Weeds));
 

@@ -37,6 +37,7 @@ internal static class QuestionKinds
         [QuestionIds.Weather] = QuestionKind.AnyOf,
         [QuestionIds.PutOnLately] = QuestionKind.OneOf,
         [QuestionIds.Weeds] = QuestionKind.Weeds,
+        [QuestionIds.ExpectedWeeds] = QuestionKind.OneOf,
         [QuestionIds.Past] = QuestionKind.Past,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 

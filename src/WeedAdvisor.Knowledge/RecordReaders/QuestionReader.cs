@@ -30,8 +30,10 @@ internal sealed class QuestionReader
             Between = isNumber ? map.Range("between", -1_000_000, 1_000_000) : null,
             Sizes = isNumber ? Sizes(map) : [],
             IsOfNursery = map.OptionalFlag("whole-nursery"),
+            Guards = map.OptionalFlag("guards"),
             PastOnly = kind == QuestionKind.Date && map.OptionalFlag("past-only"),
-            AskedWhen = AskedWhen(map),
+            AskedWhen = Conditions(map, "asked-when", withDerived: false),
+            LastWhen = Conditions(map, "last-when", withDerived: true),
             Sources = map.Sources(),
             Where = map.Where,
             Memory = map.FinishWithMemory(),
@@ -107,11 +109,11 @@ internal sealed class QuestionReader
         return choice;
     }
 
-    private ImmutableArray<AttributeCondition> AskedWhen(MappingReader map)
+    private ImmutableArray<AttributeCondition> Conditions(MappingReader map, string key, bool withDerived)
     {
-        if (map.OptionalMap("asked-when", "tests on earlier answers") is not { Node: MappingNode tests })
+        if (map.OptionalMap(key, "tests on earlier answers") is not { Node: MappingNode tests })
             return [];
-        TestableSet earlier = TestableSet.OfSite(_asked, withDerived: false);
+        TestableSet earlier = TestableSet.OfSite(_asked, withDerived);
         return new TestReader(map.Context, variables: null).ReadAll(tests, earlier);
     }
 }

@@ -27,6 +27,8 @@ internal static class WeedReader
             SpreadDistanceM = map.OptionalNumber("spread-distance-m", 0, 1_000_000),
             FavouredBy = map.WordSet("favoured-by", "list:favour"),
             Places = map.WordSet("places", "answers:place"),
+            CommonestIn = map.OptionalWordSet("commonest-in", "list:emergence-zone"),
+            CommonIn = map.OptionalWordSet("common-in", "list:emergence-zone"),
             NeedsLight = map.Word("needs-light", "words:yes|partly|no"),
             Underground = map.Flag("underground"),
             RatedAs = RatedAs(map),

@@ -58,6 +58,17 @@ public sealed record Question : Record
     /// <summary>Whether the whole nursery has one answer, which stands once at the head of a visit.</summary>
     public bool IsOfNursery { get; init; }
 
+    /// <summary>
+    /// Whether its answer guards people, food, water or the crop: it is put early wherever a chemical waits for it.
+    /// </summary>
+    public bool Guards { get; init; }
+
+    /// <summary>
+    /// Conditions under which it is put after all others, because its answer is seldom to the point then; empty when it
+    /// has its turn.
+    /// </summary>
+    public ImmutableArray<AttributeCondition> LastWhen { get; init; } = [];
+
     /// <summary>Unit of a number; else null.</summary>
     public string? Unit { get; init; }
 

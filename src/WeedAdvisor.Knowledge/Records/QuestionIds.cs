@@ -83,6 +83,9 @@ public static class QuestionIds
     /// <summary>The weeds that stand there.</summary>
     public const string Weeds = "weeds";
 
+    /// <summary>Which weeds are to come, one word.</summary>
+    public const string ExpectedWeeds = "expected-weeds";
+
     /// <summary>Earlier uses.</summary>
     public const string Past = "past";
 }

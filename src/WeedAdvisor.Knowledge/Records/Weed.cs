@@ -50,6 +50,12 @@ public sealed record Weed : Record
     /// <summary>Answers of question <c>place</c>: where it sits in a nursery.</summary>
     public required WordSet Places { get; init; }
 
+    /// <summary>Emergence zones in which it is among the weeds of nearly every nursery.</summary>
+    public WordSet CommonestIn { get; init; } = WordSet.Empty;
+
+    /// <summary>Emergence zones in which it is common in nurseries.</summary>
+    public WordSet CommonIn { get; init; } = WordSet.Empty;
+
     /// <summary><c>yes</c>, <c>partly</c> or <c>no</c>: whether its seed needs light.</summary>
     public required string NeedsLight { get; init; }
 

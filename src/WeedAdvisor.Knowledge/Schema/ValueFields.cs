@@ -38,6 +38,8 @@ public sealed record ValueFields(
                 "spread-distance-m",
                 "favoured-by",
                 "places",
+                "commonest-in",
+                "common-in",
                 "needs-light",
                 "underground",
                 "features",

@@ -76,8 +76,11 @@ public abstract record Answer
 /// <param name="CoverPercent">How much of the surface it covers, 0 to 100 percent; null when not known.</param>
 public sealed record WeedSeen(string Weed, string? Stage, decimal? CoverPercent)
 {
+    /// <summary>The stage of a weed that is not up, but to come.</summary>
+    public const string ToCome = "expected";
+
     /// <summary>Whether it stands there; null when its stage was not noted.</summary>
-    public bool? IsUp => Stage is null ? null : Stage != "expected";
+    public bool? IsUp => Stage is null ? null : Stage != ToCome;
 
     /// <summary>Whether it flowers or bears seed, cups or spores already.</summary>
     public bool IsAboutToSeed => Stage is "flowering" or "seeding";

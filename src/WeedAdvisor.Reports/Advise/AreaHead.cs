@@ -1,14 +1,23 @@
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise;
 
-/// <summary>The head of an area: its name and the weeds seen there.</summary>
+/// <summary>The head of an area: its name, the weeds seen there, and those that are to be expected.</summary>
 internal static class AreaHead
 {
-    public static Heading Of(Names names, VisitArea area) =>
-        new(HeadingLevel.Area, new Named(area.Name)) { Below = [WeedsSeen(names, area)], IsBoxed = true };
+    public static Heading Of(Names names, AreaAdvice area) =>
+        new(HeadingLevel.Area, new Named(area.Area.Name))
+        {
+            Below =
+            [
+                WeedsSeen(names, area.Area),
+                .. ComingWords.Of(area.Reading.Coming, names.Weed) is { } coming ? (Line[])[coming] : [],
+            ],
+            IsBoxed = true,
+        };
 
     private static string WeedsSeen(Names names, VisitArea area)
     {

@@ -11,9 +11,9 @@ internal static class FullReport
     /// <summary>The page of one area.</summary>
     public static IEnumerable<Block> OfArea(Names names, KnowledgeBase knowledge, DateOnly day, AreaAdvice area) =>
         [
-            AreaHead.Of(names, area.Area),
+            AreaHead.Of(names, area),
             .. KeepOutSection.Of(names, area, day),
-            .. QuestionSection.Of(area),
+            .. QuestionSection.Of(names, area),
             .. ActionSection.Of(names, day, area),
             .. Safety.NamesTreatment(area, knowledge) ? SafetyBlocks.Standing() : [],
             .. FindingSection.Of(area),

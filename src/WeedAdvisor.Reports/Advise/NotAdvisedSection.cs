@@ -5,14 +5,17 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Advise;
 
 /// <summary>
-/// What is not advised: what more speaks against than for by name, what nothing speaks for by number.
+/// What is not advised: by name what more speaks against than for and what could be done but is not called for, by number
+/// what does not belong here.
 /// </summary>
 internal static class NotAdvisedSection
 {
     public static IEnumerable<Block> Of(Names names, AreaAdvice area, int most = int.MaxValue - 1)
     {
         string[] outweighed = [.. area.NotAdvised.Where(one => !one.For.IsEmpty).Select(one => one.Action)];
-        string[] idle = [.. area.NotAdvised.Where(one => one.For.IsEmpty).Select(one => one.Action)];
+        ILookup<bool, string> idle = area
+            .NotAdvised.Where(one => one.For.IsEmpty)
+            .ToLookup(one => Fits(names, area, one.Action), one => one.Action);
         if (area.NotAdvised.IsEmpty)
             yield break;
         yield return Heading.Section(
@@ -23,8 +26,19 @@ internal static class NotAdvisedSection
                 .. outweighed.Length > 0
                     ? [$"what speaks against it weighs more: {Listing.Some(names.ActionsInOrder(outweighed), most)}"]
                     : (Line[])[],
-                .. idle.Length > 0 ? [$"nothing speaks for it here: {names.CountActions(idle)}"] : (Line[])[],
+                .. idle[true].Any()
+                    ? [$"it could be done here, but nothing calls for it: {Listing.Some(names.ActionsInOrder(idle[true]), most)}"]
+                    : (Line[])[],
+                .. idle[false].Any()
+                    ? [$"nothing speaks for it here: {names.CountActions([.. idle[false]])}"]
+                    : (Line[])[],
             ])
             .At(2);
     }
+
+    // What waited for an answer and is not called for after it must still be found by its name.
+    private static bool Fits(Names names, AreaAdvice area, string action) =>
+        names.Record(action) is { } record
+        && (area.Reading.Place is not { } place || record.Places.Contains(place))
+        && (area.Reading.Stock is not { } stock || record.StockStages.Contains(stock));
 }

@@ -1,15 +1,16 @@
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise;
 
 /// <summary>The next question with why it is asked.</summary>
 internal static class QuestionSection
 {
-    public static IEnumerable<Block> Of(AreaAdvice area) =>
-        [Heading.Section("Ask next"), .. Lines(area.NextQuestion).Select(line => new Paragraph(line).At(2))];
+    public static IEnumerable<Block> Of(Names names, AreaAdvice area) =>
+        [Heading.Section("Ask next"), .. Lines(names, area.NextQuestion).Select(line => new Paragraph(line).At(2))];
 
-    private static IEnumerable<Line> Lines(NextQuestion? question)
+    private static IEnumerable<Line> Lines(Names names, NextQuestion? question)
     {
         if (question is null)
         {
@@ -19,9 +20,9 @@ internal static class QuestionSection
 
         yield return $"{question.Text} ({question.Id})";
         yield return $"Why: {question.Why}";
-        if (question.Settles > 0)
-            yield return Line.Of(
-                $"{Amounts.Count(question.Settles, "conclusion waits", "conclusions wait")} for the answer."
+        if (!question.MayBring.IsEmpty)
+            yield return Line.FromString(
+                $"The answer may bring: {string.Join("; ", question.MayBring.Select(names.Action))}."
             );
     }
 }

@@ -9,16 +9,9 @@ namespace WeedAdvisor.Reports.Advise;
 /// <param name="Actions">The actions.</param>
 internal sealed record WaitingGroup(string Listed, ImmutableArray<string> Actions)
 {
-    /// <summary>The waiting actions by what they need: fewest needs first, then in ordinal order.</summary>
-    public static IEnumerable<WaitingGroup> Of(Names names, ImmutableArray<WaitingAction> waiting) =>
-        waiting
-            .Select(action => (Needs: NeedsOf(names, action), action.Action))
-            .GroupBy(item => List(item.Needs), StringComparer.Ordinal)
-            .OrderBy(group => group.First().Needs.Length)
-            .ThenBy(group => group.Key, StringComparer.Ordinal)
-            .Select(group => new WaitingGroup(group.Key, [.. group.Select(item => item.Action)]));
-
-    /// <summary>The same in the order in which the actions would stand if their answers let them.</summary>
+    /// <summary>
+    /// The waiting actions by what they need, in the order in which they would stand if their answers let them.
+    /// </summary>
     public static IEnumerable<WaitingGroup> InOrderOfWork(Names names, ImmutableArray<WaitingAction> waiting) =>
         waiting
             .GroupBy(action => List(NeedsOf(names, action)), StringComparer.Ordinal)

@@ -5,7 +5,7 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Advise;
 
 /// <summary>
-/// The actions that wait for an answer, grouped by what is needed: those nearest to being clear first. The questions
+/// The actions that wait for an answer, grouped by what is needed, in the order of the work. The questions
 /// are written out once, above, and named by their ids after that.
 /// </summary>
 internal static class WaitingSection
@@ -28,16 +28,12 @@ internal static class WaitingSection
                     .Select(need => Line.FromString(need.InFull))
             )
             .At(4);
-        yield return new Heading(HeadingLevel.Minor, "What each answer may free; the fewest answers first").At(2);
+        yield return new Heading(HeadingLevel.Minor, "What the answers may free, in the order of the work").At(2);
         yield return ItemList
             .Dashes(
                 WaitingGroup
-                    .Of(names, area.Waiting)
-                    .Select(group =>
-                        Line.FromString(
-                            $"after {group.Listed}: {string.Join("; ", names.ActionsInOrder(group.Actions))}"
-                        )
-                    )
+                    .InOrderOfWork(names, area.Waiting)
+                    .Select(group => Line.FromString(WaitingWords.Of(names, area, group, int.MaxValue - 1)))
             )
             .At(4);
     }

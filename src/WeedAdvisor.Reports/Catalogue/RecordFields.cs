@@ -31,6 +31,8 @@ internal static class RecordFields
             .Add("spreads as far as", weed.SpreadDistanceM is { } metres ? $"{Figures.Plain(metres)} m" : null)
             .Add("thrives on", weed.FavouredBy.Select(word => names.Word("favour", word)))
             .Add("found in", weed.Places)
+            .Add("in nearly every nursery of", weed.CommonestIn)
+            .Add("common in nurseries of", weed.CommonIn)
             .Add("needs light to germinate", weed.NeedsLight)
             .Add("comes back from below", weed.Underground ? "yes" : "no")
             .Add("marks", weed.Features.Select(word => names.Word("weed-feature", word)))

@@ -12,6 +12,7 @@ internal static class AreaJson
         json.WriteString("id", area.Area.Id);
         json.WriteString("name", area.Area.Name);
         KeepOutJson.Write(json, area.KeepOut, names);
+        ComingJson.Write(json, area.Reading.Coming, names);
         json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
         json.WriteList("clear", area.Clear, action =>
             ClearJson.Write(json, action, names, names.Dates(action.Action, area.Area, day))
@@ -20,8 +21,11 @@ internal static class AreaJson
         {
             json.WriteString("action", action.Action);
             json.WriteString("status", ActionStatuses.Word(ActionStatus.Waits));
+            json.WriteString("horizon", Horizons.Word(action.Horizon));
+            json.WriteFigure("promise", action.Promise);
             json.WriteNeeds(action.Needs, names);
             json.WriteBecause(action.Because);
+            json.WriteBecause(action.For, "for");
         });
         json.WriteList("barred", area.Barred, action =>
         {
@@ -88,6 +92,7 @@ internal static class AreaJson
         json.WriteString("id", question.Id);
         json.WriteString("text", question.Text);
         json.WriteString("why", question.Why);
+        json.WriteTexts("mayBring", question.MayBring);
         json.WriteEndObject();
     }
 

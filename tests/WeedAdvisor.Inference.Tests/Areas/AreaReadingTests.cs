@@ -70,6 +70,7 @@ public sealed class AreaReadingTests
             nameof(AreaReading.UsualRoundsWeeks),
             nameof(AreaReading.UsualPots),
             nameof(AreaReading.PotWidthCm),
+            nameof(AreaReading.Coming),
         ];
         foreach (
             PropertyInfo property in typeof(AreaReading)
@@ -81,6 +82,7 @@ public sealed class AreaReadingTests
         }
 
         Assert.Equal(Origin.Assumed, area.PotWidthCm.From);
+        Assert.Empty(area.Coming.Weeds);
         Assert.True(area.HasPots);
         Assert.Equal(WordSet.Empty, area.Equipment);
     }

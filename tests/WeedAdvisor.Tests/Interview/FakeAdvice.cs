@@ -65,7 +65,7 @@ internal sealed class FakeAdvice : IAdviceSource
             Gaps = [],
             NextQuestion = next is null
                 ? null
-                : new NextQuestion(next, SmallTrade.Question(next).Ask, "It settles most.", 3),
+                : new NextQuestion(next, SmallTrade.Question(next).Ask, "It settles most."),
             Trail = new GivenTrail([.. open.Select(Possible)]),
         };
     }

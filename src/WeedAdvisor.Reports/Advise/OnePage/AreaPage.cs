@@ -57,12 +57,12 @@ internal static class AreaPage
 
     private static IEnumerable<Block> Blocks(PageStyle style, AreaAdvice area, PageDetail detail) =>
         [
-            AreaHead.Of(style.Names, area.Area),
+            AreaHead.Of(style.Names, area),
             .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
             .. WorkSection.Of(style, area, detail),
             .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
-            .. PageTail.Ask(area),
+            .. PageTail.Ask(style, area),
             .. PageTail.Contradictions(area),
             .. PageTail.Mind(style, area, detail.Mind),
             .. PageTail.Waiting(style, area, detail.Waiting),

@@ -10,12 +10,15 @@ internal static class PageTail
     private const int MostNames = 3;
 
     /// <summary>What to ask next.</summary>
-    public static IEnumerable<Block> Ask(AreaAdvice area)
+    public static IEnumerable<Block> Ask(PageStyle style, AreaAdvice area)
     {
         if (area.NextQuestion is not { } next)
             yield break;
         yield return Heading.Section("Ask next");
-        yield return new Paragraph($"{next.Text} ({next.Id})").At(2);
+        string brings = next.MayBring.IsEmpty
+            ? ""
+            : $" The answer may bring: {Listing.Some([.. next.MayBring.Select(style.Names.Action)], MostNames)}.";
+        yield return new Paragraph($"{next.Text} ({next.Id}){brings}").At(2);
     }
 
     /// <summary>Answers that contradict each other: nothing else is sound before they are settled.</summary>
@@ -94,11 +97,7 @@ internal static class PageTail
                 .Take(most)
                 .Select(group => new Item(
                     Item.Dash,
-                    Line.FromString(
-                        $"after {group.Listed}: "
-                            + Listing.Some([.. group.Actions.Select(style.Names.Action)], MostNames)
-                            + Because(area, group.Actions[0])
-                    )
+                    Line.FromString(WaitingWords.Of(style.Names, area, group, MostNames))
                 )),
         ]).At(2);
     }
@@ -126,9 +125,4 @@ internal static class PageTail
     }
 
     private static string Chemicals(int count) => Figures.Count(count, "chemical", "chemicals");
-
-    private static string Because(AreaAdvice area, string action) =>
-        area.Waiting.First(one => one.Action == action).For is [var reason, ..]
-            ? $". {Names.UnderItsName(reason.Said)}"
-            : "";
 }

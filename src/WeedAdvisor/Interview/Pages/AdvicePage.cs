@@ -33,7 +33,8 @@ public static class AdvicePage
         [
             .. LiftedBars.Of(knowledge.Stamp),
             .. KeepOut(words, advice),
-            .. Next(advice, next, current),
+            .. ComingWords.Of(advice.Reading.Coming, weed => knowledge.Weeds[weed].Name) is { } coming ? (Block[])[In(0, coming)] : [],
+            .. Next(words, advice, next, current),
             .. ActionGroup.Of(advice).SelectMany(group => Clear(words, group)),
             .. Findings(advice),
             .. Cautions(advice, full),
@@ -60,7 +61,7 @@ public static class AdvicePage
                 .. keepOut.Then.Select(action => Marked("  - ", words.Name(action), action: action)),
             ];
 
-    private static IEnumerable<Block> Next(AreaAdvice advice, Question? next, Question? current)
+    private static IEnumerable<Block> Next(AdviceWords words, AreaAdvice advice, Question? next, Question? current)
     {
         foreach (Block block in Head("Next question"))
             yield return block;
@@ -76,8 +77,8 @@ public static class AdvicePage
         }
 
         yield return In(2, next.Id == current?.Id ? "The one on this page." : next.Ask);
-        if (advice.NextQuestion is { } best && best.Id == next.Id && best.Settles > 0)
-            yield return In(2, $"{best.Settles} conclusions wait for it.", Tone.Muted);
+        if (advice.NextQuestion is { MayBring: [var first, ..] } best && best.Id == next.Id)
+            yield return In(2, $"It may bring: {words.Name(first)}.", Tone.Muted);
     }
 
     private static IEnumerable<Block> Clear(AdviceWords words, ActionGroup group) =>
@@ -148,7 +149,7 @@ public static class AdvicePage
             :
             [
                 .. Head($"Waiting for an answer ({advice.Waiting.Length})"),
-                .. advice.Waiting.OrderBy(waiting => waiting.Needs.Length).SelectMany(action => Waiting(words, action)),
+                .. advice.Waiting.SelectMany(action => Waiting(words, action)),
             ];
 
     private static IEnumerable<Block> Waiting(AdviceWords words, WaitingAction action)

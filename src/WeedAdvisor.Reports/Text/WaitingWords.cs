@@ -1,0 +1,32 @@
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Advise;
+
+namespace WeedAdvisor.Reports.Text;
+
+/// <summary>What becomes of actions that wait for the same answers, should the answers let them.</summary>
+internal static class WaitingWords
+{
+    /// <summary>
+    /// The likely choice after these answers with what it would do and why, and what else they may free.
+    /// </summary>
+    /// <param name="names">Where names come from.</param>
+    /// <param name="area">The area.</param>
+    /// <param name="group">The actions, the likeliest first.</param>
+    /// <param name="most">How many others are named.</param>
+    public static string Of(Names names, AreaAdvice area, WaitingGroup group, int most)
+    {
+        WaitingAction best = area.Waiting.First(one => one.Action == group.Actions[0]);
+        string effect = best.IfClear is { } clear ? $" ({EffectWords.Of(clear)})" : "";
+        string others =
+            group.Actions.Length == 1
+                ? ""
+                : $", or {Listing.Some([.. group.Actions.Skip(1).Select(names.Action)], most)}";
+        return $"after {group.Listed} the likely choice is {names.Action(best.Action)}{effect}{others}.{Why(best)}";
+    }
+
+    // A reason that is itself not sure is told as what it is.
+    private static string Why(WaitingAction best) =>
+        best.For is not [var reason, ..] ? ""
+        : reason.IsCertain ? $" {Names.UnderItsName(reason.Said)}"
+        : $" If so: {Names.UnderItsName(reason.Said)}";
+}
