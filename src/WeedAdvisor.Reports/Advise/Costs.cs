@@ -24,9 +24,9 @@ internal static class Costs
     /// <summary>
     /// Dollars and hours for the pots of an area; null unless their number, width and spacing are told.
     /// </summary>
-    public static Line? ForArea(ClearAction action, AreaReading reading)
+    public static Line? ForArea(ClearAction action, CatalogueAction? record, AreaReading reading)
     {
-        if (!reading.IsSizeTold || reading.PotsAnswered is not { } pots)
+        if (!reading.IsSizeTold || reading.PotsAnswered is not { } pots || !GrowsWithPots(record))
             return null;
         decimal thousands = pots / PotsOfRecord;
         return Known(
@@ -34,6 +34,10 @@ internal static class Costs
             action.Hours * thousands is { } hours ? Line.Of($"{Amounts.Hours(hours)} of work") : null
         );
     }
+
+    // The work on a strip, a leak or a store is the same however many pots stand there.
+    private static bool GrowsWithPots(CatalogueAction? record) =>
+        record is Treatment or Practice { Kind: "weeding" or "covering" or "feeding" or "substrate" or "choice" };
 
     /// <summary>Dollars and hours where room is short, on the same basis; null when neither is known.</summary>
     public static Line? Brief(ClearAction action) =>

@@ -50,5 +50,8 @@ internal sealed record PageDetail(int Lines, int Told, int WithReason, int Cauti
         new(4, 1, 2, 0, 1, 0, 0),
         new(3, 1, 1, 0, 0, 0, 0),
         new(2, 1, 0, 0, 0, 0, 0),
+        new(2, 0, 1, 0, 0, 0, 0),
+        new(1, 0, 1, 0, 0, 0, 0),
+        new(1, 0, 0, 0, 0, 0, 0),
     ];
 }
