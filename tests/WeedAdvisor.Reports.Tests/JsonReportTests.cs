@@ -39,6 +39,7 @@ public sealed class JsonReportTests
             "becomesPossible",
             "conflicts",
             "cautions",
+            "notes",
             "gaps",
             "nextQuestion"
         );
@@ -48,6 +49,7 @@ public sealed class JsonReportTests
             "action",
             "name",
             "kind",
+            "what",
             "status",
             "unless",
             "rank",
@@ -66,6 +68,7 @@ public sealed class JsonReportTests
             "hoursPer1000Pots",
             "because",
             "cautions",
+            "notWhere",
             "fromMemory",
             "sources"
         );

@@ -57,6 +57,7 @@ public sealed record ValueFields(
         new(
             [
                 "what",
+                "what-on",
                 "places",
                 "stock-stages",
                 "needs-equipment",
@@ -66,7 +67,7 @@ public sealed record ValueFields(
                 "cautions",
                 "not-where",
             ],
-            ["cost", "effects"],
+            ["cost", "cost-on", "effects"],
             ["id", "name", "when", "possible", "one-of", "kind", "tags"]
         );
 

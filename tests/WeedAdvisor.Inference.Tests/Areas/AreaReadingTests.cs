@@ -66,6 +66,7 @@ public sealed class AreaReadingTests
         string[] always =
         [
             nameof(AreaReading.Area),
+            nameof(AreaReading.Crops),
             nameof(AreaReading.Equipment),
             nameof(AreaReading.UsualRoundsWeeks),
             nameof(AreaReading.UsualPots),
@@ -83,6 +84,7 @@ public sealed class AreaReadingTests
         Assert.Equal(Origin.Assumed, area.PotWidthCm.From);
         Assert.True(area.HasPots);
         Assert.Equal(WordSet.Empty, area.Equipment);
+        Assert.Equal(WordSet.Empty, area.Crops);
     }
 
     [Fact]
