@@ -19,6 +19,8 @@ public sealed partial class OriginTests
         ["IsCalendarYear"] = "per",
         ["IsUnlimited"] = "unlimited",
         ["BorrowsMonths"] = "months-of",
+        ["Wordings"] = "what-on",
+        ["CostOnGrounds"] = "cost-on",
     };
 
     private static readonly string[] s_ofAllRecords = ["From", "Sources", "Memory", "Where", "EqualityContract"];

@@ -40,6 +40,7 @@ public sealed class JsonReportTests
             "becomesPossible",
             "conflicts",
             "cautions",
+            "notes",
             "gaps",
             "nextQuestion"
         );
@@ -49,6 +50,7 @@ public sealed class JsonReportTests
             "action",
             "name",
             "kind",
+            "what",
             "status",
             "unless",
             "rank",
@@ -67,6 +69,7 @@ public sealed class JsonReportTests
             "hoursPer1000Pots",
             "because",
             "cautions",
+            "notWhere",
             "fromMemory",
             "sources"
         );

@@ -35,6 +35,14 @@ public sealed record AreaReading
     /// <summary>What stock stands there.</summary>
     public required string? Stock { get; init; }
 
+    /// <summary>Crops that stand there; empty also when not told.</summary>
+    public required WordSet Crops { get; init; }
+
+    /// <summary>
+    /// The ground that is worked on, word of list <c>ground</c>: null when the place is not told.
+    /// </summary>
+    public required string? Ground { get; init; }
+
     /// <summary>How far the crop's growth is.</summary>
     public required string? Growth { get; init; }
 
@@ -176,17 +184,22 @@ public sealed record AreaReading
         var site = new SiteValues(readings, day);
         Region? region = site.Word(QuestionIds.Region) is { } id ? knowledge.Regions.GetValueOrDefault(id) : null;
         var zone = Areas.EmergenceZone.Of(readings, knowledge);
+        string? place = site.Word(QuestionIds.Place);
+        string? stock = site.Word(QuestionIds.Stock);
+        WordSet crops = site.Words(QuestionIds.Crops) ?? WordSet.Empty;
         string? mulch = site.Word(QuestionIds.Mulch);
         return new AreaReading
         {
             Area = area,
-            Place = site.Word(QuestionIds.Place),
+            Place = place,
             Cover = site.Word(QuestionIds.Cover),
-            Stock = site.Word(QuestionIds.Stock),
+            Stock = stock,
+            Ground = Grounds.Of(place, stock, stock == NoStock, knowledge),
             Growth = site.Word(QuestionIds.Growth),
-            FlushesAfterBloom =
-                site.Words(QuestionIds.Crops) is { } crops
-                && crops.Any(crop => knowledge.Crops.GetValueOrDefault(crop)?.Traits.Contains(LateFlush) == true),
+            Crops = crops,
+            FlushesAfterBloom = crops.Any(crop =>
+                knowledge.Crops.GetValueOrDefault(crop)?.Traits.Contains(LateFlush) == true
+            ),
             ShipsSoon = site.Word(QuestionIds.Shipping) is { } soon ? soon == Yes : null,
             Region = region,
             EmergenceZone = zone.Taken,
@@ -213,7 +226,7 @@ public sealed record AreaReading
             PottedOn = site.Day(QuestionIds.PottedOn),
             CoveringOn = site.Day(QuestionIds.CoveringDate),
             Weather = site.Words(QuestionIds.Weather),
-            IsForPots = site.Word(QuestionIds.Place) is { } place ? PotPlaces.Contain(place, knowledge) : null,
+            IsForPots = place is null ? null : PotPlaces.Contain(place, knowledge),
         };
     }
 }

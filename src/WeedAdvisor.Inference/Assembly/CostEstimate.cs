@@ -14,10 +14,12 @@ internal static class CostEstimate
     /// Materials plus labour at the area's rate (or the default price), US dollars; null when either is not known.
     /// </summary>
     public static decimal? UsdOf(CatalogueAction action, AreaReading area, KnowledgeBase knowledge) =>
-        action.Cost is { } cost && area.Wage(null, id => knowledge.Prices.GetValueOrDefault(id)) is { Value: var wage }
+        action.CostOn(area.Ground) is { } cost
+        && area.Wage(null, id => knowledge.Prices.GetValueOrDefault(id)) is { Value: var wage }
             ? cost.MaterialsUsd.Middle + (cost.LabourHours.Middle * wage)
             : null;
 
     /// <summary>Labour, hours; null when not known.</summary>
-    public static decimal? HoursOf(CatalogueAction action) => action.Cost?.LabourHours.Middle;
+    public static decimal? HoursOf(CatalogueAction action, AreaReading area) =>
+        action.CostOn(area.Ground)?.LabourHours.Middle;
 }

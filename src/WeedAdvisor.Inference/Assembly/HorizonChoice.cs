@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
@@ -10,7 +11,12 @@ namespace WeedAdvisor.Inference.Assembly;
 /// </summary>
 internal static class HorizonChoice
 {
-    private const string NoStock = "none-present";
+    private const string Hygiene = "hygiene",
+        NoStock = "none-present",
+        Strip = "noncrop-strip",
+        WhenEmpty = "when-empty";
+
+    private static readonly FrozenSet<string> s_verges = FrozenSet.Create("strip", "bank", "pad");
 
     /// <summary>The horizon of an action, before anything is asked of what must come before it.</summary>
     public static Horizon Of(CatalogueAction action, AreaReading area) =>
@@ -20,11 +26,27 @@ internal static class HorizonChoice
             // Where mix and pots lie ready, the next potting is prepared now.
             Practice { Possible: "at-potting" } when area.IsForPots != false => Horizon.AtPotting,
             Practice { Possible: "next-batch" } when area.Stock != NoStock => Horizon.NextBatch,
-            Practice { Possible: "when-empty" } when area.Stock != NoStock => Horizon.WhenEmpty,
-            Practice { When: "now" } when Works.OnStanding(action) && HasWeedsAboutToSeed(area) => Horizon.Today,
+            Practice { Possible: WhenEmpty } when area.Stock != NoStock => Horizon.WhenEmpty,
+            Practice { When: "now" } practice when IsPressing(practice, area) => Horizon.Today,
             Practice { When: "now" } or Treatment => Horizon.ThisWeek,
             _ => Horizon.ThisSeason,
         };
+
+    private static bool IsPressing(Practice practice, AreaReading area) =>
+        Works.OnStanding(practice)
+        && HasWeedsAboutToSeed(area)
+        && practice.Possible != WhenEmpty
+        && !IsRoundAbout(practice, area);
+
+    /// <summary>
+    /// Whether it is work on the strips and verges round about, which waits until what stands here is out. On a strip, a
+    /// bank or a path they are the area.
+    /// </summary>
+    public static bool IsRoundAbout(CatalogueAction action, AreaReading area) =>
+        action is Practice { Kind: Hygiene or "mowing" } practice
+        && Works.OnStanding(practice)
+        && practice.Places.Contains(Strip)
+        && !(area.Ground is { } ground && s_verges.Contains(ground));
 
     // Spores and splash cups count as seed: every watering carries them on.
     private static bool HasWeedsAboutToSeed(AreaReading area) =>

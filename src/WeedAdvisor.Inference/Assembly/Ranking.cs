@@ -17,6 +17,8 @@ internal static class Ranking
         action switch
         {
             Practice practice => practice is { When: "now", WorksOn: "standing-weeds" or "both", Kind: not "scouting" },
+            // Scrubbing comes before what disinfects: dirt uses it up.
+            Treatment { Role: "disinfectant" } => false,
             Treatment treatment => treatment.ActsOn.Contains("emerged"),
             _ => false,
         };

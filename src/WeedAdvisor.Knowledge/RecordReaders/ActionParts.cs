@@ -36,15 +36,16 @@ internal static class ActionParts
     {
         if (map.OptionalMap("cost", "a cost") is not { } cost)
             return null;
-        var drivers = new CostDrivers(
-            cost.Range("materials-usd-per-1000-pots", 0, MostMoney),
-            cost.Range("labour-hours-per-1000-pots", 0, MostHours),
-            cost.Sources()
-        )
-        {
-            Price = cost.OptionalWord("price", "prices"),
-        };
+        CostDrivers drivers = Drivers(cost) with { Price = cost.OptionalWord("price", "prices") };
         cost.Finish();
         return drivers;
     }
+
+    /// <summary>The figures of a cost.</summary>
+    public static CostDrivers Drivers(MappingReader cost) =>
+        new(
+            cost.Range("materials-usd-per-1000-pots", 0, MostMoney),
+            cost.Range("labour-hours-per-1000-pots", 0, MostHours),
+            cost.Sources()
+        );
 }

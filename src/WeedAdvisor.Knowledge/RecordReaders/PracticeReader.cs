@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Schema;
 
@@ -6,6 +7,8 @@ namespace WeedAdvisor.Knowledge.RecordReaders;
 /// <summary>Reads practices.</summary>
 internal static class PracticeReader
 {
+    private const string Grounds = "list:ground";
+
     /// <summary>A practice.</summary>
     public static Practice Read(MappingReader map) =>
         new()
@@ -13,6 +16,7 @@ internal static class PracticeReader
             Id = map.Id(),
             Name = ActionParts.Name(map),
             What = map.Text("what"),
+            Wordings = Wordings(map),
             When = map.Word("when", "list:when"),
             Possible = map.Word("possible", "list:possible"),
             OneOf = map.OptionalWord("one-of", "list:one-of"),
@@ -30,12 +34,37 @@ internal static class PracticeReader
                 _ => EntryNeed.Worker,
             },
             Cost = ActionParts.Cost(map),
+            CostOnGrounds = map.Each("cost-on", "the cost on a ground", CostOn),
             Cautions = map.Texts("cautions"),
             Effects = map.Each("effects", "an effect", Effect),
             NotWhere = map.Texts("not-where"),
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.Practice),
         };
+
+    // Where no vocabulary declares the grounds, every key is one too many.
+    private static ImmutableArray<WhatOnGround> Wordings(MappingReader map)
+    {
+        if (map.OptionalMap("what-on", "what to do on a ground") is not { } wordings)
+            return [];
+        ImmutableArray<WhatOnGround> read =
+        [
+            .. (map.Context.Lexicon.Of(Grounds)?.All ?? [])
+                .Order(StringComparer.Ordinal)
+                .Select(ground => (Ground: ground, What: wordings.OptionalText(ground)))
+                .Where(one => one.What is not null)
+                .Select(one => new WhatOnGround(one.Ground, one.What!)),
+        ];
+        wordings.Finish();
+        return read;
+    }
+
+    private static CostOnGround CostOn(MappingReader map)
+    {
+        var cost = new CostOnGround(map.Word("on", Grounds), ActionParts.Drivers(map));
+        map.Finish();
+        return cost;
+    }
 
     private static PublishedEffect Effect(MappingReader map)
     {

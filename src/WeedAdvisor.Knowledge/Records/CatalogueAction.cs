@@ -29,6 +29,14 @@ public abstract record CatalogueAction : Record
 
     /// <summary>What must be said with it.</summary>
     public ImmutableArray<string> Cautions { get; init; } = [];
+
+    /// <summary>What to do on a ground: in the wording for it where there is one.</summary>
+    /// <param name="ground">Word of list <c>ground</c>; null when it is not told.</param>
+    public virtual string WhatOn(string? ground) => What;
+
+    /// <summary>What it costs on a ground: the figures for it where there are some.</summary>
+    /// <param name="ground">Word of list <c>ground</c>; null when it is not told.</param>
+    public virtual CostDrivers? CostOn(string? ground) => Cost;
 }
 
 /// <summary>What an action costs for 1000 pots, or for 100 m² of floor where there are no pots.</summary>

@@ -25,6 +25,12 @@ public sealed record Practice : CatalogueAction
     /// <summary>Word of list <c>one-of</c>; null when no other does its job.</summary>
     public string? OneOf { get; init; }
 
+    /// <summary>What to do on the grounds where it differs from <see cref="CatalogueAction.What"/>.</summary>
+    public ImmutableArray<WhatOnGround> Wordings { get; init; } = [];
+
+    /// <summary>What it costs on the grounds where it differs from <see cref="CatalogueAction.Cost"/>.</summary>
+    public ImmutableArray<CostOnGround> CostOnGrounds { get; init; } = [];
+
     /// <summary>Whether it may be done under an enclosed cover.</summary>
     public required bool EnclosedOk { get; init; }
 
@@ -36,7 +42,25 @@ public sealed record Practice : CatalogueAction
 
     /// <summary>Where it does not work.</summary>
     public ImmutableArray<string> NotWhere { get; init; } = [];
+
+    /// <inheritdoc/>
+    public override string WhatOn(string? ground) =>
+        Wordings.FirstOrDefault(wording => wording.Ground == ground)?.What ?? What;
+
+    /// <inheritdoc/>
+    public override CostDrivers? CostOn(string? ground) =>
+        CostOnGrounds.FirstOrDefault(cost => cost.Ground == ground)?.Cost ?? Cost;
 }
+
+/// <summary>What to do on one ground.</summary>
+/// <param name="Ground">Word of list <c>ground</c>.</param>
+/// <param name="What">What to do there.</param>
+public sealed record WhatOnGround(string Ground, string What);
+
+/// <summary>What it costs on one ground.</summary>
+/// <param name="Ground">Word of list <c>ground</c>.</param>
+/// <param name="Cost">What it costs there, for 100 m², or for 1000 pots where it holds pots.</param>
+public sealed record CostOnGround(string Ground, CostDrivers Cost);
 
 /// <summary>A published reduction of a weed by a practice.</summary>
 /// <param name="On">A weed's id, a word of list <c>weed-kind</c>, or <c>all</c>.</param>

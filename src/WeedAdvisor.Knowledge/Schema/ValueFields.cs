@@ -59,6 +59,7 @@ public sealed record ValueFields(
         new(
             [
                 "what",
+                "what-on",
                 "places",
                 "stock-stages",
                 "needs-equipment",
@@ -68,7 +69,7 @@ public sealed record ValueFields(
                 "cautions",
                 "not-where",
             ],
-            ["cost", "effects"],
+            ["cost", "cost-on", "effects"],
             ["id", "name", "when", "possible", "one-of", "kind", "tags"]
         );
 

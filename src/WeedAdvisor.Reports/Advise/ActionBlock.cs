@@ -1,4 +1,5 @@
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Dates;
@@ -13,7 +14,14 @@ internal static class ActionBlock
     private const int MostReasons = 2;
     private const int Left = 6;
 
-    public static IEnumerable<Block> Of(Names names, DateOnly day, ClearAction action, string basis, ActionDates? dates)
+    public static IEnumerable<Block> Of(
+        Names names,
+        DateOnly day,
+        ClearAction action,
+        AreaReading reading,
+        ActionDates? dates,
+        SharedCautions shared
+    )
     {
         string status = action.Status == ActionStatus.Clear ? "" : $", {StatusWords.Of(action, names.NeedInShort)}";
         Line head = Line.Of($"{new Named(names.Action(action.Action))} ({action.Action}){status}");
@@ -23,7 +31,7 @@ internal static class ActionBlock
             {
                 Below =
                 [
-                    .. Below(names, day, action, basis, dates)
+                    .. Below(names, day, action, reading, dates, shared)
                         .Select(block => block is Keyed keyed ? keyed.About(action.Action) : block)
                         .Select(block => block.At(Left)),
                 ],
@@ -35,24 +43,30 @@ internal static class ActionBlock
         Names names,
         DateOnly day,
         ClearAction action,
-        string basis,
-        ActionDates? dates
+        AreaReading reading,
+        ActionDates? dates,
+        SharedCautions shared
     )
     {
         CatalogueAction? record = names.Record(action.Action);
         if (record is not null)
-            yield return new Paragraph(record.What);
+            yield return new Paragraph(record.WhatOn(reading.Ground));
         yield return new Paragraph(Figures.Worth(action));
         if (StatusWords.Unless(action, names.NeedInShort) is { } unless)
             yield return new Keyed("clear unless: ", Line.FromString(unless) with { Tone = Tone.Warning });
         yield return new Paragraph(EffectLine(names, action.Effect));
-        if (Costs.Of(action, basis) is { } cost)
+        if (Costs.Of(action, Names.CostBasis(reading.IsForPots)) is { } cost)
             yield return new Paragraph(
                 Line.Of($"Cost: {cost}{(Costs.IsInvented(record) ? " (invented figures)" : "")}")
             );
         foreach (Line date in DateLines.Of(dates, day))
             yield return new Paragraph(date);
-        foreach (Block block in DayLine.Of(action).Concat(Reasons(action)).Concat(Cautions(names, day, action, record)))
+        foreach (
+            Block block in DayLine
+                .Of(action)
+                .Concat(Reasons(action))
+                .Concat(Cautions(names, day, action, record, shared))
+        )
             yield return block;
     }
 
@@ -88,9 +102,21 @@ internal static class ActionBlock
                 $"{Names.UnderItsName(reason.Said)} ({Figures.Strength(reason)}){Figures.Keys(reason.Sources)}"
             ));
 
-    private static IEnumerable<Block> Cautions(Names names, DateOnly day, ClearAction action, CatalogueAction? record)
+    private static IEnumerable<Block> Cautions(
+        Names names,
+        DateOnly day,
+        ClearAction action,
+        CatalogueAction? record,
+        SharedCautions shared
+    )
     {
-        foreach (ActionCaution caution in action.Cautions)
+        foreach (string where in names.NotWhere(action.Action))
+            yield return new Keyed("not where: ", Figures.Sentence(where));
+        foreach (
+            ActionCaution caution in action.Cautions.Where(one =>
+                !(names.IsTreatment(action.Action) && shared.Holds(one))
+            )
+        )
         {
             yield return Warning(
                 caution.IsCertain ? "mind: " : "mind, if it applies: ",

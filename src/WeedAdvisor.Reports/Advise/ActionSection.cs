@@ -7,9 +7,8 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>The clear actions in full, by horizon, in the order of the work.</summary>
 internal static class ActionSection
 {
-    public static IEnumerable<Block> Of(Names names, DateOnly day, AreaAdvice area)
+    public static IEnumerable<Block> Of(Names names, DateOnly day, AreaAdvice area, SharedCautions shared)
     {
-        string basis = Names.CostBasis(area.Reading.IsForPots);
         if (area.Clear.IsEmpty)
         {
             yield return Heading.Section(Horizons.Title(Horizon.ThisWeek));
@@ -32,8 +31,9 @@ internal static class ActionSection
                             names,
                             day,
                             action,
-                            basis,
-                            names.Dates(action.Action, area.Area, day)
+                            area.Reading,
+                            names.Dates(action.Action, area.Area, day),
+                            shared
                         )
                     )
                     {

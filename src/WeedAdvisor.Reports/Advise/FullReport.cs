@@ -9,15 +9,20 @@ namespace WeedAdvisor.Reports.Advise;
 internal static class FullReport
 {
     /// <summary>The page of one area.</summary>
-    public static IEnumerable<Block> OfArea(Names names, KnowledgeBase knowledge, DateOnly day, AreaAdvice area) =>
+    public static IEnumerable<Block> OfArea(Names names, KnowledgeBase knowledge, DateOnly day, AreaAdvice area)
+    {
+        var shared = SharedCautions.Of(names, area);
+        return
         [
             AreaHead.Of(names, area),
             .. KeepOutSection.Of(names, area, day),
             .. QuestionSection.Of(names, area),
-            .. ActionSection.Of(names, day, area),
+            .. ActionSection.Of(names, day, area, shared),
             .. Safety.NamesTreatment(area, knowledge) ? SafetyBlocks.Standing() : [],
+            .. shared.Blocks(names),
             .. FindingSection.Of(area),
             .. FindingSection.Cautions(area),
+            .. AreaNotes.Blocks(names, area.Reading),
             .. WaitingSection.Of(names, area),
             .. PossibleSection.Of(names, area, day),
             .. BarredSection.Of(names, area, day),
@@ -25,4 +30,5 @@ internal static class FullReport
             .. FindingSection.Conflicts(names, area),
             .. FindingSection.Gaps(area),
         ];
+    }
 }

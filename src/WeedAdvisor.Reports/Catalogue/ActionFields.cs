@@ -20,6 +20,8 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
             .Add("marks", practice.Tags.Select(tag => _names.Word("practice-tag", tag)))
             .Add("works on", _names.Word("works-on", practice.WorksOn))
             .Add("under an enclosed cover", practice.EnclosedOk ? "yes" : "no")
+            .AddEach("on another ground", practice.Wordings.Select(Wording))
+            .AddEach("cost on another ground", practice.CostOnGrounds.Select(CostOn))
             .AddEach("reduces", practice.Effects.Select(Effect))
             .AddEach("does not work", practice.NotWhere);
         return RecordFields.Ending(fields, practice, knowledge);
@@ -105,6 +107,10 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
         + $"for 1000 pots or 100 m² of floor"
         + (cost.Price is { } price ? $"; materials follow the price '{price}'" : "")
         + Figures.Keys(cost.Sources);
+
+    private string Wording(WhatOnGround wording) => $"{_names.Word("ground", wording.Ground)}: {wording.What}";
+
+    private string CostOn(CostOnGround cost) => $"{_names.Word("ground", cost.Ground)}: {Cost(cost.Cost)}";
 
     private string Effect(PublishedEffect effect)
     {

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Advise;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Json;
@@ -15,7 +16,7 @@ internal static class AreaJson
         ComingJson.Write(json, area.Reading.Coming, names);
         json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
         json.WriteList("clear", area.Clear, action =>
-            ClearJson.Write(json, action, names, names.Dates(action.Action, area.Area, day))
+            ClearJson.Write(json, action, names, area.Reading, names.Dates(action.Action, area.Area, day))
         );
         json.WriteList("waiting", area.Waiting, action =>
         {
@@ -61,6 +62,12 @@ internal static class AreaJson
             json.WriteString("text", caution.Text);
             json.WriteBoolean("certain", caution.IsCertain);
             json.WriteBecause([caution.Because]);
+        });
+        json.WriteList("notes", AreaNotes.Of(names, area.Reading), note =>
+        {
+            json.WriteString("of", note.Of);
+            json.WriteString("name", note.Name);
+            json.WriteTexts("texts", note.Texts);
         });
         json.WriteList("gaps", area.Gaps, gap =>
         {

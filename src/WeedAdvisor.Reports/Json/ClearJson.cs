@@ -1,5 +1,6 @@
 using System.Text.Json;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Planning.Dates;
 using WeedAdvisor.Reports.Text;
 
@@ -8,11 +9,18 @@ namespace WeedAdvisor.Reports.Json;
 /// <summary>A clear action as JSON.</summary>
 internal static class ClearJson
 {
-    public static void Write(Utf8JsonWriter json, ClearAction action, Names names, ActionDates? dates)
+    public static void Write(
+        Utf8JsonWriter json,
+        ClearAction action,
+        Names names,
+        AreaReading reading,
+        ActionDates? dates
+    )
     {
         json.WriteString("action", action.Action);
         json.WriteString("name", names.Action(action.Action));
         json.WriteString("kind", names.Kind(action.Action));
+        json.WriteText("what", names.Record(action.Action)?.WhatOn(reading.Ground));
         json.WriteString("status", ActionStatuses.Word(action.Status));
         json.WriteNeeds(action.Unless, names, "unless");
         json.WriteNumber("rank", action.Rank);
@@ -36,6 +44,7 @@ internal static class ClearJson
             json.WriteText("judgement", caution.Judgement);
             json.WriteBoolean("certain", caution.IsCertain);
         });
+        json.WriteTexts("notWhere", names.NotWhere(action.Action));
         json.WriteTexts("fromMemory", names.Record(action.Action) is { } record ? Safety.ToConfirm(record) : []);
         json.WriteTexts("sources", action.Sources);
     }

@@ -24,6 +24,16 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>The action with this id, or null.</summary>
     public CatalogueAction? Record(string action) => knowledge.ActionOf(action);
 
+    /// <summary>Where a practice does not help, as its record says it; nothing of a treatment.</summary>
+    public ImmutableArray<string> NotWhere(string action) =>
+        Record(action) is Practice practice ? practice.NotWhere : [];
+
+    /// <summary>What is known of a weed's control, as its record says it.</summary>
+    public ImmutableArray<string> NotesOfWeed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Control ?? [];
+
+    /// <summary>A crop's name and what is known of it, as its record says it; null for one that is not in the knowledge.</summary>
+    public Crop? Crop(string id) => knowledge.Crops.GetValueOrDefault(id);
+
     /// <summary><c>practice</c> or <c>treatment</c>.</summary>
     public string Kind(string action) => IsTreatment(action) ? "treatment" : "practice";
 

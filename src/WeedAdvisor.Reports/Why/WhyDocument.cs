@@ -47,7 +47,7 @@ public static class WhyDocument
             ),
             .. LiftedBars.Of(advice.Knowledge),
             new Blank(),
-            new Paragraph(action.What),
+            new Paragraph(action.WhatOn(area.Reading.Ground)),
             new Blank(),
             new Paragraph(Standing(names, area, action.Id, day) with { Tone = Tone.Strong }),
             .. (isClear ? DateLines.Of(names.Dates(action.Id, area.Area, day), day) : []).Select(line => new Paragraph(

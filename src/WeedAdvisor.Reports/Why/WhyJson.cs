@@ -47,6 +47,7 @@ public static class WhyJson
         WaitingAction? waiting = area.Waiting.FirstOrDefault(one => one.Action == action.Id);
         json.WriteString("id", area.Area.Id);
         json.WriteString("name", area.Area.Name);
+        json.WriteString("what", action.WhatOn(area.Reading.Ground));
         json.WriteString("status", ActionStatuses.Word(area.StatusOf(action.Id)));
         json.WriteString("here", StatusWords.Of(area, action.Id, names.NeedInShort, advice.Visit.Date));
         json.WriteNeeds(waiting?.Needs ?? clear?.Unless ?? [], names);

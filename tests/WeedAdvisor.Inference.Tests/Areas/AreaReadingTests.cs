@@ -66,6 +66,7 @@ public sealed class AreaReadingTests
         string[] always =
         [
             nameof(AreaReading.Area),
+            nameof(AreaReading.Crops),
             nameof(AreaReading.Equipment),
             nameof(AreaReading.UsualRoundsWeeks),
             nameof(AreaReading.UsualPots),
@@ -85,6 +86,7 @@ public sealed class AreaReadingTests
         Assert.Empty(area.Coming.Weeds);
         Assert.True(area.HasPots);
         Assert.Equal(WordSet.Empty, area.Equipment);
+        Assert.Equal(WordSet.Empty, area.Crops);
     }
 
     [Fact]

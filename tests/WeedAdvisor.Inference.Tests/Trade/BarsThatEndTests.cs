@@ -163,7 +163,7 @@ public class BarsThatEndTests
     }
 
     // The oracle is the record alone: a stage that it does not list is barred, at whatever place and under whatever
-    // cover.
+    // cover. Cleaning of empty places hurts no stock: it is told for when the place is empty, and for no day before.
     [Fact]
     public void Whatever_stock_a_record_leaves_out_is_barred_by_a_rule_on_stock()
     {
@@ -199,7 +199,7 @@ public class BarsThatEndTests
             ];
             Assert.Equal(
                 [
-                    .. all.Where(action => !action.StockStages.Contains(stage.Id))
+                    .. all.Where(action => !action.StockStages.Contains(stage.Id) && !IsCleaningOfEmptyPlaces(action))
                         .Select(action => action.Id)
                         .Order(StringComparer.Ordinal),
                 ],
@@ -207,6 +207,35 @@ public class BarsThatEndTests
             );
         }
     }
+
+    [Fact]
+    public void Cleaning_of_empty_places_is_told_for_when_they_are_empty()
+    {
+        int told = 0;
+        foreach (WorkedVisit worked in s_knowledge.WorkedVisits)
+        {
+            foreach (AreaAdvice advice in ShippedRules.Advisor.Advise(worked.Visit).Areas)
+            {
+                if (advice.Reading.Stock is null or "none-present")
+                    continue;
+                foreach (
+                    ClearAction clear in advice.Clear.Where(one =>
+                        IsCleaningOfEmptyPlaces(s_knowledge.ActionOf(one.Action)!)
+                    )
+                )
+                {
+                    told++;
+                    Assert.Equal(Horizon.WhenEmpty, clear.Horizon);
+                }
+            }
+        }
+
+        Assert.True(told > 5, $"told {told} times only");
+    }
+
+    private static bool IsCleaningOfEmptyPlaces(CatalogueAction action) =>
+        action is Practice { Kind: "hygiene", Possible: "when-empty", StockStages.Count: 1 }
+        && action.StockStages.Contains("none-present");
 
     private static IEnumerable<(string Action, string Judgement, DateOnly Day)> DaysNamed(AreaAdvice advice) =>
         from barred in advice.Barred

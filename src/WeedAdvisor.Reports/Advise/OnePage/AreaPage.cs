@@ -21,6 +21,7 @@ internal static class AreaPage
     public const int RoomForNeverCut = 15;
 
     private const int MostThen = 5;
+    private const int MostNotes = 4;
 
     /// <summary>The page.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area)
@@ -39,7 +40,12 @@ internal static class AreaPage
                 from = middle + 1;
         }
 
-        return Blocks(style, area, steps[to]);
+        // What room is left goes to what is known of the weeds.
+        PageDetail chosen = Enumerable
+            .Range(0, MostNotes)
+            .Select(left => steps[to] with { Notes = MostNotes - left })
+            .FirstOrDefault(noted => LinesOf(Blocks(style, area, noted)) <= MostLines, steps[to]);
+        return Blocks(style, area, chosen);
     }
 
     private static bool Fits(PageStyle style, AreaAdvice area, PageDetail detail)
@@ -65,6 +71,7 @@ internal static class AreaPage
             .. PageTail.Ask(style, area),
             .. PageTail.Contradictions(area),
             .. PageTail.Mind(style, area, detail.Mind),
+            .. NoteLines.Of(style, area, detail.Notes),
             .. PageTail.Waiting(style, area, detail.Waiting),
             .. PageTail.Later(style, area, detail.Waiting),
             .. PageTail.Barred(style, area, detail.Barred),
@@ -76,7 +83,6 @@ internal static class AreaPage
             .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
             .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
-            .. PageTail.Contradictions(area),
             .. WorkSection.Labels(style, area, detail),
         ];
 }

@@ -30,6 +30,9 @@ internal sealed record PageStyle(Names Names, DateOnly Day, VisitArea Area, bool
 /// <param name="Barred">How many reasons of what must not be used.</param>
 internal sealed record PageDetail(int Lines, int Told, int WithReason, int Cautions, int Mind, int Waiting, int Barred)
 {
+    /// <summary>How many notes on weeds are told: as many as there is room for.</summary>
+    public int Notes { get; init; }
+
     /// <summary>The steps, the most generous first: each tells no more of anything than the one before.</summary>
     public static ImmutableArray<PageDetail> Steps { get; } =
     [

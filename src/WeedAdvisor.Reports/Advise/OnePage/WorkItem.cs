@@ -30,7 +30,7 @@ internal static class WorkItem
         {
             Telling.WhatAndWhy =>
             [
-                .. What(style, line.Best),
+                .. What(style, area, line.Best),
                 .. Facts(style, area, line.Best),
                 .. Why(style, line.Best),
                 .. Cautions(line.Best, cautions),
@@ -83,10 +83,10 @@ internal static class WorkItem
             yield return "none of its tools is here";
     }
 
-    private static IEnumerable<Block> What(PageStyle style, ClearAction action)
+    private static IEnumerable<Block> What(PageStyle style, AreaAdvice area, ClearAction action)
     {
         if (style.Names.Record(action.Action) is { } record)
-            yield return new Paragraph(FirstSentence(record.What));
+            yield return new Paragraph(FirstSentence(record.WhatOn(area.Reading.Ground)));
     }
 
     // What presses, how good it is and, where the pots are told, what it takes.

@@ -45,7 +45,10 @@ internal static class WorkSection
         foreach (var later in Lines(area).Skip(shown.Length).GroupBy(line => line.Best.Horizon))
         {
             string more = later.Key == shown[^1].Best.Horizon ? "More" : Horizons.InBrief(later.Key);
-            string names = Listing.Some([.. later.Select(line => style.Names.Action(line.Best.Action))], MostNames);
+            string names = Listing.Some(
+                [.. later.Select(line => style.Names.Action(line.Best.Action))],
+                Math.Min(MostNames, detail.Lines)
+            );
             yield return new Keyed($"{more}: ", names).At(2);
         }
     }

@@ -25,7 +25,9 @@ public static class ReasonPage
         CatalogueAction? record = knowledge.ActionOf(action);
         return
         [
-            .. record is null ? [] : (Block[])[In(0, record.Name, Tone.Strong), In(0, record.What)],
+            .. record is null
+                ? []
+                : (Block[])[In(0, record.Name, Tone.Strong), In(0, record.WhatOn(advice.Reading.Ground))],
             .. advice.Clear.Where(one => one.Action == action).SelectMany(one => Clear(words, trees, one)),
             .. advice.Waiting.Where(one => one.Action == action).SelectMany(one => Waiting(words, trees, one)),
             .. advice.Barred.Where(one => one.Action == action).SelectMany(one => Barred(words, trees, one)),
