@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
@@ -18,6 +19,8 @@ public sealed record AreaReading
         Yes = "yes";
     private const string PotTight = "pot-tight",
         WeedsSeedRoundAbout = "weedy-seeding";
+
+    private static readonly WordSet s_belowOnly = WordSet.Of([WaysOfLife.Below]);
 
     /// <summary>The longest interval between two rounds, whole weeks.</summary>
     public const int MostWeeks = 52;
@@ -51,6 +54,17 @@ public sealed record AreaReading
     /// region's.
     /// </summary>
     public required string? EmergenceZone { get; init; }
+
+    /// <summary>Whether a weed was seen that nobody has named.</summary>
+    public required bool HasUnnamedWeed { get; init; }
+
+    /// <summary>
+    /// Whether a weed is about to shed seed or spores, or already does. What comes from below only does not press so.
+    /// </summary>
+    public required bool HasWeedAboutToSeed { get; init; }
+
+    /// <summary>Whether films and mats cover at least half of what the weeds that are up cover.</summary>
+    public required bool IsMostlyMats { get; init; }
 
     /// <summary>How moist the surface is.</summary>
     public required string? Moisture { get; init; }
@@ -164,6 +178,7 @@ public sealed record AreaReading
         Dictionary<string, Reading> readings = SiteReadings.Of(knowledge, AreaCase.Alone(day, area));
         var site = new SiteValues(readings, day);
         Region? region = site.Word(QuestionIds.Region) is { } id ? knowledge.Regions.GetValueOrDefault(id) : null;
+        ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
         string? mulch = site.Word(QuestionIds.Mulch);
         return new AreaReading
         {
@@ -178,6 +193,11 @@ public sealed record AreaReading
             ShipsSoon = site.Word(QuestionIds.Shipping) is { } soon ? soon == Yes : null,
             Region = region,
             EmergenceZone = Areas.EmergenceZone.Of(readings, knowledge).Taken,
+            HasUnnamedWeed = weeds.Any(seen => knowledge.Weeds[seen.Weed].IsUnnamed),
+            HasWeedAboutToSeed = weeds.Any(seen =>
+                seen.IsAboutToSeed && !WaysOfLife.Of(knowledge.Weeds[seen.Weed]).Equals(s_belowOnly)
+            ),
+            IsMostlyMats = MostlyMats(weeds, knowledge),
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
             Mulch = mulch == NoMulch ? null : mulch,
@@ -202,5 +222,17 @@ public sealed record AreaReading
             Weather = site.Words(QuestionIds.Weather),
             IsForPots = site.Word(QuestionIds.Place) is { } place ? PotPlaces.Contain(place, knowledge) : null,
         };
+    }
+
+    // A cover that was not noted counts as a trace.
+    private static bool MostlyMats(ImmutableArray<WeedSeen> weeds, KnowledgeBase knowledge)
+    {
+        ILookup<bool, decimal> covers = weeds
+            .Where(seen => seen.IsUp != false)
+            .ToLookup(
+                seen => WaysOfLife.Of(knowledge.Weeds[seen.Weed]).Contains(WaysOfLife.Spores),
+                seen => seen.CoverOfAreaPercent ?? 1
+            );
+        return covers.Contains(true) && covers[true].Sum() >= covers[false].Sum();
     }
 }

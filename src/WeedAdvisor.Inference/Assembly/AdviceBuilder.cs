@@ -16,6 +16,8 @@ namespace WeedAdvisor.Inference.Assembly;
 /// <summary>Makes the advice for an area from everything that was concluded about it.</summary>
 internal sealed class AdviceBuilder
 {
+    private static readonly WordSet s_spores = WordSet.Of([WaysOfLife.Spores]);
+
     private readonly Reasons _reasons;
     private readonly Lifts _lifts;
     private readonly KeepOuts _keepOuts;
@@ -78,8 +80,15 @@ internal sealed class AdviceBuilder
             NotAdvised = NotAdvisedOf(cases),
             Cautions = CautionsIn(conclusions),
             Conflicts = [.. cases.Where(one => !one.IsBarred).Select(ConflictOf).OfType<Conflict>()],
-            Gaps = Gaps.In(looked, clear, _knowledge),
-            NextQuestion = _questions.Next(cases, conclusions),
+            Gaps = [.. Gaps.In(looked, clear, _knowledge), .. LeftWeeds.Of(area, cases, clear, _knowledge)],
+            NextQuestion = _questions.Next(
+                cases,
+                conclusions,
+                // Who has told what stands there and can't name it is not asked again: naming it is advised.
+                reading.HasUnnamedWeed && area.Weeds!.Value.All(seen => seen is { Stage: not null, CoverPercent: not null })
+                    ? QuestionIds.Weeds
+                    : null
+            ),
             Trail = new Trail(concluded, _reasons),
         };
     }
@@ -109,8 +118,10 @@ internal sealed class AdviceBuilder
             Conditions = day.Conditions,
             ComesAfterCleaning = one.ComesAfterCleaning,
             Cleans = Ranking.Cleans(action),
+            StarvesMats = StarvesMats(one, action, reading),
+            Names = reading.HasUnnamedWeed && action is Practice { Possible: "naming" },
             IsHygiene = action is Practice { Kind: "hygiene" },
-            Horizon = HorizonChoice.Of(action, reading),
+            Horizon = HorizonChoice.Of(action, reading, StarvesMats(one, action, reading)),
             OneOf = Works.JobOf(action),
             LacksTool = reading.Lacks(action.NeedsEquipment),
             WorksOn = Works.On(action),
@@ -154,11 +165,19 @@ internal sealed class AdviceBuilder
         Effect effect = ExpectedEffect.Of(action, reading.Area.Weeds, _knowledge, escapes);
         return new WaitingAction(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)])
         {
-            Horizon = HorizonChoice.Of(action, reading),
+            Horizon = HorizonChoice.Of(action, reading, StarvesMats(one, action, reading)),
             Promise = one.MostCertainty * (effect.Reduction ?? 0),
             For = Strongest(one.Supports),
         };
     }
+
+    private static bool StarvesMats(ActionCase one, CatalogueAction action, AreaReading reading) =>
+        reading.IsMostlyMats
+        && action is Practice { Kind: "watering" or "feeding" or "air-and-spacing" }
+        && Evidences
+            .ThatCount(one.Supports)
+            .SelectMany(WeedsSpokenOf.In)
+            .Any(weed => weed.Read("lives-by").IsAnyOf(s_spores) == Truth.Yes);
 
     private static ImmutableArray<Need> Unless(ActionCase one) =>
         one.Status == ActionStatus.Clear ? [] : [.. one.OpenDoubts.SelectMany(Evidences.OpenIn).Distinct().Order()];

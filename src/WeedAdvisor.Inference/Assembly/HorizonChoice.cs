@@ -13,7 +13,11 @@ internal static class HorizonChoice
     private const string NoStock = "none-present";
 
     /// <summary>The horizon of an action, before anything is asked of what must come before it.</summary>
-    public static Horizon Of(CatalogueAction action, AreaReading area) =>
+    /// <param name="action">The action.</param>
+    /// <param name="area">The area.</param>
+    /// <param name="starvesMats">Whether it takes from films and mats what they live on: then it comes before lifting
+    /// them.</param>
+    public static Horizon Of(CatalogueAction action, AreaReading area, bool starvesMats) =>
         action switch
         {
             Practice { Possible: "habit" } or Practice { When: "standing", Possible: "any-time" } => Horizon.Habit,
@@ -21,12 +25,12 @@ internal static class HorizonChoice
             Practice { Possible: "at-potting" } when area.IsForPots != false => Horizon.AtPotting,
             Practice { Possible: "next-batch" } when area.Stock != NoStock => Horizon.NextBatch,
             Practice { Possible: "when-empty" } when area.Stock != NoStock => Horizon.WhenEmpty,
-            Practice { When: "now" } when Works.OnStanding(action) && HasWeedsAboutToSeed(area) => Horizon.Today,
+            Practice { Possible: "naming" } => area.HasUnnamedWeed ? Horizon.Today : Horizon.ThisWeek,
+            Practice { When: "now" } when Works.OnStanding(action) && area.HasWeedAboutToSeed => Horizon.Today,
+            Practice { When: "season", Possible: "any-time" } when starvesMats => area.HasWeedAboutToSeed
+                ? Horizon.Today
+                : Horizon.ThisWeek,
             Practice { When: "now" } or Treatment => Horizon.ThisWeek,
             _ => Horizon.ThisSeason,
         };
-
-    // Spores and splash cups count as seed: every watering carries them on.
-    private static bool HasWeedsAboutToSeed(AreaReading area) =>
-        (area.Area.Weeds ?? []).Any(seen => seen.IsAboutToSeed);
 }

@@ -26,7 +26,14 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     );
 
     /// <summary>The next question; null when no answer could change the advice.</summary>
-    public NextQuestion? Next(IReadOnlyCollection<ActionCase> cases, IEnumerable<Conclusion> conclusions)
+    /// <param name="cases">What was concluded about each action.</param>
+    /// <param name="conclusions">Everything that was concluded.</param>
+    /// <param name="answered">A question that is answered as far as the grower can; null for none.</param>
+    public NextQuestion? Next(
+        IReadOnlyCollection<ActionCase> cases,
+        IEnumerable<Conclusion> conclusions,
+        string? answered
+    )
     {
         HashSet<string> barred = [.. cases.Where(one => one.IsBarred).Select(one => one.Action)];
         var score = new Dictionary<string, double>(StringComparer.Ordinal);
@@ -36,7 +43,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         {
             if (conclusion.IsCertain || (conclusion.Action is { } action && barred.Contains(action.Id)))
                 continue;
-            foreach (Need need in conclusion.Needs.Where(need => need.Kind == NeedKind.Question))
+            foreach (Need need in conclusion.Needs.Where(need => need.Kind == NeedKind.Question && need.Id != answered))
             {
                 settles[need.Id] = settles.GetValueOrDefault(need.Id) + 1;
                 double share = WeightOf(conclusion) / conclusion.Needs.Length;

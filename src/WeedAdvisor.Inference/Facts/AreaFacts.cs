@@ -49,7 +49,7 @@ internal static class AreaFacts
                 all
             ));
         EmergenceZone zone = EmergenceZone.Of(site, knowledge);
-        return seen.Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, zone));
+        return WeedFacts.Of(knowledge, seen, date, zone);
     }
 
     private static IEnumerable<Fact> Crops(KnowledgeBase knowledge, Dictionary<string, Reading> site) =>

@@ -30,7 +30,7 @@ internal static class SiteReadings
         readings["country"] = region is null ? CountryUntold(readings) : Reading.Of(region.Country);
         readings["untold-use"] = UntoldUse.Of(knowledge, looked, readings);
         readings["weeds-seen"] = area.Weeds is { } seen
-            ? Reading.Of(seen.Length)
+            ? Reading.Of(seen.DistinctBy(weed => weed.Weed, StringComparer.Ordinal).Count())
             : Reading.NotKnown(Need.Question(QuestionIds.Weeds));
         readings["total-cover-percent"] = TotalCover(area);
         return readings;
@@ -147,7 +147,7 @@ internal static class SiteReadings
             : Reading.NotKnown(Need.Question(QuestionIds.Region));
 
     private static Reading TotalCover(VisitArea area) =>
-        area.Weeds is { } seen && seen.All(weed => weed.CoverPercent is not null)
-            ? Reading.Of(seen.Sum(weed => weed.CoverPercent!.Value))
+        area.Weeds is { } seen && seen.All(weed => weed.CoverOfAreaPercent is not null)
+            ? Reading.Of(seen.Sum(weed => weed.CoverOfAreaPercent!.Value))
             : Reading.NotKnown(Need.Question(QuestionIds.Weeds));
 }

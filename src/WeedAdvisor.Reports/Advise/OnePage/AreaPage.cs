@@ -62,6 +62,7 @@ internal static class AreaPage
             .. WorkSection.Of(style, area, detail),
             .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
+            .. PageTail.NotMet(area),
             .. PageTail.Ask(area),
             .. PageTail.Contradictions(area),
             .. PageTail.Mind(style, area, detail.Mind),
