@@ -147,9 +147,10 @@ public sealed record ClearAction
     public bool Names { get; init; }
 
     /// <summary>
-    /// It takes water, feed or still air from the films and mats that are most of what stands here: before they are lifted.
+    /// Where it takes from the films and mats that are most of what stands here what they live on, before they are lifted:
+    /// 1 water, 2 feed, 3 still air. Null else.
     /// </summary>
-    public bool StarvesMats { get; init; }
+    public int? StarvingStep { get; init; }
 
     /// <summary>It clears weeds that are up, now.</summary>
     public bool Cleans { get; init; }

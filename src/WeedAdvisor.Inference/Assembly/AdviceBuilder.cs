@@ -85,7 +85,8 @@ internal sealed class AdviceBuilder
                 cases,
                 conclusions,
                 // Who has told what stands there and can't name it is not asked again: naming it is advised.
-                reading.HasUnnamedWeed && area.Weeds!.Value.All(seen => seen is { Stage: not null, CoverPercent: not null })
+                reading.HasUnnamedWeed
+                && area.Weeds!.Value.All(seen => seen is { Stage: not null, CoverPercent: not null })
                     ? QuestionIds.Weeds
                     : null
             ),
@@ -118,10 +119,10 @@ internal sealed class AdviceBuilder
             Conditions = day.Conditions,
             ComesAfterCleaning = one.ComesAfterCleaning,
             Cleans = Ranking.Cleans(action),
-            StarvesMats = StarvesMats(one, action, reading),
+            StarvingStep = StarvingStep(one, action, reading),
             Names = reading.HasUnnamedWeed && action is Practice { Possible: "naming" },
             IsHygiene = action is Practice { Kind: "hygiene" },
-            Horizon = HorizonChoice.Of(action, reading, StarvesMats(one, action, reading)),
+            Horizon = HorizonChoice.Of(action, reading, StarvingStep(one, action, reading) is not null),
             OneOf = Works.JobOf(action),
             LacksTool = reading.Lacks(action.NeedsEquipment),
             WorksOn = Works.On(action),
@@ -165,16 +166,27 @@ internal sealed class AdviceBuilder
         Effect effect = ExpectedEffect.Of(action, reading.Area.Weeds, _knowledge, escapes);
         return new WaitingAction(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)])
         {
-            Horizon = HorizonChoice.Of(action, reading, StarvesMats(one, action, reading)),
+            Horizon = HorizonChoice.Of(action, reading, StarvingStep(one, action, reading) is not null),
             Promise = one.MostCertainty * (effect.Reduction ?? 0),
             For = Strongest(one.Supports),
         };
     }
 
-    private static bool StarvesMats(ActionCase one, CatalogueAction action, AreaReading reading) =>
-        reading.IsMostlyMats
-        && action is Practice { Kind: "watering" or "feeding" or "air-and-spacing" }
-        && Evidences
+    // Water first, then feed, then air (osu-lw-control): only then is the mat lifted.
+    private static int? StarvingStep(ActionCase one, CatalogueAction action, AreaReading reading)
+    {
+        int? step = action switch
+        {
+            Practice { Kind: "watering" } => 1,
+            Practice { Kind: "feeding" } => 2,
+            Practice { Kind: "air-and-spacing" } => 3,
+            _ => null,
+        };
+        return step is not null && reading.IsMostlyMats && SpeaksOfMats(one) ? step : null;
+    }
+
+    private static bool SpeaksOfMats(ActionCase one) =>
+        Evidences
             .ThatCount(one.Supports)
             .SelectMany(WeedsSpokenOf.In)
             .Any(weed => weed.Read("lives-by").IsAnyOf(s_spores) == Truth.Yes);

@@ -25,12 +25,14 @@ internal static class WeedFacts
                 .Where(counted => counted.Value > 1)
                 .Select(counted => counted.Key),
         ];
-        return seen.Select((one, at) =>
-        {
-            Weed weed = knowledge.Weeds[one.Weed];
-            string key = several.Contains(one.Weed) ? $"{one.Weed}/{at}" : one.Weed;
-            return new WeedFact(key, weed.Name, weed.IsUnnamed ? Unnamed(weed, one) : Named(weed, one, date, zone));
-        });
+        return seen.Select(
+            (one, at) =>
+            {
+                Weed weed = knowledge.Weeds[one.Weed];
+                string key = several.Contains(one.Weed) ? $"{one.Weed}/{at}" : one.Weed;
+                return new WeedFact(key, weed.Name, weed.IsUnnamed ? Unnamed(weed, one) : Named(weed, one, date, zone));
+            }
+        );
     }
 
     private static Dictionary<string, Reading> Named(Weed weed, WeedSeen seen, DateOnly date, EmergenceZone zone) =>

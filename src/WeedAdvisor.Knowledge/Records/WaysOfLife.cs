@@ -21,7 +21,8 @@ public static class WaysOfLife
     /// <summary>Where its words come from, as readers name them.</summary>
     public const string Notation = "words:seed|below|spores";
 
-    // What runs below and bears fewer seeds than this, none of which flies, comes from its runners (common practice).
+    // What runs below and bears fewer seeds than this, none of which flies, or may bear none at all, comes from its runners
+    // (common practice).
     private const decimal SeedsThatCount = 1000;
 
     private static readonly WordSet s_runners = WordSet.Of(["rhizomes", "creeping-roots", "stolons"]);
@@ -35,7 +36,7 @@ public static class WaysOfLife
     {
         if (weed.IsUnnamed)
             return weed.LivesBy;
-        bool isOfSpores = weed.LifeCycle is "spore-borne" or "film";
+        bool isOfSpores = weed.LifeCycle is "spore-borne" or "film" || weed.Kind is "bryophyte" or "alga" or "fern";
         return WordSet.Of([
             .. isOfSpores ? (string[])[Spores] : [],
             .. weed.Underground ? (string[])[Below] : [],
@@ -54,7 +55,7 @@ public static class WaysOfLife
             !weed.Underground
             || weed.LifeCycle != "perennial"
             || !weed.SpreadsBy.Overlaps(s_runners)
-            || weed.SpreadsBy.Overlaps(s_flyingSeed)
+            || (weed.SpreadsBy.Overlaps(s_flyingSeed) && weed.SeedsPerPlant?.Low is not 0m)
             || weed.SeedsPerPlant?.Low >= SeedsThatCount
         );
 }

@@ -32,7 +32,12 @@ internal static class RecordFields
             .Add("thrives on", weed.FavouredBy.Select(word => names.Word("favour", word)))
             .Add("found in", weed.Places)
             .Add("needs light to germinate", weed.IsUnnamed ? null : weed.NeedsLight)
-            .Add("comes back from below", weed.IsUnnamed ? null : weed.Underground ? "yes" : "no")
+            .Add(
+                "comes back from below",
+                weed.IsUnnamed ? null
+                    : weed.Underground ? "yes"
+                    : "no"
+            )
             .Add("lives by", WaysOfLife.Of(weed))
             .Add("marks", weed.Features.Select(word => names.Word("weed-feature", word)))
             .Add("rated as", weed.RatedAs)

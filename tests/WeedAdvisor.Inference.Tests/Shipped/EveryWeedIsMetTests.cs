@@ -3,7 +3,6 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
@@ -70,7 +69,8 @@ public class EveryWeedIsMetTests
         && s_knowledge.ActionOf(action) switch
         {
             Practice practice => practice.Effects.Any(effect =>
-                effect.ReductionPercent.High > 0 && (effect.On == weed.Id || effect.On == weed.Kind || effect.On == "all")
+                effect.ReductionPercent.High > 0
+                && (effect.On == weed.Id || effect.On == weed.Kind || effect.On == "all")
             ),
             Treatment treatment => treatment.Ratings.Any(rating =>
                 rating.On == weed.Id || rating.On == weed.Kind || weed.RatedAs.Contains(rating.On)
@@ -80,7 +80,8 @@ public class EveryWeedIsMetTests
 
     private static bool Names(Reason reason, Weed weed) =>
         reason.Matched.Any(matched =>
-            (matched.Pattern == "weed" && matched.Fact == weed.Name) || matched.Behind.Any(behind => Names(behind, weed))
+            (matched.Pattern == "weed" && matched.Fact == weed.Name)
+            || matched.Behind.Any(behind => Names(behind, weed))
         );
 
     private static IEnumerable<AreaAdvice> Worked() =>

@@ -23,8 +23,8 @@ public class UnnamedWeedLawTests
 
     private static readonly Gen<(VisitArea Area, WeedSeen Unnamed)> s_drawn = Gen.Select(
         new RandomVisits(s_knowledge).Area,
-        Gen.OneOfConst([.. s_kinds]),
-        Gen.OneOfConst("seedling", "young", "mature", "flowering", "seeding", "expected"),
+        Gen.OneOf([.. s_kinds.Select(kind => Gen.Const(kind))]),
+        Gen.OneOf<string>("seedling", "young", "mature", "flowering", "seeding", "expected"),
         Gen.Int[1, 100],
         (area, kind, stage, cover) => (area, new WeedSeen(kind, stage, cover))
     );
@@ -71,7 +71,7 @@ public class UnnamedWeedLawTests
 
     [Fact]
     public void No_chemical_is_clear_that_would_not_be_without_it() =>
-        Everywhere((with, without, _) => Assert.Subset([.. Chemicals(without)], new HashSet<string>(Chemicals(with))));
+        Everywhere((with, without, _) => Assert.Empty(Chemicals(with).Except(Chemicals(without))));
 
     [Fact]
     public void Where_nothing_has_a_name_no_chemical_is_clear() =>
@@ -93,15 +93,16 @@ public class UnnamedWeedLawTests
                 .Select(weed => weed.Id),
         ];
         int stood = 0;
-        foreach (AreaAdvice advice in s_knowledge.WorkedVisits.SelectMany(one => ShippedRules.Advisor.Advise(one.Visit).Areas))
+        foreach (
+            AreaAdvice advice in s_knowledge.WorkedVisits.SelectMany(one =>
+                ShippedRules.Advisor.Advise(one.Visit).Areas
+            )
+        )
         {
             if (advice.Clear.All(one => one.Action != Naming))
                 continue;
             stood++;
-            Assert.Contains(
-                advice.Area.Weeds!.Value,
-                seen => s_kinds.Contains(seen.Weed) || alike.Contains(seen.Weed)
-            );
+            Assert.Contains(advice.Area.Weeds!.Value, seen => s_kinds.Contains(seen.Weed) || alike.Contains(seen.Weed));
         }
 
         Assert.True(stood > 0);
@@ -119,7 +120,9 @@ public class UnnamedWeedLawTests
             {
                 ImmutableArray<WeedSeen> others =
                 [
-                    .. (drawn.Area.Weeds ?? []).Where(seen => seen.Weed != drawn.Unnamed.Weed && !s_kinds.Contains(seen.Weed)),
+                    .. (drawn.Area.Weeds ?? []).Where(seen =>
+                        seen.Weed != drawn.Unnamed.Weed && !s_kinds.Contains(seen.Weed)
+                    ),
                 ];
                 holds(
                     Advise(drawn.Area with { Weeds = others.Add(drawn.Unnamed) }),

@@ -22,6 +22,7 @@ public class WaysOfLifeTests
     [InlineData("nutsedge-purple", "below")]
     [InlineData("field-horsetail", "below")]
     [InlineData("bindweed-field", "below")]
+    [InlineData("mugwort", "below")]
     [InlineData("quackgrass", "below")]
     [InlineData("bermudagrass", "below")]
     [InlineData("liverwort", "spores")]
@@ -48,6 +49,7 @@ public class WaysOfLifeTests
     [InlineData("nutsedge-yellow", "flowering")]
     [InlineData("nutsedge-purple", "mature")]
     [InlineData("bindweed-field", "flowering")]
+    [InlineData("mugwort", "flowering")]
     [InlineData("quackgrass", "seeding")]
     [InlineData("field-horsetail", "mature")]
     [InlineData("liverwort", "mature")]
@@ -89,12 +91,22 @@ public class WaysOfLifeTests
     [InlineData("moss-cord", "mature")]
     public void A_mat_loses_water_feed_and_still_air_before_it_is_lifted_and_covered(string weed, string stage)
     {
-        AreaAdvice advice = Advise(Worked("green-things-nobody-can-name", "moss") with { Weeds = [new WeedSeen(weed, stage, 20)] });
+        AreaAdvice advice = Advise(
+            Worked("green-things-nobody-can-name", "moss") with
+            {
+                Weeds = [new WeedSeen(weed, stage, 20)],
+            }
+        );
         string[] order = [.. advice.Clear.Select(one => one.Action)];
         Assert.Equal(
             ["dry-the-surface", "feed-less-nitrogen", "open-up-air", "scrape-off-liverwort", "rice-hull-mulch"],
             order.Where(one =>
-                one is "dry-the-surface" or "feed-less-nitrogen" or "open-up-air" or "scrape-off-liverwort" or "rice-hull-mulch"
+                one
+                    is "dry-the-surface"
+                        or "feed-less-nitrogen"
+                        or "open-up-air"
+                        or "scrape-off-liverwort"
+                        or "rice-hull-mulch"
             )
         );
     }

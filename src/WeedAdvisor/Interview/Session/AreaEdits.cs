@@ -35,7 +35,10 @@ public static class AreaEdits
     {
         ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
         int same = IndexOf(weeds, one => one.Weed == seen.Weed && one.Stage == seen.Stage);
-        int at = same >= 0 ? same : IndexOf(weeds, one => one.Weed == seen.Weed && (one.Stage is null || seen.Stage is null));
+        int at =
+            same >= 0
+                ? same
+                : IndexOf(weeds, one => one.Weed == seen.Weed && (one.Stage is null || seen.Stage is null));
         return area with { Weeds = at < 0 ? weeds.Add(seen) : weeds.SetItem(at, seen) };
     }
 
