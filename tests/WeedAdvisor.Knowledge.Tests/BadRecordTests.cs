@@ -278,14 +278,13 @@ public sealed class BadRecordTests
     [Theory]
     [InlineData("  kind: bryophyte", "  kind: bryophyte\n  scientific: Viridis", "found the key 'scientific'")]
     [InlineData("  kind: bryophyte", "  kind: bryophyte\n  rated-as: []", "found the key 'rated-as'")]
-    [InlineData("[spores]", "[spoors]", "found 'spoors'; expected one of the words: seed, below, spores")]
+    [InlineData("[spores]", "[spoors]", "found 'spoors'; expected one of: below, seed, spores")]
     [InlineData("unnamed: true", "unnamed: perhaps", "found 'perhaps'")]
     public void A_broad_kind_that_claims_more_is_a_problem(string from, string to, string found)
     {
         string text = Broad.Replace(from, to, StringComparison.Ordinal);
-        Assert.Contains(
-            new FixtureKnowledge().With("weeds/broad.yaml", text).Load().Refusals,
-            problem => problem.ToString().Contains(found, StringComparison.Ordinal)
+        Assert.Contains(new FixtureKnowledge().With("weeds/broad.yaml", text).Load().Refusals, problem =>
+            problem.ToString().Contains(found, StringComparison.Ordinal)
         );
     }
 }

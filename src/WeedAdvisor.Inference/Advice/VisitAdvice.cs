@@ -147,8 +147,8 @@ public sealed record ClearAction
     public bool Names { get; init; }
 
     /// <summary>
-    /// Where it takes from the films and mats that are most of what stands here what they live on, before they are lifted:
-    /// 1 water, 2 feed, 3 still air. Null else.
+    /// Where it takes from the films and mats that are most of what stands here what they live on, before they are
+    /// lifted: 1 water, 2 feed, 3 still air. Null else.
     /// </summary>
     public int? StarvingStep { get; init; }
 

@@ -59,6 +59,15 @@ public sealed record AreaReading
     public required bool HasUnnamedWeed { get; init; }
 
     /// <summary>
+    /// The question after the weeds where it is answered as far as it can be: stage and cover are told, and what has no
+    /// name is advised to be named. Null else.
+    /// </summary>
+    public string? AnsweredButForNames =>
+        HasUnnamedWeed && Area.Weeds!.Value.All(seen => seen is { Stage: not null, CoverPercent: not null })
+            ? QuestionIds.Weeds
+            : null;
+
+    /// <summary>
     /// Whether a weed is about to shed seed or spores, or already does. What comes from below only does not press so.
     /// </summary>
     public required bool HasWeedAboutToSeed { get; init; }
@@ -193,10 +202,9 @@ public sealed record AreaReading
             ShipsSoon = site.Word(QuestionIds.Shipping) is { } soon ? soon == Yes : null,
             Region = region,
             EmergenceZone = Areas.EmergenceZone.Of(readings, knowledge).Taken,
-            HasUnnamedWeed = weeds.Any(seen => knowledge.Weeds[seen.Weed].IsUnnamed),
-            HasWeedAboutToSeed = weeds.Any(seen =>
-                seen.IsAboutToSeed && !WaysOfLife.Of(knowledge.Weeds[seen.Weed]).Equals(s_belowOnly)
-            ),
+            HasUnnamedWeed = Known(weeds, knowledge).Any(one => one.Weed.IsUnnamed),
+            HasWeedAboutToSeed = Known(weeds, knowledge)
+                .Any(one => one.Seen.IsAboutToSeed && !WaysOfLife.Of(one.Weed).Equals(s_belowOnly)),
             IsMostlyMats = MostlyMats(weeds, knowledge),
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
@@ -224,14 +232,20 @@ public sealed record AreaReading
         };
     }
 
+    // A weed that this knowledge does not hold tells nothing here.
+    private static IEnumerable<(WeedSeen Seen, Weed Weed)> Known(
+        ImmutableArray<WeedSeen> weeds,
+        KnowledgeBase knowledge
+    ) => weeds.Where(seen => knowledge.Weeds.ContainsKey(seen.Weed)).Select(seen => (seen, knowledge.Weeds[seen.Weed]));
+
     // A cover that was not noted counts as a trace.
     private static bool MostlyMats(ImmutableArray<WeedSeen> weeds, KnowledgeBase knowledge)
     {
-        ILookup<bool, decimal> covers = weeds
-            .Where(seen => seen.IsUp != false)
+        ILookup<bool, decimal> covers = Known(weeds, knowledge)
+            .Where(one => one.Seen.IsUp != false)
             .ToLookup(
-                seen => WaysOfLife.Of(knowledge.Weeds[seen.Weed]).Contains(WaysOfLife.Spores),
-                seen => seen.CoverOfAreaPercent ?? 1
+                one => WaysOfLife.Of(one.Weed).Contains(WaysOfLife.Spores),
+                one => one.Seen.CoverOfAreaPercent ?? 1
             );
         return covers.Contains(true) && covers[true].Sum() >= covers[false].Sum();
     }

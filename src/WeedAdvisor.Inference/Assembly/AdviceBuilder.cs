@@ -81,15 +81,7 @@ internal sealed class AdviceBuilder
             Cautions = CautionsIn(conclusions),
             Conflicts = [.. cases.Where(one => !one.IsBarred).Select(ConflictOf).OfType<Conflict>()],
             Gaps = [.. Gaps.In(looked, clear, _knowledge), .. LeftWeeds.Of(area, cases, clear, _knowledge)],
-            NextQuestion = _questions.Next(
-                cases,
-                conclusions,
-                // Who has told what stands there and can't name it is not asked again: naming it is advised.
-                reading.HasUnnamedWeed
-                && area.Weeds!.Value.All(seen => seen is { Stage: not null, CoverPercent: not null })
-                    ? QuestionIds.Weeds
-                    : null
-            ),
+            NextQuestion = _questions.Next(cases, conclusions, reading.AnsweredButForNames),
             Trail = new Trail(concluded, _reasons),
         };
     }

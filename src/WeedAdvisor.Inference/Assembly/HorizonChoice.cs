@@ -20,6 +20,9 @@ internal static class HorizonChoice
     public static Horizon Of(CatalogueAction action, AreaReading area, bool starvesMats) =>
         action switch
         {
+            Practice { When: "season" or "standing", Possible: "any-time" } when starvesMats => area.HasWeedAboutToSeed
+                ? Horizon.Today
+                : Horizon.ThisWeek,
             Practice { Possible: "habit" } or Practice { When: "standing", Possible: "any-time" } => Horizon.Habit,
             // Where mix and pots lie ready, the next potting is prepared now.
             Practice { Possible: "at-potting" } when area.IsForPots != false => Horizon.AtPotting,
@@ -27,9 +30,6 @@ internal static class HorizonChoice
             Practice { Possible: "when-empty" } when area.Stock != NoStock => Horizon.WhenEmpty,
             Practice { Possible: "naming" } => area.HasUnnamedWeed ? Horizon.Today : Horizon.ThisWeek,
             Practice { When: "now" } when Works.OnStanding(action) && area.HasWeedAboutToSeed => Horizon.Today,
-            Practice { When: "season", Possible: "any-time" } when starvesMats => area.HasWeedAboutToSeed
-                ? Horizon.Today
-                : Horizon.ThisWeek,
             Practice { When: "now" } or Treatment => Horizon.ThisWeek,
             _ => Horizon.ThisSeason,
         };

@@ -9,9 +9,9 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
-/// The weeds that nothing meets for now. A weed is met by an action that is clear, or waits for an answer, and whose record
-/// has a figure for it, or for which a rule speaks on account of it. What is not met is said to be left, with why, so that
-/// no weed is passed over in silence.
+/// The weeds that nothing meets for now. A weed is met by an action that is clear, or waits for an answer, and whose
+/// record has a figure for it, or for which a rule speaks on account of it. What is not met is said to be left, with
+/// why, so that no weed is passed over in silence.
 /// </summary>
 internal static class LeftWeeds
 {
@@ -52,7 +52,8 @@ internal static class LeftWeeds
             .ThenBy(one => one.Action, StringComparer.Ordinal)
             .FirstOrDefault();
         return held is not null
-            ? $"Left for now: {weed.Name}. What would meet it may not be done here yet: {knowledge.ActionOf(held.Action)!.Name}."
+            ? $"Left for now: {weed.Name}. What would meet it may not be done here yet: "
+                + $"{knowledge.ActionOf(held.Action)!.Name}."
             : $"Left for now: {weed.Name}. Nothing that is known against it can be done in a place like this.";
     }
 }

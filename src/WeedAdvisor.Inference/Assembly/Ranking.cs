@@ -74,8 +74,8 @@ internal static class Ranking
         });
     }
 
-    // What a weed is comes before what is done about it; films and mats lose what they live on before they are lifted. What
-    // stands in the area itself goes before its floor and its surroundings, and both before all else.
+    // What a weed is comes before what is done about it; films and mats lose what they live on before they are lifted.
+    // What stands in the area itself goes before its floor and its surroundings, and both before all else.
     private static int StepOf(ClearAction action) =>
         action.Names ? -4
         : action.StarvingStep is { } step ? step - 4

@@ -2,7 +2,8 @@ using WeedAdvisor.Inference.Facts;
 
 namespace WeedAdvisor.Inference.Conclusions;
 
-/// <summary>The weeds on account of which a rule speaks: those it matched one by one, itself or through a finding.</summary>
+/// <summary>The weeds on account of which a rule speaks: those it matched one by one, itself or through a
+/// finding.</summary>
 internal static class WeedsSpokenOf
 {
     /// <summary>The weeds; one may come twice.</summary>

@@ -14,8 +14,8 @@ public static class ExpectedEffect
     private const decimal LeastCoverPercent = 1;
 
     /// <summary>
-    /// The cover-weighted mean of the middles of the published ranges. Of a weed without a figure, or without a name, nothing
-    /// is promised; when none has one, the mean is missing.
+    /// The cover-weighted mean of the middles of the published ranges. Of a weed without a figure, or without a name,
+    /// nothing is promised; when none has one, the mean is missing.
     /// </summary>
     /// <param name="action">The action.</param>
     /// <param name="seen">The weeds seen; each is a weed of the knowledge.</param>

@@ -21,8 +21,8 @@ public static class WaysOfLife
     /// <summary>Where its words come from, as readers name them.</summary>
     public const string Notation = "words:seed|below|spores";
 
-    // What runs below and bears fewer seeds than this, none of which flies, or may bear none at all, comes from its runners
-    // (common practice).
+    // What runs below and bears fewer seeds than this, none of which flies, or may bear none at all, comes from its
+    // runners (common practice).
     private const decimal SeedsThatCount = 1000;
 
     private static readonly WordSet s_runners = WordSet.Of(["rhizomes", "creeping-roots", "stolons"]);

@@ -73,16 +73,16 @@ public abstract record Answer
 /// <summary>A weed seen in an area.</summary>
 /// <param name="Weed">The weed's id.</param>
 /// <param name="Stage">Word of list <c>stage</c>; null when not known.</param>
-/// <param name="CoverPercent">How much of the surface it covers, 0 to 100 percent; of the pots that have it, where their
-/// share is told. Null when not known.</param>
+/// <param name="CoverPercent">How much of the surface it covers, 0 to 100 percent; of the pots that have it, where
+/// their share is told. Null when not known.</param>
 public sealed record WeedSeen(string Weed, string? Stage, decimal? CoverPercent)
 {
     /// <summary>The share of pots or trays that have it, 0 to 100 percent; null when it was not told apart.</summary>
     public decimal? PotsPercent { get; init; }
 
     /// <summary>
-    /// How much of the surface of the whole area it covers, 0 to 100 percent: one pot in five full is a fifth; null when
-    /// not known.
+    /// How much of the surface of the whole area it covers, 0 to 100 percent: one pot in five full is a fifth; null
+    /// when not known.
     /// </summary>
     public decimal? CoverOfAreaPercent => CoverPercent * (PotsPercent ?? 100) / 100;
 

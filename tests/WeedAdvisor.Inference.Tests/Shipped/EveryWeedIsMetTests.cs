@@ -8,8 +8,8 @@ using WeedAdvisor.World;
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
 /// <summary>
-/// No weed is passed over in silence: an action whose record or rule names it, its kind or its way of life meets it, or it
-/// is said to be left, with why. The oracle reads records and printed reasons, not what was concluded.
+/// No weed is passed over in silence: an action whose record or rule names it, its kind or its way of life meets it, or
+/// it is said to be left, with why. The oracle reads records and printed reasons, not what was concluded.
 /// </summary>
 public class EveryWeedIsMetTests
 {

@@ -9,7 +9,8 @@ using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
-/// <summary>A weed that nobody has named promises nothing: naming it comes first, and no chemical is clear for it.</summary>
+/// <summary>A weed that nobody has named promises nothing: naming it comes first, and no chemical is clear for
+/// it.</summary>
 public class UnnamedWeedLawTests
 {
     private const string Naming = "identify-first";

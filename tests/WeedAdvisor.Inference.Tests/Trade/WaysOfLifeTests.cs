@@ -7,16 +7,16 @@ using WeedAdvisor.World;
 namespace WeedAdvisor.Inference.Tests.Trade;
 
 /// <summary>
-/// How weeds live, and what follows: rounds and days of ripe seed press on seed only; what comes from below is taken out
-/// whole; films and mats lose water, feed and still air before they are lifted.
+/// How weeds live, and what follows: rounds and days of ripe seed press on seed only; what comes from below is taken
+/// out whole; films and mats lose water, feed and still air before they are lifted.
 /// </summary>
 public class WaysOfLifeTests
 {
     private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
-    // Nutsedge: tubers, not seed (stoller-wax-1973, holt-orcutt). Horsetail: rhizomes (wsu-horsetail). Bindweed and mugwort:
-    // roots and rhizomes (thurston-conar, klingeman-2004). Liverwort: gemmae and spores (osu-hort-lw). The rest is common
-    // practice.
+    // Nutsedge: tubers, not seed (stoller-wax-1973, holt-orcutt). Horsetail: rhizomes (wsu-horsetail). Bindweed and
+    // mugwort: roots and rhizomes (thurston-conar, klingeman-2004). Liverwort: gemmae and spores (osu-hort-lw). The
+    // rest is common practice.
     [Theory]
     [InlineData("nutsedge-yellow", "below")]
     [InlineData("nutsedge-purple", "below")]

@@ -6,7 +6,8 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Pickers;
 
-/// <summary>A weed being named: looked up by any of its names, with its stage, its cover and the share of pots.</summary>
+/// <summary>A weed being named: looked up by any of its names, with its stage, its cover and the share of
+/// pots.</summary>
 public sealed class WeedPicker
 {
     private const int MostToldApart = 4;

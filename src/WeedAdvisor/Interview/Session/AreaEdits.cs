@@ -28,8 +28,8 @@ public static class AreaEdits
         };
 
     /// <summary>
-    /// The area with a weed seen. It takes the place of what was said of that weed in this stage, or without one; where it
-    /// was said of another stage only, it stands in both.
+    /// The area with a weed seen. It takes the place of what was said of that weed in this stage, or without one; where
+    /// it was said of another stage only, it stands in both.
     /// </summary>
     public static VisitArea WithWeed(this VisitArea area, WeedSeen seen)
     {
@@ -42,7 +42,8 @@ public static class AreaEdits
         return area with { Weeds = at < 0 ? weeds.Add(seen) : weeds.SetItem(at, seen) };
     }
 
-    /// <summary>The area with one entry of its weeds replaced; an entry of the same weed and stage makes way for it.</summary>
+    /// <summary>The area with one entry of its weeds replaced; an entry of the same weed and stage makes way for
+    /// it.</summary>
     public static VisitArea WithWeedInPlaceOf(this VisitArea area, WeedSeen before, WeedSeen seen)
     {
         ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
@@ -60,7 +61,8 @@ public static class AreaEdits
         };
     }
 
-    /// <summary>The area without one entry of its weeds; after the last one, whether there are any is not known.</summary>
+    /// <summary>The area without one entry of its weeds; after the last one, whether there are any is not
+    /// known.</summary>
     public static VisitArea WithoutSeen(this VisitArea area, WeedSeen seen)
     {
         ImmutableArray<WeedSeen> weeds = (area.Weeds ?? []).Remove(seen);
@@ -68,8 +70,8 @@ public static class AreaEdits
     }
 
     /// <summary>
-    /// The area without a weed in any stage. After the last one, whether there are weeds is not known: it is for the grower to say
-    /// that there are none.
+    /// The area without a weed in any stage. After the last one, whether there are weeds is not known: it is for the
+    /// grower to say that there are none.
     /// </summary>
     public static VisitArea WithoutWeed(this VisitArea area, string weed)
     {

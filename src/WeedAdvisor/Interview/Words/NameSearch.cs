@@ -22,9 +22,9 @@ public static class NameSearch
 
     /// <summary>
     /// Weeds by common, other or scientific name, best match first; with nothing typed, all of them by name, the ones
-    /// of the place first, broad kinds for what has no name yet last. Equally good matches go by how common the weed is: those of the place, then those that come
-    /// up in the most climates, in the most places, in the most months. A misspelt name finds what is near when nothing
-    /// else fits.
+    /// of the place first, broad kinds for what has no name yet last. Equally good matches go by how common the weed
+    /// is: those of the place, then those that come up in the most climates, in the most places, in the most months. A
+    /// misspelt name finds what is near when nothing else fits.
     /// </summary>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="text">What was typed.</param>

@@ -5,11 +5,12 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Words;
 
-/// <summary>Reads a weed seen that was typed in one line: <c>liverwort, mature, 20</c>, or with the share of pots that have it:
-/// <c>liverwort, mature, 80, in 20 % of pots</c>.</summary>
+/// <summary>Reads a weed seen that was typed in one line: <c>liverwort, mature, 20</c>, or with the share of pots that
+/// have it: <c>liverwort, mature, 80, in 20 % of pots</c>.</summary>
 public static class TypedWeed
 {
-    /// <summary>Reads the line. Stage, cover and share of pots may be left out, in which case they are not known.</summary>
+    /// <summary>Reads the line. Stage, cover and share of pots may be left out, in which case they are not
+    /// known.</summary>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="text">What was typed.</param>
     /// <param name="place">The kind of place, when known.</param>
