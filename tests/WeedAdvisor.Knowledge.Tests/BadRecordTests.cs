@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Tests.Support;
 
 namespace WeedAdvisor.Knowledge.Tests;
@@ -248,5 +249,42 @@ public sealed class BadRecordTests
         Assert.Contains(outcome.Refusals, problem => problem.ToString().Contains(expected, StringComparison.Ordinal));
         if (problems > 0)
             Assert.Equal(problems, outcome.Refusals.Length);
+    }
+
+    private const string Broad = """
+        - id: green-thing
+          unnamed: true
+          name: green thing
+          kind: bryophyte
+          lives-by: [spores]
+          identify: It is green.
+          control: [Have it named.]
+          from: { all: book }
+
+        """;
+
+    [Fact]
+    public void A_broad_kind_says_only_what_all_of_it_share()
+    {
+        KnowledgeBase knowledge = new FixtureKnowledge().With("weeds/broad.yaml", Broad).Load().Value!;
+        Weed weed = knowledge.Weeds["green-thing"];
+        Assert.True(weed.IsUnnamed);
+        Assert.Equal(["spores"], WaysOfLife.Of(weed));
+        Assert.Empty(weed.Emergence);
+        Assert.Null(weed.WeeksToFirstSeed);
+        Assert.Empty(weed.RatedAs);
+    }
+
+    [Theory]
+    [InlineData("  kind: bryophyte", "  kind: bryophyte\n  scientific: Viridis", "found the key 'scientific'")]
+    [InlineData("  kind: bryophyte", "  kind: bryophyte\n  rated-as: []", "found the key 'rated-as'")]
+    [InlineData("[spores]", "[spoors]", "found 'spoors'; expected one of: below, seed, spores")]
+    [InlineData("unnamed: true", "unnamed: perhaps", "found 'perhaps'")]
+    public void A_broad_kind_that_claims_more_is_a_problem(string from, string to, string found)
+    {
+        string text = Broad.Replace(from, to, StringComparison.Ordinal);
+        Assert.Contains(new FixtureKnowledge().With("weeds/broad.yaml", text).Load().Refusals, problem =>
+            problem.ToString().Contains(found, StringComparison.Ordinal)
+        );
     }
 }

@@ -51,13 +51,18 @@ public sealed class BadVisitTests
     [InlineData("weeds: [{ weed: liverwort, cover-percent: -1 }]", "found -1; expected a number from 0 to 100")]
     [InlineData(
         "weeds: [{ weed: liverwort }, { weed: liverwort }]",
-        "found the weed 'liverwort' a second time; expected each once"
+        "found the weed 'liverwort' a second time without a stage; expected each stage of a weed once"
     )]
+    [InlineData(
+        "weeds: [{ weed: liverwort, stage: mature }, { weed: liverwort, stage: mature, cover-percent: 5 }]",
+        "found the weed 'liverwort' a second time as 'mature'; expected each stage of a weed once"
+    )]
+    [InlineData("weeds: [{ weed: liverwort, pots-percent: 101 }]", "found 101; expected a number from 0 to 100")]
     [InlineData("weeds: liverwort", "found 'liverwort'; expected a list; each item a weed seen")]
     [InlineData("weeds: [liverwort]", "found 'liverwort'; expected a weed seen, as a map of keys")]
     [InlineData(
         "weeds: [{ weed: liverwort, colour: green }]",
-        "found the key 'colour'; expected keys of a weed seen: weed, stage, cover-percent"
+        "found the key 'colour'; expected keys of a weed seen: weed, stage, cover-percent, pots-percent"
     )]
     [InlineData(
         "past: [{ treatment: oxadine-granules, seasons-running: 2.5 }]",

@@ -14,6 +14,7 @@ public sealed partial class OriginTests
     // Where a property is called otherwise than its field, and what no file spells: worked out, or of all records.
     private static readonly Dictionary<string, string> s_spelt = new(StringComparer.Ordinal)
     {
+        [nameof(Weed.IsUnnamed)] = "unnamed",
         ["Parents"] = "is-a",
         ["KgAiHaPerYear"] = "yearly-limit-kg-ai-ha",
         ["IsCalendarYear"] = "per",

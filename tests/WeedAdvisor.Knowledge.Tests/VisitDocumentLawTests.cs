@@ -141,7 +141,7 @@ public sealed class VisitDocumentLawTests
                 .. (list ?? [])
                     .Concat(other ?? [])
                     .Distinct()
-                    .DistinctBy(item => item is WeedSeen seen ? seen.Weed : (object)item!),
+                    .DistinctBy(item => item is WeedSeen seen ? (seen.Weed, seen.Stage) : (object)item!),
             ],
         };
 

@@ -28,9 +28,19 @@ public sealed class VisitTextTests
         Gen.Shuffle(FixtureKnowledge.Good.Weeds.Keys.ToArray(), 0, 2),
         Gen.OneOf<string?>(null, "mature", "seedling"),
         Gen.OneOf(Gen.Const((decimal?)null), s_percent.Select(percent => (decimal?)percent)),
-        Gen.Bool,
-        (weeds, stage, cover, known) =>
-            known ? (ImmutableArray<WeedSeen>?)[.. weeds.Select(weed => new WeedSeen(weed, stage, cover))] : null
+        Gen.Int[0, 5],
+        (weeds, stage, cover, how) =>
+            how == 0
+                ? null
+                : (ImmutableArray<WeedSeen>?)
+                    [
+                        .. weeds.Select(weed => new WeedSeen(weed, stage, cover)
+                        {
+                            PotsPercent = how > 3 ? 20 * how : null,
+                        }),
+                        // One of them in another stage too.
+                        .. how == 1 ? weeds.Take(1).Select(weed => new WeedSeen(weed, "expected", 5)) : [],
+                    ]
     );
 
     private static readonly Gen<bool?> s_flag = Gen.OneOf<bool?>(null, true, false);

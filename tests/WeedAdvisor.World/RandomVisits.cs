@@ -78,15 +78,27 @@ public sealed class RandomVisits(KnowledgeBase knowledge)
             _ => null,
         };
 
-    private ImmutableArray<WeedSeen> Weeds(Draw draw) =>
+    // Some in a part of the pots only; at times one of them in a second stage.
+    private ImmutableArray<WeedSeen> Weeds(Draw draw)
+    {
+        WeedSeen[] seen =
         [
             .. draw.Some([.. knowledge.Weeds.Keys], 4)
                 .Select(weed => new WeedSeen(
                     weed,
-                    draw.Below(6) == 0 ? null : draw.From(knowledge.Vocabulary["stage"].Words).Key,
+                    draw.Below(6) == 0 ? null : Stage(draw),
                     draw.Below(6) == 0 ? null : draw.Below(101)
-                )),
+                )
+                {
+                    PotsPercent = draw.Below(4) == 0 ? draw.Below(101) : null,
+                }),
         ];
+        if (seen is [var first, ..] && draw.Below(4) == 0 && Stage(draw) is var other && other != first.Stage)
+            return [.. seen, new WeedSeen(first.Weed, other, draw.Below(101))];
+        return [.. seen];
+    }
+
+    private string Stage(Draw draw) => draw.From(knowledge.Vocabulary["stage"].Words).Key;
 
     private ImmutableArray<PastApplication> Past(Draw draw) =>
         [.. Enumerable.Range(0, draw.Below(4)).Select(_ => Use(draw))];

@@ -149,6 +149,15 @@ public sealed record ClearAction
     /// <summary>It is the second step: weeds are up, and it wants a clean surface.</summary>
     public bool ComesAfterCleaning { get; init; }
 
+    /// <summary>It finds out which weed it is, and a weed here has no name: it comes before every choice.</summary>
+    public bool Names { get; init; }
+
+    /// <summary>
+    /// Where it takes from the films and mats that are most of what stands here what they live on, before they are
+    /// lifted: 1 water, 2 feed, 3 still air. Null else.
+    /// </summary>
+    public int? StarvingStep { get; init; }
+
     /// <summary>It clears weeds that are up, now.</summary>
     public bool Cleans { get; init; }
 
@@ -319,6 +328,9 @@ public enum GapKind
 
     /// <summary>No clear action has a published effect on this weed.</summary>
     WeedWithoutAnswer,
+
+    /// <summary>Nothing meets this weed for now: it is left.</summary>
+    WeedLeft,
 
     /// <summary>No efficacy table rates this weed.</summary>
     WeedWithoutRating,

@@ -20,6 +20,8 @@ public sealed record AreaReading
     private const string PotTight = "pot-tight",
         WeedsSeedRoundAbout = "weedy-seeding";
 
+    private static readonly WordSet s_belowOnly = WordSet.Of([WaysOfLife.Below]);
+
     /// <summary>The longest interval between two rounds, whole weeks.</summary>
     public const int MostWeeks = 52;
 
@@ -70,6 +72,26 @@ public sealed record AreaReading
     /// </summary>
     public ImmutableArray<WeedSeen>? SeenOrToCome =>
         Area.Weeds is { IsEmpty: true } ? [.. WeedsToCome.Assumed(Area, Coming)] : Area.Weeds;
+
+    /// <summary>Whether a weed was seen that nobody has named.</summary>
+    public required bool HasUnnamedWeed { get; init; }
+
+    /// <summary>
+    /// The question after the weeds where it is answered as far as it can be: stage and cover are told, and what has no
+    /// name is advised to be named. Null else.
+    /// </summary>
+    public string? AnsweredButForNames =>
+        HasUnnamedWeed && Area.Weeds!.Value.All(seen => seen is { Stage: not null, CoverPercent: not null })
+            ? QuestionIds.Weeds
+            : null;
+
+    /// <summary>
+    /// Whether a weed is about to shed seed or spores, or already does. What comes from below only does not press so.
+    /// </summary>
+    public required bool HasWeedAboutToSeed { get; init; }
+
+    /// <summary>Whether films and mats cover at least half of what the weeds that are up cover.</summary>
+    public required bool IsMostlyMats { get; init; }
 
     /// <summary>How moist the surface is.</summary>
     public required string? Moisture { get; init; }
@@ -187,6 +209,7 @@ public sealed record AreaReading
         string? place = site.Word(QuestionIds.Place);
         string? stock = site.Word(QuestionIds.Stock);
         WordSet crops = site.Words(QuestionIds.Crops) ?? WordSet.Empty;
+        ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
         string? mulch = site.Word(QuestionIds.Mulch);
         return new AreaReading
         {
@@ -204,6 +227,10 @@ public sealed record AreaReading
             Region = region,
             EmergenceZone = zone.Taken,
             Coming = WeedsToCome.Of(area, readings, zone, day, knowledge),
+            HasUnnamedWeed = Known(weeds, knowledge).Any(one => one.Weed.IsUnnamed),
+            HasWeedAboutToSeed = Known(weeds, knowledge)
+                .Any(one => one.Seen.IsAboutToSeed && !WaysOfLife.Of(one.Weed).Equals(s_belowOnly)),
+            IsMostlyMats = MostlyMats(weeds, knowledge),
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
             Mulch = mulch == NoMulch ? null : mulch,
@@ -228,5 +255,23 @@ public sealed record AreaReading
             Weather = site.Words(QuestionIds.Weather),
             IsForPots = place is null ? null : PotPlaces.Contain(place, knowledge),
         };
+    }
+
+    // A weed that this knowledge does not hold tells nothing here.
+    private static IEnumerable<(WeedSeen Seen, Weed Weed)> Known(
+        ImmutableArray<WeedSeen> weeds,
+        KnowledgeBase knowledge
+    ) => weeds.Where(seen => knowledge.Weeds.ContainsKey(seen.Weed)).Select(seen => (seen, knowledge.Weeds[seen.Weed]));
+
+    // A cover that was not noted counts as a trace.
+    private static bool MostlyMats(ImmutableArray<WeedSeen> weeds, KnowledgeBase knowledge)
+    {
+        ILookup<bool, decimal> covers = Known(weeds, knowledge)
+            .Where(one => one.Seen.IsUp != false)
+            .ToLookup(
+                one => WaysOfLife.Of(one.Weed).Contains(WaysOfLife.Spores),
+                one => one.Seen.CoverOfAreaPercent ?? 1
+            );
+        return covers.Contains(true) && covers[true].Sum() >= covers[false].Sum();
     }
 }

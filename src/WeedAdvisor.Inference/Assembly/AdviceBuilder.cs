@@ -15,6 +15,7 @@ namespace WeedAdvisor.Inference.Assembly;
 /// <summary>Makes the advice for an area from everything that was concluded about it.</summary>
 internal sealed class AdviceBuilder
 {
+
     private readonly Reasons _reasons;
     private readonly Lifts _lifts;
     private readonly KeepOuts _keepOuts;
@@ -61,7 +62,13 @@ internal sealed class AdviceBuilder
                 .Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless)
                 .Select(one => ClearOf(one, sketches[one.Action], date))
         );
-        (NextQuestion? next, NextQuestion? ofArea) = _questions.Next(looked, cases, sketches, conclusions);
+        (NextQuestion? next, NextQuestion? ofArea) = _questions.Next(
+            looked,
+            cases,
+            sketches,
+            conclusions,
+            reading.AnsweredButForNames
+        );
         return new AreaAdvice
         {
             Area = area,
@@ -83,7 +90,7 @@ internal sealed class AdviceBuilder
             NotAdvised = NotAdvisedOf(cases),
             Cautions = CautionsIn(conclusions),
             Conflicts = [.. cases.Where(one => !one.IsBarred).Select(ConflictOf).OfType<Conflict>()],
-            Gaps = Gaps.In(looked, clear, _knowledge),
+            Gaps = [.. Gaps.In(looked, clear, _knowledge), .. LeftWeeds.Of(area, cases, clear, _knowledge)],
             NextQuestion = next,
             NextOfArea = ofArea,
             Trail = new Trail(concluded, _reasons),

@@ -48,13 +48,28 @@ internal static class Gaps
             gaps.Add(new Gap(GapKind.Nothing, null, "Nothing at all is clear yet."));
         if (!clear.Any(action => knowledge.Treatments.ContainsKey(action.Action)))
             gaps.Add(new Gap(GapKind.NoTreatment, null, "No chemical treatment is clear here."));
-        foreach (WeedSeen seen in (area.Weeds ?? []).OrderBy(weed => weed.Weed, StringComparer.Ordinal))
-            gaps.AddRange(Of(knowledge.Weeds[seen.Weed], clear, knowledge));
+        foreach (
+            string seen in (area.Weeds ?? [])
+                .Select(weed => weed.Weed)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal)
+        )
+            gaps.AddRange(Of(knowledge.Weeds[seen], clear, knowledge));
         return gaps.ToImmutable();
     }
 
     private static IEnumerable<Gap> Of(Weed weed, ImmutableArray<ClearAction> clear, KnowledgeBase knowledge)
     {
+        if (weed.IsUnnamed)
+        {
+            yield return new Gap(
+                GapKind.WeedWithoutAnswer,
+                weed.Id,
+                $"Of {weed.Name} no figure and no rating counts until it has a name: nothing promises to hold it."
+            );
+            yield break;
+        }
+
         if (!clear.Any(action => action.Effect.Parts.Any(part => part.Weed == weed.Id && part.HighPercent > 0)))
         {
             yield return new Gap(

@@ -19,14 +19,22 @@ internal static class HorizonChoice
     private static readonly FrozenSet<string> s_verges = FrozenSet.Create("strip", "bank", "pad");
 
     /// <summary>The horizon of an action, before anything is asked of what must come before it.</summary>
-    public static Horizon Of(CatalogueAction action, AreaReading area) =>
+    /// <param name="action">The action.</param>
+    /// <param name="area">The area.</param>
+    /// <param name="starvesMats">Whether it takes from films and mats what they live on: then it comes before lifting
+    /// them.</param>
+    public static Horizon Of(CatalogueAction action, AreaReading area, bool starvesMats) =>
         action switch
         {
+            Practice { When: "season" or "standing", Possible: "any-time" } when starvesMats => area.HasWeedAboutToSeed
+                ? Horizon.Today
+                : Horizon.ThisWeek,
             Practice { Possible: "habit" } or Practice { When: "standing", Possible: "any-time" } => Horizon.Habit,
             // Where mix and pots lie ready, the next potting is prepared now.
             Practice { Possible: "at-potting" } when area.IsForPots != false => Horizon.AtPotting,
             Practice { Possible: "next-batch" } when area.Stock != NoStock => Horizon.NextBatch,
             Practice { Possible: WhenEmpty } when area.Stock != NoStock => Horizon.WhenEmpty,
+            Practice { Possible: "naming" } => area.HasUnnamedWeed ? Horizon.Today : Horizon.ThisWeek,
             Practice { When: "now" } practice when IsPressing(practice, area) => Horizon.Today,
             Practice { When: "now" } or Treatment => Horizon.ThisWeek,
             _ => Horizon.ThisSeason,
@@ -34,7 +42,7 @@ internal static class HorizonChoice
 
     private static bool IsPressing(Practice practice, AreaReading area) =>
         Works.OnStanding(practice)
-        && HasWeedsAboutToSeed(area)
+        && area.HasWeedAboutToSeed
         && practice.Possible != WhenEmpty
         && !IsRoundAbout(practice, area);
 
@@ -47,8 +55,4 @@ internal static class HorizonChoice
         && Works.OnStanding(practice)
         && practice.Places.Contains(Strip)
         && !(area.Ground is { } ground && s_verges.Contains(ground));
-
-    // Spores and splash cups count as seed: every watering carries them on.
-    private static bool HasWeedsAboutToSeed(AreaReading area) =>
-        (area.Area.Weeds ?? []).Any(seen => seen.IsAboutToSeed);
 }

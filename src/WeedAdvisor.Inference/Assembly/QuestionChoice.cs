@@ -46,14 +46,18 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     /// <param name="cases">Every action of which anything was concluded.</param>
     /// <param name="sketches">Those that are clear or wait, as if they were clear.</param>
     /// <param name="conclusions">Everything that was concluded.</param>
+    /// <param name="answered">A question that is answered as far as the grower can; null for none.</param>
     public (NextQuestion? Next, NextQuestion? OfArea) Next(
         AreaCase looked,
         IReadOnlyCollection<ActionCase> cases,
         IReadOnlyDictionary<string, ClearAction> sketches,
-        IEnumerable<Conclusion> conclusions
+        IEnumerable<Conclusion> conclusions,
+        string? answered
     )
     {
         Dictionary<string, double> waited = Waits(cases, conclusions);
+        if (answered is not null)
+            waited.Remove(answered);
         if (waited.Count == 0)
             return (null, null);
         Dictionary<string, ActionCase> tried = Tried(cases, sketches);

@@ -50,8 +50,8 @@ internal static class AreaFacts
             ));
         EmergenceZone zone = EmergenceZone.Of(site, knowledge);
         ComingWeeds coming = WeedsToCome.Of(area, site, zone, date, knowledge);
-        return seen.Concat(WeedsToCome.Assumed(area, coming))
-            .Select(weed => WeedFacts.Of(knowledge.Weeds[weed.Weed], weed, date, zone))
+        return WeedFacts
+            .Of(knowledge, [.. seen, .. WeedsToCome.Assumed(area, coming)], date, zone)
             .Concat(coming.Needs.IsEmpty ? [] : WeedFacts.ThatMayCome(coming.Needs, knowledge));
     }
 

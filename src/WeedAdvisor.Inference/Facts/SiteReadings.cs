@@ -30,7 +30,7 @@ internal static class SiteReadings
         readings["country"] = region is null ? CountryUntold(readings) : Reading.Of(region.Country);
         readings["untold-use"] = UntoldUse.Of(knowledge, looked, readings);
         readings["weeds-seen"] = area.Weeds is { } seen
-            ? Reading.Of(seen.Length)
+            ? Reading.Of(seen.DistinctBy(weed => weed.Weed, StringComparer.Ordinal).Count())
             : Reading.NotKnown(Need.Question(QuestionIds.Weeds));
         readings["total-cover-percent"] = TotalCover(area);
         return readings;
@@ -148,7 +148,7 @@ internal static class SiteReadings
 
     // What is to come covers nothing yet.
     private static Reading TotalCover(VisitArea area) =>
-        area.Weeds is { } seen && seen.All(weed => weed.IsUp == false || weed.CoverPercent is not null)
-            ? Reading.Of(seen.Sum(weed => weed.IsUp == false ? 0 : weed.CoverPercent!.Value))
+        area.Weeds is { } seen && seen.All(weed => weed.IsUp == false || weed.CoverOfAreaPercent is not null)
+            ? Reading.Of(seen.Sum(weed => weed.IsUp == false ? 0 : weed.CoverOfAreaPercent!.Value))
             : Reading.NotKnown(Need.Question(QuestionIds.Weeds));
 }

@@ -11,29 +11,72 @@ namespace WeedAdvisor.Inference.Facts;
 /// <summary>A weed seen, joined with what its record says.</summary>
 internal static class WeedFacts
 {
-    /// <summary>The fact of one weed.</summary>
-    public static WeedFact Of(Weed weed, WeedSeen seen, DateOnly date, EmergenceZone zone) =>
-        new(
-            weed.Id,
-            weed.Name,
-            new Dictionary<string, Reading>
+    /// <summary>The facts of the weeds seen; one that was seen in several stages gives a fact for each.</summary>
+    public static IEnumerable<WeedFact> Of(
+        KnowledgeBase knowledge,
+        IReadOnlyCollection<WeedSeen> seen,
+        DateOnly date,
+        EmergenceZone zone
+    )
+    {
+        HashSet<string> several =
+        [
+            .. seen.CountBy(one => one.Weed, StringComparer.Ordinal)
+                .Where(counted => counted.Value > 1)
+                .Select(counted => counted.Key),
+        ];
+        return seen.Select(
+            (one, at) =>
             {
-                ["id"] = Reading.Of(weed.Id),
-                ["kind"] = Reading.Of(weed.Kind),
-                ["life-cycle"] = Reading.Of(weed.LifeCycle),
-                ["stage"] = seen.Stage is { } stage ? Reading.Of(stage) : NotSeenClosely(),
-                ["up"] = seen.IsUp is { } up ? Reading.Of(up) : NotSeenClosely(),
-                ["cover-percent"] = seen.CoverPercent is { } cover ? Reading.Of(cover) : NotSeenClosely(),
-                ["emerging-now"] = EmergingNow(weed, date, zone),
-                ["spreads-by"] = Reading.Of(weed.SpreadsBy),
-                ["favoured-by"] = Reading.Of(weed.FavouredBy),
-                ["underground"] = Reading.Of(weed.Underground),
-                ["needs-light"] = Reading.Of(weed.NeedsLight),
-                ["weeks-to-first-seed"] = weed.WeeksToFirstSeed is { } weeks ? Reading.Of(weeks.Low) : Reading.Absent,
-                ["rated-as"] = Reading.Of(WordSet.Of(weed.RatedAs)),
-                ["places"] = Reading.Of(weed.Places),
+                Weed weed = knowledge.Weeds[one.Weed];
+                string key = several.Contains(one.Weed) ? $"{one.Weed}/{at}" : one.Weed;
+                return new WeedFact(key, weed.Name, weed.IsUnnamed ? Unnamed(weed, one) : Named(weed, one, date, zone));
             }
         );
+    }
+
+    private static Dictionary<string, Reading> Named(Weed weed, WeedSeen seen, DateOnly date, EmergenceZone zone) =>
+        new(AsSeen(weed, seen))
+        {
+            ["life-cycle"] = Reading.Of(weed.LifeCycle),
+            ["emerging-now"] = EmergingNow(weed, date, zone),
+            ["spreads-by"] = Reading.Of(weed.SpreadsBy),
+            ["favoured-by"] = Reading.Of(weed.FavouredBy),
+            ["underground"] = Reading.Of(weed.Underground),
+            ["lives-by"] = Reading.Of(WaysOfLife.Of(weed)),
+            ["needs-light"] = Reading.Of(weed.NeedsLight),
+            ["weeks-to-first-seed"] = weed.WeeksToFirstSeed is { } weeks ? Reading.Of(weeks.Low) : Reading.Absent,
+            ["rated-as"] = Reading.Of(WordSet.Of(weed.RatedAs)),
+            ["places"] = Reading.Of(weed.Places),
+        };
+
+    // What its kind alone does not tell waits for its name.
+    private static Dictionary<string, Reading> Unnamed(Weed weed, WeedSeen seen)
+    {
+        Dictionary<string, Reading> readings = AsSeen(weed, seen);
+        foreach (AttributeDefinition attribute in AttributeSchema.Weed)
+            readings.TryAdd(attribute.Name, NotSeenClosely());
+        if (WaysOfLife.Of(weed) is { Count: > 0 } ways)
+        {
+            readings["lives-by"] = Reading.Of(ways);
+            readings["underground"] = Reading.Of(ways.Contains(WaysOfLife.Below));
+        }
+
+        return readings;
+    }
+
+    private static Dictionary<string, Reading> AsSeen(Weed weed, WeedSeen seen) =>
+        new()
+        {
+            ["id"] = Reading.Of(weed.Id),
+            ["kind"] = Reading.Of(weed.Kind),
+            ["unnamed"] = Reading.Of(weed.IsUnnamed),
+            ["stage"] = seen.Stage is { } stage ? Reading.Of(stage) : NotSeenClosely(),
+            ["up"] = seen.IsUp is { } up ? Reading.Of(up) : NotSeenClosely(),
+            ["cover-percent"] = seen.CoverPercent is { } cover ? Reading.Of(cover) : NotSeenClosely(),
+            // Where the share of pots was not told apart, the cover is that of the whole surface.
+            ["pots-percent"] = seen.PotsPercent is { } pots ? Reading.Of(pots) : Reading.Absent,
+        };
 
     /// <summary>
     /// A stand-in for what may be usual here, as long as it is not known what is: one of the common weeds, not up. None

@@ -23,7 +23,8 @@ public sealed class WeedKey(KnowledgeBase knowledge)
         ImmutableArray<WeedFit> fits =
         [
             .. knowledge
-                .Weeds.Values.Select(weed => WeedFit.Of(weed, sighting, Features))
+                .Weeds.Values.Where(weed => !weed.IsUnnamed)
+                .Select(weed => WeedFit.Of(weed, sighting, Features))
                 .OrderByDescending(fit => fit.Score)
                 .ThenByDescending(fit => fit.Matches.Count)
                 .ThenBy(fit => fit.Weed.Id, StringComparer.Ordinal),

@@ -14,8 +14,8 @@ public static class ExpectedEffect
     private const decimal LeastCoverPercent = 1;
 
     /// <summary>
-    /// The cover-weighted mean of the middles of the published ranges. Of a weed without a figure nothing is promised;
-    /// when none has one, the mean is missing.
+    /// The cover-weighted mean of the middles of the published ranges. Of a weed without a figure, or without a name,
+    /// nothing is promised; when none has one, the mean is missing.
     /// </summary>
     /// <param name="action">The action.</param>
     /// <param name="seen">The weeds seen; each is a weed of the knowledge.</param>
@@ -33,12 +33,14 @@ public static class ExpectedEffect
             return new Effect(null, []);
         decimal[] covers = Covers(weeds);
         decimal total = covers.Sum();
+        // A weed that stands in several stages is one weed, with the cover of them all.
         ImmutableArray<EffectPart> parts =
         [
             .. weeds
-                .Select(
-                    (weed, i) =>
-                        PartOf(action, knowledge.Weeds[weed.Weed], (double)(covers[i] / total), knowledge, escapes)
+                .Select((weed, i) => (weed.Weed, Cover: covers[i]))
+                .GroupBy(one => one.Weed, one => one.Cover, StringComparer.Ordinal)
+                .Select(weed =>
+                    PartOf(action, knowledge.Weeds[weed.Key], (double)(weed.Sum() / total), knowledge, escapes)
                 )
                 .OrderBy(part => part.Weed, StringComparer.Ordinal),
         ];
@@ -53,9 +55,9 @@ public static class ExpectedEffect
     // A cover that was not noted is taken to be the mean of those that were.
     private static decimal[] Covers(ImmutableArray<WeedSeen> weeds)
     {
-        decimal[] known = [.. weeds.Select(weed => weed.CoverPercent).OfType<decimal>()];
+        decimal[] known = [.. weeds.Select(weed => weed.CoverOfAreaPercent).OfType<decimal>()];
         decimal usual = known.Length > 0 ? known.Average() : LeastCoverPercent;
-        return [.. weeds.Select(weed => Math.Max(LeastCoverPercent, weed.CoverPercent ?? usual))];
+        return [.. weeds.Select(weed => Math.Max(LeastCoverPercent, weed.CoverOfAreaPercent ?? usual))];
     }
 
     private static EffectPart PartOf(
@@ -68,6 +70,7 @@ public static class ExpectedEffect
     {
         (IReadOnlyList<Span> ranges, IEnumerable<string> sources) = action switch
         {
+            _ when weed.IsUnnamed => ([], []),
             Practice practice => Published(practice, weed),
             Treatment treatment => Rated(treatment, weed, knowledge, escapes),
             _ => ([], []),

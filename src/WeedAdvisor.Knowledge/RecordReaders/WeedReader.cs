@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Schema;
 using WeedAdvisor.Knowledge.Yaml;
@@ -8,8 +9,33 @@ namespace WeedAdvisor.Knowledge.RecordReaders;
 /// <summary>Reads weeds.</summary>
 internal static class WeedReader
 {
-    /// <summary>A weed.</summary>
-    public static Weed Read(MappingReader map) =>
+    /// <summary>A weed, or a broad kind for weeds that nobody has named.</summary>
+    public static Weed Read(MappingReader map) => map.OptionalFlag("unnamed") ? Unnamed(map) : Named(map);
+
+    private static Weed Unnamed(MappingReader map) =>
+        new()
+        {
+            Id = map.Id(),
+            IsUnnamed = true,
+            Name = map.Text("name"),
+            AlsoCalled = map.Texts("also-called"),
+            Scientific = "",
+            Kind = map.Word("kind", "list:weed-kind"),
+            LivesBy = map.OptionalWordSet("lives-by", WaysOfLife.Notation),
+            LifeCycle = "",
+            Emergence = ImmutableSortedDictionary<string, ImmutableArray<int>>.Empty,
+            SpreadsBy = WordSet.Empty,
+            FavouredBy = WordSet.Empty,
+            Places = WordSet.Empty,
+            NeedsLight = "",
+            Underground = false,
+            Identify = map.Text("identify"),
+            Control = map.Texts("control"),
+            Where = map.Where,
+            From = map.FinishWithOrigins(ValueFields.Weed),
+        };
+
+    private static Weed Named(MappingReader map) =>
         new()
         {
             Id = map.Id(),

@@ -3,7 +3,10 @@ using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Knowledge.Records;
 
-/// <summary>A weed of nurseries and greenhouses.</summary>
+/// <summary>
+/// A weed of nurseries and greenhouses, or a broad kind under which one is told that nobody has named. Of a broad kind
+/// little is known: what its record does not say is empty.
+/// </summary>
 public sealed record Weed : Record
 {
     /// <summary>Common name.</summary>
@@ -12,13 +15,20 @@ public sealed record Weed : Record
     /// <summary>Other common names.</summary>
     public ImmutableArray<string> AlsoCalled { get; init; } = [];
 
-    /// <summary>Scientific name.</summary>
+    /// <summary>Whether it stands for a weed that nobody has named: only its broad kind is known.</summary>
+    public bool IsUnnamed { get; init; }
+
+    /// <summary>Of a broad kind, how all of it live, words of <see cref="WaysOfLife"/>; empty when they
+    /// differ. <see cref="WaysOfLife.Of"/> says it of every weed.</summary>
+    public WordSet LivesBy { get; init; } = WordSet.Empty;
+
+    /// <summary>Scientific name; empty of a broad kind.</summary>
     public required string Scientific { get; init; }
 
     /// <summary>Word of list <c>weed-kind</c>.</summary>
     public required string Kind { get; init; }
 
-    /// <summary>Word of list <c>life-cycle</c>.</summary>
+    /// <summary>Word of list <c>life-cycle</c>; empty of a broad kind.</summary>
     public required string LifeCycle { get; init; }
 
     /// <summary>Months (1 = January) in which it comes up in numbers, by emergence zone.</summary>
@@ -56,7 +66,7 @@ public sealed record Weed : Record
     /// <summary>Emergence zones in which it is common in nurseries.</summary>
     public WordSet CommonIn { get; init; } = WordSet.Empty;
 
-    /// <summary><c>yes</c>, <c>partly</c> or <c>no</c>: whether its seed needs light.</summary>
+    /// <summary><c>yes</c>, <c>partly</c> or <c>no</c>: whether its seed needs light; empty of a broad kind.</summary>
     public required string NeedsLight { get; init; }
 
     /// <summary>Whether it comes back from tubers, rhizomes, creeping roots or a taproot.</summary>

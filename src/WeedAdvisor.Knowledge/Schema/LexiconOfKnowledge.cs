@@ -41,7 +41,8 @@ internal static class LexiconOfKnowledge
     private static IEnumerable<string> Called(ActiveIngredient active) =>
         [active.Name, active.Id, .. active.AlsoCalled];
 
-    private static IEnumerable<string> Called(Weed weed) => [weed.Name, .. weed.AlsoCalled, weed.Scientific];
+    private static IEnumerable<string> Called(Weed weed) =>
+        weed.IsUnnamed ? [weed.Name, .. weed.AlsoCalled] : [weed.Name, .. weed.AlsoCalled, weed.Scientific];
 
     // An advice is drawn up without the list of sources: their keys are then held against nothing.
     private static IEnumerable<string>? SourcesOf(KnowledgeBase knowledge) =>

@@ -42,13 +42,14 @@ public sealed record ValueFields(
                 "common-in",
                 "needs-light",
                 "underground",
+                "lives-by",
                 "features",
                 "look-alikes",
                 "identify",
                 "control",
             ],
             [],
-            ["id", "name", "also-called", "scientific", "rated-as"]
+            ["id", "name", "unnamed", "also-called", "scientific", "rated-as"]
         );
 
     /// <summary>Of a crop.</summary>

@@ -73,11 +73,21 @@ public abstract record Answer
 /// <summary>A weed seen in an area.</summary>
 /// <param name="Weed">The weed's id.</param>
 /// <param name="Stage">Word of list <c>stage</c>; null when not known.</param>
-/// <param name="CoverPercent">How much of the surface it covers, 0 to 100 percent; null when not known.</param>
+/// <param name="CoverPercent">How much of the surface it covers, 0 to 100 percent; of the pots that have it, where
+/// their share is told. Null when not known.</param>
 public sealed record WeedSeen(string Weed, string? Stage, decimal? CoverPercent)
 {
     /// <summary>The stage of a weed that is not up, but to come.</summary>
     public const string ToCome = "expected";
+
+    /// <summary>The share of pots or trays that have it, 0 to 100 percent; null when it was not told apart.</summary>
+    public decimal? PotsPercent { get; init; }
+
+    /// <summary>
+    /// How much of the surface of the whole area it covers, 0 to 100 percent: one pot in five full is a fifth; null
+    /// when not known.
+    /// </summary>
+    public decimal? CoverOfAreaPercent => CoverPercent * (PotsPercent ?? 100) / 100;
 
     /// <summary>Whether it stands there; null when its stage was not noted.</summary>
     public bool? IsUp => Stage is null ? null : Stage != ToCome;

@@ -72,7 +72,7 @@ internal sealed partial class VisitPatch
         _text.Rearrange(list, wanted);
     }
 
-    private static bool IsSameWeed(WeedSeen one, WeedSeen other) => one.Weed == other.Weed;
+    private static bool IsSameWeed(WeedSeen one, WeedSeen other) => one.Weed == other.Weed && one.Stage == other.Stage;
 
     private static bool IsSameProduct(PastApplication one, PastApplication other) =>
         one.Treatment == other.Treatment

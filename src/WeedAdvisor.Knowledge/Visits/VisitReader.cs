@@ -56,7 +56,7 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
                 map.Each("past", "an earlier application", past => PastReader.Read(past, visitDate))
             )
         );
-        ReportRepeats(map.Optional("weeds"), "weed", "the weed", map.Context);
+        ReportWeedsTwice(map.Optional("weeds"), map.Context);
         ReportUseToldAndDenied(map, area, visitDate);
         map.Finish();
         return area;
@@ -98,7 +98,10 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
             map.Word("weed", "weeds"),
             IsNotKnown(map, "stage") ? null : map.OptionalWord("stage", "list:stage"),
             IsNotKnown(map, "cover-percent") ? null : map.OptionalNumber("cover-percent", 0, 100)
-        );
+        )
+        {
+            PotsPercent = IsNotKnown(map, "pots-percent") ? null : map.OptionalNumber("pots-percent", 0, 100),
+        };
         map.Finish();
         return seen;
     }
@@ -109,6 +112,22 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
     /// <summary>Whether the key says that its value is not known. Declares it.</summary>
     internal static bool IsNotKnown(MappingReader map, string key) =>
         map.Optional(key) is ScalarNode { Text: NotKnown };
+
+    // One weed may stand there as seedlings and in flower; in one stage it is told once.
+    private static void ReportWeedsTwice(Node? list, ReadContext context)
+    {
+        var seen = new HashSet<(string Weed, string? Stage)>();
+        foreach (MappingNode item in (list as SequenceNode)?.Items.OfType<MappingNode>() ?? [])
+        {
+            string? stage = item.Find("stage") is ScalarNode { Text: not NotKnown } told ? told.Text : null;
+            if (item.Find("weed") is ScalarNode id && !seen.Add((id.Text, stage)))
+                context.Report(
+                    id,
+                    $"the weed '{id.Text}' a second time {(stage is null ? "without a stage" : $"as '{stage}'")}",
+                    "each stage of a weed once"
+                );
+        }
+    }
 
     private static void ReportRepeats(Node? list, string key, string what, ReadContext context)
     {

@@ -98,7 +98,12 @@ public static class VisitText
 
     /// <summary>A weed seen on one line.</summary>
     internal static string Seen(WeedSeen seen) =>
-        Map(("weed", seen.Weed), ("stage", seen.Stage), ("cover-percent", NumberOrNull(seen.CoverPercent)));
+        Map(
+            ("weed", seen.Weed),
+            ("stage", seen.Stage),
+            ("cover-percent", NumberOrNull(seen.CoverPercent)),
+            ("pots-percent", NumberOrNull(seen.PotsPercent))
+        );
 
     /// <summary>An earlier application on one line.</summary>
     internal static string Past(PastApplication past) =>

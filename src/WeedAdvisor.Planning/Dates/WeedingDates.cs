@@ -7,8 +7,8 @@ namespace WeedAdvisor.Planning.Dates;
 /// <summary>
 /// Dates of a weeding: before the first of the weeds that are up drops seed. A seedling is taken to have just come up;
 /// a young weed to have used half its time; a grown one is due at once. These are the cautious ends of what is seen.
-/// What has no seed has no such day: algae, and horsetail and nutsedges, which come from below. Mosses, liverworts and
-/// ferns press only once their cups or spores are there to be seen.
+/// What does not live by seed has no such day: algae, what comes from below, and what nobody has named. Mosses,
+/// liverworts and ferns press only once their cups or spores are there to be seen.
 /// </summary>
 internal static class WeedingDates
 {
@@ -43,8 +43,7 @@ internal static class WeedingDates
     private static DateOnly? DueDay(WeedSeen seen, Weed weed, DateOnly visit) =>
         seen.Stage switch
         {
-            _ when weed.Kind is "alga" or "horsetail" => null,
-            _ when weed.Kind == "sedge" && weed.SpreadsBy.Contains("tubers") => null,
+            _ when !WaysOfLife.IsBySeed(weed) && !IsOfSpores(weed) => null,
             "flowering" or "seeding" => visit,
             _ when IsOfSpores(weed) => null,
             "mature" => visit,

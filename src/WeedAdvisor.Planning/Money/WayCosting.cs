@@ -56,7 +56,7 @@ internal static class WayCosting
                 .. money.Weeds.Select(weed => new SetupWeed(
                     money.Knowledge.Weeds[weed.Weed],
                     weed.Stage,
-                    weed.CoverPercent,
+                    weed.CoverOfAreaPercent,
                     WayControl.Of(money, plan, weed, variation)
                 )),
             ],

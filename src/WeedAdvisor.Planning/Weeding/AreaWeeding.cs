@@ -118,8 +118,8 @@ public sealed record AreaWeeding(
         [
             .. (area.Weeds ?? [])
                 .GroupBy(weed => weed.Weed, StringComparer.Ordinal)
-                .Select(group => group.OrderByDescending(weed => weed.CoverPercent ?? 0).First())
-                .Select(weed => new SetupWeed(knowledge.Weeds[weed.Weed], weed.Stage, weed.CoverPercent, [])),
+                .Select(group => group.OrderByDescending(weed => weed.CoverOfAreaPercent ?? 0).First())
+                .Select(weed => new SetupWeed(knowledge.Weeds[weed.Weed], weed.Stage, weed.CoverOfAreaPercent, [])),
         ];
         return wishes.Weeds.IsDefaultOrEmpty
             ? [.. seen]

@@ -84,6 +84,8 @@ public sealed record WeedTraits
 
     internal static Outcome<WeedTraits, string> Of(Weed weed, WeedSite site, WeedingNumbers numbers, decimal? firstSeed)
     {
+        if (weed.IsUnnamed)
+            return Refused($"When {weed.Name} comes up and seeds nobody can say before it has a name. Name it first.");
         if (weed.Kind is "alga")
             return Refused($"{weed.Name} is a film that cannot be pulled. Leave it out of the weeding figures.");
         if (firstSeed is not { } weeks)

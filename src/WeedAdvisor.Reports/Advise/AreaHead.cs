@@ -32,6 +32,8 @@ internal static class AreaHead
     {
         string stage = seen.Stage is { } word ? names.Word("stage", word) : "stage not known";
         string cover = seen.CoverPercent is { } percent ? $"{Figures.Plain(percent)} % cover" : "cover not known";
+        if (seen.PotsPercent is { } pots)
+            cover += $" of {Figures.Plain(pots)} % of the pots";
         return $"{names.Weed(seen.Weed)} ({stage}, {cover})";
     }
 }

@@ -16,10 +16,10 @@ internal static class RecordFields
     {
         var names = new Names(knowledge);
         Fields fields = new Fields()
-            .Add("scientific name", weed.Scientific)
+            .Add("scientific name", weed.IsUnnamed ? null : weed.Scientific)
             .Add("also called", weed.AlsoCalled)
             .Add("kind", names.Word("weed-kind", weed.Kind))
-            .Add("life cycle", names.Word("life-cycle", weed.LifeCycle))
+            .Add("life cycle", weed.IsUnnamed ? null : names.Word("life-cycle", weed.LifeCycle))
             .Add("how to know it", weed.Identify)
             .AddEach("taken for", weed.LookAlikes.Select(other => $"{names.Weed(other.Weed)}: {other.Tell}"))
             .AddEach("comes up in", weed.Emergence.Select(zone => $"{zone.Key}: months {Months(zone.Value)}"))
@@ -33,8 +33,14 @@ internal static class RecordFields
             .Add("found in", weed.Places)
             .Add("in nearly every nursery of", weed.CommonestIn)
             .Add("common in nurseries of", weed.CommonIn)
-            .Add("needs light to germinate", weed.NeedsLight)
-            .Add("comes back from below", weed.Underground ? "yes" : "no")
+            .Add("needs light to germinate", weed.IsUnnamed ? null : weed.NeedsLight)
+            .Add(
+                "comes back from below",
+                weed.IsUnnamed ? null
+                    : weed.Underground ? "yes"
+                    : "no"
+            )
+            .Add("lives by", WaysOfLife.Of(weed))
             .Add("marks", weed.Features.Select(word => names.Word("weed-feature", word)))
             .Add("rated as", weed.RatedAs)
             .AddEach("for control", weed.Control);

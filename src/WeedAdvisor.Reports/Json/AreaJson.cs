@@ -109,6 +109,7 @@ internal static class AreaJson
             GapKind.Contradiction => "contradiction",
             GapKind.WeedWithoutAnswer => "weed-without-answer",
             GapKind.WeedWithoutRating => "weed-without-rating",
+            GapKind.WeedLeft => "weed-left",
             GapKind.NoTreatment => "no-treatment",
             _ => "nothing-clear",
         };

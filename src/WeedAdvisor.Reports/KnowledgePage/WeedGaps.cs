@@ -17,7 +17,8 @@ internal static class WeedGaps
             "None.",
             ["weed", "ratings from seed", "ratings when up", "ratings of its kind when up", "practices with a figure"],
             knowledge
-                .Weeds.Values.Select(weed => Of(weed, knowledge))
+                .Weeds.Values.Where(weed => !weed.IsUnnamed)
+                .Select(weed => Of(weed, knowledge))
                 .Where(IsPoor)
                 .Select(known =>
                     new[]

@@ -59,7 +59,7 @@ internal sealed class AskWhich(KnowledgeBase knowledge, Lines lines)
     }
 
     private string Line(NameHit hit) =>
-        knowledge.Weeds.TryGetValue(hit.Id, out var weed) && hit.Id == weed.Id
+        knowledge.Weeds.TryGetValue(hit.Id, out var weed) && hit.Id == weed.Id && !weed.IsUnnamed
             ? $"{weed.Name} ({weed.Scientific})"
             : hit.Name;
 

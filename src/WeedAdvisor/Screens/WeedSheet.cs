@@ -12,6 +12,7 @@ internal sealed class WeedSheet : PickerSheet
     private readonly Action<Sheet> _open;
     private readonly ListingView _stages;
     private readonly TypeField _cover;
+    private readonly TypeField _pots;
     private readonly PressView[] _presses;
 
     /// <param name="look">The look.</param>
@@ -36,6 +37,14 @@ internal sealed class WeedSheet : PickerSheet
         };
         _cover.Typed += () => picker.Cover = _cover.Said;
         _cover.Entered += Finish;
+        _pots = new TypeField(look, picker.Pots)
+        {
+            X = Pos.Percent(50) + 1,
+            Y = Pos.AnchorEnd(3),
+            Width = 8,
+        };
+        _pots.Typed += () => picker.Pots = _pots.Said;
+        _pots.Entered += Finish;
         _presses =
         [
             new PressView(look, isNew ? "Add" : "Keep", Finish),
@@ -47,13 +56,15 @@ internal sealed class WeedSheet : PickerSheet
             Label("How far along", Pos.Percent(50), 4),
             _stages,
             Label("Cover, percent (empty: not known)", Pos.Percent(50), Pos.AnchorEnd(6)),
-            _cover
+            _cover,
+            Label("Of how many pots, percent (empty: all)", Pos.Percent(50), Pos.AnchorEnd(4)),
+            _pots
         );
         AddInRow(Pos.AnchorEnd(1), _presses);
         Renew();
     }
 
-    public override IReadOnlyList<View> Stops => [Search, Found, _stages, _cover, .. _presses];
+    public override IReadOnlyList<View> Stops => [Search, Found, _stages, _cover, _pots, .. _presses];
 
     protected override IReadOnlyList<NameHit> Hits => _picker.Hits;
 

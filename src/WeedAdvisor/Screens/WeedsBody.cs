@@ -46,7 +46,7 @@ internal sealed class WeedsBody : QuestionBody
         _list.Deleted += at =>
         {
             if (at < Weeds.Length)
-                session.Change(session.Area.WithoutWeed(Weeds[at].Weed));
+                session.Change(session.Area.WithoutSeen(Weeds[at]));
         };
         Add(_list);
     }

@@ -15,7 +15,8 @@ public sealed class WeedFeatureTests
 
     private static readonly WeedKey s_key = new(s_knowledge);
 
-    public static TheoryData<string> Weeds => [.. s_knowledge.Weeds.Keys];
+    public static TheoryData<string> Weeds =>
+        [.. s_knowledge.Weeds.Values.Where(weed => !weed.IsUnnamed).Select(weed => weed.Id)];
 
     [Theory]
     [MemberData(nameof(Weeds))]

@@ -68,6 +68,7 @@ internal static class AreaPage
             .. WorkSection.Of(style, area, detail),
             .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
+            .. PageTail.NotMet(area),
             .. PageTail.Ask(style, area),
             .. PageTail.Contradictions(area),
             .. PageTail.Mind(style, area, detail.Mind),

@@ -54,6 +54,14 @@ internal static class PageTail
             : [Heading.Section("What becomes possible, and when"), new ItemList([.. lines]).At(2)];
     }
 
+    /// <summary>The weeds that nothing meets for now, and why.</summary>
+    public static IEnumerable<Block> NotMet(AreaAdvice area)
+    {
+        string[] left = [.. area.Gaps.Where(gap => gap.Kind == GapKind.WeedLeft).Select(gap => gap.Text)];
+        if (left.Length > 0)
+            yield return ItemList.Dashes(left.Select(text => Line.FromString(text))).At(2);
+    }
+
     /// <summary>What to mind in the whole area.</summary>
     public static IEnumerable<Block> Mind(PageStyle style, AreaAdvice area, int most)
     {

@@ -6,7 +6,8 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Pickers;
 
-/// <summary>A weed being named: looked up by any of its names, with its stage and cover.</summary>
+/// <summary>A weed being named: looked up by any of its names, with its stage, its cover and the share of
+/// pots.</summary>
 public sealed class WeedPicker
 {
     private const int MostToldApart = 4;
@@ -25,6 +26,7 @@ public sealed class WeedPicker
         Narrowing = new Narrowing(session.Knowledge);
         Weed = seen?.Weed;
         Stage = seen?.Stage;
+        Pots = seen?.PotsPercent is { } pots ? Answering.Number(pots) : "";
         Cover = seen?.CoverPercent is { } cover ? Answering.Number(cover) : "";
         Look();
     }
@@ -51,6 +53,9 @@ public sealed class WeedPicker
 
     /// <summary>Its cover as typed; empty when not known.</summary>
     public string Cover { get; set; }
+
+    /// <summary>The share of pots or trays that have it as typed; empty when it was not told apart.</summary>
+    public string Pots { get; set; }
 
     /// <summary>The weed picked, in words.</summary>
     public string Picked => Weed is { } weed ? Answering.WeedName(_session.Knowledge, weed) : "none yet";
@@ -96,19 +101,15 @@ public sealed class WeedPicker
     {
         if (Weed is null)
             return "Pick a weed from the list first.";
-        decimal? cover = null;
-        if (Cover.Trim().Length > 0 && !TypedAnswer.IsNotKnown(Cover))
-        {
-            Typed<decimal> typed = TypedWeed.ReadCover(Cover);
-            if (typed.Error is not null)
-                return typed.Error;
-            cover = typed.Value;
-        }
-
+        (decimal? cover, string? wrong) = Percent(Cover, TypedWeed.ReadCover);
+        if (wrong is not null)
+            return wrong;
+        (decimal? pots, wrong) = Percent(Pots, TypedWeed.ReadPots);
+        if (wrong is not null)
+            return wrong;
+        var seen = new WeedSeen(Weed, Stage, cover) { PotsPercent = pots };
         VisitArea area = _session.Area;
-        if (_before is not null && _before.Weed != Weed)
-            area = area.WithoutWeed(_before.Weed);
-        _session.Change(area.WithWeed(new WeedSeen(Weed, Stage, cover)));
+        _session.Change(_before is null ? area.WithWeed(seen) : area.WithWeedInPlaceOf(_before, seen));
         return null;
     }
 
@@ -116,7 +117,15 @@ public sealed class WeedPicker
     public void Remove()
     {
         if (_before is not null)
-            _session.Change(_session.Area.WithoutWeed(_before.Weed));
+            _session.Change(_session.Area.WithoutSeen(_before));
+    }
+
+    private static (decimal? Percent, string? Wrong) Percent(string typed, Func<string, Typed<decimal>> read)
+    {
+        if (typed.Trim().Length == 0 || TypedAnswer.IsNotKnown(typed))
+            return (null, null);
+        Typed<decimal> percent = read(typed);
+        return percent.Error is null ? (percent.Value, null) : (null, percent.Error);
     }
 
     private void Look()

@@ -27,25 +27,58 @@ public static class AreaEdits
             _ => area with { Answers = area.Answers.Remove(question.Id) },
         };
 
-    /// <summary>The area with a weed seen; what was said of that weed before is replaced.</summary>
+    /// <summary>
+    /// The area with a weed seen. It takes the place of what was said of that weed in this stage, or without one; where
+    /// it was said of another stage only, it stands in both.
+    /// </summary>
     public static VisitArea WithWeed(this VisitArea area, WeedSeen seen)
     {
         ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
-        int at = IndexOf(weeds, seen.Weed);
+        int same = IndexOf(weeds, one => one.Weed == seen.Weed && one.Stage == seen.Stage);
+        int at =
+            same >= 0
+                ? same
+                : IndexOf(weeds, one => one.Weed == seen.Weed && (one.Stage is null || seen.Stage is null));
         return area with { Weeds = at < 0 ? weeds.Add(seen) : weeds.SetItem(at, seen) };
     }
 
+    /// <summary>The area with one entry of its weeds replaced; an entry of the same weed and stage makes way for
+    /// it.</summary>
+    public static VisitArea WithWeedInPlaceOf(this VisitArea area, WeedSeen before, WeedSeen seen)
+    {
+        ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
+        int at = weeds.IndexOf(before);
+        if (at < 0)
+            return area.WithWeed(seen);
+        return area with
+        {
+            Weeds =
+            [
+                .. weeds
+                    .Select((one, i) => i == at ? seen : one)
+                    .Where((one, i) => i == at || one.Weed != seen.Weed || one.Stage != seen.Stage),
+            ],
+        };
+    }
+
+    /// <summary>The area without one entry of its weeds; after the last one, whether there are any is not
+    /// known.</summary>
+    public static VisitArea WithoutSeen(this VisitArea area, WeedSeen seen)
+    {
+        ImmutableArray<WeedSeen> weeds = (area.Weeds ?? []).Remove(seen);
+        return area with { Weeds = weeds.IsEmpty ? null : weeds };
+    }
+
     /// <summary>
-    /// The area without a weed. After the last one, whether there are weeds is not known: it is for the grower to say
-    /// that there are none.
+    /// The area without a weed in any stage. After the last one, whether there are weeds is not known: it is for the
+    /// grower to say that there are none.
     /// </summary>
     public static VisitArea WithoutWeed(this VisitArea area, string weed)
     {
         ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
-        int at = IndexOf(weeds, weed);
-        if (at < 0)
+        if (weeds.All(seen => seen.Weed != weed))
             return area;
-        weeds = weeds.RemoveAt(at);
+        weeds = weeds.RemoveAll(seen => seen.Weed == weed);
         return area with { Weeds = weeds.IsEmpty ? null : weeds };
     }
 
@@ -77,11 +110,11 @@ public static class AreaEdits
     public static string? WordOf(this VisitArea area, string question) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words { Value: { Count: 1 } words } ? words.First() : null;
 
-    private static int IndexOf(ImmutableArray<WeedSeen> weeds, string weed)
+    private static int IndexOf(ImmutableArray<WeedSeen> weeds, Func<WeedSeen, bool> isMeant)
     {
         for (int i = 0; i < weeds.Length; i++)
         {
-            if (weeds[i].Weed == weed)
+            if (isMeant(weeds[i]))
                 return i;
         }
 

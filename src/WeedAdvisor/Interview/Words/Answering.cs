@@ -56,7 +56,8 @@ public static class Answering
             Parts(
                 WeedName(knowledge, seen.Weed),
                 seen.Stage is { } stage ? StageText(knowledge, stage) : "stage not known",
-                seen.CoverPercent is { } cover ? $"{Number(cover)} % cover" : "cover not known"
+                (seen.CoverPercent is { } cover ? $"{Number(cover)} % cover" : "cover not known")
+                    + (seen.PotsPercent is { } pots ? $" of {Number(pots)} % of the pots" : "")
             )
         );
 

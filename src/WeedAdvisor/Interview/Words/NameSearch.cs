@@ -18,11 +18,13 @@ public sealed record NameHit(string Id, string Name, string? Also)
 /// <summary>Finds weeds and treatments by any of their names.</summary>
 public static class NameSearch
 {
+    private const string NotNamed = "not named yet";
+
     /// <summary>
     /// Weeds by common, other or scientific name, best match first; with nothing typed, all of them by name, the ones
-    /// of the place first. Equally good matches go by how common the weed is: those of the place, then those that come
-    /// up in the most climates, in the most places, in the most months. A misspelt name finds what is near when nothing
-    /// else fits.
+    /// of the place first, broad kinds for what has no name yet last. Equally good matches go by how common the weed
+    /// is: those of the place, then those that come up in the most climates, in the most places, in the most months. A
+    /// misspelt name finds what is near when nothing else fits.
     /// </summary>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="text">What was typed.</param>
@@ -31,12 +33,18 @@ public static class NameSearch
         Find(
             text,
             knowledge
-                .Weeds.Values.OrderBy(weed => place is not null && weed.Places.Contains(place) ? 0 : 1)
+                .Weeds.Values.OrderBy(weed => weed.IsUnnamed)
+                .ThenBy(weed => place is not null && weed.Places.Contains(place) ? 0 : 1)
                 .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Count(months => !months.IsEmpty))
                 .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Places.Count)
                 .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Sum(months => months.Length))
                 .ThenBy(weed => weed.Name, StringComparer.Ordinal)
-                .Select(weed => new Named(weed.Id, weed.Name, weed.Scientific, [.. weed.AlsoCalled, weed.Id]))
+                .Select(weed => new Named(
+                    weed.Id,
+                    weed.Name,
+                    weed.IsUnnamed ? NotNamed : weed.Scientific,
+                    [.. weed.AlsoCalled, weed.Id]
+                ))
         );
 
     /// <summary>

@@ -5,10 +5,12 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Words;
 
-/// <summary>Reads a weed seen that was typed in one line: <c>liverwort, mature, 20</c>.</summary>
+/// <summary>Reads a weed seen that was typed in one line: <c>liverwort, mature, 20</c>, or with the share of pots that
+/// have it: <c>liverwort, mature, 80, in 20 % of pots</c>.</summary>
 public static class TypedWeed
 {
-    /// <summary>Reads the line. Stage and cover may be left out, in which case they are not known.</summary>
+    /// <summary>Reads the line. Stage, cover and share of pots may be left out, in which case they are not
+    /// known.</summary>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="text">What was typed.</param>
     /// <param name="place">The kind of place, when known.</param>
@@ -33,12 +35,17 @@ public static class TypedWeed
     }
 
     /// <summary>Reads a cover: percent of the surface, 0 to 100.</summary>
-    public static Typed<decimal> ReadCover(string text)
+    public static Typed<decimal> ReadCover(string text) => ReadPercent(text, "a cover");
+
+    /// <summary>Reads the share of pots or trays that have the weed: percent, 0 to 100.</summary>
+    public static Typed<decimal> ReadPots(string text) => ReadPercent(text, "a share of the pots");
+
+    private static Typed<decimal> ReadPercent(string text, string what)
     {
         string figure = text.Trim().TrimEnd('%').TrimEnd();
         return TypedAnswer.ReadFigure(figure) is { } value && value is >= 0 and <= 100
             ? Typed<decimal>.As(value)
-            : Typed<decimal>.Wrong($"\"{text.Trim()}\" is not a cover. Give a percentage from 0 to 100.");
+            : Typed<decimal>.Wrong($"\"{text.Trim()}\" is not {what}. Give a percentage from 0 to 100.");
     }
 
     /// <summary>The one hit that a name means; an error when there is none, or when it may be one of several.</summary>
@@ -54,10 +61,26 @@ public static class TypedWeed
             ),
         };
 
+    /// <summary>Reads a share of the pots or trays: <c>in 20 % of pots</c>, <c>20 % of the pots</c>.</summary>
+    private static string? PotsIn(string part)
+    {
+        string text = part.StartsWith("in ", StringComparison.OrdinalIgnoreCase) ? part[3..].TrimStart() : part;
+        string[] ends = ["of the pots", "of pots", "of the trays", "of trays", "pots", "trays"];
+        return ends.FirstOrDefault(end => text.EndsWith(end, StringComparison.OrdinalIgnoreCase)) is { } ending
+            ? text[..^ending.Length]
+            : null;
+    }
+
     private static (WeedSeen? Seen, string? Error) With(KnowledgeBase knowledge, WeedSeen seen, string part)
     {
         if (part.Length == 0 || TypedAnswer.IsNotKnown(part))
             return (seen, null);
+        if (PotsIn(part) is { } share)
+        {
+            Typed<decimal> pots = ReadPots(share);
+            return pots.Error is null ? (seen with { PotsPercent = pots.Value }, null) : (null, pots.Error);
+        }
+
         if (char.IsAsciiDigit(part[0]) || part[0] == '-')
         {
             Typed<decimal> cover = ReadCover(part);

@@ -40,6 +40,24 @@ public sealed class PickerTests
     }
 
     [Fact]
+    public void The_share_of_pots_that_have_it_is_told_beside_the_cover()
+    {
+        var picker = new WeedPicker(_session, null)
+        {
+            Text = "spotted",
+            Cover = "100",
+            Pots = "200",
+        };
+        picker.Pick(0);
+        Assert.Equal("\"200\" is not a share of the pots. Give a percentage from 0 to 100.", picker.Accept());
+        picker.Pots = "20";
+        Assert.Null(picker.Accept());
+        WeedSeen seen = Assert.Single(_session.Area.Weeds!.Value);
+        Assert.Equal(new WeedSeen("spurge-spotted", null, 100) { PotsPercent = 20 }, seen);
+        Assert.Equal(20, seen.CoverOfAreaPercent);
+    }
+
+    [Fact]
     public void A_weed_found_by_its_features_is_picked()
     {
         var picker = new WeedPicker(_session, null);

@@ -242,6 +242,23 @@ public sealed class InterviewSessionTests
         Assert.Null(area.WithoutWeed("liverwort").Weeds);
     }
 
+    [Fact]
+    public void A_weed_in_two_stages_stands_twice_and_one_of_them_is_changed_or_taken_out_alone()
+    {
+        var young = new WeedSeen("liverwort", "young", 5);
+        var grown = new WeedSeen("liverwort", "mature", 80) { PotsPercent = 20 };
+        VisitArea area = VisitArea.Blank("a", "A").WithWeed(young).WithWeed(grown);
+        Assert.Equal([young, grown], area.Weeds!.Value.AsEnumerable());
+        WeedSeen more = young with { CoverPercent = 9 };
+        Assert.Equal([more, grown], area.WithWeed(more).Weeds!.Value.AsEnumerable());
+        Assert.Equal([grown], area.WithoutSeen(young).Weeds!.Value.AsEnumerable());
+        Assert.Equal(
+            [grown with { CoverPercent = 5 }],
+            area.WithWeedInPlaceOf(young, grown with { CoverPercent = 5 }).Weeds!.Value.AsEnumerable()
+        );
+        Assert.Null(area.WithoutWeed("liverwort").Weeds);
+    }
+
     private InterviewSession Begin() => new(SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(s_day), _keeper);
 
     private static void Say(InterviewSession session, string question, string word) =>

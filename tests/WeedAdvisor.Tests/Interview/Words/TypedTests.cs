@@ -151,6 +151,9 @@ public sealed class TypedTests
         Assert.Equal(new WeedSeen("liverwort", "mature", 20), Weed("liverwort, mature, 20").Value);
         Assert.Equal(new WeedSeen("liverwort", null, 2.5m), Weed("liverwort, -, 2.5 %").Value);
         Assert.Equal(new WeedSeen("liverwort", null, null), Weed("Liverwort").Value);
+        var inPots = new WeedSeen("liverwort", "mature", 80) { PotsPercent = 20 };
+        Assert.Equal(inPots, Weed("liverwort, mature, 80, in 20 % of pots").Value);
+        Assert.Equal(inPots, Weed("liverwort, 20 % of the trays, mature, 80").Value);
         Assert.Equal("\"spurge\" fits several: Prostrate spurge, Spotted spurge.", Weed("spurge").Error);
         Assert.Equal("\"120\" is not a cover. Give a percentage from 0 to 100.", Weed("liverwort, 120").Error);
         Assert.Equal("No weed is called \"dragon tree\".", Weed("dragon tree").Error);

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Conclusions;
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+
+namespace WeedAdvisor.Inference.Assembly;
+
+/// <summary>
+/// The weeds that nothing meets for now. A weed is met by an action that is clear, or waits for an answer, and whose
+/// record has a figure for it, or for which a rule speaks on account of it. What is not met is said to be left, with
+/// why, so that no weed is passed over in silence.
+/// </summary>
+internal static class LeftWeeds
+{
+    /// <summary>The gaps of the weeds that are left, in ordinal order.</summary>
+    public static ImmutableArray<Gap> Of(
+        VisitArea area,
+        IReadOnlyCollection<ActionCase> cases,
+        ImmutableArray<ClearAction> clear,
+        KnowledgeBase knowledge
+    ) =>
+        [
+            .. (area.Weeds ?? [])
+                .Select(seen => seen.Weed)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal)
+                .Where(weed => !HasFigure(clear, weed) && !cases.Any(one => CanBeDone(one) && SpeaksOf(one, weed)))
+                .Select(weed => new Gap(GapKind.WeedLeft, weed, Why(knowledge.Weeds[weed], cases, knowledge))),
+        ];
+
+    private static bool HasFigure(ImmutableArray<ClearAction> clear, string weed) =>
+        clear.Any(action => action.Effect.Parts.Any(part => part.Weed == weed && part.HighPercent > 0));
+
+    private static bool CanBeDone(ActionCase one) =>
+        one.Status is ActionStatus.Clear or ActionStatus.ClearUnless or ActionStatus.Waits;
+
+    private static bool SpeaksOf(ActionCase one, string weed) =>
+        one.Supports.Any(support => WeedsSpokenOf.In(support).Any(fact => IsOf(fact, weed)));
+
+    // A weed seen in several stages has a fact for each.
+    private static bool IsOf(WeedFact fact, string weed) =>
+        fact.Key == $"weed/{weed}" || fact.Key.StartsWith($"weed/{weed}/", StringComparison.Ordinal);
+
+    private static string Why(Weed weed, IReadOnlyCollection<ActionCase> cases, KnowledgeBase knowledge)
+    {
+        ActionCase? held = cases
+            .Where(one => one.Status is ActionStatus.NotYet or ActionStatus.NotThisWay && SpeaksOf(one, weed.Id))
+            .OrderByDescending(one => one.MostCertainty)
+            .ThenBy(one => one.Action, StringComparer.Ordinal)
+            .FirstOrDefault();
+        return held is not null
+            ? $"Left for now: {weed.Name}. What would meet it may not be done here yet: "
+                + $"{knowledge.ActionOf(held.Action)!.Name}."
+            : $"Left for now: {weed.Name}. Nothing that is known against it can be done in a place like this.";
+    }
+}
