@@ -67,8 +67,8 @@ public sealed record AreaReading
     public required ComingWeeds Coming { get; init; }
 
     /// <summary>
-    /// The weeds by which the effect of what stops weeds to come is reckoned: those told; where it is told that there are
-    /// none, those taken to come; null when nobody told.
+    /// The weeds by which the effect of what stops weeds to come is reckoned: those told; where it is told that there
+    /// are none, those taken to come; null when nobody told.
     /// </summary>
     public ImmutableArray<WeedSeen>? SeenOrToCome =>
         Area.Weeds is { IsEmpty: true } ? [.. WeedsToCome.Assumed(Area, Coming)] : Area.Weeds;

@@ -76,7 +76,10 @@ internal static class WeedsToCome
     // A weed whose stage was not noted may be one that is expected.
     private static bool IsTold(VisitArea area) =>
         (area.Weeds ?? []).Any(seen => seen.Stage is null or WeedSeen.ToCome)
-        || (area.Answers.GetValueOrDefault(QuestionIds.ExpectedWeeds) is Answer.Words words && words.Value.Contains(None));
+        || (
+            area.Answers.GetValueOrDefault(QuestionIds.ExpectedWeeds) is Answer.Words words
+            && words.Value.Contains(None)
+        );
 
     private static IEnumerable<ComingWeed> Usual(
         KnowledgeBase knowledge,

@@ -124,8 +124,8 @@ internal sealed class ActionCase
 
     private static bool IsSure(Conclusion conclusion) => conclusion.IsCertain;
 
-    // What does no harm does not wait because it may turn out not to suit: it is told, with its if. A prohibition, such as
-    // that nobody may go in, is waited for whatever the work is; so is what the place, its roof and its stock bear.
+    // What does no harm does not wait because it may turn out not to suit: it is told, with its if. A prohibition, such
+    // as that nobody may go in, is waited for whatever the work is; so is what the place, its roof and its stock bear.
     private static bool IsIf(Conclusion bar) =>
         bar
             is {

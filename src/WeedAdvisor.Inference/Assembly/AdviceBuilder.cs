@@ -15,7 +15,6 @@ namespace WeedAdvisor.Inference.Assembly;
 /// <summary>Makes the advice for an area from everything that was concluded about it.</summary>
 internal sealed class AdviceBuilder
 {
-
     private readonly Reasons _reasons;
     private readonly Lifts _lifts;
     private readonly KeepOuts _keepOuts;

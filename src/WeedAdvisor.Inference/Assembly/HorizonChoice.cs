@@ -26,7 +26,7 @@ internal static class HorizonChoice
     public static Horizon Of(CatalogueAction action, AreaReading area, bool starvesMats) =>
         action switch
         {
-            Practice { When: "season" or "standing", Possible: "any-time" } when starvesMats => area.HasWeedAboutToSeed
+            Practice { Possible: "any-time" } when starvesMats => area.HasWeedAboutToSeed
                 ? Horizon.Today
                 : Horizon.ThisWeek,
             Practice { Possible: "habit" } or Practice { When: "standing", Possible: "any-time" } => Horizon.Habit,
@@ -47,8 +47,8 @@ internal static class HorizonChoice
         && !IsRoundAbout(practice, area);
 
     /// <summary>
-    /// Whether it is work on the strips and verges round about, which waits until what stands here is out. On a strip, a
-    /// bank or a path they are the area.
+    /// Whether it is work on the strips and verges round about, which waits until what stands here is out. On a strip,
+    /// a bank or a path they are the area.
     /// </summary>
     public static bool IsRoundAbout(CatalogueAction action, AreaReading area) =>
         action is Practice { Kind: Hygiene or "mowing" } practice

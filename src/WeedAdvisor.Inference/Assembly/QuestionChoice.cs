@@ -10,8 +10,8 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
-/// Chooses the question whose answers would change most of what is to be done first. A question that guards people, food,
-/// water or the crop comes early wherever a chemical waits for it; what is seldom to the point here comes last.
+/// Chooses the question whose answers would change most of what is to be done first. A question that guards people,
+/// food, water or the crop comes early wherever a chemical waits for it; what is seldom to the point here comes last.
 /// </summary>
 internal sealed class QuestionChoice(KnowledgeBase knowledge)
 {
@@ -19,8 +19,8 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     private const int LinesTried = 6;
     private const int QuestionsTried = 5;
 
-    // One of the first things changed weighs 1; so much counts that a chemical waits for what guards somebody, and that it
-    // is not known what the place, its roof, its stock and its weeds are; what merely waits decides between equals.
+    // One of the first things changed weighs 1; so much counts that a chemical waits for what guards somebody, and that
+    // it is not known what the place, its roof, its stock and its weeds are; what merely waits decides between equals.
     private const double WeightOfGuard = 0.5;
     private const double WeightOfFooting = 1;
     private const double WeightOfWaiting = 0.05;
@@ -65,28 +65,23 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         HashSet<string> guards = Guards(cases);
         double most = waited.Values.Max();
         Dictionary<string, Reading> site = SiteReadings.Of(knowledge, looked);
-        ImmutableArray<ClearAction> now = Ranking.Of(
-            tried.Values.Where(IsClear).Select(one => sketches[one.Action])
-        );
+        ImmutableArray<ClearAction> now = Ranking.Of(tried.Values.Where(IsClear).Select(one => sketches[one.Action]));
         Scored[] best =
         [
             .. waited
-            .Keys.Select(id => _questions.GetValueOrDefault(id))
-            .OfType<Question>()
-            .OrderByDescending(question => Math.Round(pressing.GetValueOrDefault(question.Id), 9))
-            .ThenByDescending(question => Math.Round(waited[question.Id], 9))
-            .ThenBy(question => question.Order)
-            .Select((question, place) => Score(question, place))
-            .OrderBy(scored => ComesLast(scored.Question, site))
-            // What kind of place it is decides which of the others are put at all.
-            .ThenByDescending(scored => scored.Question.Id == QuestionIds.Place)
-            .ThenByDescending(scored => Math.Round(scored.Score, 9))
-            .ThenBy(scored => scored.Question.Order),
+                .Keys.Select(id => _questions.GetValueOrDefault(id))
+                .OfType<Question>()
+                .OrderByDescending(question => Math.Round(pressing.GetValueOrDefault(question.Id), 9))
+                .ThenByDescending(question => Math.Round(waited[question.Id], 9))
+                .ThenBy(question => question.Order)
+                .Select((question, place) => Score(question, place))
+                .OrderBy(scored => ComesLast(scored.Question, site))
+                // What kind of place it is decides which of the others are put at all.
+                .ThenByDescending(scored => scored.Question.Id == QuestionIds.Place)
+                .ThenByDescending(scored => Math.Round(scored.Score, 9))
+                .ThenBy(scored => scored.Question.Order),
         ];
-        return (
-            Asked(best.FirstOrDefault()),
-            Asked(best.FirstOrDefault(scored => !scored.Question.IsOfNursery))
-        );
+        return (Asked(best.FirstOrDefault()), Asked(best.FirstOrDefault(scored => !scored.Question.IsOfNursery)));
 
         NextQuestion? Asked(Scored? scored) =>
             scored is null
@@ -186,10 +181,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
                 ),
                 LinesTried
             ),
-            .. FirstThings.In(
-                Ranking.Of(possible.Where(IsClear).Select(one => sketches[one.Action])),
-                LinesTried
-            ),
+            .. FirstThings.In(Ranking.Of(possible.Where(IsClear).Select(one => sketches[one.Action])), LinesTried),
         ];
         return possible
             .Where(one => tried.Contains(one.Action))
@@ -214,18 +206,14 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         [
             .. cases
                 .Where(one =>
-                    (IsClear(one) || one.Status == ActionStatus.Waits)
-                    && knowledge.Treatments.ContainsKey(one.Action)
+                    (IsClear(one) || one.Status == ActionStatus.Waits) && knowledge.Treatments.ContainsKey(one.Action)
                 )
                 .SelectMany(one => one.All.Concat(one.Cautions))
                 .SelectMany(open => open.Needs)
                 .Select(need => need.Id),
         ];
 
-    private static Dictionary<string, double> Waits(
-        IEnumerable<ActionCase> cases,
-        IEnumerable<Conclusion> conclusions
-    )
+    private static Dictionary<string, double> Waits(IEnumerable<ActionCase> cases, IEnumerable<Conclusion> conclusions)
     {
         HashSet<string> barred = [.. cases.Where(one => one.IsBarred).Select(one => one.Action)];
         var waits = new Dictionary<string, double>(StringComparer.Ordinal);
@@ -243,11 +231,8 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     private static bool ComesLast(Question question, Dictionary<string, Reading> site) =>
         !question.LastWhen.IsEmpty
         && question.LastWhen.All(condition =>
-            TestTruth.Of(
-                condition.Test,
-                site.GetValueOrDefault(condition.Attribute, Reading.Absent),
-                Bindings.None
-            ) == Truth.Yes
+            TestTruth.Of(condition.Test, site.GetValueOrDefault(condition.Attribute, Reading.Absent), Bindings.None)
+            == Truth.Yes
         );
 
     private static bool IsClear(ActionCase one) => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless;
@@ -255,7 +240,8 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     private static bool Waits(Conclusion open, Need need) => !open.IsCertain && open.Needs.Contains(need);
 
     private static bool StandsTheSame(ActionCase one, ActionCase then) =>
-        IsClear(one) == IsClear(then) && (!IsClear(one) || (one.Status == then.Status && one.Certainty == then.Certainty));
+        IsClear(one) == IsClear(then)
+        && (!IsClear(one) || (one.Status == then.Status && one.Certainty == then.Certainty));
 
     private static double WeightOf(Conclusion conclusion) =>
         conclusion.Judgement.Then switch

@@ -9,9 +9,10 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
-/// What an answer that is missing would make of conclusions that are open, without asking the rules again. What holds or
-/// fails for sure stays so, whatever is answered, so only the open ones are looked at anew. Where a question has answers
-/// to choose from each is tried; of others (dates, numbers, lists) only that what waits for them holds, or that it fails.
+/// What an answer that is missing would make of conclusions that are open, without asking the rules again. What holds
+/// or fails for sure stays so, whatever is answered, so only the open ones are looked at anew. Where a question has
+/// answers to choose from each is tried; of others (dates, numbers, lists) only that what waits for them holds, or that
+/// it fails.
 /// </summary>
 internal abstract class WhatIf
 {

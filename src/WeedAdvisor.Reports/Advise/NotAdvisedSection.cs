@@ -5,8 +5,8 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Advise;
 
 /// <summary>
-/// What is not advised: by name what more speaks against than for and what could be done but is not called for, by number
-/// what does not belong here.
+/// What is not advised: by name what more speaks against than for and what could be done but is not called for, by
+/// number what does not belong here.
 /// </summary>
 internal static class NotAdvisedSection
 {
@@ -27,7 +27,10 @@ internal static class NotAdvisedSection
                     ? [$"what speaks against it weighs more: {Listing.Some(names.ActionsInOrder(outweighed), most)}"]
                     : (Line[])[],
                 .. idle[true].Any()
-                    ? [$"it could be done here, but nothing calls for it: {Listing.Some(names.ActionsInOrder(idle[true]), most)}"]
+                    ?
+                    [
+                        $"it could be done here, but nothing calls for it: {Listing.Some(names.ActionsInOrder(idle[true]), most)}",
+                    ]
                     : (Line[])[],
                 .. idle[false].Any()
                     ? [$"nothing speaks for it here: {names.CountActions([.. idle[false]])}"]

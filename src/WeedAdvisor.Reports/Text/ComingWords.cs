@@ -6,7 +6,9 @@ namespace WeedAdvisor.Reports.Text;
 /// <summary>The weeds that are taken to come although nobody told them.</summary>
 public static class ComingWords
 {
-    /// <summary>The line that names them as what they are, with their months; null when none is taken for usual.</summary>
+    /// <summary>
+    /// The line that names them as what they are, with their months; null when none is taken for usual.
+    /// </summary>
     /// <param name="coming">The weeds to come.</param>
     /// <param name="nameOf">The name of a weed.</param>
     public static string? Of(ComingWeeds coming, Func<string, string> nameOf)

@@ -9,7 +9,9 @@ using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
 
-/// <summary>Where nobody tells which weeds are to come, those that are usual there are taken to come, and no others.</summary>
+/// <summary>
+/// Where nobody tells which weeds are to come, those that are usual there are taken to come, and no others.
+/// </summary>
 public sealed class ComingWeedsTests
 {
     private const int AHandful = 6;
@@ -20,9 +22,19 @@ public sealed class ComingWeedsTests
     // Common practice of the trade; that bittercress is in nearly every container nursery: osu-bc.
     [Theory]
     [InlineData("north-carolina-piedmont", "2026-04-14", "spurge-spotted", "bittercress-flexuous", "eclipta")]
-    [InlineData("north-carolina-piedmont", "2026-08-27", "spurge-spotted", "bittercress-flexuous", "woodsorrel-creeping")]
+    [InlineData(
+        "north-carolina-piedmont",
+        "2026-08-27",
+        "spurge-spotted",
+        "bittercress-flexuous",
+        "woodsorrel-creeping"
+    )]
     [InlineData("willamette-valley", "2026-03-10", "bittercress-flexuous", "groundsel-common", "liverwort")]
-    public void A_clean_yard_expects_what_every_nursery_of_its_region_has(string region, string day, params string[] weeds)
+    public void A_clean_yard_expects_what_every_nursery_of_its_region_has(
+        string region,
+        string day,
+        params string[] weeds
+    )
     {
         ComingWeeds coming = On(Clean(region), DateOnly.Parse(day, null)).Reading.Coming;
 
@@ -32,9 +44,8 @@ public sealed class ComingWeedsTests
 
     [Fact]
     public void In_the_dead_of_winter_a_yard_of_the_north_expects_none_that_wants_warmth() =>
-        Assert.All(
-            On(Clean("north-east-ohio"), new DateOnly(2026, 12, 20)).Reading.Coming.Weeds,
-            weed => Assert.Equal("winter-annual", s_knowledge.Weeds[weed.Weed].LifeCycle)
+        Assert.All(On(Clean("north-east-ohio"), new DateOnly(2026, 12, 20)).Reading.Coming.Weeds, weed =>
+            Assert.Equal("winter-annual", s_knowledge.Weeds[weed.Weed].LifeCycle)
         );
 
     [Fact]
@@ -45,9 +56,8 @@ public sealed class ComingWeedsTests
         ComingWeeds seeded = On(clean.With("surroundings", "weedy-seeding"), RandomVisits.Day).Reading.Coming;
 
         Assert.Equal(alone.Weeds, seeded.Weeds.Where(weed => !weed.BlowsIn));
-        Assert.All(
-            seeded.Weeds.Where(weed => weed.BlowsIn),
-            weed => Assert.Contains("wind", s_knowledge.Weeds[weed.Weed].SpreadsBy)
+        Assert.All(seeded.Weeds.Where(weed => weed.BlowsIn), weed =>
+            Assert.Contains("wind", s_knowledge.Weeds[weed.Weed].SpreadsBy)
         );
     }
 
@@ -72,7 +82,9 @@ public sealed class ComingWeedsTests
 
         Assert.Contains("germinating", s_knowledge.Treatments[advice.Clear[0].Action].ActsOn);
         Assert.Contains(advice.Clear, action => s_knowledge.ActionOf(action.Action) is Practice { Kind: "covering" });
-        Assert.Contains(advice.Cautions, caution => caution.Because.Judgement == "waiting-until-weeds-show-is-too-late");
+        Assert.Contains(advice.Cautions, caution =>
+            caution.Because.Judgement == "waiting-until-weeds-show-is-too-late"
+        );
     }
 
     [Fact]
@@ -84,16 +96,13 @@ public sealed class ComingWeedsTests
                 if (coming.From != Origin.Assumed)
                     return;
                 Assert.InRange(coming.Weeds.Length, 0, AHandful);
-                Assert.All(
-                    coming.Weeds.Select(weed => s_knowledge.Weeds[weed.Weed]),
-                    weed =>
-                    {
-                        Assert.False(weed.CommonestIn.Count + weed.CommonIn.Count == 0);
-                        Assert.Contains(Word(drawn.Area, "place"), weed.Places);
-                        Assert.Contains(weed.Emergence.Values, months => months.Any(IsSoon));
-                        Assert.DoesNotContain(drawn.Area.Weeds ?? [], seen => seen.Weed == weed.Id);
-                    }
-                );
+                Assert.All(coming.Weeds.Select(weed => s_knowledge.Weeds[weed.Weed]), weed =>
+                {
+                    Assert.False(weed.CommonestIn.Count + weed.CommonIn.Count == 0);
+                    Assert.Contains(Word(drawn.Area, "place"), weed.Places);
+                    Assert.Contains(weed.Emergence.Values, months => months.Any(IsSoon));
+                    Assert.DoesNotContain(drawn.Area.Weeds ?? [], seen => seen.Weed == weed.Id);
+                });
             }
         );
 
@@ -126,10 +135,10 @@ public sealed class ComingWeedsTests
                 AreaAdvice same = ShippedRules
                     .Advisor.Open(drawn with { Area = drawn.Area with { Weeds = [.. seen, .. told] } })
                     .Advice;
-                // Where it is not known what is usual, more may come: something may wait for it, nothing is freed by it.
-                Assert.All(
-                    Actions.Where(action => coming.Needs.IsEmpty || IsClear(advice, action)),
-                    action => Assert.Equal(same.StatusOf(action), advice.StatusOf(action))
+                // Where it is not known what is usual, more may come: something may wait for it, nothing is freed by
+                // it.
+                Assert.All(Actions.Where(action => coming.Needs.IsEmpty || IsClear(advice, action)), action =>
+                    Assert.Equal(same.StatusOf(action), advice.StatusOf(action))
                 );
             }
         );

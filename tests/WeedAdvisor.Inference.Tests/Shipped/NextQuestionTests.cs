@@ -51,7 +51,10 @@ public sealed class NextQuestionTests
             live.Change(AreaCase.Alone(RandomVisits.Day, area));
         }
 
-        Assert.Subset(asked.ToHashSet(), new HashSet<string> { "crops", "edible", "organic", "water-nearby", "neighbours" });
+        Assert.Subset(
+            asked.ToHashSet(),
+            new HashSet<string> { "crops", "edible", "organic", "water-nearby", "neighbours" }
+        );
     }
 
     [Fact]
@@ -68,7 +71,13 @@ public sealed class NextQuestionTests
     [Fact]
     public void What_has_one_answer_for_the_nursery_is_asked_once_a_visit()
     {
-        var visit = new Visit("two", null, RandomVisits.Day, null, [Yard.Without("region"), Yard.Without("region") with { Id = "b" }]);
+        var visit = new Visit(
+            "two",
+            null,
+            RandomVisits.Day,
+            null,
+            [Yard.Without("region"), Yard.Without("region") with { Id = "b" }]
+        );
 
         string?[] asked =
         [
@@ -155,7 +164,9 @@ public sealed class NextQuestionTests
     private static IEnumerable<VisitArea> Answered(VisitArea area, Question question) =>
         question.Kind switch
         {
-            QuestionKind.OneOf or QuestionKind.AnyOf => question.Choices.Select(choice => area.With(question.Id, choice.Id)),
+            QuestionKind.OneOf or QuestionKind.AnyOf => question.Choices.Select(choice =>
+                area.With(question.Id, choice.Id)
+            ),
             QuestionKind.Number => new[] { question.Between!.Value.Low, question.Between.Value.High }.Select(number =>
                 area.With(question.Id, number)
             ),
@@ -165,36 +176,60 @@ public sealed class NextQuestionTests
             QuestionKind.Crops => new[] { "junipers", "hydrangeas", "ferns", "boxwood" }
                 .Where(s_knowledge.Crops.ContainsKey)
                 .Select(crop => area.With(question.Id, crop)),
-            QuestionKind.Region => new[] { "north-carolina-piedmont", "willamette-valley", "sussex-coast" }.Select(region =>
-                area.With(question.Id, region)
+            QuestionKind.Region => new[] { "north-carolina-piedmont", "willamette-valley", "sussex-coast" }.Select(
+                region => area.With(question.Id, region)
             ),
             QuestionKind.Name => [area.With(question.Id, "house-1")],
             QuestionKind.Weeds =>
             [
-                area with { Weeds = [] },
-                area with { Weeds = [new WeedSeen("liverwort", "mature", 20)] },
-                area with { Weeds = [new WeedSeen("spurge-spotted", "young", 5)] },
+                area with
+                {
+                    Weeds = [],
+                },
+                area with
+                {
+                    Weeds = [new WeedSeen("liverwort", "mature", 20)],
+                },
+                area with
+                {
+                    Weeds = [new WeedSeen("spurge-spotted", "young", 5)],
+                },
             ],
             _ =>
             [
-                area with { Past = [] },
                 area with
                 {
-                    Past = [new PastApplication("prodiamine-granule", RandomVisits.Day.AddDays(-60), "clean", WordSet.Empty)],
+                    Past = [],
+                },
+                area with
+                {
+                    Past =
+                    [
+                        new PastApplication(
+                            "prodiamine-granule",
+                            RandomVisits.Day.AddDays(-60),
+                            "clean",
+                            WordSet.Empty
+                        ),
+                    ],
                 },
             ],
         };
 
     private static IEnumerable<VisitArea> WorkedWithLess(int many)
     {
-        VisitArea[] areas = [.. s_knowledge.WorkedVisits.SelectMany(worked => worked.Visit.Areas).Where(area => !area.Answers.IsEmpty)];
+        VisitArea[] areas =
+        [
+            .. s_knowledge.WorkedVisits.SelectMany(worked => worked.Visit.Areas).Where(area => !area.Answers.IsEmpty),
+        ];
         return Enumerable.Range(0, many).Select(i => Less(areas[i * 7 % areas.Length], new Draw((ulong)i + 1)));
     }
 
     private static VisitArea Less(VisitArea area, Draw draw)
     {
         string[] told = [.. area.Answers.Keys];
-        return draw.Some([.. told], Math.Max(1, told.Length / 2)).Aggregate(area, (less, question) => less.Without(question));
+        return draw.Some([.. told], Math.Max(1, told.Length / 2))
+            .Aggregate(area, (less, question) => less.Without(question));
     }
 
     private static IEnumerable<VisitArea> Drawn(int many)

@@ -53,7 +53,10 @@ internal static partial class SampleAdvice
             ],
             Conflicts = [new("mulch-pots", [For("mulch-pots", 0.7)], [Against("mulch-pots", 0.4)])],
             Gaps = [new(GapKind.WeedWithoutRating, "bittercress", "No efficacy table rates bittercress.")],
-            NextQuestion = new("cover", "What is over the plants?", "Many bars hang on it.") { MayBring = ["mulch-pots"] },
+            NextQuestion = new("cover", "What is over the plants?", "Many bars hang on it.")
+            {
+                MayBring = ["mulch-pots"],
+            },
             Trail = new GivenTrail([
                 For("mulch-pots", 0.7),
                 Against("mulch-pots", 0.4),

@@ -28,10 +28,12 @@ public sealed partial class PageLawTests
             {
                 int lines = page.Split('\n').Length - 1;
                 int neverCut =
-                    LinesOf(page, "label first: ") + LinesUnder(page, "KEEP OUT") + LinesUnder(page, "YOU HAVE IT")
-                // Answers that contradict each other are told in two lines or three.
-                + (advice.Gaps.Count(gap => gap.Kind == GapKind.Contradiction) * 3);
-            Assert.True(
+                    LinesOf(page, "label first: ")
+                    + LinesUnder(page, "KEEP OUT")
+                    + LinesUnder(page, "YOU HAVE IT")
+                    // Answers that contradict each other are told in two lines or three.
+                    + (advice.Gaps.Count(gap => gap.Kind == GapKind.Contradiction) * 3);
+                Assert.True(
                     lines <= Lines + Math.Max(0, neverCut - RoomForNeverCut),
                     $"{lines} lines, {neverCut} of them never cut:\n{page}"
                 );

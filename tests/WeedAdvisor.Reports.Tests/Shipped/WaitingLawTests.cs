@@ -12,7 +12,9 @@ using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Shipped;
 
-/// <summary>What waits for an answer is a promise: the answer keeps it, bars it, or says why nothing came of it.</summary>
+/// <summary>
+/// What waits for an answer is a promise: the answer keeps it, bars it, or says why nothing came of it.
+/// </summary>
 public sealed class WaitingLawTests
 {
     private const int Columns = 240;
@@ -44,7 +46,8 @@ public sealed class WaitingLawTests
                         looked++;
                         string name = s_knowledge.ActionOf(one.Action)!.Name;
                         Assert.True(
-                            then.StatusOf(one.Action) != ActionStatus.NotAdvised || text.Contains(name, StringComparison.Ordinal),
+                            then.StatusOf(one.Action) != ActionStatus.NotAdvised
+                                || text.Contains(name, StringComparison.Ordinal),
                             $"{one.Action} waited for {string.Join(' ', one.Needs.Select(need => need.Id))}, and nobody "
                                 + "says what became of it"
                         );
@@ -82,11 +85,13 @@ public sealed class WaitingLawTests
                 {
                     if (s_knowledge.ActionOf(one.Action) is not Practice || !one.For.Any(reason => reason.IsCertain))
                         continue;
-                    Assert.Contains(
-                        one.Because,
-                        reason =>
-                            reason.Then is Knowledge.Judgements.Consequence.Bar { Severity: Knowledge.Judgements.Severity.Prohibited }
-                            || reason.Needs.Any(need => need.Id is "place" or "cover" or "stock")
+                    Assert.Contains(one.Because, reason =>
+                        reason.Then
+                            is Knowledge.Judgements.Consequence.Bar
+                            {
+                                Severity: Knowledge.Judgements.Severity.Prohibited
+                            }
+                        || reason.Needs.Any(need => need.Id is "place" or "cover" or "stock")
                     );
                 }
             },

@@ -94,7 +94,9 @@ internal static class WorkItem
     {
         Line good = Line.FromString(Figures.Sentence(EffectWords.Of(action)) + NoFigureFor(style, action));
         yield return new Paragraph(
-            Costs.ForArea(action, style.Names.Record(action.Action), area.Reading) is { } cost ? Line.Of($"{good}; {cost}.") : Line.Of($"{good}.")
+            Costs.ForArea(action, style.Names.Record(action.Action), area.Reading) is { } cost
+                ? Line.Of($"{good}; {cost}.")
+                : Line.Of($"{good}.")
         );
         foreach (Block block in Pressing(style, action))
             yield return block;

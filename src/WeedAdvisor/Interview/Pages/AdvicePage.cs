@@ -33,7 +33,9 @@ public static class AdvicePage
         [
             .. LiftedBars.Of(knowledge.Stamp),
             .. KeepOut(words, advice),
-            .. ComingWords.Of(advice.Reading.Coming, weed => knowledge.Weeds[weed].Name) is { } coming ? (Block[])[In(0, coming)] : [],
+            .. ComingWords.Of(advice.Reading.Coming, weed => knowledge.Weeds[weed].Name) is { } coming
+                ? (Block[])[In(0, coming)]
+                : [],
             .. Next(words, advice, next, current),
             .. ActionGroup.Of(advice).SelectMany(group => Clear(words, group)),
             .. Findings(advice),
