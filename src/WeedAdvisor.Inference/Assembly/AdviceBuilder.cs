@@ -16,8 +16,6 @@ namespace WeedAdvisor.Inference.Assembly;
 /// <summary>Makes the advice for an area from everything that was concluded about it.</summary>
 internal sealed class AdviceBuilder
 {
-    private static readonly WordSet s_spores = WordSet.Of([WaysOfLife.Spores]);
-
     private readonly Reasons _reasons;
     private readonly Lifts _lifts;
     private readonly KeepOuts _keepOuts;
@@ -111,10 +109,10 @@ internal sealed class AdviceBuilder
             Conditions = day.Conditions,
             ComesAfterCleaning = one.ComesAfterCleaning,
             Cleans = Ranking.Cleans(action),
-            StarvingStep = StarvingStep(one, action, reading),
+            StarvingStep = HorizonOfCase.StarvingStep(one, action, reading),
             Names = reading.HasUnnamedWeed && action is Practice { Possible: "naming" },
             IsHygiene = action is Practice { Kind: "hygiene" },
-            Horizon = HorizonChoice.Of(action, reading, StarvingStep(one, action, reading) is not null),
+            Horizon = HorizonOfCase.Of(one, action, reading),
             OneOf = Works.JobOf(action),
             LacksTool = reading.Lacks(action.NeedsEquipment),
             WorksOn = Works.On(action),
@@ -158,30 +156,11 @@ internal sealed class AdviceBuilder
         Effect effect = ExpectedEffect.Of(action, reading.Area.Weeds, _knowledge, escapes);
         return new WaitingAction(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)])
         {
-            Horizon = HorizonChoice.Of(action, reading, StarvingStep(one, action, reading) is not null),
+            Horizon = HorizonOfCase.Of(one, action, reading),
             Promise = one.MostCertainty * (effect.Reduction ?? 0),
             For = Strongest(one.Supports),
         };
     }
-
-    // Water first, then feed, then air (osu-lw-control): only then is the mat lifted.
-    private static int? StarvingStep(ActionCase one, CatalogueAction action, AreaReading reading)
-    {
-        int? step = action switch
-        {
-            Practice { Kind: "watering" } => 1,
-            Practice { Kind: "feeding" } => 2,
-            Practice { Kind: "air-and-spacing" } => 3,
-            _ => null,
-        };
-        return step is not null && reading.IsMostlyMats && SpeaksOfMats(one) ? step : null;
-    }
-
-    private static bool SpeaksOfMats(ActionCase one) =>
-        Evidences
-            .ThatCount(one.Supports)
-            .SelectMany(WeedsSpokenOf.In)
-            .Any(weed => weed.Read("lives-by").IsAnyOf(s_spores) == Truth.Yes);
 
     private static ImmutableArray<Need> Unless(ActionCase one) =>
         one.Status == ActionStatus.Clear ? [] : [.. one.OpenDoubts.SelectMany(Evidences.OpenIn).Distinct().Order()];
