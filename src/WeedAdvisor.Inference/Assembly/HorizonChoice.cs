@@ -19,16 +19,9 @@ internal static class HorizonChoice
     private static readonly FrozenSet<string> s_verges = FrozenSet.Create("strip", "bank", "pad");
 
     /// <summary>The horizon of an action, before anything is asked of what must come before it.</summary>
-    /// <param name="action">The action.</param>
-    /// <param name="area">The area.</param>
-    /// <param name="starvesMats">Whether it takes from films and mats what they live on: then it comes before lifting
-    /// them.</param>
-    public static Horizon Of(CatalogueAction action, AreaReading area, bool starvesMats) =>
+    public static Horizon Of(CatalogueAction action, AreaReading area) =>
         action switch
         {
-            Practice { Possible: "any-time" } when starvesMats => area.HasWeedAboutToSeed
-                ? Horizon.Today
-                : Horizon.ThisWeek,
             Practice { Possible: "habit" } or Practice { When: "standing", Possible: "any-time" } => Horizon.Habit,
             // Where mix and pots lie ready, the next potting is prepared now.
             Practice { Possible: "at-potting" } when area.IsForPots != false => Horizon.AtPotting,

@@ -144,7 +144,7 @@ internal sealed class AskList(InterviewSession session, Lines lines, Question qu
         string? weed = new IdentifyDialogue(new Narrowing(session.Knowledge), lines, picks: true).Run();
         if (weed is null)
         {
-            lines.Say("No weed was picked.", "  ");
+            lines.Say("No weed was picked." + TypedWeed.OfBroadKinds(session.Knowledge), "  ");
             return null;
         }
 

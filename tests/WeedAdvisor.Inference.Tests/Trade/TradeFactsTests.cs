@@ -88,10 +88,11 @@ public class TradeFactsTests
                     .Select(one => one.Action),
             ];
             Assert.All(Preemergence, treatment => Assert.Contains(treatment.Id, told));
-            // A film of algae is scrubbed off; no hand pulls it (common practice).
+            // A film of algae is scrubbed off; no hand pulls it, and no water weed in a yard. A vine is followed to its
+            // root (common practice).
             Assert.Equal(
-                s_knowledge.Weeds[weed].Kind != "alga",
-                advice.Clear.Any(one => one.Action == "hand-weed-now" && one.When == "now")
+                s_knowledge.Weeds[weed].Kind is not ("alga" or "water"),
+                advice.Clear.Any(one => one.Action is "hand-weed-now" or "dig-out-roots" && one.When == "now")
             );
         });
 

@@ -19,9 +19,10 @@ public static class TypedWeed
         string[] parts = text.Split(',', StringSplitOptions.TrimEntries);
         if (parts[0].Length == 0)
             return Typed<WeedSeen>.Wrong("Give the weed's name first.");
-        Typed<NameHit> weed = OneOf(NameSearch.Weeds(knowledge, parts[0], place), parts[0], "weed");
+        ImmutableArray<NameHit> hits = NameSearch.Weeds(knowledge, parts[0], place);
+        Typed<NameHit> weed = OneOf(hits, parts[0], "weed");
         if (weed.Value is null)
-            return Typed<WeedSeen>.Wrong(weed.Error!);
+            return Typed<WeedSeen>.Wrong(hits.IsEmpty ? weed.Error! + OfBroadKinds(knowledge) : weed.Error!);
         var seen = new WeedSeen(weed.Value.Id, null, null);
         foreach (string part in parts.Skip(1))
         {
@@ -60,6 +61,15 @@ public static class TypedWeed
                     + (hits.Length > 5 ? " and more." : ".")
             ),
         };
+
+    /// <summary>How to tell a weed that is not in the list; empty where the knowledge has no broad kinds.</summary>
+    internal static string OfBroadKinds(KnowledgeBase knowledge)
+    {
+        string[] kinds = [.. knowledge.Weeds.Values.Where(weed => weed.IsUnnamed).Select(weed => weed.Name)];
+        return kinds.Length == 0
+            ? ""
+            : $" If it is not in the list, or has no name yet, tell its kind: {string.Join(", ", kinds)}.";
+    }
 
     /// <summary>Reads a share of the pots or trays: <c>in 20 % of pots</c>, <c>20 % of the pots</c>.</summary>
     private static string? PotsIn(string part)

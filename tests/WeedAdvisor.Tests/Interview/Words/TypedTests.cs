@@ -213,6 +213,28 @@ public sealed class TypedTests
             Assert.Equal(new Answer.Words(WordSet.Of([kept])), answer.Value);
     }
 
+    [Theory]
+    [InlineData("unnamed grass", "unnamed-grass")]
+    [InlineData("unknown sedge, seedling, 5", "unnamed-sedge")]
+    [InlineData("a broadleaf annual", "unnamed-broadleaf")]
+    [InlineData("unknown creeping weed", "unnamed-creeper")]
+    [InlineData("a woody seedling", "unnamed-woody")]
+    [InlineData("unknown vine", "unnamed-vine")]
+    [InlineData("unknown moss", "unnamed-moss")]
+    [InlineData("unknown alga", "unnamed-alga")]
+    [InlineData("pond weed", "unnamed-water-weed")]
+    public void A_weed_without_a_name_is_told_by_its_kind(string typed, string weed) =>
+        Assert.Equal(weed, TypedWeed.Read(ShippedRules.Knowledge, typed, null).Value?.Weed);
+
+    [Fact]
+    public void Who_types_a_weed_that_is_not_in_the_list_is_told_of_the_kinds() =>
+        Assert.EndsWith(
+            "If it is not in the list, or has no name yet, tell its kind: unnamed alga or slime, "
+                + "unnamed broadleaf annual, unnamed creeping perennial, unnamed grass, unnamed moss or liverwort, "
+                + "unnamed sedge, unnamed vine, unnamed water weed, unnamed woody seedling.",
+            TypedWeed.Read(ShippedRules.Knowledge, "qqqqqq", null).Error
+        );
+
     private static Typed<Answer> Read(string question, string typed) =>
         TypedAnswer.Read(SmallTrade.Knowledge, SmallTrade.Question(question), typed, s_day);
 

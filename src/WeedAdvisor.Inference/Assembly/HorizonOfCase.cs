@@ -1,0 +1,65 @@
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Inference.Conclusions;
+using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Records;
+
+namespace WeedAdvisor.Inference.Assembly;
+
+/// <summary>
+/// When an action is to be done, by the weeds on account of which rules speak for it: what takes from films and mats
+/// what they live on comes before they are lifted; what is for weeds that are not about to seed is no work of today,
+/// whatever else seeds beside them.
+/// </summary>
+internal static class HorizonOfCase
+{
+    private static readonly WordSet s_spores = WordSet.Of([WaysOfLife.Spores]);
+    private static readonly WordSet s_seedOrSpores = WordSet.Of([WaysOfLife.Seed, WaysOfLife.Spores]);
+    private static readonly WordSet s_aboutToSeed = WordSet.Of(["flowering", "seeding"]);
+
+    /// <summary>The horizon.</summary>
+    public static Horizon Of(ActionCase one, CatalogueAction action, AreaReading reading)
+    {
+        Horizon usual = HorizonChoice.Of(action, reading);
+        if (action is not Practice practice || practice.Possible == "naming")
+            return usual;
+        if (practice.Possible == "any-time" && StarvingStep(one, action, reading) is not null)
+            return reading.HasWeedAboutToSeed ? Horizon.Today : Horizon.ThisWeek;
+        return usual == Horizon.Today && !Presses(one) ? Horizon.ThisWeek : usual;
+    }
+
+    /// <summary>
+    /// Which step it is in taking from films and mats, where they are most of what stands here, what they live on: 1
+    /// water, 2 feed, 3 still air (osu-lw-control); only then is the mat lifted. Null else.
+    /// </summary>
+    public static int? StarvingStep(ActionCase one, CatalogueAction action, AreaReading reading)
+    {
+        int? step = action switch
+        {
+            Practice { Kind: "watering" } => 1,
+            Practice { Kind: "feeding" } => 2,
+            Practice { Kind: "air-and-spacing" } => 3,
+            _ => null,
+        };
+        return step is not null
+            && reading.IsMostlyMats
+            && Weeds(one).Any(weed => weed.Read("lives-by").IsAnyOf(s_spores) == Truth.Yes)
+            ? step
+            : null;
+    }
+
+    // Where rules speak of no single weed, the area decides.
+    private static bool Presses(ActionCase one)
+    {
+        WeedFact[] weeds = [.. Weeds(one)];
+        return weeds.Length == 0
+            || weeds.Any(weed =>
+                weed.Read("stage").IsAnyOf(s_aboutToSeed) == Truth.Yes
+                && weed.Read("lives-by").IsAnyOf(s_seedOrSpores) != Truth.No
+            );
+    }
+
+    private static IEnumerable<WeedFact> Weeds(ActionCase one) =>
+        Evidences.ThatCount(one.Supports).SelectMany(WeedsSpokenOf.In);
+}
