@@ -244,29 +244,6 @@ public sealed record EffectPart(
     ImmutableArray<string> Sources
 );
 
-/// <summary>An action that waits for an answer.</summary>
-/// <param name="Action">The action's id.</param>
-/// <param name="Needs">What has to be known, in order.</param>
-/// <param name="Because">The possible bars and supports that wait.</param>
-public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, ImmutableArray<Reason> Because)
-{
-    /// <summary>When it could be done.</summary>
-    public Horizon Horizon { get; init; } = Horizon.ThisWeek;
-
-    /// <summary>The most it can be worth: certainty at most times effect, 0 to 1; a missing effect counts
-    /// nothing.</summary>
-    public double Promise { get; init; }
-
-    /// <summary>
-    /// How it would stand, without its reasons, if every answer let it and all that may speak for it did; null where
-    /// that was not worked out.
-    /// </summary>
-    public ClearAction? IfClear { get; init; }
-
-    /// <summary>What speaks for it, or may, what is sure first, then strongest first.</summary>
-    public ImmutableArray<Reason> For { get; init; } = [];
-}
-
 /// <summary>An action that must not be used here.</summary>
 /// <param name="Action">The action's id.</param>
 /// <param name="Severity">The hardest of its bars.</param>
@@ -347,16 +324,3 @@ public enum GapKind
 /// <param name="Subject">The weed's id, or null.</param>
 /// <param name="Text">The gap in plain words.</param>
 public sealed record Gap(GapKind Kind, string? Subject, string Text);
-
-/// <summary>The question to ask next.</summary>
-/// <param name="Id">The question's id.</param>
-/// <param name="Text">The question.</param>
-/// <param name="Why">Why it is asked now.</param>
-public sealed record NextQuestion(string Id, string Text, string Why)
-{
-    /// <summary>Whether the whole nursery has one answer.</summary>
-    public bool IsOfNursery { get; init; }
-
-    /// <summary>Actions that an answer may bring among the first things to do, in ordinal order of id.</summary>
-    public ImmutableArray<string> MayBring { get; init; } = [];
-}

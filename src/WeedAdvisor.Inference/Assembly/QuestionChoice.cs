@@ -77,7 +77,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
                 .Select((question, place) => Score(question, place))
                 .OrderBy(scored => ComesLast(scored.Question, site))
                 // What kind of place it is decides which of the others are put at all.
-                .ThenByDescending(scored => scored.Question.Id == QuestionIds.Place)
+                .ThenByDescending(scored => Footing.IsFirst(scored.Question.Id))
                 .ThenByDescending(scored => Math.Round(scored.Score, 9))
                 .ThenBy(scored => scored.Question.Order),
         ];

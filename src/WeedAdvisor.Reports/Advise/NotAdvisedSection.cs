@@ -18,6 +18,7 @@ internal static class NotAdvisedSection
             .ToLookup(one => Fits(names, area, one.Action), one => one.Action);
         if (area.NotAdvised.IsEmpty)
             yield break;
+        string possible = Listing.Some(names.ActionsInOrder(idle[true]), most);
         yield return Heading.Section(
             $"What is not advised: {names.CountActions([.. area.NotAdvised.Select(one => one.Action)])}"
         );
@@ -26,12 +27,7 @@ internal static class NotAdvisedSection
                 .. outweighed.Length > 0
                     ? [$"what speaks against it weighs more: {Listing.Some(names.ActionsInOrder(outweighed), most)}"]
                     : (Line[])[],
-                .. idle[true].Any()
-                    ?
-                    [
-                        $"it could be done here, but nothing calls for it: {Listing.Some(names.ActionsInOrder(idle[true]), most)}",
-                    ]
-                    : (Line[])[],
+                .. idle[true].Any() ? [$"it could be done here, but nothing calls for it: {possible}"] : (Line[])[],
                 .. idle[false].Any()
                     ? [$"nothing speaks for it here: {names.CountActions([.. idle[false]])}"]
                     : (Line[])[],

@@ -135,8 +135,7 @@ public sealed class ComingWeedsTests
                 AreaAdvice same = ShippedRules
                     .Advisor.Open(drawn with { Area = drawn.Area with { Weeds = [.. seen, .. told] } })
                     .Advice;
-                // Where it is not known what is usual, more may come: something may wait for it, nothing is freed by
-                // it.
+                // Where it is not known what is usual, more may come: something may wait for it, nothing is freed.
                 Assert.All(Actions.Where(action => coming.Needs.IsEmpty || IsClear(advice, action)), action =>
                     Assert.Equal(same.StatusOf(action), advice.StatusOf(action))
                 );
