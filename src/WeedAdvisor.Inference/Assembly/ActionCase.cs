@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Certainties;
 using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
-using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Inference.Assembly;
 
@@ -14,13 +14,6 @@ internal sealed class ActionCase
 {
     // Arguments that cancel out leave a trace in the last bits.
     private const double Nothing = 1e-9;
-
-    private static readonly ImmutableHashSet<string> s_footing =
-    [
-        QuestionIds.Place,
-        QuestionIds.Cover,
-        QuestionIds.Stock,
-    ];
 
     /// <summary>Sorts the conclusions about an action.</summary>
     public ActionCase(string action, IEnumerable<Conclusion> conclusions)
@@ -133,7 +126,7 @@ internal sealed class ActionCase
                 Action: PracticeFact,
                 Judgement.Then: Consequence.Bar { Severity: Severity.Unsuitable },
             }
-        && !bar.Needs.Any(need => s_footing.Contains(need.Id));
+        && !bar.Needs.Any(need => Footing.IsGround(need.Id));
 
     private ActionStatus StatusOf(List<Conclusion> possibleBars) =>
         // No answer could bring it forward: to let it wait would be a promise that nobody can keep.

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Conditions;
 using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 
@@ -25,14 +27,6 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     private const double WeightOfFooting = 1;
     private const double WeightOfWaiting = 0.05;
     private const double WeightOfCaution = 0.2;
-
-    private static readonly ImmutableHashSet<string> s_footing =
-    [
-        QuestionIds.Place,
-        QuestionIds.Cover,
-        QuestionIds.Stock,
-        QuestionIds.Weeds,
-    ];
 
     private readonly ImmutableDictionary<string, Question> _questions = knowledge.Questions.ToImmutableDictionary(
         question => question.Id,
@@ -95,7 +89,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         Scored Score(Question question, int place)
         {
             double score = WeightOfWaiting * waited[question.Id] / most;
-            if (s_footing.Contains(question.Id))
+            if (Footing.Holds(question.Id))
                 score += WeightOfFooting;
             if (question.Guards && guards.Contains(question.Id))
                 score += WeightOfGuard;
@@ -217,14 +211,26 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     {
         HashSet<string> barred = [.. cases.Where(one => one.IsBarred).Select(one => one.Action)];
         var waits = new Dictionary<string, double>(StringComparer.Ordinal);
+        // A rule that says one caution with many actions counts once: else the caution of all chemicals would outweigh
+        // what clears them.
+        var cautions = new Dictionary<(string Rule, string Need), double>();
         foreach (Conclusion conclusion in conclusions)
         {
             if (conclusion.IsCertain || (conclusion.Action is { } action && barred.Contains(action.Id)))
                 continue;
             foreach (Need need in conclusion.Needs.Where(need => need.Kind == NeedKind.Question))
-                waits[need.Id] = waits.GetValueOrDefault(need.Id) + WeightOf(conclusion) / conclusion.Needs.Length;
+            {
+                double share = WeightOf(conclusion) / conclusion.Needs.Length;
+                (string, string) said = (conclusion.Judgement.Id, need.Id);
+                if (conclusion.Judgement.Then is Consequence.Caution)
+                    cautions[said] = Math.Max(share, cautions.GetValueOrDefault(said));
+                else
+                    waits[need.Id] = waits.GetValueOrDefault(need.Id) + share;
+            }
         }
 
+        foreach (((_, string need), double share) in cautions.OrderBy(pair => pair.Key))
+            waits[need] = waits.GetValueOrDefault(need) + share;
         return waits;
     }
 
@@ -246,8 +252,8 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     private static double WeightOf(Conclusion conclusion) =>
         conclusion.Judgement.Then switch
         {
-            Knowledge.Judgements.Consequence.Bar => 1,
-            Knowledge.Judgements.Consequence.Caution => WeightOfCaution,
+            Consequence.Bar => 1,
+            Consequence.Caution => WeightOfCaution,
             _ => conclusion.Certainty,
         };
 

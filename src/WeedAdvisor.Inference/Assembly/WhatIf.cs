@@ -4,7 +4,6 @@ using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Inference.Assembly;
 
@@ -61,11 +60,7 @@ internal abstract class WhatIf
         public Chosen(string question, string answer, AreaCase looked, KnowledgeBase knowledge)
         {
             _question = Need.Question(question);
-            VisitArea area = looked.Area with
-            {
-                Answers = looked.Area.Answers.SetItem(question, new Answer.Words(WordSet.Of([answer]))),
-            };
-            _site = new Lazy<SiteFact>(() => new SiteFact(SiteReadings.Of(knowledge, looked with { Area = area })));
+            _site = new Lazy<SiteFact>(() => AnsweredSite.Of(looked, question, answer, knowledge));
         }
 
         public override Conclusion? Of(Conclusion open)

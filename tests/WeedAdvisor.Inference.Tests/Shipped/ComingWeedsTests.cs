@@ -80,7 +80,12 @@ public sealed class ComingWeedsTests
         VisitArea told = ShippedRules.Visit("clean-yard-in-august").Areas[0];
         AreaAdvice advice = On(told with { Weeds = [] }, new DateOnly(2026, 8, 27));
 
-        Assert.Contains("germinating", s_knowledge.Treatments[advice.Clear[0].Action].ActsOn);
+        // A layer, or a chemical that stops seed: either keeps them back.
+        Assert.Equal(WorksOn.Coming, advice.Clear[0].WorksOn);
+        Assert.Contains(advice.Clear, action =>
+            s_knowledge.Treatments.TryGetValue(action.Action, out Treatment? treatment)
+            && treatment.ActsOn.Contains("germinating")
+        );
         Assert.Contains(advice.Clear, action => s_knowledge.ActionOf(action.Action) is Practice { Kind: "covering" });
         Assert.Contains(advice.Cautions, caution =>
             caution.Because.Judgement == "waiting-until-weeds-show-is-too-late"
