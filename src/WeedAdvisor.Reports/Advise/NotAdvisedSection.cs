@@ -39,5 +39,10 @@ internal static class NotAdvisedSection
     private static bool Fits(Names names, AreaAdvice area, string action) =>
         names.Record(action) is { } record
         && (area.Reading.Place is not { } place || record.Places.Contains(place))
-        && (area.Reading.Stock is not { } stock || record.StockStages.Contains(stock));
+        // What is for an empty place waits for that and is barred by no stock.
+        && (
+            area.Reading.Stock is not { } stock
+            || record.StockStages.Contains(stock)
+            || record is Practice { Possible: "when-empty" }
+        );
 }
