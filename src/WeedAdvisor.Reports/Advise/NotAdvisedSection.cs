@@ -1,4 +1,5 @@
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
