@@ -39,8 +39,8 @@ internal static class HorizonChoice
         && !IsRoundAbout(practice, area);
 
     /// <summary>
-    /// Whether it is work on the strips and verges round about, which waits until what stands here is out. On a strip, a
-    /// bank or a path they are the area.
+    /// Whether it is work on the strips and verges round about, which waits until what stands here is out. On a strip,
+    /// a bank or a path they are the area.
     /// </summary>
     public static bool IsRoundAbout(CatalogueAction action, AreaReading area) =>
         action is Practice { Kind: Hygiene or "mowing" } practice
