@@ -13,9 +13,7 @@ internal static class Grounds
     private const string OfStock = "ground-of-stock";
     private const string WhenEmpty = "ground-when-empty";
 
-    /// <summary>
-    /// Word of list <c>ground</c>; null when the place is not told or the knowledge has no such lists.
-    /// </summary>
+    /// <summary>Word of list <c>ground</c>; null when the place is not told, or without such lists.</summary>
     /// <param name="place">Answer to the place.</param>
     /// <param name="stock">Answer to the stock.</param>
     /// <param name="isEmpty">Whether no stock stands there.</param>

@@ -112,11 +112,7 @@ internal static class ActionBlock
     {
         foreach (string where in names.NotWhere(action.Action))
             yield return new Keyed("not where: ", Figures.Sentence(where));
-        foreach (
-            ActionCaution caution in action.Cautions.Where(one =>
-                !(names.IsTreatment(action.Action) && shared.Holds(one))
-            )
-        )
+        foreach (ActionCaution caution in action.Cautions.Where(one => !shared.Holds(action, one)))
         {
             yield return Warning(
                 caution.IsCertain ? "mind: " : "mind, if it applies: ",

@@ -19,7 +19,7 @@ internal static class FullReport
             .. QuestionSection.Of(names, area),
             .. ActionSection.Of(names, day, area, shared),
             .. Safety.NamesTreatment(area, knowledge) ? SafetyBlocks.Standing() : [],
-            .. shared.Blocks(names),
+            .. shared.Blocks(),
             .. FindingSection.Of(area),
             .. FindingSection.Cautions(area),
             .. AreaNotes.Blocks(names, area.Reading),

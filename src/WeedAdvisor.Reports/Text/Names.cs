@@ -31,9 +31,7 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>What is known of a weed's control, as its record says it.</summary>
     public ImmutableArray<string> NotesOfWeed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Control ?? [];
 
-    /// <summary>
-    /// A crop's name and what is known of it, as its record says it; null for one that is not in the knowledge.
-    /// </summary>
+    /// <summary>The crop with this id, or null.</summary>
     public Crop? Crop(string id) => knowledge.Crops.GetValueOrDefault(id);
 
     /// <summary><c>practice</c> or <c>treatment</c>.</summary>

@@ -180,7 +180,10 @@ internal sealed class WorkList
         var days = new PracticeDays(_season, _uses, _hands, _ask);
         return _season
             .Weekly.On(_season.Year.From)
-            .Clear.Where(clear => _knowledge.Practices.ContainsKey(clear.Action) && clear.When is "now" or "season")
+            .Clear.Where(clear =>
+                _knowledge.Practices.ContainsKey(clear.Action)
+                && clear is { When: "now" or "season", Horizon: <= Horizon.ThisSeason }
+            )
             .OrderBy(clear => clear.Rank)
             .Take(MostPractices)
             .Select(clear => Practice(_knowledge.Practices[clear.Action], days))

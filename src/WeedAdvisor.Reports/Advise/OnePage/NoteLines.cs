@@ -4,9 +4,7 @@ using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise.OnePage;
 
-/// <summary>
-/// What is known of the weeds seen, where the page has room: the first of each weed, then the second.
-/// </summary>
+/// <summary>What is known of the weeds seen, where the page has room: the first of each, then the second.</summary>
 internal static class NoteLines
 {
     /// <summary>The notes under their heading.</summary>
