@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Weeding;
 
@@ -74,10 +75,14 @@ internal static class WayPlans
             IntervalWeeks = intervalWeeks,
         };
 
-    /// <summary>The clear actions that can be compared, in ordinal order of id.</summary>
+    /// <summary>
+    /// The clear actions that can be compared, in ordinal order of id: what waits for the next potting is no way of this
+    /// year.
+    /// </summary>
     public static IEnumerable<CatalogueAction> Comparable(MoneyCase money) =>
         money
-            .Advice.Clear.Select(clear => money.Knowledge.ActionOf(clear.Action)!)
+            .Advice.Clear.Where(clear => clear.Horizon <= Horizon.ThisSeason)
+            .Select(clear => money.Knowledge.ActionOf(clear.Action)!)
             .Where(IsComparable)
             .OrderBy(action => action.Id, StringComparer.Ordinal);
 
