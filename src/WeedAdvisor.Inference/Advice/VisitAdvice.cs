@@ -216,6 +216,9 @@ public sealed record ActionCaution(Said Said, string? Judgement, bool IsCertain)
 {
     /// <summary>What is said, in plain words.</summary>
     public string Text => Said.Text;
+
+    /// <summary>It keeps somebody from being hurt: no page leaves it out.</summary>
+    public bool ProtectsPeople { get; init; }
 }
 
 /// <summary>A caution for the whole area.</summary>

@@ -135,7 +135,10 @@ internal sealed class AdviceBuilder
                     _reasons.CautionOf(caution),
                     caution.Judgement.Id,
                     caution.IsCertain
-                ))
+                )
+                {
+                    ProtectsPeople = caution.Judgement.Then is Consequence.Caution { ProtectsPeople: true },
+                })
                 .DistinctBy(caution => caution.Text),
         ];
 

@@ -42,7 +42,8 @@ internal static class HorizonOfCase
             Practice { Kind: "air-and-spacing" } => 3,
             _ => null,
         };
-        return step is not null
+        return
+            step is not null
             && reading.IsMostlyMats
             && Weeds(one).Any(weed => weed.Read("lives-by").IsAnyOf(s_spores) == Truth.Yes)
             ? step

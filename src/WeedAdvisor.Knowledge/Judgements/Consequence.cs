@@ -31,7 +31,11 @@ public abstract record Consequence
     /// <param name="Text">What must be said; may hold slots.</param>
     /// <param name="Order">Its place among those that are told first, from 1; null for the others, which come
     /// after.</param>
-    public sealed record Caution(string Text, int? Order = null) : Consequence;
+    public sealed record Caution(string Text, int? Order = null) : Consequence
+    {
+        /// <summary>It keeps somebody from being hurt: no page leaves it out.</summary>
+        public bool ProtectsPeople { get; init; }
+    }
 }
 
 /// <summary>How hard a bar is.</summary>

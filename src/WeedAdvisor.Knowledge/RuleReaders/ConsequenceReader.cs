@@ -78,5 +78,8 @@ internal static class ConsequenceReader
     private static Consequence.Caution? Caution(MappingReader map) =>
         map.OptionalText("caution") is { } text
             ? new Consequence.Caution(text, (int?)map.OptionalNumber("order", 1, MostOrder))
+            {
+                ProtectsPeople = map.OptionalWord("protects", "words:people") is not null,
+            }
             : null;
 }

@@ -42,13 +42,14 @@ internal sealed class AdviceParts(
             new Paragraph($"Visit {visit.Id}, {Figures.Day(visit.Date)}; knowledge {stamp.Brief}"),
             .. LiftedBars.Of(stamp),
             .. _firstThings.Count > 1 ? FirstThings.Of(_firstThings) : [],
-            .. !full && _seen.NamesTreatment ? SafetyBlocks.Standing() : [],
+            .. !full && _seen.AdvisesTreatment ? SafetyBlocks.Standing() : [],
         ];
 
     /// <summary>What stands behind them; complete once all have passed.</summary>
     public IEnumerable<Block> After() =>
         [
             .. full ? [] : _habits.Blocks(_names),
+            .. !full && _seen is { NamesTreatment: true, AdvisesTreatment: false } ? SafetyBlocks.Standing() : [],
             .. full ? [] : ReadingKey.Of(_seen),
             .. withSources ? SourceSection.Of(knowledge, _sources) : [],
         ];

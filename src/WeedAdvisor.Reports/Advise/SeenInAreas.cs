@@ -10,6 +10,9 @@ internal sealed record SeenInAreas
     /// <summary>Whether a chemical is named anywhere.</summary>
     public bool NamesTreatment { get; init; }
 
+    /// <summary>Whether a chemical is clear somewhere, or may become so by an answer.</summary>
+    public bool AdvisesTreatment { get; init; }
+
     /// <summary>Whether something is clear.</summary>
     public bool HasClear { get; init; }
 
@@ -24,6 +27,9 @@ internal sealed record SeenInAreas
         new()
         {
             NamesTreatment = Safety.NamesTreatment(area, knowledge),
+            AdvisesTreatment =
+                area.Clear.Any(action => names.IsTreatment(action.Action))
+                || area.Waiting.Any(action => names.IsTreatment(action.Action)),
             HasClear = !area.Clear.IsEmpty,
             HasInventedCosts = area.Clear.Any(action => Costs.IsInvented(names.Record(action.Action))),
             HasClearTreatment = area.Clear.Any(action => names.IsTreatment(action.Action)),
@@ -34,6 +40,7 @@ internal sealed record SeenInAreas
         new()
         {
             NamesTreatment = NamesTreatment || other.NamesTreatment,
+            AdvisesTreatment = AdvisesTreatment || other.AdvisesTreatment,
             HasClear = HasClear || other.HasClear,
             HasInventedCosts = HasInventedCosts || other.HasInventedCosts,
             HasClearTreatment = HasClearTreatment || other.HasClearTreatment,

@@ -6,10 +6,22 @@ namespace WeedAdvisor.Reports.Text;
 /// <summary>When an action can, and must, be done, in lines: only what differs from "any day from now on".</summary>
 internal static class DateLines
 {
-    public static IEnumerable<Line> Of(ActionDates? dates, DateOnly day)
+    /// <summary>The lines.</summary>
+    /// <param name="dates">The dates; null when none are known.</param>
+    /// <param name="day">The day of the visit.</param>
+    /// <param name="isToday">Whether it stands among the work of today; else what presses is put off as little as may
+    /// be.</param>
+    public static IEnumerable<Line> Of(ActionDates? dates, DateOnly day, bool isToday = true)
     {
         if (dates is { Latest: { } latest, LatestBecause: { } presses })
-            yield return $"{(latest == day ? "today" : $"by {Figures.LongDay(latest)}")}: {presses}";
+        {
+            string by =
+                latest > day ? $"by {Figures.LongDay(latest)}"
+                : isToday ? "today"
+                : "as soon as you can";
+            yield return $"{by}: {presses}";
+        }
+
         if (dates?.LookAgain is { } look)
             yield return $"look again from {Figures.LongDay(look)}: its effect may fade by then";
     }

@@ -65,6 +65,7 @@ internal static class AreaPage
         [
             AreaHead.Of(style.Names, area),
             .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
+            .. PageTail.People(style, area),
             .. WorkSection.Of(style, area, detail),
             .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
@@ -74,7 +75,7 @@ internal static class AreaPage
             .. PageTail.Mind(style, area, detail.Mind),
             .. NoteLines.Of(style, area, detail.Notes),
             .. PageTail.Waiting(style, area, detail.Waiting),
-            .. PageTail.Later(style, area, detail.Waiting),
+            .. PageTail.Later(style, area, detail.Later),
             .. PageTail.Barred(style, area, detail.Barred),
             .. PageTail.Left(area, detail.Mind),
         ];

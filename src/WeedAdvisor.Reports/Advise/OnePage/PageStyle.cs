@@ -30,6 +30,15 @@ internal sealed record PageStyle(Names Names, DateOnly Day, VisitArea Area, bool
 /// <param name="Barred">How many reasons of what must not be used.</param>
 internal sealed record PageDetail(int Lines, int Told, int WithReason, int Cautions, int Mind, int Waiting, int Barred)
 {
+    private const int LinesWithDates = 5,
+        LinesAlone = 2;
+
+    /// <summary>How many lines on what becomes possible, and when: kept longer than most.</summary>
+    public int Later =>
+        Lines >= LinesWithDates ? 2
+        : Lines > LinesAlone ? 1
+        : 0;
+
     /// <summary>How many notes on weeds are told: as many as there is room for.</summary>
     public int Notes { get; init; }
 
@@ -46,9 +55,9 @@ internal sealed record PageDetail(int Lines, int Told, int WithReason, int Cauti
         new(8, 3, 2, 1, 2, 1, 1),
         new(7, 3, 2, 1, 1, 1, 1),
         new(6, 3, 2, 1, 1, 1, 1),
-        new(6, 3, 1, 1, 1, 1, 0),
-        new(6, 2, 2, 1, 1, 1, 0),
-        new(5, 2, 2, 1, 1, 0, 0),
+        new(6, 3, 1, 1, 1, 1, 1),
+        new(6, 2, 2, 1, 1, 1, 1),
+        new(5, 2, 2, 1, 1, 0, 1),
         new(5, 2, 1, 0, 1, 0, 0),
         new(4, 1, 2, 0, 1, 0, 0),
         new(3, 1, 1, 0, 0, 0, 0),

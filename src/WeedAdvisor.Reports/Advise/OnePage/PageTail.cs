@@ -1,4 +1,5 @@
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
@@ -62,28 +63,52 @@ internal static class PageTail
             yield return ItemList.Dashes(left.Select(text => Line.FromString(text))).At(2);
     }
 
-    /// <summary>What to mind in the whole area.</summary>
+    /// <summary>What keeps somebody from being hurt here: never cut.</summary>
+    public static IEnumerable<Block> People(PageStyle style, AreaAdvice area)
+    {
+        Item[] items =
+        [
+            .. area
+                .Cautions.Where(caution => caution.IsCertain && IsOfPeople(caution))
+                .Select(caution => ItemOf(style, caution)),
+        ];
+        return items.Length == 0 ? [] : [Heading.Section("Before anybody starts"), new ItemList([.. items]).At(2)];
+    }
+
+    /// <summary>What else to mind in the whole area.</summary>
     public static IEnumerable<Block> Mind(PageStyle style, AreaAdvice area, int most)
     {
-        AreaCaution[] sure = [.. area.Cautions.Where(caution => caution.IsCertain)];
-        if (sure.Length == 0 || most == 0)
-            yield break;
-        yield return Heading.Section("Mind here");
-        int left = area.Cautions.Length - Math.Min(most, sure.Length);
-        yield return new ItemList([
-            .. sure.Take(most)
-                .Select(caution => new Item(
-                    Item.Dash,
-                    Line.FromString(Figures.Sentence(caution.Text) + style.Keys(caution.Because.Sources)) with
-                    {
-                        Tone = Tone.Warning,
-                    }
-                )),
-            .. left > 0
-                ? [new Item(Item.Open, $"{Figures.Count(left, "more", "more")} may matter here ('--full').")]
-                : (Item[])[],
-        ]).At(2);
+        AreaCaution[] sure = [.. area.Cautions.Where(caution => caution.IsCertain && !IsOfPeople(caution))];
+        int shown = Math.Min(most, sure.Length);
+        int left = area.Cautions.Count(caution => !(caution.IsCertain && IsOfPeople(caution))) - shown;
+        if (shown > 0)
+            yield return Heading.Section("Mind here");
+        if (shown + left > 0)
+            yield return new ItemList([
+                .. sure.Take(shown).Select(caution => ItemOf(style, caution)),
+                .. left > 0
+                    ?
+                    [
+                        new Item(
+                            Item.Open,
+                            $"{Figures.Count(left, "more thing", "more things")} to mind here: '--full'."
+                        ),
+                    ]
+                    : (Item[])[],
+            ]).At(2);
     }
+
+    private static bool IsOfPeople(AreaCaution caution) =>
+        caution.Because.Then is Consequence.Caution { ProtectsPeople: true };
+
+    private static Item ItemOf(PageStyle style, AreaCaution caution) =>
+        new(
+            Item.Dash,
+            Line.FromString(Figures.Sentence(caution.Text) + style.Keys(caution.Because.Sources)) with
+            {
+                Tone = Tone.Warning,
+            }
+        );
 
     /// <summary>What waits for an answer, what would become of it, and why.</summary>
     public static IEnumerable<Block> Waiting(PageStyle style, AreaAdvice area, int most)
@@ -118,7 +143,7 @@ internal static class PageTail
             yield break;
         yield return new Blank();
         yield return new Paragraph(
-            $"Barred here: {Chemicals(chemicals.Length)}; 'why VISIT NAME' says why and until " + $"when."
+            $"Barred here: {Chemicals(chemicals.Length)}; 'why VISIT NAME' says why and until when."
         ).At(2);
         yield return new ItemList([
             .. BarGroups

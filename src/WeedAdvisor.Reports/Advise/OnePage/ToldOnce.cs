@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Reports.Advise.OnePage;
@@ -7,6 +8,13 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 internal sealed class ToldOnce
 {
     private readonly HashSet<string> _told = new(StringComparer.Ordinal);
+    private readonly HashSet<Need> _asked = [];
+
+    /// <summary>Questions that stand above all actions: what hangs on them alone need not say so.</summary>
+    public void Ask(IEnumerable<Need> needs) => _asked.UnionWith(needs);
+
+    /// <summary>Whether all of these are asked above.</summary>
+    public bool HasAsked(IEnumerable<Need> needs) => _asked.Count > 0 && needs.All(_asked.Contains);
 
     /// <summary>The blocks that say something new. The label of a chemical is said with each.</summary>
     public IEnumerable<Block> OnlyNew(IEnumerable<Block> blocks) =>

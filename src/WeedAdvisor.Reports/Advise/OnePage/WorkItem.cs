@@ -12,6 +12,7 @@ internal static class WorkItem
     /// <summary>What stands before what the label says.</summary>
     public const string LabelFirst = "label first: ";
 
+    private const string Mind = "mind: ";
     private const int Left = 5;
     private const int MostOthers = 3;
 
@@ -32,15 +33,15 @@ internal static class WorkItem
             [
                 .. What(style, area, line.Best),
                 .. Facts(style, area, line.Best),
-                .. Why(style, line.Best),
+                .. Why(style, line.Best, told),
                 .. Cautions(line.Best, cautions),
                 .. LabelOf(style, line.Best),
                 .. Others(style, line),
             ],
-            Telling.Why => [.. Pressing(style, line.Best), .. Why(style, line.Best), .. LabelOf(style, line.Best)],
+            Telling.Why => [.. Pressing(style, line.Best), .. Why(style, line.Best, told), .. Cautions(line.Best, 0)],
             _ => Pressing(style, line.Best),
         };
-        return new Item(Item.Rank(number), Head(style, line, telling))
+        return new Item(Item.Rank(number), Head(style, line, telling, told))
         {
             Below =
             [
@@ -61,10 +62,10 @@ internal static class WorkItem
         yield return Warning(LabelFirst, string.Join("; ", Safety.BriefLinesFor(treatment, style.Day)));
     }
 
-    private static Line Head(PageStyle style, WorkLine line, Telling telling)
+    private static Line Head(PageStyle style, WorkLine line, Telling telling, ToldOnce told)
     {
         Line after = telling == Telling.WhatAndWhy || line.Others.IsEmpty ? "" : $" (or {OthersIn(style, line)})";
-        string state = string.Concat(States(style, line.Best).Select(state => $", {state}"));
+        string state = string.Concat(States(style, line.Best, told).Select(state => $", {state}"));
         return Line.Of($"{new Named(style.Names.Action(line.Best.Action))}{state}{after}") with
         {
             Action = line.Best.Action,
@@ -73,9 +74,9 @@ internal static class WorkItem
     }
 
     // Who reads no more than the name must see what still stands against it.
-    private static IEnumerable<string> States(PageStyle style, ClearAction action)
+    private static IEnumerable<string> States(PageStyle style, ClearAction action, ToldOnce told)
     {
-        if (action.Status != ActionStatus.Clear)
+        if (action.Status != ActionStatus.Clear && !told.HasAsked(action.Unless))
             yield return StatusWords.Of(action, style.Names.NeedInShort);
         if (action.WaitsForCleaning)
             yield return "once the weeds are off";
@@ -105,7 +106,14 @@ internal static class WorkItem
     private static IEnumerable<Block> Pressing(PageStyle style, ClearAction action)
     {
         ActionDates? dates = style.Names.Dates(action.Action, style.Area, style.Day);
-        return [.. DateLines.Of(dates, style.Day).Take(1).Select(line => new Paragraph(line)), .. DayLine.Of(action)];
+        return
+        [
+            .. DateLines
+                .Of(dates, style.Day, isToday: action.Horizon == Horizon.Today)
+                .Take(1)
+                .Select(line => new Paragraph(line)),
+            .. DayLine.Of(action),
+        ];
     }
 
     private static string NoFigureFor(PageStyle style, ClearAction action)
@@ -117,9 +125,13 @@ internal static class WorkItem
         return action.Effect.Reduction is null || silent.Length == 0 ? "" : $" (no figure for {Listing.And(silent)})";
     }
 
-    private static IEnumerable<Block> Why(PageStyle style, ClearAction action)
+    private static IEnumerable<Block> Why(PageStyle style, ClearAction action, ToldOnce told)
     {
-        if (StatusWords.DoubtOf(action) is { } doubt && action.Status != ActionStatus.Clear)
+        if (
+            StatusWords.DoubtOf(action) is { } doubt
+            && action.Status != ActionStatus.Clear
+            && !told.HasAsked(action.Unless)
+        )
             yield return Warning("unless: ", Names.UnderItsName(doubt));
         if (Strongest(action, isDoubt: false) is { } reason)
             yield return new Keyed("why: ", Names.UnderItsName(reason.Said) + style.Keys(reason.Sources));
@@ -127,20 +139,22 @@ internal static class WorkItem
             yield return new Keyed("but: ", Names.UnderItsName(against.Said) + style.Keys(against.Sources));
     }
 
+    // What keeps somebody from being hurt is told whatever the room.
     private static IEnumerable<Block> Cautions(ClearAction action, int most)
     {
         ActionCaution[] all =
         [
-            .. action.Cautions.Where(caution => caution.IsCertain).OrderBy(caution => caution.Judgement is null),
+            .. action
+                .Cautions.Where(caution => caution.IsCertain)
+                .OrderBy(caution => !caution.ProtectsPeople)
+                .ThenBy(caution => caution.Judgement is null),
         ];
-        foreach (ActionCaution caution in all.Take(most))
-            yield return Warning("mind: ", Names.UnderItsName(caution.Said));
-        int left = action.Cautions.Length - Math.Min(most, all.Length);
-        if (left > 0)
-            yield return new Keyed(
-                "mind: ",
-                $"{Figures.Count(left, "more thing", "more things")} ('why VISIT {action.Action}')"
-            );
+        int shown = Math.Max(all.Count(caution => caution.ProtectsPeople), Math.Min(most, all.Length));
+        foreach (ActionCaution caution in all.Take(shown))
+            yield return Warning(Mind, Names.UnderItsName(caution.Said));
+        int left = action.Cautions.Length - shown;
+        if (left > 0 && most > 0)
+            yield return new Keyed(Mind, $"{Figures.Count(left, "more thing", "more things")}");
     }
 
     private static IEnumerable<Block> Others(PageStyle style, WorkLine line)

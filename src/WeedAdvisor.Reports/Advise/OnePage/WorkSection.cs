@@ -8,13 +8,14 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <summary>What to do in an area, by horizon, in the order of the work.</summary>
 internal static class WorkSection
 {
+    private const int LeastShared = 2;
     private const int MostNames = 5;
 
     /// <summary>The work; habits of the nursery stand behind all areas.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area, PageDetail detail)
     {
-        ImmutableArray<WorkLine> shown = Shown(area, detail);
-        if (shown.IsEmpty)
+        ImmutableArray<WorkLine> shown = Shown(style, area, detail);
+        if (shown.IsEmpty && area.KeepOut is null)
         {
             yield return Heading.Section(Horizons.Title(Horizon.ThisWeek));
             yield return new Paragraph("Nothing is clear to do now.").At(2);
@@ -22,50 +23,102 @@ internal static class WorkSection
 
         int at = 0;
         var told = new ToldOnce();
+        foreach (Block block in First(style, shown, told))
+            yield return block;
         foreach (var horizon in shown.GroupBy(line => line.Best.Horizon))
         {
             yield return Heading.Section(Horizons.Title(horizon.Key));
             yield return new ItemList([
                 .. horizon.Select(line =>
-                    WorkItem.Of(
-                        style,
-                        area,
-                        line,
-                        ++at,
-                        at <= detail.Told ? Telling.WhatAndWhy
-                            : at <= detail.Told + detail.WithReason ? Telling.Why
-                            : Telling.Name,
-                        detail.Cautions,
-                        told
-                    )
+                    WorkItem.Of(style, area, line, ++at, TellingOf(style, line, at, detail), detail.Cautions, told)
                 ),
             ]);
         }
 
-        foreach (var later in Lines(area).Skip(shown.Length).GroupBy(line => line.Best.Horizon))
-        {
-            string more = later.Key == shown[^1].Best.Horizon ? "More" : Horizons.InBrief(later.Key);
-            string names = Listing.Some(
-                [.. later.Select(line => style.Names.Action(line.Best.Action))],
-                Math.Min(MostNames, detail.Lines)
-            );
-            yield return new Keyed($"{more}: ", names).At(2);
-        }
+        foreach (Block block in More(style, area, detail, shown))
+            yield return block;
     }
 
+    // What several hang on is asked once, above them.
+    private static IEnumerable<Block> First(PageStyle style, ImmutableArray<WorkLine> shown, ToldOnce told)
+    {
+        ClearAction[] open = [.. shown.Select(line => line.Best).Where(action => !action.Unless.IsEmpty)];
+        var shared = open.GroupBy(
+                action => string.Join(' ', action.Unless.Select(need => need.Id)),
+                StringComparer.Ordinal
+            )
+            .MaxBy(group => group.Count());
+        if (shared is null || shared.Count() < LeastShared)
+            yield break;
+        ClearAction first = shared.First();
+        told.Ask(first.Unless);
+        yield return Heading.Section("First of all");
+        string doubt = StatusWords.DoubtOf(first) is { } said ? Names.UnderItsName(said) + " " : "";
+        yield return new Paragraph(
+            Line.FromString(
+                doubt + "Ask before anything else: " + string.Join(" ", first.Unless.Select(style.Names.Need))
+            ) with
+            {
+                Tone = Tone.Warning,
+            }
+        ).At(2);
+    }
+
+    // A chemical is told with what to mind and its label, or only counted among those that are possible.
+    private static Telling TellingOf(PageStyle style, WorkLine line, int at, PageDetail detail) =>
+        at <= detail.Told || (at <= detail.Told + detail.WithReason && style.Names.IsTreatment(line.Best.Action))
+            ? Telling.WhatAndWhy
+        : at <= detail.Told + detail.WithReason ? Telling.Why
+        : Telling.Name;
+
+    private static IEnumerable<Block> More(
+        PageStyle style,
+        AreaAdvice area,
+        PageDetail detail,
+        ImmutableArray<WorkLine> shown
+    )
+    {
+        ImmutableArray<WorkLine> left = [.. Lines(area).Except(shown)];
+        int most = Math.Min(MostNames, detail.Lines);
+        foreach (var later in left.Where(line => !IsChemical(style, line)).GroupBy(line => line.Best.Horizon))
+        {
+            string more =
+                shown is [.., var last] && later.Key == last.Best.Horizon ? "More" : Horizons.InBrief(later.Key);
+            string names = Listing.Some([.. later.Select(line => style.Names.Action(line.Best.Action))], most);
+            yield return new Keyed($"{more}: ", names).At(2);
+        }
+
+        string[] chemicals =
+        [
+            .. left.Where(line => IsChemical(style, line)).Select(line => style.Names.Action(line.Best.Action)),
+        ];
+        if (chemicals.Length > 0)
+            yield return new Keyed(
+                "Chemicals, one of them if any, after reading all of it: ",
+                Listing.Some(chemicals, most)
+            ).At(2);
+    }
+
+    private static bool IsChemical(PageStyle style, WorkLine line) => style.Names.IsTreatment(line.Best.Action);
+
     /// <summary>The lines that are told with their reason.</summary>
-    public static IEnumerable<WorkLine> Told(AreaAdvice area, PageDetail detail) =>
-        Shown(area, detail).Take(detail.Told + detail.WithReason);
+    public static IEnumerable<WorkLine> Told(PageStyle style, AreaAdvice area, PageDetail detail) =>
+        Shown(style, area, detail).Take(detail.Told + detail.WithReason);
 
     /// <summary>What is never cut of the chemicals that are shown.</summary>
     public static IEnumerable<Block> Labels(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        Told(area, detail).SelectMany(line => WorkItem.LabelOf(style, line.Best));
+        Told(style, area, detail).SelectMany(line => WorkItem.LabelOf(style, line.Best));
 
     private static ImmutableArray<WorkLine> Lines(AreaAdvice area) =>
         [.. WorkLine.Of(area.Clear).Where(line => line.Best.Horizon != Horizon.Habit)];
 
-    private static ImmutableArray<WorkLine> Shown(AreaAdvice area, PageDetail detail) =>
-        [.. Lines(area).Take(detail.Lines)];
+    // A chemical for which there is no room to be told with its label gets no line of its own.
+    private static ImmutableArray<WorkLine> Shown(PageStyle style, AreaAdvice area, PageDetail detail) =>
+        [
+            .. Lines(area)
+                .Take(detail.Lines)
+                .Where((line, at) => at < detail.Told + detail.WithReason || !IsChemical(style, line)),
+        ];
 }
 
 /// <summary>How much is told of a line of work.</summary>
