@@ -12,7 +12,7 @@ public sealed class BadRecordTests
     private const string Practice = "practices/watering.yaml";
 
     [Theory]
-    [InlineData(Practice, "  when:", "  what-on: { moon: Rake it. }\n  when:", "found the key 'moon'")]
+    [InlineData(Practice, "  when:", "  what-on: { moon: Rake it. }\n  when:", "found the key 'moon'", 2)]
     [InlineData(Weed, "scientific:", "sceintific:", "weeds/liverwort.yaml:2:3: found a weed without 'scientific'", 2)]
     [InlineData(Weed, "  identify", "  colour: green\n  identify", "weeds/liverwort.yaml:20:3: found the key 'colour'")]
     [InlineData(

@@ -76,8 +76,8 @@ internal static class WayPlans
         };
 
     /// <summary>
-    /// The clear actions that can be compared, in ordinal order of id: what waits for the next potting is no way of this
-    /// year.
+    /// The clear actions that can be compared, in ordinal order of id: what waits for the next potting is no way of
+    /// this year.
     /// </summary>
     public static IEnumerable<CatalogueAction> Comparable(MoneyCase money) =>
         money
