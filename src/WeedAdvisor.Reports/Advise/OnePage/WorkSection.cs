@@ -78,8 +78,9 @@ internal static class WorkSection
         ImmutableArray<WorkLine> shown
     )
     {
-        ImmutableArray<WorkLine> left = [.. Lines(area).Except(shown)];
-        int most = Math.Min(MostNames, detail.Lines);
+        HashSet<int> told = [.. shown.Select(line => line.Best.Rank)];
+        ImmutableArray<WorkLine> left = [.. Lines(area).Where(line => !told.Contains(line.Best.Rank))];
+        int most = Math.Min(MostNames, detail.Lines + 1);
         foreach (var later in left.Where(line => !IsChemical(style, line)).GroupBy(line => line.Best.Horizon))
         {
             string more =
@@ -93,9 +94,8 @@ internal static class WorkSection
             .. left.Where(line => IsChemical(style, line)).Select(line => style.Names.Action(line.Best.Action)),
         ];
         if (chemicals.Length > 0)
-            yield return new Keyed(
-                "Chemicals, one of them if any, after reading all of it: ",
-                Listing.Some(chemicals, most)
+            yield return new Paragraph(
+                $"Chemicals, one of them if any, after reading all of it: {Listing.Some(chemicals, most)}"
             ).At(2);
     }
 
