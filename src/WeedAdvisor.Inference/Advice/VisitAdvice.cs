@@ -149,6 +149,9 @@ public sealed record ClearAction
     /// <summary>It is the second step: weeds are up, and it wants a clean surface.</summary>
     public bool ComesAfterCleaning { get; init; }
 
+    /// <summary>It is done at once and before all other work: people or other stock are at risk.</summary>
+    public bool IsAtOnce { get; init; }
+
     /// <summary>It finds out which weed it is, and a weed here has no name: it comes before every choice.</summary>
     public bool Names { get; init; }
 

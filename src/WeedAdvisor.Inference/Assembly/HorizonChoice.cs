@@ -27,6 +27,7 @@ internal static class HorizonChoice
             Practice { Possible: "at-potting" } when area.IsForPots != false => Horizon.AtPotting,
             Practice { Possible: "next-batch" } when area.Stock != NoStock => Horizon.NextBatch,
             Practice { Possible: WhenEmpty } when area.Stock != NoStock => Horizon.WhenEmpty,
+            Practice { Possible: "at-once" } => Horizon.Today,
             Practice { Possible: "naming" } => area.HasUnnamedWeed ? Horizon.Today : Horizon.ThisWeek,
             Practice { When: "now" } practice when IsPressing(practice, area) => Horizon.Today,
             Practice { When: "now" } or Treatment => Horizon.ThisWeek,

@@ -22,7 +22,7 @@ internal static class HorizonOfCase
     public static Horizon Of(ActionCase one, CatalogueAction action, AreaReading reading)
     {
         Horizon usual = HorizonChoice.Of(action, reading);
-        if (action is not Practice practice || practice.Possible == "naming")
+        if (action is not Practice practice || practice.Possible is "naming" or "at-once")
             return usual;
         if (practice.Possible == "any-time" && StarvingStep(one, action, reading) is not null)
             return reading.HasWeedAboutToSeed ? Horizon.Today : Horizon.ThisWeek;

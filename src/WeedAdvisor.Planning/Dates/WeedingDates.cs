@@ -6,7 +6,7 @@ namespace WeedAdvisor.Planning.Dates;
 
 /// <summary>
 /// Dates of a weeding: before the first of the weeds that are up drops seed. A seedling is taken to have just come up;
-/// a young weed to have used half its time; a grown one is due at once. These are the cautious ends of what is seen.
+/// a young weed to have used half its time, a grown one that does not flower three quarters; what flowers is due at once. These are the cautious ends of what is seen.
 /// What does not live by seed has no such day: algae, what comes from below, and what nobody has named. Mosses,
 /// liverworts and ferns press only once their cups or spores are there to be seen.
 /// </summary>
@@ -46,7 +46,7 @@ internal static class WeedingDates
             _ when !WaysOfLife.IsBySeed(weed) && !IsOfSpores(weed) => null,
             "flowering" or "seeding" => visit,
             _ when IsOfSpores(weed) => null,
-            "mature" => visit,
+            "mature" => After(weed, visit, 0.25m),
             "seedling" => After(weed, visit, 1m),
             "young" => After(weed, visit, 0.5m),
             _ => null,

@@ -48,7 +48,8 @@ public class ActionDatesTests
     [InlineData("bryophyte", "young", null)]
     [InlineData("bryophyte", "seeding", 0)]
     [InlineData("fern", "seedling", null)]
-    [InlineData("broadleaf", "mature", 0)]
+    [InlineData("broadleaf", "mature", 7)]
+    [InlineData("broadleaf", "flowering", 0)]
     public void What_has_no_seed_has_no_day_by_which_it_seeds(string kind, string stage, int? days)
     {
         VisitArea area = AreaWith() with { Weeds = [new WeedSeen("spurge", stage, 5)] };
