@@ -120,12 +120,9 @@ internal sealed class ActionCase
     // What does no harm does not wait because it may turn out not to suit: it is told, with its if. A prohibition, such
     // as that nobody may go in, is waited for whatever the work is; so is what the place, its roof and its stock bear.
     private static bool IsIf(Conclusion bar) =>
-        bar
-            is {
-                IsCertain: false,
-                Action: PracticeFact,
-                Judgement.Then: Consequence.Bar { Severity: Severity.Unsuitable },
-            }
+        !bar.IsCertain
+        && bar.Action is PracticeFact
+        && bar.Judgement.Then is Consequence.Bar { Severity: Severity.Unsuitable }
         && !bar.Needs.Any(need => Footing.IsGround(need.Id));
 
     private ActionStatus StatusOf(List<Conclusion> possibleBars) =>

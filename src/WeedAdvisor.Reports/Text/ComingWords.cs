@@ -22,8 +22,7 @@ public static class ComingWords
             .. Group(coming, weed => weed is { BlowsIn: false, EmergesNow: false }, $"from {next}"),
             .. Group(coming, weed => weed.BlowsIn, "blown in from round about"),
         ];
-        return $"Expected here, not seen: {string.Join("; ", groups)}. Usual here; "
-            + "'expected-weeds' tells it otherwise.";
+        return $"Expected here, not seen: {string.Join("; ", groups)}.";
 
         IEnumerable<string> Group(ComingWeeds all, Func<ComingWeed, bool> isOf, string when)
         {

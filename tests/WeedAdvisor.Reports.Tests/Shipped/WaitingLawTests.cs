@@ -3,6 +3,7 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -85,19 +86,16 @@ public sealed class WaitingLawTests
                 {
                     if (s_knowledge.ActionOf(one.Action) is not Practice || !one.For.Any(reason => reason.IsCertain))
                         continue;
-                    Assert.Contains(one.Because, reason =>
-                        reason.Then
-                            is Knowledge.Judgements.Consequence.Bar
-                            {
-                                Severity: Knowledge.Judgements.Severity.Prohibited
-                            }
-                        || reason.Needs.Any(need => need.Id is "place" or "cover" or "stock")
-                    );
+                    Assert.Contains(one.Because, IsMoreThanUseless);
                 }
             },
             iter: Sizes.Of(60, 5000)
         );
     }
+
+    private static bool IsMoreThanUseless(Reason reason) =>
+        reason.Then is Consequence.Bar { Severity: Severity.Prohibited }
+        || reason.Needs.Any(need => need.Id is "place" or "cover" or "stock");
 
     // Takes the answers of another area for what is asked, as far as that one has them.
     private static VisitArea Answered(VisitArea area, HashSet<string> asked, VisitArea other) =>

@@ -64,13 +64,14 @@ internal static class AreaPage
     private static IEnumerable<Block> Blocks(PageStyle style, AreaAdvice area, PageDetail detail) =>
         [
             AreaHead.Of(style.Names, area),
+            .. PageTail.InTime(area, detail.Mind),
             .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
             .. PageTail.People(style, area),
             .. WorkSection.Of(style, area, detail),
             .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
             .. PageTail.NotMet(area),
-            .. PageTail.Ask(style, area),
+            .. PageTail.Ask(style, area, detail.Told + detail.WithReason > 1),
             .. PageTail.Contradictions(area),
             .. PageTail.Mind(style, area, detail.Mind),
             .. NoteLines.Of(style, area, detail.Notes),

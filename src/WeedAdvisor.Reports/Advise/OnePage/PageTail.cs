@@ -10,15 +10,16 @@ internal static class PageTail
 {
     private const int MostNames = 3;
 
-    /// <summary>What to ask next.</summary>
-    public static IEnumerable<Block> Ask(PageStyle style, AreaAdvice area)
+    /// <summary>What to ask next and, if there is room, what for.</summary>
+    public static IEnumerable<Block> Ask(PageStyle style, AreaAdvice area, bool whatFor)
     {
         if (area.NextQuestion is not { } next)
             yield break;
         yield return Heading.Section("Ask next");
-        string brings = next.MayBring.IsEmpty
-            ? ""
-            : $" The answer may bring: {Listing.Some([.. next.MayBring.Select(style.Names.Action)], MostNames)}.";
+        string brings =
+            next.MayBring.IsEmpty || !whatFor
+                ? ""
+                : $" The answer may bring: {Listing.Some([.. next.MayBring.Select(style.Names.Action)], MostNames)}.";
         yield return new Paragraph($"{next.Text} ({next.Id}){brings}").At(2);
     }
 
@@ -53,6 +54,16 @@ internal static class PageTail
         return lines.Length == 0
             ? []
             : [Heading.Section("What becomes possible, and when"), new ItemList([.. lines]).At(2)];
+    }
+
+    /// <summary>
+    /// On a clean area, why waiting for weeds is too late; where there is room, what to mind says it at length.
+    /// </summary>
+    public static IEnumerable<Block> InTime(AreaAdvice area, int most)
+    {
+        bool isClean = area.Area.Weeds is { } weeds && weeds.All(seen => seen.IsUp == false);
+        if (most == 0 && isClean && !area.Reading.Coming.Weeds.IsEmpty)
+            yield return new Paragraph("What stops weeds must lie there before they show: later it is too late.").At(2);
     }
 
     /// <summary>The weeds that nothing meets for now, and why.</summary>
