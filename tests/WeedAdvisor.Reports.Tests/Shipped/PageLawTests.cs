@@ -3,9 +3,11 @@ using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Tests.Samples;
+using WeedAdvisor.Reports.Text;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Shipped;
@@ -31,6 +33,7 @@ public sealed partial class PageLawTests
                     LinesOf(page, "label first: ")
                     + LinesUnder(page, "KEEP OUT")
                     + LinesUnder(page, "YOU HAVE IT")
+                    + LinesUnder(page, "BEFORE ANYBODY")
                     // Answers that contradict each other are told in two lines or three.
                     + (advice.Gaps.Count(gap => gap.Kind == GapKind.Contradiction) * 3);
                 Assert.True(
@@ -90,6 +93,20 @@ public sealed partial class PageLawTests
         );
 
     [Fact]
+    public void What_keeps_somebody_from_being_hurt_stands_on_the_page_word_for_word() =>
+        OnEveryPage(
+            (advice, page) =>
+            {
+                string words = Words(page);
+                foreach (AreaCaution caution in advice.Cautions.Where(one => one.IsCertain))
+                {
+                    if (caution.Because.Then is Consequence.Caution { ProtectsPeople: true })
+                        Assert.Contains(Words(Figures.Sentence(caution.Text)), words, StringComparison.Ordinal);
+                }
+            }
+        );
+
+    [Fact]
     public void A_chemical_told_with_its_reason_is_told_with_its_equipment_and_its_entry_interval() =>
         OnEveryPage(
             (advice, page) =>
@@ -116,6 +133,11 @@ public sealed partial class PageLawTests
 
     [GeneratedRegex("^[0-9]{1,2}\\. (.*)$")]
     private static partial Regex NumberedLine();
+
+    private static string Words(string text) => Blanks().Replace(text, " ").Trim();
+
+    [GeneratedRegex("[ \\n]+")]
+    private static partial Regex Blanks();
 
     private static bool IsHeadOf(string line, string name) =>
         line.TrimStart() is { Length: > 0 } text
@@ -149,7 +171,8 @@ public sealed partial class PageLawTests
         int from = text.IndexOf(rule, StringComparison.Ordinal);
         int second = text.IndexOf(rule, from + 80, StringComparison.Ordinal);
         int third = text.IndexOf(rule, second + 80, StringComparison.Ordinal);
-        int rest = text.IndexOf("WHERE THE REST IS", StringComparison.Ordinal);
+        int standing = text.IndexOf("BEFORE ANY CHEMICAL", second, StringComparison.Ordinal);
+        int rest = standing >= 0 ? standing : text.IndexOf("WHERE THE REST IS", StringComparison.Ordinal);
         return text[from..(third >= 0 ? third : rest)].TrimEnd('\n') + "\n";
     }
 

@@ -70,8 +70,10 @@ internal static class PageTail
     public static IEnumerable<Block> NotMet(AreaAdvice area)
     {
         string[] left = [.. area.Gaps.Where(gap => gap.Kind == GapKind.WeedLeft).Select(gap => gap.Text)];
-        if (left.Length > 0)
-            yield return ItemList.Dashes(left.Select(text => Line.FromString(text))).At(2);
+        if (left.Length == 0)
+            yield break;
+        yield return new Blank();
+        yield return ItemList.Dashes(left.Select(text => Line.FromString(text))).At(2);
     }
 
     /// <summary>What keeps somebody from being hurt here: never cut.</summary>
