@@ -32,7 +32,7 @@ public sealed class PracticeTagTests
         "loose-mulch-floats-where-water-stands",
         "bark-mulch paper-pellet-mulch rice-hull-mulch wool-pellet-mulch + wood-chip-mulch"
     )]
-    [InlineData("nothing-bought-nothing-to-inspect", "choose-clean-suppliers inspect-incoming quarantine-incoming")]
+    [InlineData("nothing-bought-nothing-to-inspect", "choose-clean-suppliers inspect-incoming quarantine-incoming set-this-lot-apart")]
     [InlineData(
         "put-mix-on-paving-and-under-cover",
         "clear-the-pile-surroundings cover-the-pile substrate-on-clean-paving"
@@ -43,7 +43,7 @@ public sealed class PracticeTagTests
     )]
     [InlineData(
         "clean-floors-after-hours",
-        "clean-house-floor fix-floor-drainage hot-water-on-floors + resurface-floor"
+        "clean-house-floor fix-floor-drainage hot-water-on-floors + resurface-floor scrub-the-path"
     )]
     [InlineData("clean-while-the-house-is-empty", "clean-benches clean-house-floor sweep-between-crops")]
     [InlineData("closing-a-house-up-needs-it-empty", "dry-empty-house solarise-empty-house")]
