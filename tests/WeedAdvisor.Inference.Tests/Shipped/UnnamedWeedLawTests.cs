@@ -55,10 +55,13 @@ public class UnnamedWeedLawTests
                 // While nobody may go in nothing is advised that sends anybody in.
                 if (with.KeepOut is not null)
                     return;
-                ClearAction first = with.Clear[0];
-                Assert.Equal((Naming, 1, Horizon.Today), (first.Action, first.Rank, first.Horizon));
+                // What keeps people from harm, or other stock from catching it, goes before everything.
+                ClearAction first = with.Clear.First(one => Possible(one.Action) != "at-once");
+                Assert.Equal((Naming, Horizon.Today), (first.Action, first.Horizon));
             }
         );
+
+    private static string? Possible(string action) => s_knowledge.Practices.GetValueOrDefault(action)?.Possible;
 
     [Fact]
     public void No_figure_counts_for_it() =>

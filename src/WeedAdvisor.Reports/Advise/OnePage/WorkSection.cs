@@ -81,7 +81,14 @@ internal static class WorkSection
         HashSet<int> told = [.. shown.Select(line => line.Best.Rank)];
         ImmutableArray<WorkLine> left = [.. Lines(area).Where(line => !told.Contains(line.Best.Rank))];
         int most = Math.Min(MostNames, detail.Lines + 1);
-        foreach (var later in left.Where(line => !IsChemical(style, line)).GroupBy(line => line.Best.Horizon))
+        WorkLine[] practices = [.. left.Where(line => !IsChemical(style, line))];
+        // Where there is hardly any room the times stand in the full report.
+        if (detail.Lines == 1 && practices.Length > 0)
+            yield return new Keyed(
+                "More: ",
+                Listing.Some([.. practices.Select(line => style.Names.Action(line.Best.Action))], most)
+            ).At(2);
+        foreach (var later in practices.Where(_ => detail.Lines > 1).GroupBy(line => line.Best.Horizon))
         {
             string more =
                 shown is [.., var last] && later.Key == last.Best.Horizon ? "More" : Horizons.InBrief(later.Key);
