@@ -32,7 +32,10 @@ public sealed class PracticeTagTests
         "loose-mulch-floats-where-water-stands",
         "bark-mulch paper-pellet-mulch rice-hull-mulch wool-pellet-mulch + wood-chip-mulch"
     )]
-    [InlineData("nothing-bought-nothing-to-inspect", "choose-clean-suppliers inspect-incoming quarantine-incoming set-this-lot-apart")]
+    [InlineData(
+        "nothing-bought-nothing-to-inspect",
+        "choose-clean-suppliers inspect-incoming quarantine-incoming set-this-lot-apart"
+    )]
     [InlineData(
         "put-mix-on-paving-and-under-cover",
         "clear-the-pile-surroundings cover-the-pile substrate-on-clean-paving"
