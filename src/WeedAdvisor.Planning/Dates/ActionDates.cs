@@ -23,7 +23,12 @@ public sealed record ActionDates(DateOnly Earliest, DateOnly? Latest, string? La
         action switch
         {
             Treatment treatment => TreatmentDates.Of(treatment, area, visit, knowledge),
-            Practice { Kind: "weeding" } => WeedingDates.Of(area, visit, knowledge),
+            // What is scrubbed off a floor leaves the weeds in its joints standing: their seed does not press it.
+            Practice { Kind: "weeding" } practice when !practice.Tags.Contains("floor-work") => WeedingDates.Of(
+                area,
+                visit,
+                knowledge
+            ),
             _ => Open(visit),
         };
 
