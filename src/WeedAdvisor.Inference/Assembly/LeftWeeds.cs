@@ -27,18 +27,26 @@ internal static class LeftWeeds
                 .Select(seen => seen.Weed)
                 .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal)
-                .Where(weed => !HasFigure(clear, weed) && !cases.Any(one => CanBeDone(one) && SpeaksOf(one, weed)))
+                .Where(weed => !HasFigure(clear, weed) && !cases.Any(one => Meets(one, weed)))
                 .Select(weed => new Gap(GapKind.WeedLeft, weed, Why(knowledge.Weeds[weed], cases, knowledge))),
         ];
 
     private static bool HasFigure(ImmutableArray<ClearAction> clear, string weed) =>
         clear.Any(action => action.Effect.Parts.Any(part => part.Weed == weed && part.HighPercent > 0));
 
-    private static bool CanBeDone(ActionCase one) =>
-        one.Status is ActionStatus.Clear or ActionStatus.ClearUnless or ActionStatus.Waits;
+    // What is clear is told with what speaks for it for sure; what waits also with what may.
+    private static bool Meets(ActionCase one, string weed) =>
+        one.Status switch
+        {
+            ActionStatus.Clear or ActionStatus.ClearUnless => one.Supports.Any(support =>
+                support.IsCertain && SpeaksOf(support, weed)
+            ),
+            ActionStatus.Waits => one.Supports.Any(support => SpeaksOf(support, weed)),
+            _ => false,
+        };
 
-    private static bool SpeaksOf(ActionCase one, string weed) =>
-        one.Supports.Any(support => WeedsSpokenOf.In(support).Any(fact => IsOf(fact, weed)));
+    private static bool SpeaksOf(Conclusion support, string weed) =>
+        WeedsSpokenOf.In(support).Any(fact => IsOf(fact, weed));
 
     // A weed seen in several stages has a fact for each.
     private static bool IsOf(WeedFact fact, string weed) =>
@@ -47,7 +55,10 @@ internal static class LeftWeeds
     private static string Why(Weed weed, IReadOnlyCollection<ActionCase> cases, KnowledgeBase knowledge)
     {
         ActionCase? held = cases
-            .Where(one => one.Status is ActionStatus.NotYet or ActionStatus.NotThisWay && SpeaksOf(one, weed.Id))
+            .Where(one =>
+                one.Status is ActionStatus.NotYet or ActionStatus.NotThisWay
+                && one.Supports.Any(support => SpeaksOf(support, weed.Id))
+            )
             .OrderByDescending(one => one.MostCertainty)
             .ThenBy(one => one.Action, StringComparer.Ordinal)
             .FirstOrDefault();
