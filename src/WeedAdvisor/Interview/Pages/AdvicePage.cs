@@ -1,6 +1,7 @@
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Advise;
@@ -33,6 +34,7 @@ public static class AdvicePage
         [
             .. LiftedBars.Of(knowledge.Stamp),
             .. KeepOut(words, advice),
+            .. People(advice),
             .. ComingWords.Of(advice.Reading.Coming, weed => knowledge.Weeds[weed].Name) is { } coming
                 ? (Block[])[In(0, coming)]
                 : [],
@@ -62,6 +64,18 @@ public static class AdvicePage
                 .. keepOut.Then.IsEmpty ? [] : (Block[])[In(2, "From then, best first:")],
                 .. keepOut.Then.Select(action => Marked("  - ", words.Name(action), action: action)),
             ];
+
+    // What keeps somebody from being hurt stands before all work.
+    private static IEnumerable<Block> People(AreaAdvice advice)
+    {
+        AreaCaution[] told = [.. advice.Cautions.Where(caution => caution.IsCertain && IsOfPeople(caution))];
+        return told.Length == 0
+            ? []
+            : [.. Head("Before anybody starts"), .. told.Select(caution => Marked("! ", caution.Text, Tone.Warning))];
+    }
+
+    private static bool IsOfPeople(AreaCaution caution) =>
+        caution.Because.Then is Consequence.Caution { ProtectsPeople: true };
 
     private static IEnumerable<Block> Next(AdviceWords words, AreaAdvice advice, Question? next, Question? current)
     {
@@ -127,9 +141,10 @@ public static class AdvicePage
 
     private static IEnumerable<Block> Cautions(AreaAdvice advice, bool full)
     {
-        AreaCaution[] told = [.. advice.Cautions.Where(caution => caution.IsCertain || full)];
-        int untold = advice.Cautions.Length - told.Length;
-        return advice.Cautions.IsEmpty
+        AreaCaution[] all = [.. advice.Cautions.Where(caution => !(caution.IsCertain && IsOfPeople(caution)))];
+        AreaCaution[] told = [.. all.Where(caution => caution.IsCertain || full)];
+        int untold = all.Length - told.Length;
+        return all.Length == 0
             ? []
             :
             [
