@@ -17,7 +17,7 @@ namespace WeedAdvisor.Reports;
 public static class JsonReport
 {
     /// <summary>Version of the layout. It grows when a key changes its meaning or goes.</summary>
-    public const int SchemaVersion = 1;
+    public const int SchemaVersion = 2;
 
     private static readonly JsonWriterOptions s_options = new()
     {

@@ -38,7 +38,7 @@ public sealed class EveryMediumTests
         Assert.All(figures, figure => Assert.Contains(Saying.Bare(figure), html, StringComparison.Ordinal));
         Assert.All(figures, figure => Assert.Contains(Saying.Bare(figure), markdown, StringComparison.Ordinal));
         using var json = JsonDocument.Parse(Run(command, "json"));
-        Assert.Equal(1, json.RootElement.GetProperty("schemaVersion").GetInt32());
+        Assert.Equal(2, json.RootElement.GetProperty("schemaVersion").GetInt32());
     }
 
     [Theory]
