@@ -119,13 +119,20 @@ internal static class WorkSection
     private static ImmutableArray<WorkLine> Lines(AreaAdvice area) =>
         [.. WorkLine.Of(area.Clear).Where(line => line.Best.Horizon != Horizon.Habit)];
 
-    // A chemical for which there is no room to be told with its label gets no line of its own.
-    private static ImmutableArray<WorkLine> Shown(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        [
-            .. Lines(area)
-                .Take(detail.Lines)
-                .Where((line, at) => at < detail.Told + detail.WithReason || !IsChemical(style, line)),
-        ];
+    // A chemical for which there is no room to be told with its label gets no line of its own, and takes no other's.
+    private static ImmutableArray<WorkLine> Shown(PageStyle style, AreaAdvice area, PageDetail detail)
+    {
+        var shown = ImmutableArray.CreateBuilder<WorkLine>();
+        foreach (WorkLine line in Lines(area))
+        {
+            if (shown.Count == detail.Lines)
+                break;
+            if (shown.Count < detail.Told + detail.WithReason || !IsChemical(style, line))
+                shown.Add(line);
+        }
+
+        return shown.ToImmutable();
+    }
 }
 
 /// <summary>How much is told of a line of work.</summary>
