@@ -28,9 +28,6 @@ public enum Horizon
 /// <summary>The words for each horizon.</summary>
 public static class Horizons
 {
-    /// <summary>All of them, in their order.</summary>
-    public static IReadOnlyList<Horizon> All { get; } = Enum.GetValues<Horizon>();
-
     /// <summary>The word of a horizon, such as <c>this-week</c>, as JSON writes it.</summary>
     public static string Word(Horizon horizon) =>
         horizon switch

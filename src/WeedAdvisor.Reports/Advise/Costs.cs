@@ -39,13 +39,6 @@ internal static class Costs
     private static bool GrowsWithPots(CatalogueAction? record) =>
         record is Treatment or Practice { Kind: "weeding" or "covering" or "feeding" or "substrate" or "choice" };
 
-    /// <summary>Dollars and hours where room is short, on the same basis; null when neither is known.</summary>
-    public static Line? Brief(ClearAction action) =>
-        Known(
-            action.CostUsd is { } usd ? Line.FromTextPart(Amounts.Dollars(usd)) : null,
-            action.Hours is { } hours ? Line.FromTextPart(Amounts.Hours(hours)) : null
-        );
-
     private static Line? Known(params Line?[] parts) =>
         parts.OfType<Line>().ToArray() is { Length: > 0 } known ? Line.Join(", ", known) : null;
 

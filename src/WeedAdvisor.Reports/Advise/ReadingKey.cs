@@ -12,6 +12,8 @@ internal static class ReadingKey
     {
         yield return "Everything: 'weedadvisor advise VISIT --full'. All of one action: "
             + "'weedadvisor why VISIT ACTION'.";
+        if (seen.HasInventedCosts)
+            yield return "Costs rest on invented figures. Put your own in their place.";
         if (seen.HasClearTreatment)
             yield return "A chemical that is only named here: read all of it there before you use it.";
     }

@@ -13,10 +13,7 @@ internal sealed record SeenInAreas
     /// <summary>Whether a chemical is clear somewhere, or may become so by an answer.</summary>
     public bool AdvisesTreatment { get; init; }
 
-    /// <summary>Whether something is clear.</summary>
-    public bool HasClear { get; init; }
-
-    /// <summary>Whether the costs of something clear rest on invented figures.</summary>
+    /// <summary>Whether costs are told that rest on invented figures.</summary>
     public bool HasInventedCosts { get; init; }
 
     /// <summary>Whether a chemical is clear.</summary>
@@ -30,8 +27,11 @@ internal sealed record SeenInAreas
             AdvisesTreatment =
                 area.Clear.Any(action => names.IsTreatment(action.Action))
                 || area.Waiting.Any(action => names.IsTreatment(action.Action)),
-            HasClear = !area.Clear.IsEmpty,
-            HasInventedCosts = area.Clear.Any(action => Costs.IsInvented(names.Record(action.Action))),
+            HasInventedCosts = area.Clear.Any(action =>
+                names.Record(action.Action) is { } record
+                && Costs.IsInvented(record)
+                && Costs.ForArea(action, record, area.Reading) is not null
+            ),
             HasClearTreatment = area.Clear.Any(action => names.IsTreatment(action.Action)),
         };
 
@@ -41,7 +41,6 @@ internal sealed record SeenInAreas
         {
             NamesTreatment = NamesTreatment || other.NamesTreatment,
             AdvisesTreatment = AdvisesTreatment || other.AdvisesTreatment,
-            HasClear = HasClear || other.HasClear,
             HasInventedCosts = HasInventedCosts || other.HasInventedCosts,
             HasClearTreatment = HasClearTreatment || other.HasClearTreatment,
         };

@@ -107,6 +107,24 @@ public sealed partial class PageLawTests
         );
 
     [Fact]
+    public void Costs_stand_there_only_where_the_pots_are_told_and_say_that_they_are_invented()
+    {
+        VisitArea untold = ShippedRules.Visit("container-yard-with-spurge").Areas[0];
+        VisitArea told = untold.With("pots", 1200m).With("pot-width", 16m).With("spacing", "spaced");
+        Assert.DoesNotContain("; about $", TextOf(untold.Without("pots")), StringComparison.Ordinal);
+        string text = TextOf(told);
+        Assert.Contains("; about $", text, StringComparison.Ordinal);
+        Assert.Contains("Costs rest on invented figures.", text, StringComparison.Ordinal);
+
+        static string TextOf(VisitArea area) =>
+            TextReport.Of(
+                ShippedRules.Advisor.Advise(ShippedRules.Demo with { Areas = [area] }),
+                s_knowledge,
+                new TextLayout()
+            );
+    }
+
+    [Fact]
     public void A_chemical_told_with_its_reason_is_told_with_its_equipment_and_its_entry_interval() =>
         OnEveryPage(
             (advice, page) =>

@@ -7,7 +7,8 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <summary>
 /// The page of one area to act on: what to do, in the order of the work, what to ask, what to mind. At most
 /// <see cref="MostLines"/> lines of <see cref="Columns"/> columns; it tells less of each thing until it fits. Who must
-/// keep out, what is barred of what the grower holds, and the label of a chemical that is told are never cut.
+/// keep out, what protects people, what is barred of what the grower holds, and the label of a chemical that is told
+/// are never cut.
 /// </summary>
 internal static class AreaPage
 {
@@ -84,6 +85,7 @@ internal static class AreaPage
     private static IEnumerable<Block> NeverCut(PageStyle style, AreaAdvice area, PageDetail detail) =>
         [
             .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
+            .. PageTail.People(style, area),
             .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
             .. WorkSection.Labels(style, area, detail),

@@ -1,5 +1,6 @@
-using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise.OnePage;
 
@@ -8,13 +9,20 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 internal sealed class ToldOnce
 {
     private readonly HashSet<string> _told = new(StringComparer.Ordinal);
-    private readonly HashSet<Need> _asked = [];
+    private string? _asked;
 
-    /// <summary>Questions that stand above all actions: what hangs on them alone need not say so.</summary>
-    public void Ask(IEnumerable<Need> needs) => _asked.UnionWith(needs);
+    /// <summary>What stands above all actions: an action that hangs on the same need not say so.</summary>
+    public void Ask(ClearAction action) => _asked = KeyOf(action);
 
-    /// <summary>Whether all of these are asked above.</summary>
-    public bool HasAsked(IEnumerable<Need> needs) => _asked.Count > 0 && needs.All(_asked.Contains);
+    /// <summary>Whether all that an action hangs on is asked above, with its doubt.</summary>
+    public bool HasAsked(ClearAction action) => KeyOf(action) == _asked;
+
+    /// <summary>The questions that an action hangs on, and the doubt that they settle.</summary>
+    public static string KeyOf(ClearAction action)
+    {
+        string doubt = StatusWords.DoubtOf(action) is { } said ? Names.UnderItsName(said) : "";
+        return $"{string.Join(' ', action.Unless)}: {doubt}";
+    }
 
     /// <summary>The blocks that say something new. The label of a chemical is said with each.</summary>
     public IEnumerable<Block> OnlyNew(IEnumerable<Block> blocks) =>

@@ -76,7 +76,7 @@ internal static class WorkItem
     // Who reads no more than the name must see what still stands against it.
     private static IEnumerable<string> States(PageStyle style, ClearAction action, ToldOnce told)
     {
-        if (action.Status != ActionStatus.Clear && !told.HasAsked(action.Unless))
+        if (action.Status != ActionStatus.Clear && !told.HasAsked(action))
             yield return StatusWords.Of(action, style.Names.NeedInShort);
         if (action.WaitsForCleaning)
             yield return "once the weeds are off";
@@ -127,11 +127,7 @@ internal static class WorkItem
 
     private static IEnumerable<Block> Why(PageStyle style, ClearAction action, ToldOnce told)
     {
-        if (
-            StatusWords.DoubtOf(action) is { } doubt
-            && action.Status != ActionStatus.Clear
-            && !told.HasAsked(action.Unless)
-        )
+        if (StatusWords.DoubtOf(action) is { } doubt && action.Status != ActionStatus.Clear && !told.HasAsked(action))
             yield return Warning("unless: ", Names.UnderItsName(doubt));
         if (Strongest(action, isDoubt: false) is { } reason)
             yield return new Keyed("why: ", Names.UnderItsName(reason.Said) + style.Keys(reason.Sources));

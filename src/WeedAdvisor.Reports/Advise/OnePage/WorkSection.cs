@@ -43,15 +43,11 @@ internal static class WorkSection
     private static IEnumerable<Block> First(PageStyle style, ImmutableArray<WorkLine> shown, ToldOnce told)
     {
         ClearAction[] open = [.. shown.Select(line => line.Best).Where(action => !action.Unless.IsEmpty)];
-        var shared = open.GroupBy(
-                action => string.Join(' ', action.Unless.Select(need => need.Id)),
-                StringComparer.Ordinal
-            )
-            .MaxBy(group => group.Count());
+        var shared = open.GroupBy(ToldOnce.KeyOf, StringComparer.Ordinal).MaxBy(group => group.Count());
         if (shared is null || shared.Count() < LeastShared)
             yield break;
         ClearAction first = shared.First();
-        told.Ask(first.Unless);
+        told.Ask(first);
         yield return Heading.Section("First of all");
         string doubt = StatusWords.DoubtOf(first) is { } said ? Names.UnderItsName(said) + " " : "";
         yield return new Paragraph(
