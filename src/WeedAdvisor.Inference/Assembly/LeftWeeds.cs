@@ -28,7 +28,7 @@ internal static class LeftWeeds
                 .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal)
                 .Where(weed => !HasFigure(clear, weed) && !cases.Any(one => Meets(one, weed)))
-                .Select(weed => new Gap(GapKind.WeedLeft, weed, Why(knowledge.Weeds[weed], cases, knowledge))),
+                .Select(weed => GapOf(knowledge.Weeds[weed], cases, knowledge)),
         ];
 
     private static bool HasFigure(ImmutableArray<ClearAction> clear, string weed) =>
@@ -52,19 +52,20 @@ internal static class LeftWeeds
     private static bool IsOf(WeedFact fact, string weed) =>
         fact.Key == $"weed/{weed}" || fact.Key.StartsWith($"weed/{weed}/", StringComparison.Ordinal);
 
-    private static string Why(Weed weed, IReadOnlyCollection<ActionCase> cases, KnowledgeBase knowledge)
+    private static Gap GapOf(Weed weed, IReadOnlyCollection<ActionCase> cases, KnowledgeBase knowledge)
     {
-        ActionCase? held = cases
+        string? held = cases
             .Where(one =>
                 one.Status is ActionStatus.NotYet or ActionStatus.NotThisWay
                 && one.Supports.Any(support => SpeaksOf(support, weed.Id))
             )
             .OrderByDescending(one => one.MostCertainty)
             .ThenBy(one => one.Action, StringComparer.Ordinal)
+            .Select(one => one.Action)
             .FirstOrDefault();
-        return held is not null
-            ? $"Left for now: {weed.Name}. What would meet it may not be done here yet: "
-                + $"{knowledge.ActionOf(held.Action)!.Name}."
-            : $"Left for now: {weed.Name}. Nothing that is known against it can be done in a place like this.";
+        string why = held is null
+            ? "Nothing that is known against it can be done in a place like this."
+            : $"What would meet it may not be done here yet: {knowledge.ActionOf(held)!.Name}.";
+        return new Gap(GapKind.WeedLeft, weed.Id, $"Left for now: {weed.Name}. {why}", held);
     }
 }

@@ -71,7 +71,7 @@ internal static class AreaPage
             .. WorkSection.Of(style, area, detail),
             .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
-            .. PageTail.NotMet(area),
+            .. PageTail.NotMet(style, area),
             .. PageTail.Ask(style, area, detail.Told + detail.WithReason > 1),
             .. PageTail.Contradictions(area),
             .. PageTail.Mind(style, area, detail.Mind),

@@ -66,14 +66,30 @@ internal static class PageTail
             yield return new Paragraph("What stops weeds must lie there before they show: later it is too late.").At(2);
     }
 
-    /// <summary>The weeds that nothing meets for now, and why.</summary>
-    public static IEnumerable<Block> NotMet(AreaAdvice area)
+    /// <summary>The weeds that nothing meets for now, and why: those left for one reason in one sentence.</summary>
+    public static IEnumerable<Block> NotMet(PageStyle style, AreaAdvice area)
     {
-        string[] left = [.. area.Gaps.Where(gap => gap.Kind == GapKind.WeedLeft).Select(gap => gap.Text)];
+        Gap[] left = [.. area.Gaps.Where(gap => gap.Kind == GapKind.WeedLeft)];
         if (left.Length == 0)
             yield break;
         yield return new Blank();
-        yield return ItemList.Dashes(left.Select(text => Line.FromString(text))).At(2);
+        yield return ItemList
+            .Dashes(left.GroupBy(gap => gap.Held is null).Select(alike => LineOfLeft(style, [.. alike])))
+            .At(2);
+    }
+
+    private static Line LineOfLeft(PageStyle style, Gap[] alike)
+    {
+        if (alike is [var only])
+            return Line.FromString(only.Text);
+        string weeds = Listing.And([.. alike.Select(gap => style.Names.Weed(gap.Subject!))]);
+        string[] held = [.. alike.Select(gap => gap.Held).OfType<string>().Distinct(StringComparer.Ordinal)];
+        return Line.FromString(
+            held.Length == 0
+                ? $"Left for now: {weeds}. Nothing that is known against them can be done in a place like this."
+                : $"Left for now: {weeds}. What would meet them may not be done here yet: "
+                    + $"{string.Join("; ", held.Select(style.Names.Action))}."
+        );
     }
 
     /// <summary>What keeps somebody from being hurt here: never cut.</summary>
