@@ -1,4 +1,5 @@
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Blocks;
@@ -32,6 +33,10 @@ public sealed record PotBlock(Told<int> Pots, Told<decimal> WidthCm, Told<decima
         decimal apart = area.IsTight
             ? width.Value
             : Math.Max(width.Value, width.Value * usual[UsualIds.SpacedPots] / usual[UsualIds.PotWidth]);
-        return new PotBlock(area.Pots(pots), width, new Told<decimal>(apart, area.IsTight ? width.From : Origin.Assumed));
+        return new PotBlock(
+            area.Pots(pots),
+            width,
+            new Told<decimal>(apart, area.IsTight ? width.From : Origin.Assumed)
+        );
     }
 }
