@@ -46,6 +46,8 @@ internal static class WeedReader
             LifeCycle = map.Word("life-cycle", "list:life-cycle"),
             Emergence = Emergence(map),
             BaseTemperatureC = map.OptionalRange("base-temperature-c", -20, 40),
+            Frost = FrostWords.Of(map.OptionalWord("frost", FrostWords.Notation)),
+            GrowthFloorC = map.OptionalNumber("growth-floor-c", -20, 40),
             WeeksToFirstSeed = map.OptionalRange("weeks-to-first-seed", 0, 520),
             SeedsPerPlant = map.OptionalRange("seeds-per-plant", 0, 10_000_000_000),
             SeedLifeYears = map.OptionalRange("seed-life-years", 0, 1000),

@@ -37,6 +37,12 @@ public sealed record Weed : Record
     /// <summary>Temperature below which it does not germinate, degrees Celsius; null when not known.</summary>
     public Span? BaseTemperatureC { get; init; }
 
+    /// <summary>What the first hard frosts do to its green part.</summary>
+    public FrostFate Frost { get; init; }
+
+    /// <summary>Daily mean below which a plant that is up does not grow, degrees Celsius; null when not known.</summary>
+    public decimal? GrowthFloorC { get; init; }
+
     /// <summary>
     /// Weeks from emergence to the first ripe seed (or new propagule): shortest and typical; null when not known.
     /// </summary>

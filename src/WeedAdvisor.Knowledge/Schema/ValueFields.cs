@@ -31,6 +31,8 @@ public sealed record ValueFields(
                 "life-cycle",
                 "emergence",
                 "base-temperature-c",
+                "frost",
+                "growth-floor-c",
                 "weeks-to-first-seed",
                 "seeds-per-plant",
                 "seed-life-years",

@@ -24,6 +24,8 @@ internal static class RecordFields
             .AddEach("taken for", weed.LookAlikes.Select(other => $"{names.Weed(other.Weed)}: {other.Tell}"))
             .AddEach("comes up in", weed.Emergence.Select(zone => $"{zone.Key}: months {Months(zone.Value)}"))
             .Add("germinates above", weed.BaseTemperatureC is { } warmth ? $"{Figures.Range(warmth)} C" : null)
+            .Add("frost", weed.IsUnnamed ? null : FrostText(weed))
+            .Add("grows above", weed.GrowthFloorC is { } floor ? $"{Figures.Plain(floor)} C" : null)
             .Add("first seed after", Weeks(weed.WeeksToFirstSeed))
             .Add("seeds a plant", Text(weed.SeedsPerPlant))
             .Add("seed lives", weed.SeedLifeYears is { } years ? $"{Figures.Range(years)} years" : null)
@@ -105,6 +107,15 @@ internal static class RecordFields
     /// <summary>Each source by its key and in words.</summary>
     public static IEnumerable<string> Cited(IEnumerable<string> keys, KnowledgeBase knowledge) =>
         keys.Select(key => $"[{key}] {SourceSection.Cited(knowledge, key)}");
+
+    private static string FrostText(Weed weed) =>
+        weed.Frost switch
+        {
+            FrostFate.Killed when weed.Underground => "kills what stands above the ground; it comes back from below",
+            FrostFate.Killed => "kills it",
+            FrostFate.Stands => "it stands hard frost",
+            _ => "not known what it does",
+        };
 
     private static string AnswerKind(Question question) =>
         question.Kind switch

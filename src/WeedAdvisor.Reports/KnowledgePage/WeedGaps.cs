@@ -31,6 +31,17 @@ internal static class WeedGaps
                     }
                 )
         );
+        page.Paragraph(
+            "What the first hard frosts do to it is not known of: "
+                + string.Join(
+                    ", ",
+                    knowledge
+                        .Weeds.Values.Where(weed => !weed.IsUnnamed && weed.Frost == FrostFate.NotKnown)
+                        .Select(weed => weed.Id)
+                        .DefaultIfEmpty("none")
+                )
+                + "."
+        );
     }
 
     private static Known Of(Weed weed, KnowledgeBase knowledge)
