@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>
@@ -10,12 +12,14 @@ internal sealed class WeedCohorts
     private readonly WeedTraits _traits;
     private readonly double[] _plants = new double[WeedTraits.Ages];
     private readonly double[] _resprouting = new double[ResproutWeeks];
+    private readonly ImmutableArray<double> _frost;
     private double _seed;
     private double _ready;
 
     public WeedCohorts(PlannedWeed weed)
     {
         _traits = weed.Traits;
+        _frost = weed.Frost;
         for (int age = 0; age < weed.Standing.Length; age++)
             _plants[age] = weed.Standing[age];
         StandingAtStart = Standing;
@@ -112,10 +116,12 @@ internal sealed class WeedCohorts
             standingBySize[PlantSizes.Of(_traits.DiameterCm[age])] += _plants[age];
     }
 
-    /// <summary>Ends the week: seed is shed, plants die, all grow a week older.</summary>
+    /// <summary>Ends the week: seed is shed, plants die, frost takes its share, all grow a week older.</summary>
+    /// <param name="week">The week of the plan.</param>
     /// <param name="vigour">Seed of a plant as a share of that of a plant with room, 0 to 1.</param>
-    public void EndWeek(double vigour)
+    public void EndWeek(int week, double vigour)
     {
+        double spared = _frost.IsEmpty ? 1 : 1 - _frost[week];
         double seeding = 0;
         for (int age = _traits.FirstSeedWeek; age < _plants.Length; age++)
             seeding += _plants[age];
@@ -125,7 +131,7 @@ internal sealed class WeedCohorts
         double older = 0;
         for (int age = 0; age < _plants.Length; age++)
         {
-            double dying = _plants[age] * _traits.DeathShare[age];
+            double dying = _plants[age] * (1 - ((1 - _traits.DeathShare[age]) * spared));
             Dead += dying;
             (_plants[age], older) = (older, _plants[age] - dying);
         }
@@ -134,5 +140,8 @@ internal sealed class WeedCohorts
     }
 
     public WeedFate Fate() =>
-        new(_traits.Weed, _traits.Name, StandingAtStart, Emerged, Pulled, Dead, Standing, SeedsShed);
+        new(_traits.Weed, _traits.Name, StandingAtStart, Emerged, Pulled, Dead, Standing, SeedsShed)
+        {
+            SeedlingsToCome = _seed + _resprouting.Sum(),
+        };
 }

@@ -10,6 +10,11 @@ namespace WeedAdvisor.Planning.Weeding;
 /// <param name="Standing">Plants that stand at the start, by age in weeks; empty when there are none.</param>
 public sealed record PlannedWeed(WeedTraits Traits, ImmutableArray<double> Control, ImmutableArray<double> Standing)
 {
+    /// <summary>
+    /// Share of its plants that frost kills at the end of each week of the plan, 0 to 1; empty where none does.
+    /// </summary>
+    public ImmutableArray<double> Frost { get; init; } = [];
+
     /// <summary>A weed that nothing stops and of which none stands yet.</summary>
     public static PlannedWeed Free(WeedTraits traits) => new(traits, [], []);
 }
@@ -40,6 +45,12 @@ public sealed record WeedingPlan
     /// </summary>
     public int FirstRound { get; init; }
 
+    /// <summary>
+    /// The weeks of the plan in which a round is walked, each once and in order, whatever the interval; null for the
+    /// rounds of the interval.
+    /// </summary>
+    public ImmutableArray<int>? RoundWeeks { get; init; }
+
     /// <summary>Share of the weeds large enough to pull that a round passes over, 0 to 1.</summary>
     public required double Missed { get; init; }
 
@@ -64,6 +75,8 @@ public sealed record WeedingPlan
             yield return $"There are 1 to {LongestInterval} whole weeks between two rounds.";
         else if (FirstRound < 0 || FirstRound >= IntervalWeeks)
             yield return "The first round falls within the first interval.";
+        if (RoundWeeks is { } rounds && !IsInOrder(rounds))
+            yield return $"Rounds fall in weeks 0 to {Weeks - 1} of the plan, each named once and in order.";
         if (!IsShare(Missed))
             yield return "The share of weeds missed lies between 0 and 100 percent.";
         if (SmallestPulledCm is not (>= 0 and <= 1000))
@@ -77,11 +90,16 @@ public sealed record WeedingPlan
                     + $"has {Weeks}.";
             if (!weed.Control.All(IsShare))
                 yield return $"The control of {weed.Traits.Name} lies between 0 and 100 percent in every week.";
+            if (weed.Frost.Length != 0 && (weed.Frost.Length != Weeks || !weed.Frost.All(IsShare)))
+                yield return $"What frost kills of {weed.Traits.Name} is a share from 0 to 1 for each of {Weeks} weeks.";
             if (weed.Standing.Length > WeedTraits.Ages || !weed.Standing.All(count => count is >= 0 and < 1e9))
                 yield return $"The plants of {weed.Traits.Name} that stand now are 0 or more, of an age under "
                     + $"{WeedTraits.Ages} weeks.";
         }
     }
+
+    private bool IsInOrder(ImmutableArray<int> rounds) =>
+        rounds.All(week => week >= 0 && week < Weeks) && rounds.Zip(rounds.Skip(1)).All(pair => pair.First < pair.Second);
 
     private static bool IsShare(double share) => share is >= 0 and <= 1;
 }

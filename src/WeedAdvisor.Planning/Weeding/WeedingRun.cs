@@ -9,19 +9,9 @@ namespace WeedAdvisor.Planning.Weeding;
 /// </summary>
 public static class WeedingRun
 {
-    private const int LeastWeeksAfterSeason = 6,
-        RoundsAfterSeason = 2;
-
     private const double Pots = 1000,
         SecondsInHour = 3600,
         MinutesInHour = 60;
-
-    /// <summary>
-    /// Weeks for which rounds go on after the last weed of the list has stopped coming up: six, or two rounds if that
-    /// is longer.
-    /// </summary>
-    public static int WeeksAfterSeason(int intervalWeeks) =>
-        Math.Max(LeastWeeksAfterSeason, RoundsAfterSeason * intervalWeeks);
 
     /// <summary>What the plan comes to, for 1000 pots; refused when the plan is wrong.</summary>
     public static Outcome<WeedingSeason, string> Of(WeedingPlan plan)
@@ -35,21 +25,20 @@ public static class WeedingRun
     private static WeedingSeason Run(WeedingPlan plan)
     {
         WeedCohorts[] weeds = [.. plan.Weeds.Select(weed => new WeedCohorts(weed))];
-        var rounds = ImmutableArray.CreateBuilder<WeedingRound>();
-        int lastInSeason = 0;
+        ImmutableArray<int> walked = RoundSchedule.Of(plan);
+        var rounds = ImmutableArray.CreateBuilder<WeedingRound>(walked.Length);
+        double[] open = new double[plan.Weeks],
+            room = new double[plan.Weeks],
+            vigour = new double[plan.Weeks];
         for (int week = 0; week < plan.Weeks; week++)
         {
-            int ofYear = (plan.FirstWeek + week) % WeedTraits.WeeksInYear;
-            if (plan.Weeds.Any(weed => weed.Traits.WeekShare[ofYear] > 0))
-                lastInSeason = week;
-            Emerge(plan, weeds, week, ofYear);
-            bool isWalked = rounds.Count == 0 || week - lastInSeason <= WeeksAfterSeason(plan.IntervalWeeks);
-            if (isWalked && week % plan.IntervalWeeks == plan.FirstRound)
+            (open[week], room[week]) = Emerge(plan, weeds, week);
+            if (rounds.Count < walked.Length && walked[rounds.Count] == week)
                 rounds.Add(Round(plan, weeds, week));
 
-            double crowding = Cover(weeds) / (Pots * plan.Numbers.PotSurfaceCm2);
+            vigour[week] = 1 / Math.Max(1, Cover(weeds) / (Pots * plan.Numbers.PotSurfaceCm2));
             foreach (WeedCohorts weed in weeds)
-                weed.EndWeek(vigour: 1 / Math.Max(1, crowding));
+                weed.EndWeek(week, vigour[week]);
         }
 
         return new WeedingSeason(
@@ -58,12 +47,16 @@ public static class WeedingRun
             [.. weeds.Select(weed => weed.Fate())],
             Clearing(plan, weeds),
             plan.Numbers.MaterialsUsd
-        );
+        )
+        {
+            Course = new WeedingCourse([.. open], [.. room], [.. vigour]),
+        };
     }
 
     // Plants lie anywhere on the surface, so the share they leave open falls as exp(-cover).
-    private static void Emerge(WeedingPlan plan, WeedCohorts[] weeds, int week, int ofYear)
+    private static (double Open, double Room) Emerge(WeedingPlan plan, WeedCohorts[] weeds, int week)
     {
+        int ofYear = (plan.FirstWeek + week) % WeedTraits.WeeksInYear;
         double open = Math.Exp(-Cover(weeds) / (Pots * plan.Numbers.PotSurfaceCm2));
         double ready = 0;
         for (int i = 0; i < weeds.Length; i++)
@@ -76,6 +69,7 @@ public static class WeedingRun
         double room = ready <= places ? 1 : places / ready;
         foreach (WeedCohorts weed in weeds)
             weed.Emerge(room);
+        return (open, room);
     }
 
     private static double Cover(WeedCohorts[] weeds) => weeds.Sum(weed => weed.CoverCm2);

@@ -39,6 +39,22 @@ public sealed record WeedFate(
     double Dead,
     double Standing,
     double SeedsShed
+)
+{
+    /// <summary>
+    /// Seedlings that would still come from the seed and the roots that lie in the pots at the end, if all lived.
+    /// </summary>
+    public double SeedlingsToCome { get; init; }
+}
+
+/// <summary>How crowded the pots were, week by week: what makes one plant more count for less.</summary>
+/// <param name="Open">Share of the surface that plants left open when seedlings came up, 0 to 1.</param>
+/// <param name="Room">Share of the seedlings for which there was room, 0 to 1.</param>
+/// <param name="Vigour">Seed of a plant as a share of that of a plant with room, 0 to 1.</param>
+public sealed record WeedingCourse(
+    ImmutableArray<double> Open,
+    ImmutableArray<double> Room,
+    ImmutableArray<double> Vigour
 );
 
 /// <summary>What a plan comes to, for 1000 pots.</summary>
@@ -58,6 +74,9 @@ public sealed record WeedingSeason(
     double MaterialsUsdPerRound
 )
 {
+    /// <summary>How crowded the pots were.</summary>
+    public required WeedingCourse Course { get; init; }
+
     /// <summary>Hours of walking, the clearing at the end among them.</summary>
     public double WalkingHours => Rounds.Sum(round => round.WalkingHours) + Clearing.WalkingHours;
 

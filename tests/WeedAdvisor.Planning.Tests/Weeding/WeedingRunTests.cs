@@ -58,7 +58,7 @@ public sealed class WeedingRunTests
         Assert.All(season.Rounds, round =>
             Assert.True(
                 Enumerable
-                    .Range(round.Week - WeedingRun.WeeksAfterSeason(1), WeedingRun.WeeksAfterSeason(1) + 1)
+                    .Range(round.Week - RoundSchedule.WeeksAfterSeason(1), RoundSchedule.WeeksAfterSeason(1) + 1)
                     .Any(week => week <= 0 || spurge.WeekShare[week] > 0),
                 $"week {round.Week}"
             )
