@@ -35,7 +35,7 @@ public readonly record struct CostAtWage(decimal OtherUsd, decimal Hours)
         foreach (CostItem item in items)
         {
             hours += item.Hours;
-            other += item.Kind == CostKind.Labour ? 0 : item.Usd;
+            other += item.Kind is CostKind.Labour or CostKind.NextYear ? 0 : item.Usd;
         }
 
         return new CostAtWage(other, hours);

@@ -14,6 +14,9 @@ public enum CostKind
 
     /// <summary>Income that does not come: plants that cannot be sold.</summary>
     LostReturn,
+
+    /// <summary>Work of the year after that this year leaves: its hours are not hours of this year.</summary>
+    NextYear,
 }
 
 /// <summary>One thing that costs money in a year, with how the amount comes about.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Money;
@@ -11,6 +12,9 @@ namespace WeedAdvisor.Planning.Money;
 /// <param name="IsByBoom">Whether a boom sprayer does it, whatever the record's usual tool.</param>
 public sealed record WayPart(CatalogueAction Action, ImmutableArray<int> Weeks, bool IsByBoom = false)
 {
+    /// <summary>How deep a mulch lies, centimetres; null for a working depth.</summary>
+    public decimal? DepthCm { get; init; }
+
     /// <summary>How often it is done in the year.</summary>
     public int Times => Weeks.IsEmpty ? 1 : Weeks.Length;
 }
@@ -26,8 +30,16 @@ public sealed record WayPlan(string Id, string Means, int IntervalWeeks, Immutab
     public const string Today = "today";
 
     /// <summary>The whole way in plain words: what is done besides the rounds, and how often they come.</summary>
-    public string Name =>
-        KeepsRounds ? Means : $"{Means}, weeded {(IntervalWeeks == 1 ? "every week" : $"every {IntervalWeeks} weeks")}";
+    public string Name => KeepsRounds ? Means : $"{Means}, weeded {Rounds.InWords}";
+
+    /// <summary>The rounds through the year.</summary>
+    public YearRounds Rounds { get; init; } = YearRounds.Every(IntervalWeeks);
+
+    /// <summary>
+    /// A mulch that lies on the pots and that no practice of the knowledge lays, so that it costs nothing here; null
+    /// for none.
+    /// </summary>
+    public PotMulch? LiesAlready { get; init; }
 
     /// <summary>
     /// Whether its rounds are today's because it only adds to today's way, so that its name leaves them out.
@@ -56,8 +68,8 @@ public sealed record Way(
     /// <summary>The whole, US dollars for 1000 pots.</summary>
     public decimal Usd => Items.Sum(item => item.Usd);
 
-    /// <summary>Hours for 1000 pots.</summary>
-    public decimal Hours => Items.Sum(item => item.Hours);
+    /// <summary>Hours of the year for 1000 pots.</summary>
+    public decimal Hours => Items.Where(item => item.Kind != CostKind.NextYear).Sum(item => item.Hours);
 
     /// <summary>Price of what is bought for years, US dollars, for the whole area.</summary>
     public decimal OutlayUsd => Tools.Sum(tool => tool.PurchaseUsd);

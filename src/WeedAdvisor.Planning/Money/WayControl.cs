@@ -1,72 +1,123 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Escapes;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Money;
 
 /// <summary>
-/// What the parts of a way stop, week by week: 1 - product of (1 - share). A mulch without a published figure for a
-/// weed counts what the weeding model says of mulches; any other action counts nothing there. Where the grower has said
-/// what all applications together stop, that counts in place of their records.
+/// What the parts of a way stop, week by week. Of preventives, those of the year before among them, the best that still
+/// acts counts: published ratings are for one product alone. Everything else comes on top: together
+/// 1 - (1 - preventive) x product of (1 - share). A mulch without a published figure for a weed counts what the weeding
+/// model says of mulches; any other action counts nothing there. Where the grower has said what all applications
+/// together stop, that counts in place of their records.
 /// </summary>
 internal static class WayControl
 {
-    /// <summary>
-    /// Weeks of control of a treatment when its record has none: it then controls nothing that comes up later.
-    /// </summary>
+    /// <summary>Weeks of control of a treatment that stops nothing that comes up later.</summary>
     public static readonly Span NoResidual = new(0, 0);
 
-    /// <summary>Share of the seedlings of a weed that is stopped, for each week of the year from the visit.</summary>
-    public static ImmutableArray<double> Of(MoneyCase money, WayPlan plan, WeedSeen weed, Variation variation)
+    /// <summary>Share of the seedlings of a weed that is stopped, for each week of the year.</summary>
+    public static ImmutableArray<double> Of(YearCase year, WayPlan plan, YearWeed weed, Variation variation)
     {
-        double[] through = [.. Enumerable.Repeat(1 - (plan.StatedControl ?? 0), WeedTraits.WeeksInYear)];
-        foreach (WayPart part in plan.Parts)
+        double[] held = new double[year.Weeks];
+        if (plan.StatedControl is { } stated)
         {
-            if (plan.StatedControl is not null && part.Action is Treatment)
-                continue;
-            double share = Share(money, part.Action, weed, variation);
-            decimal residual = part.Action is Treatment treatment
-                ? variation.At(treatment.Id, treatment.ResidualWeeks ?? NoResidual, moved => moved.Residual)
-                : WeedTraits.WeeksInYear;
-            for (int week = 0; week < through.Length; week++)
+            Array.Fill(held, stated);
+        }
+        else
+        {
+            ImmutableArray<double> before = PastControl.Of(
+                weed.Weed,
+                year.Acting,
+                year.Escapes,
+                year.Weeks,
+                year.Knowledge
+            );
+            before.CopyTo(held);
+            foreach (WayPart part in plan.Parts)
             {
-                if (IsCovered(part, week, residual))
-                    through[week] *= 1 - share;
+                if (part.Action is Treatment treatment)
+                    Hold(held, year, treatment, part.Weeks, weed, variation);
             }
         }
 
-        return [.. through.Select(share => 1 - share)];
+        double through = plan
+            .Parts.Where(part => part.Action is Practice)
+            .Aggregate(
+                1 - MulchControl.Of(weed.Weed, plan.LiesAlready, year.Numbers),
+                (left, part) => left * (1 - Share(year, part, weed, variation))
+            );
+        return [.. held.Select(share => 1 - ((1 - share) * through))];
+    }
+
+    /// <summary>Control of a treatment by weeks since it went on, 0 to 1; empty when it does nothing to the weed.</summary>
+    public static ImmutableArray<double> Course(
+        YearCase year,
+        Treatment treatment,
+        YearWeed weed,
+        Variation variation
+    )
+    {
+        if (
+            treatment.ResidualWeeks is not { } residual
+            || TreatmentControl.PercentOf(treatment, weed.Weed, year.Knowledge, year.Escapes) is not { } percent
+        )
+            return [];
+        double full = (double)variation.At(treatment.Id, percent, moved => moved.Effect) / 100;
+        if (variation.Action == treatment.Id && variation.Residual != 0.5m)
+        {
+            decimal weeks = variation.At(treatment.Id, residual, moved => moved.Residual);
+            residual = new Span(weeks, weeks);
+        }
+
+        return ControlOverTime.Of(full, residual, (double)year.Usual[UsualIds.ControlLeft] / 100);
     }
 
     /// <summary>The range of a published reduction; null when there is none.</summary>
-    public static Span? Published(MoneyCase money, CatalogueAction action, WeedSeen weed)
+    public static Span? Published(YearCase year, CatalogueAction action, Weed weed)
     {
-        // What works on weeds that stand already stops none from coming up.
-        if (action is Practice { WorksOn: "standing-weeds" })
-            return null;
-        EffectPart part = ExpectedEffect
-            .Of(action, [weed], money.Knowledge, EscapesOfArea.Of(money.Area.Past, money.Knowledge))
-            .Parts[0];
-        return part is { LowPercent: { } low, HighPercent: { } high } ? new Span(low, high) : null;
+        switch (action)
+        {
+            case Treatment treatment:
+                return TreatmentControl.PercentOf(treatment, weed, year.Knowledge, year.Escapes);
+            // What works on weeds that stand already stops none from coming up.
+            case Practice { WorksOn: "standing-weeds" }:
+                return null;
+            default:
+                EffectPart part = ExpectedEffect
+                    .Of(action, [new WeedSeen(weed.Id, null, null)], year.Knowledge, year.Escapes)
+                    .Parts[0];
+                return part is { LowPercent: { } low, HighPercent: { } high } ? new Span(low, high) : null;
+        }
     }
 
-    private static double Share(MoneyCase money, CatalogueAction action, WeedSeen weed, Variation variation)
+    private static void Hold(
+        double[] held,
+        YearCase year,
+        Treatment treatment,
+        ImmutableArray<int> weeks,
+        YearWeed weed,
+        Variation variation
+    )
     {
-        if (Published(money, action, weed) is { } range)
-            return (double)variation.At(action.Id, range, moved => moved.Effect) / 100;
-        return Mulches.KindOf(action) is { } mulch
-            ? MulchControl.Of(money.Knowledge.Weeds[weed.Weed], new PotMulch(mulch, DepthCm: null), money.Numbers)
-            : 0;
+        ImmutableArray<double> course = Course(year, treatment, weed, variation);
+        foreach (int start in weeks)
+        {
+            for (int age = 0; age < course.Length && start + age < held.Length; age++)
+                held[start + age] = Math.Max(held[start + age], course[age]);
+        }
     }
 
-    // The year goes round: what went on last autumn goes on again next autumn.
-    private static bool IsCovered(WayPart part, int week, decimal residual)
+    private static double Share(YearCase year, WayPart part, YearWeed weed, Variation variation)
     {
-        const int year = WeedTraits.WeeksInYear;
-        return part.Weeks.IsEmpty || part.Weeks.Any(start => (((week - start) % year) + year) % year < residual);
+        PotMulch? mulch = Mulches.KindOf(part.Action) is { } kind ? new PotMulch(kind, part.DepthCm) : null;
+        if (Published(year, part.Action, weed.Weed) is not { } range)
+            return MulchControl.Of(weed.Weed, mulch, year.Numbers);
+        double share = (double)variation.At(part.Action.Id, range, moved => moved.Effect) / 100;
+        return mulch is null ? share : share * MulchControl.LeftBy(mulch, year.Numbers);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Money;
@@ -13,11 +14,16 @@ internal static class WayPlans
     private static readonly string[] s_kinds = ["covering", "feeding", "substrate"];
 
     /// <summary>The way that the visit found: today's rounds and mulch, and what went on in the year before.</summary>
-    public static WayPlan Today(MoneyCase money)
+    public static WayPlan Today(YearCase money)
     {
         var parts = ImmutableArray.CreateBuilder<WayPart>();
-        if (money.Mulch is { } mulch && Mulches.PracticeOf(mulch, money.Knowledge) is { } laid)
-            parts.Add(new WayPart(laid, []));
+        PotMulch? lies = PotMulch.Of(money.Reading);
+        if (lies is not null && Mulches.PracticeOf(lies.Kind, money.Knowledge) is { } laid)
+        {
+            parts.Add(new WayPart(laid, []) { DepthCm = lies.DepthCm });
+            lies = null;
+        }
+
         foreach (var uses in money.PastYear.GroupBy(past => past.Treatment!, StringComparer.Ordinal))
         {
             parts.Add(
@@ -28,9 +34,10 @@ internal static class WayPlans
             );
         }
 
-        return new WayPlan(WayPlan.Today, MeansOfToday(parts, money), money.IntervalWeeks, parts.ToImmutable())
+        return new WayPlan(WayPlan.Today, MeansOfToday(parts, money), money.Interval.Value, parts.ToImmutable())
         {
             StatedControl = money.TodayControl,
+            LiesAlready = lies,
         };
     }
 
@@ -73,6 +80,7 @@ internal static class WayPlans
                 string.Join(" and ", plan.Parts.Select(part => part.Action.Name))
                 + (plan.Parts.Any(part => part.IsByBoom) ? " with a boom" : ""),
             IntervalWeeks = intervalWeeks,
+            Rounds = YearRounds.Every(intervalWeeks),
         };
 
     /// <summary>
@@ -109,7 +117,9 @@ internal static class WayPlans
     /// </summary>
     public static bool HasEffect(MoneyCase money, CatalogueAction action) =>
         Mulches.KindOf(action) is not null
-        || money.Weeds.Any(weed => WayControl.Published(money, action, weed) is { High: > 0 });
+        || money.Year.Weeds.Counted.Any(weed =>
+            WayControl.Published(money.Year, action, weed.Weed) is { High: > 0 }
+        );
 
     private static bool IsPreemergence(Treatment treatment) =>
         treatment is { Role: "preemergence", ReachesCrop: true, ResidualWeeks: not null };
@@ -119,23 +129,21 @@ internal static class WayPlans
         DateOnly earliest = money.Advice.Barred.FirstOrDefault(barred => barred.Action == treatment.Id)?.Until?.Day
             ?? money.Day;
         int first = (int)Math.Ceiling((earliest.DayNumber - money.Day.DayNumber) / (double)DaysInWeek);
-        return Programme.Of(treatment, first, ComesUp(money), treatment.ResidualWeeks!.Value.Middle, money.Usual).Weeks;
+        return Programme
+            .Of(treatment, first, ComesUp(money.Year), treatment.ResidualWeeks!.Value.Middle, money.Year.Usual)
+            .Weeks;
     }
 
-    private static ImmutableArray<bool> ComesUp(MoneyCase money)
+    private static ImmutableArray<bool> ComesUp(YearCase year)
     {
-        WeedTraits[] traits =
-        [
-            .. money.Weeds.Select(weed =>
-                WeedTraits.Of(money.Knowledge.Weeds[weed.Weed], money.Site, money.Numbers).Value!
-            ),
-        ];
-        int first = WeedTraits.WeekOf(money.Day);
+        int first = WeedTraits.WeekOf(year.Day);
         return
         [
             .. Enumerable
                 .Range(first, WeedTraits.WeeksInYear)
-                .Select(week => traits.Any(weed => weed.WeekShare[week % WeedTraits.WeeksInYear] > 0)),
+                .Select(week =>
+                    year.Weeds.Counted.Any(weed => weed.Traits.WeekShare[week % WeedTraits.WeeksInYear] > 0)
+                ),
         ];
     }
 
@@ -146,7 +154,7 @@ internal static class WayPlans
         return Math.Min(WeedTraits.WeeksInYear - 1, (((days % 365) + 365) % 365) / DaysInWeek);
     }
 
-    private static string MeansOfToday(ImmutableArray<WayPart>.Builder parts, MoneyCase money)
+    private static string MeansOfToday(ImmutableArray<WayPart>.Builder parts, YearCase money)
     {
         string done =
             parts.Count > 0 ? string.Join(" and ", parts.Select(part => part.Action.Name))

@@ -20,8 +20,14 @@ internal static class MulchControl
                         _ => "dark-sprouting",
                     }
             ] / 100;
+        return full * LeftBy(mulch, numbers);
+    }
+
+    /// <summary>What a layer does, as a share of what it does at a working depth, 0 to 1.</summary>
+    public static double LeftBy(PotMulch mulch, WeedingNumbers numbers)
+    {
         double working = numbers["working-depth-cm-" + (mulch.Kind == "rice-hulls" ? "rice-hulls" : "other-mulch")];
         bool isThin = mulch.Kind != "discs" && mulch.DepthCm is { } depth && (double)depth < working;
-        return isThin ? full * numbers["thin-mulch-percent-of-control"] / 100 : full;
+        return isThin ? numbers["thin-mulch-percent-of-control"] / 100 : 1;
     }
 }

@@ -27,15 +27,13 @@ public static class RoundSchedule
         ];
 
     /// <summary>
-    /// Rounds whose interval changes through the year: the first in week 0, each next as soon as the interval of its
-    /// own week has gone by since the one before.
+    /// Rounds whose interval changes through the year: the first in week 0, each next when the interval of its own week
+    /// has gone by since the one before. A round that falls into the weeks of rest is left out.
     /// </summary>
     /// <param name="weeds">The weeds.</param>
     /// <param name="firstWeek">The week of the year in which the plan starts, 0 to 51.</param>
     /// <param name="weeks">How many weeks it lasts.</param>
-    /// <param name="intervalOf">
-    /// Weeks between rounds in a week of the plan; null where nobody walks.
-    /// </param>
+    /// <param name="intervalOf">Weeks between rounds in a week of the plan; null where nobody walks.</param>
     public static ImmutableArray<int> Changing(
         ImmutableArray<PlannedWeed> weeds,
         int firstWeek,
@@ -43,10 +41,15 @@ public static class RoundSchedule
         Func<int, int?> intervalOf
     )
     {
+        HashSet<int> walkable = [.. Walkable(weeds, firstWeek, weeks, week => intervalOf(week) ?? 1)];
         var rounds = ImmutableArray.CreateBuilder<int>();
-        foreach (int week in Walkable(weeds, firstWeek, weeks, week => intervalOf(week) ?? 1))
+        int? last = null;
+        for (int week = 0; week < weeks; week++)
         {
-            if (intervalOf(week) is { } interval && (rounds.Count == 0 || week - rounds[^1] >= interval))
+            if (intervalOf(week) is not { } interval || (last is { } before && week - before < interval))
+                continue;
+            last = week;
+            if (walkable.Contains(week))
                 rounds.Add(week);
         }
 

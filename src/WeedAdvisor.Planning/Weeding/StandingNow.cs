@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Planning.Weeding;
 
@@ -8,16 +9,46 @@ internal static class StandingNow
     private const double Pots = 1000;
 
     /// <summary>
-    /// Plants by age: the covered surface divided by what one plant of that stage covers. None when nothing stands or
-    /// its cover is not known.
+    /// Plants by age of a weed that was noted in one stage or in several; no more than find room.
     /// </summary>
-    public static ImmutableArray<double> Of(SetupWeed weed, WeedTraits traits, WeedingNumbers numbers)
+    public static ImmutableArray<double> Of(
+        ImmutableArray<WeedSeen> seen,
+        WeedTraits traits,
+        WeedingNumbers numbers
+    )
     {
-        if (weed.Stage is null or "expected" || weed.CoverPercent is not { } cover || cover == 0)
+        double[] standing = new double[WeedTraits.Ages];
+        foreach (WeedSeen one in seen)
+        {
+            ImmutableArray<double> plants = Of(one.Stage, one.CoverOfAreaPercent, traits, numbers);
+            for (int age = 0; age < plants.Length; age++)
+                standing[age] += plants[age];
+        }
+
+        double sum = standing.Sum(),
+            most = Pots * numbers.MostWeedsPerPot;
+        int last = Array.FindLastIndex(standing, plants => plants > 0);
+        return [.. standing.Take(last + 1).Select(plants => sum > most ? plants * most / sum : plants)];
+    }
+
+    /// <summary>Plants by age of a weed noted once.</summary>
+    public static ImmutableArray<double> Of(SetupWeed weed, WeedTraits traits, WeedingNumbers numbers) =>
+        Of(weed.Stage, weed.CoverPercent, traits, numbers);
+
+    // The covered surface divided by what one plant of that stage covers. None when nothing stands or its cover is not
+    // known.
+    private static ImmutableArray<double> Of(
+        string? stage,
+        decimal? coverPercent,
+        WeedTraits traits,
+        WeedingNumbers numbers
+    )
+    {
+        if (stage is null or "expected" || coverPercent is not { } cover || cover == 0)
             return [];
         double diameter = numbers[
             "diameter-cm-seen-"
-                + weed.Stage switch
+                + stage switch
                 {
                     "seedling" => "seedling",
                     "young" => "young",
@@ -26,9 +57,9 @@ internal static class StandingNow
         ];
         int age = AgeAt(diameter, traits);
         // What flowers or seeds is old enough to, however small it looks.
-        if (weed.Stage == "seeding")
+        if (stage == "seeding")
             age = Math.Max(age, traits.FirstSeedWeek);
-        else if (weed.Stage == "flowering")
+        else if (stage == "flowering")
             age = Math.Max(age, traits.FirstSeedWeek - 1);
         double covered = Pots * numbers.PotSurfaceCm2 * (double)cover / 100;
         double plants = covered / (Math.PI / 4 * diameter * diameter);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Blocks;
 
 namespace WeedAdvisor.Planning.Weeding;
 
@@ -12,6 +13,7 @@ namespace WeedAdvisor.Planning.Weeding;
 public sealed record WeedingNumbers
 {
     private const double Percent = 100;
+    private const string SeedlingsOfAYear = "seedlings-per-1000-pots-per-year-";
 
     private readonly ImmutableSortedDictionary<string, double> _values;
 
@@ -57,6 +59,28 @@ public sealed record WeedingNumbers
     /// <param name="id">An id of <see cref="WeedingParameterLimits"/>.</param>
     /// <param name="value">The value, in the unit that the id names.</param>
     public WeedingNumbers With(string id, double value) => new(_values.SetItem(id, value));
+
+    /// <summary>
+    /// The numbers for pots of another size. The file's are for pots of the usual width, spaced as usual. Seedlings and
+    /// room go with the surface of the mix; so do the minutes of a round, by one share with the ground that is walked.
+    /// </summary>
+    /// <param name="block">The pots.</param>
+    /// <param name="usual">The usual width and distance, which the file's numbers are for.</param>
+    public WeedingNumbers For(PotBlock block, UsualNumbers usual)
+    {
+        double width = (double)(block.WidthCm.Value / usual[UsualIds.PotWidth]),
+            apart = (double)(block.ApartCm.Value / usual[UsualIds.SpacedPots]);
+        double surface = width * width,
+            byGround = this["walking-percent-by-ground"] / Percent;
+        var values = _values.ToBuilder();
+        foreach (string id in _values.Keys.Where(id => id.StartsWith(SeedlingsOfAYear, StringComparison.Ordinal)))
+            values[id] *= surface;
+        values["pot-surface-cm2"] *= surface;
+        values["most-weeds-per-pot"] *= surface;
+        values["next-year-seedlings-per-pot-at-most"] *= surface;
+        values["walking-minutes-per-1000-pots-per-round"] *= 1 - byGround + (byGround * apart * apart);
+        return new WeedingNumbers(values.ToImmutable());
+    }
 
     /// <summary>The values of the knowledge; refused when it holds none.</summary>
     public static Outcome<WeedingNumbers, string> Of(KnowledgeBase knowledge) =>
