@@ -18,20 +18,25 @@ public class WeedingBenchmarks
     public void Set()
     {
         KnowledgeBase knowledge = ShippedRules.Knowledge;
-        var setup = new WeedingSetup
+        WeedingNumbers numbers = WeedingNumbers.Of(knowledge).Value!;
+        var site = new WeedSite("us-southeast", Hemisphere.North, "moist", "mown");
+        _plan = new WeedingPlan
         {
             Weeds =
             [
                 .. knowledge
-                    .Weeds.Values.Where(weed => weed.Kind != "alga")
+                    .Weeds.Values.Select(weed => WeedTraits.Of(weed, site, numbers))
+                    .Where(traits => traits.IsGood)
                     .Take(12)
-                    .Select(weed => new SetupWeed(weed, null, null, [])),
+                    .Select(traits => PlannedWeed.Free(traits.Value!)),
             ],
-            Site = new WeedSite("us-southeast", Hemisphere.North, "moist", "mown"),
-            Start = new DateOnly(2026, 1, 1),
+            FirstWeek = 0,
             Weeks = 52,
+            IntervalWeeks = 2,
+            Missed = numbers.Missed,
+            SmallestPulledCm = numbers.SmallestPulledCm,
+            Numbers = numbers,
         };
-        _plan = setup.Plan(WeedingNumbers.Of(knowledge).Value!, 2).Value!;
     }
 
     [Benchmark]

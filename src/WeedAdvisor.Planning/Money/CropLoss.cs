@@ -1,5 +1,3 @@
-using WeedAdvisor.Planning.Weeding;
-
 namespace WeedAdvisor.Planning.Money;
 
 /// <summary>
@@ -9,9 +7,6 @@ namespace WeedAdvisor.Planning.Money;
 /// </summary>
 public static class CropLoss
 {
-    // 10 cm and wider: such a weed has stood long enough to seed, and to be felt (from three weeks:
-    // walker-williams-1988).
-    private const int FirstOldSize = 3;
     private const double Pots = 1000;
 
     /// <summary>
@@ -20,8 +15,4 @@ public static class CropLoss
     /// </summary>
     /// <param name="oldWeeds">Weeds of 10 cm and more that were pulled from 1000 pots, at least 0.</param>
     public static double PotsHurt(double oldWeeds) => Pots * (1 - Math.Exp(-Math.Max(0, oldWeeds) / Pots));
-
-    /// <summary>Weeds of 10 cm and more that were pulled in a season, the last clearing among them.</summary>
-    public static double OldWeeds(WeedingSeason season) =>
-        season.Rounds.Append(season.Clearing).Sum(round => round.Pulled.Skip(FirstOldSize).Sum());
 }

@@ -63,6 +63,8 @@ public sealed record MoneyCase(YearCase Year, AreaAdvice Advice)
         YearTerms terms
     )
     {
+        if (YearCase.Wrong(terms) is { } wrong)
+            return Outcome<MoneyCase, string>.Bad(wrong);
         Outcome<YearCase, string> year = YearCase.Of(advice.Reading, day, knowledge, prices, terms);
         return year.IsGood
             ? Outcome<MoneyCase, string>.Good(new MoneyCase(year.Value, advice))

@@ -56,7 +56,7 @@ public sealed record WayAgainst(
                     moved = inputs[i].Move(moved, values[i]);
             }
 
-            return WayCosting.Of(money, today, moved).Value!.Usd - WayCosting.Of(money, plan, moved).Value!.Usd;
+            return WayCosting.Of(money.Year, today, moved).Value!.Usd - WayCosting.Of(money.Year, plan, moved).Value!.Usd;
         });
     }
 
@@ -142,7 +142,12 @@ public sealed record WayAgainst(
     // The mean over the weeds with a published figure; null when none has one.
     private static Span? Effect(MoneyCase money, CatalogueAction action)
     {
-        Span[] published = [.. money.Weeds.Select(weed => WayControl.Published(money, action, weed)).OfType<Span>()];
+        Span[] published = 
+        [
+            .. money
+                .Year.Weeds.Counted.Select(weed => WayControl.Published(money.Year, action, weed.Weed))
+                .OfType<Span>(),
+        ];
         return published.Length == 0
             ? null
             : new Span(published.Average(range => range.Low), published.Average(range => range.High));

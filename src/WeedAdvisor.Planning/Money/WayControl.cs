@@ -23,35 +23,37 @@ internal static class WayControl
     /// <summary>Share of the seedlings of a weed that is stopped, for each week of the year.</summary>
     public static ImmutableArray<double> Of(YearCase year, WayPlan plan, YearWeed weed, Variation variation)
     {
-        double[] held = new double[year.Weeks];
-        if (plan.StatedControl is { } stated)
-        {
-            Array.Fill(held, stated);
-        }
-        else
-        {
-            ImmutableArray<double> before = PastControl.Of(
-                weed.Weed,
-                year.Acting,
-                year.Escapes,
-                year.Weeks,
-                year.Knowledge
-            );
-            before.CopyTo(held);
-            foreach (WayPart part in plan.Parts)
-            {
-                if (part.Action is Treatment treatment)
-                    Hold(held, year, treatment, part.Weeks, weed, variation);
-            }
-        }
+        double through = Through(year, plan, weed, variation);
+        return [.. Held(year, plan, weed, variation).Select(share => 1 - ((1 - share) * through))];
+    }
 
-        double through = plan
+    /// <summary>Share that gets through all that is no preventive, in every week of the year.</summary>
+    public static double Through(YearCase year, WayPlan plan, YearWeed weed, Variation variation) =>
+        plan
             .Parts.Where(part => part.Action is Practice)
             .Aggregate(
                 1 - MulchControl.Of(weed.Weed, plan.LiesAlready, year.Numbers),
                 (left, part) => left * (1 - Share(year, part, weed, variation))
             );
-        return [.. held.Select(share => 1 - ((1 - share) * through))];
+
+    /// <summary>Share that preventives hold back, for each week of the year.</summary>
+    public static double[] Held(YearCase year, WayPlan plan, YearWeed weed, Variation variation)
+    {
+        double[] held = new double[year.Weeks];
+        if (plan.StatedControl is { } stated)
+        {
+            Array.Fill(held, stated);
+            return held;
+        }
+
+        PastControl.Of(weed.Weed, year.Acting, year.Escapes, year.Weeks, year.Knowledge).CopyTo(held);
+        foreach (WayPart part in plan.Parts)
+        {
+            if (part.Action is Treatment treatment)
+                Hold(held, year, treatment, part.Weeks, weed, variation);
+        }
+
+        return held;
     }
 
     /// <summary>Control of a treatment by weeks since it went on, 0 to 1; empty when it does nothing to the weed.</summary>

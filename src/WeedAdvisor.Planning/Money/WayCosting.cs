@@ -3,32 +3,39 @@ using System.Globalization;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Money;
 
 /// <summary>Reckons what a way costs in a year, for 1000 pots.</summary>
-internal static class WayCosting
+public static class WayCosting
 {
     private const string Boom = "boom-sprayer";
     private const decimal Pots = 1000;
 
     /// <summary>The way with its cost; refused with the price that is missing.</summary>
-    public static Outcome<Way, string> Of(MoneyCase money, WayPlan plan, Variation variation)
+    /// <param name="year">The year.</param>
+    /// <param name="plan">What is done in it.</param>
+    public static Outcome<Way, string> Of(YearCase year, WayPlan plan) => Of(year, plan, Variation.None);
+
+    internal static Outcome<Way, string> Of(YearCase year, WayPlan plan, Variation variation)
     {
-        WeedingSeason season = Season(money, plan, variation);
+        WeedingPlan weeding = YearWeeding.Of(year, plan, variation);
+        WeedingSeason season = WeedingRun.Of(weeding).Value!;
+        decimal wage = variation.WageUsd ?? year.WageUsd;
         var items = ImmutableArray.CreateBuilder<CostItem>();
-        items.AddRange(Weeding(money, season, variation));
+        items.AddRange(Weeding(season, wage));
         var tools = new Dictionary<string, BoughtTool>(StringComparer.Ordinal);
         foreach (WayPart part in plan.Parts)
         {
-            if (Part(money, part, variation, items) is { } missing)
+            if (Part(year, part, variation, items) is { } missing)
                 return Outcome<Way, string>.Bad(missing);
             WordSet needed = part.IsByBoom ? WordSet.Of(Boom) : part.Action.NeedsEquipment;
             BoughtTool? tool = Tooling.Of(
                 needed,
-                money.Equipment,
-                money.Prices,
+                year.Reading.Equipment,
+                year.Prices,
                 variation.ToolLife,
                 out string? noPrice
             );
@@ -38,56 +45,14 @@ internal static class WayCosting
                 tools[tool.Id] = tool;
         }
 
-        items.AddRange(tools.Values.Select(tool => Share(tool, money.Pots)));
-        if (Loss(money, season, variation) is { } loss)
-            items.Add(loss);
+        items.AddRange(tools.Values.Select(tool => Share(tool, year.Pots)));
+        items.AddRange(LostPlants.Items(year, season, variation.PotPrice));
+        items.Add(NextYear.Item(year, weeding, season, wage));
         return Outcome<Way, string>.Good(new Way(plan, items.ToImmutable(), season, [.. tools.Values]));
     }
 
-    private static WeedingSeason Season(MoneyCase money, WayPlan plan, Variation variation)
+    private static IEnumerable<CostItem> Weeding(WeedingSeason season, decimal wage)
     {
-        WeedingNumbers numbers = money.Numbers;
-        if (variation.PullTime != 1)
-            numbers = PullIds.Aggregate(numbers, (all, id) => all.With(id, all[id] * variation.PullTime));
-        var setup = new WeedingSetup
-        {
-            Weeds =
-            [
-                .. money.Weeds.Select(weed => new SetupWeed(
-                    money.Knowledge.Weeds[weed.Weed],
-                    weed.Stage,
-                    weed.CoverOfAreaPercent,
-                    WayControl.Of(money, plan, weed, variation)
-                )),
-            ],
-            Site = money.Site,
-            Start = money.Day,
-            Weeks = WeedTraits.WeeksInYear,
-        };
-        WeedingPlan weeding = setup.Plan(numbers, plan.IntervalWeeks).Value!;
-        return WeedingRun
-            .Of(weeding with { Weeds = [.. weeding.Weeds.Select(weed => Pressed(weed, variation.Pressure))] })
-            .Value!;
-    }
-
-    private static IEnumerable<string> PullIds =>
-        [
-            "pull-seconds-under-2-5-cm",
-            "pull-seconds-from-2-5-to-5-cm",
-            "pull-seconds-from-5-to-10-cm",
-            "pull-seconds-from-10-to-20-cm",
-            "pull-seconds-over-20-cm",
-        ];
-
-    private static PlannedWeed Pressed(PlannedWeed weed, double pressure) =>
-        weed with
-        {
-            Traits = weed.Traits with { SeedlingsPerYear = weed.Traits.SeedlingsPerYear * pressure },
-        };
-
-    private static IEnumerable<CostItem> Weeding(MoneyCase money, WeedingSeason season, Variation variation)
-    {
-        decimal wage = variation.WageUsd ?? money.WageUsd;
         decimal walking = Rounded(season.WalkingHours);
         decimal pulling = Rounded(season.PullingHours);
         int rounds = season.Rounds.Length;
@@ -119,7 +84,7 @@ internal static class WayCosting
 
     // The name of what has no price, or null.
     private static string? Part(
-        MoneyCase money,
+        YearCase money,
         WayPart part,
         Variation variation,
         ImmutableArray<CostItem>.Builder items
@@ -136,7 +101,7 @@ internal static class WayCosting
             hours = boom.Value;
         }
 
-        decimal ground = money.IsTight && IsBroadcast(action) ? TightShare(money) : 1;
+        decimal ground = money.Reading.IsTight && IsBroadcast(action) ? TightShare(money) : 1;
         decimal wage = variation.WageUsd ?? money.WageUsd;
         decimal each = variation.At(action.Id, materials.Usd, moved => moved.Materials) * ground;
         string tight = ground == 1 ? "" : Text($", x {ground:0.##} because the pots touch");
@@ -179,30 +144,13 @@ internal static class WayCosting
             Text($"{tool.Working}, shared by {pots:#,0} pots")
         );
 
-    private static CostItem? Loss(MoneyCase money, WeedingSeason season, Variation variation)
-    {
-        if (money.Prices.Find("finished-pot") is not { } pot || money.Prices.Find("unsaleable-share") is not { } share)
-            return null;
-        double old = CropLoss.OldWeeds(season);
-        decimal hurt = Rounded(CropLoss.PotsHurt(old));
-        decimal price = pot.Value * variation.PotPrice;
-        return new CostItem(
-            "lost-plants",
-            "Plants that cannot be sold",
-            CostKind.LostReturn,
-            hurt * Math.Min(100, share.Value) / 100 * price,
-            0,
-            Text($"{old:#,0} old weeds in {hurt:#,0.#} pots, of which {share.Value:0.##} % x ${price:0.##} (assumed)")
-        );
-    }
-
     private static decimal Rounded(double value) => Math.Round((decimal)value, 6);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     // The records' figures for what is broadcast hold for pots that are spaced, as lilyturf was where 86 % of the
     // granules were lost (porter-parish-1993). Pots that touch take the ground of their own width.
-    private static decimal TightShare(MoneyCase money)
+    private static decimal TightShare(YearCase money)
     {
         decimal width = money.Reading.PotWidthCm.Value,
             apart = money.Usual[UsualIds.SpacedPots];

@@ -23,7 +23,7 @@ public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way>
     /// <summary>Reckons the ways of an area; refused when today's way lacks a price.</summary>
     public static Outcome<WaysCompared, string> Of(MoneyCase money)
     {
-        Outcome<Way, string> today = WayCosting.Of(money, WayPlans.Today(money), Variation.None);
+        Outcome<Way, string> today = WayCosting.Of(money.Year, WayPlans.Today(money.Year), Variation.None);
         if (!today.IsGood)
             return Outcome<WaysCompared, string>.Bad(
                 today.Refusals.Select(why => $"{money.Area.Name}: today's way cannot be reckoned: {why}.")
@@ -31,8 +31,8 @@ public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way>
         var left = ImmutableArray.CreateBuilder<NotCompared>();
         var ways = new List<Way> { today.Value };
         // Where nothing else is done today, today's way is hands alone.
-        if (!today.Value.Plan.Parts.IsEmpty || money.TodayControl is > 0)
-            ways.Add(WayCosting.Of(money, WayPlans.Hands(money.IntervalWeeks), Variation.None).Value!);
+        if (!today.Value.Plan.Parts.IsEmpty || money.Year.TodayControl is > 0)
+            ways.Add(WayCosting.Of(money.Year, WayPlans.Hands(money.IntervalWeeks), Variation.None).Value!);
         ways.AddRange(AtBestInterval(money, WayPlans.Hands(money.IntervalWeeks), interval => WayPlans.Hands(interval)));
         Way[] alone = [.. WayPlans.Comparable(money).Select(action => Alone(money, action, left)).OfType<Way>()];
         ways.AddRange(alone);
@@ -89,7 +89,7 @@ public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way>
             KeepsRounds = true,
             StatedControl = Today.Plan.StatedControl,
         };
-        Outcome<Way, string> added = WayCosting.Of(Case, plan, Variation.None);
+        Outcome<Way, string> added = WayCosting.Of(Case.Year, plan, Variation.None);
         return added.IsGood ? added : Refused($"'{id}' cannot be reckoned: {string.Join("; ", added.Refusals)}");
     }
 
@@ -112,7 +112,7 @@ public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way>
         foreach (Way other in bests.Where(way => way != cover))
         {
             WayPlan plan = WayPlans.Together(cover.Plan, other.Plan);
-            Way atToday = WayCosting.Of(money, plan, Variation.None).Value!;
+            Way atToday = WayCosting.Of(money.Year, plan, Variation.None).Value!;
             yield return AtBestInterval(money, plan, interval => WayPlans.At(plan, interval)).FirstOrDefault(atToday);
         }
     }
@@ -142,7 +142,7 @@ public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way>
 
     private static IEnumerable<Way> Reckoned(MoneyCase money, WayPlan plan, ImmutableArray<NotCompared>.Builder left)
     {
-        Outcome<Way, string> way = WayCosting.Of(money, plan, Variation.None);
+        Outcome<Way, string> way = WayCosting.Of(money.Year, plan, Variation.None);
         if (way.IsGood)
             return [way.Value];
         left.Add(new NotCompared(plan.Id, plan.Name, string.Join("; ", way.Refusals)));
@@ -155,7 +155,7 @@ public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way>
         Way best = IntervalComparison
             .UsualIntervals.Append(plan.IntervalWeeks)
             .Distinct()
-            .Select(interval => WayCosting.Of(money, at(interval), Variation.None).Value!)
+            .Select(interval => WayCosting.Of(money.Year, at(interval), Variation.None).Value!)
             .OrderBy(way => way.Usd)
             .ThenByDescending(way => way.Plan.IntervalWeeks)
             .First();

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Escapes;
@@ -22,6 +23,9 @@ public sealed record YearCase
 
     private const int DaysInYear = 365;
 
+    // Shared by the copies of a record, so what it depends on is in its key; numbers are compared as what they are.
+    private readonly ConcurrentDictionary<(string Weed, WeedingNumbers Numbers), double> _nextYear = [];
+
     /// <summary>The area as read.</summary>
     public required AreaReading Reading { get; init; }
 
@@ -39,6 +43,9 @@ public sealed record YearCase
 
     /// <summary>The parameters of the weeding model, for pots of this size.</summary>
     public required WeedingNumbers Numbers { get; init; }
+
+    /// <summary>The same for pots of the usual size.</summary>
+    public required WeedingNumbers UsualSize { get; init; }
 
     /// <summary>Cost of an hour, US dollars.</summary>
     public required Told<decimal> Wage { get; init; }
@@ -121,10 +128,20 @@ public sealed record YearCase
         if (!wage.IsGood)
             return Outcome<YearCase, string>.Bad(wage.Refusals);
         var block = PotBlock.Of(area, knowledge.Usual, terms.Pots);
-        WeedingNumbers sized = numbers.Value.For(block, knowledge.Usual);
-        WeedingNumbers used = terms.Missed is { } missed ? sized.With("missed-percent", missed * 100) : sized;
+        WeedingNumbers usualSize = terms.Missed is { } missed
+            ? numbers.Value.With("missed-percent", missed * 100)
+            : numbers.Value;
+        WeedingNumbers used = usualSize.For(block, knowledge.Usual);
         var site = new WeedSite(zone, area.Region.HemisphereOrNorth(), area.Moisture, area.Surroundings);
-        var weeds = YearWeeds.Of(area, site, used, knowledge, terms.Weeds);
+        var weeds = YearWeeds.Of(
+            area,
+            site,
+            used,
+            knowledge,
+            terms.Weeds,
+            MiddleOfFirstSeed,
+            FrostWeeks.Of(area, day, terms.Weeks)
+        );
         if (weeds.Counted.IsEmpty)
             return Outcome<YearCase, string>.Bad([NoWeed(weeds), .. weeds.LeftOut]);
         return Outcome<YearCase, string>.Good(
@@ -136,6 +153,7 @@ public sealed record YearCase
                 Knowledge = knowledge,
                 Prices = prices,
                 Numbers = used,
+                UsualSize = usualSize,
                 Wage = wage.Value,
                 Block = block,
                 Interval = area.Rounds(terms.IntervalWeeks),
@@ -150,15 +168,34 @@ public sealed record YearCase
     }
 
     /// <summary>The same year with other numbers in the weeding model: its weeds follow them.</summary>
-    /// <param name="numbers">The numbers, for pots of this size.</param>
-    public YearCase With(WeedingNumbers numbers) =>
-        this with
+    /// <param name="usualSize">The numbers, for pots of the usual size.</param>
+    /// <param name="firstSeed">Weeks to the first seed of each weed.</param>
+    internal YearCase With(WeedingNumbers usualSize, Func<Weed, decimal?> firstSeed)
+    {
+        WeedingNumbers numbers = usualSize.For(Block, Usual);
+        return this with
         {
+            UsualSize = usualSize,
             Numbers = numbers,
-            Weeds = YearWeeds.Of(Reading, Site, numbers, Knowledge, OnlyWeeds),
+            Weeds = YearWeeds.Of(
+                Reading,
+                Site,
+                numbers,
+                Knowledge,
+                OnlyWeeds,
+                firstSeed,
+                FrostWeeks.Of(Reading, Day, Weeks)
+            ),
         };
+    }
 
-    private static string? Wrong(YearTerms terms) =>
+    /// <summary>Hours of pulling that one seedling of a weed makes in the year after.</summary>
+    internal double NextYearHours(WeedTraits traits) =>
+        _nextYear.GetOrAdd((traits.Weed, Numbers), _ => NextYear.HoursOfOne(Numbers, traits));
+
+    private static decimal? MiddleOfFirstSeed(Weed weed) => weed.WeeksToFirstSeed?.Middle;
+
+    internal static string? Wrong(YearTerms terms) =>
         terms switch
         {
             { Pots: < 1 or > MostPots } => $"An area has 1 to {MostPots} pots, not {terms.Pots}.",

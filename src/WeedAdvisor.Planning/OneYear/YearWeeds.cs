@@ -29,12 +29,16 @@ public sealed record YearWeeds(ImmutableArray<YearWeed> Counted, ImmutableArray<
     /// <param name="numbers">The parameters of the weeding model.</param>
     /// <param name="knowledge">The knowledge.</param>
     /// <param name="only">Ids of the weeds to count instead; empty for those of the area.</param>
-    public static YearWeeds Of(
+    /// <param name="firstSeed">Weeks to the first seed of each weed.</param>
+    /// <param name="frost">Whether frost comes in each week; empty where none does.</param>
+    internal static YearWeeds Of(
         AreaReading area,
         WeedSite site,
         WeedingNumbers numbers,
         KnowledgeBase knowledge,
-        ImmutableArray<string> only
+        ImmutableArray<string> only,
+        Func<Weed, decimal?> firstSeed,
+        ImmutableArray<bool> frost
     )
     {
         var counted = new List<YearWeed>();
@@ -48,9 +52,9 @@ public sealed record YearWeeds(ImmutableArray<YearWeed> Counted, ImmutableArray<
                 continue;
             }
 
-            Outcome<WeedTraits, string> traits = WeedTraits.Of(weed, site, numbers);
+            Outcome<WeedTraits, string> traits = WeedTraits.Of(weed, site, numbers, firstSeed(weed));
             if (traits.IsGood)
-                counted.Add(Counting(area, weed, origin, traits.Value, numbers, knowledge.Usual));
+                counted.Add(Counting(area, weed, origin, traits.Value, numbers, knowledge.Usual, frost));
             else if (origin != WeedOrigin.BlownIn)
                 leftOut.AddRange(traits.Refusals);
         }
@@ -76,7 +80,8 @@ public sealed record YearWeeds(ImmutableArray<YearWeed> Counted, ImmutableArray<
         WeedOrigin origin,
         WeedTraits traits,
         WeedingNumbers numbers,
-        UsualNumbers usual
+        UsualNumbers usual,
+        ImmutableArray<bool> frost
     ) =>
         new(
             weed,
@@ -90,7 +95,10 @@ public sealed record YearWeeds(ImmutableArray<YearWeed> Counted, ImmutableArray<
                 traits,
                 numbers
             )
-        );
+        )
+        {
+            Frost = FrostWeeks.Killing(weed, frost),
+        };
 
     private static string ShareOf(WeedOrigin origin) =>
         origin switch

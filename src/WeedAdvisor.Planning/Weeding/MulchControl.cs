@@ -3,7 +3,7 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>What a mulch on the pots stops.</summary>
-internal static class MulchControl
+public static class MulchControl
 {
     /// <summary>Share of the seedlings that are stopped, 0 to 1. A fitted disc is always of working depth.</summary>
     public static double Of(Weed weed, PotMulch? mulch, WeedingNumbers numbers)

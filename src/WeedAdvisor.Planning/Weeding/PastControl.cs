@@ -8,7 +8,7 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>What earlier applications still stop.</summary>
-internal static class PastControl
+public static class PastControl
 {
     private const int DaysInWeek = 7;
 

@@ -4,7 +4,7 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Planning.Weeding;
 
 /// <summary>Turns the cover that was noted at the visit into plants.</summary>
-internal static class StandingNow
+public static class StandingNow
 {
     private const double Pots = 1000;
 
@@ -30,10 +30,6 @@ internal static class StandingNow
         int last = Array.FindLastIndex(standing, plants => plants > 0);
         return [.. standing.Take(last + 1).Select(plants => sum > most ? plants * most / sum : plants)];
     }
-
-    /// <summary>Plants by age of a weed noted once.</summary>
-    public static ImmutableArray<double> Of(SetupWeed weed, WeedTraits traits, WeedingNumbers numbers) =>
-        Of(weed.Stage, weed.CoverPercent, traits, numbers);
 
     // The covered surface divided by what one plant of that stage covers. None when nothing stands or its cover is not
     // known.

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Weeding;
 
@@ -49,19 +49,14 @@ public static class UncertainComparison
     /// The band of each interval, shortest interval first. All intervals meet the same draws, so they can be compared.
     /// The same seed gives the same figures.
     /// </summary>
-    /// <param name="setup">The area.</param>
-    /// <param name="numbers">The usual numbers; those that differ from the knowledge's are taken as certain.</param>
-    /// <param name="knowledge">Where the ranges come from.</param>
+    /// <param name="year">The year; numbers of the weeding model that differ from the knowledge's are taken as
+    /// certain.</param>
     /// <param name="intervals">Whole weeks, at least one of them.</param>
-    /// <param name="wageUsdPerHour">Cost of an hour, US dollars.</param>
     /// <param name="seed">Any number.</param>
     /// <param name="draws">How many draws, 1 to <see cref="MostDraws"/>.</param>
     public static Outcome<ImmutableList<UncertainInterval>, string> Of(
-        WeedingSetup setup,
-        WeedingNumbers numbers,
-        KnowledgeBase knowledge,
+        YearCase year,
         IReadOnlyCollection<int> intervals,
-        double wageUsdPerHour,
         ulong seed,
         int draws = UsualDraws
     )
@@ -72,50 +67,36 @@ public static class UncertainComparison
         var drawn = new List<IntervalComparison>(draws);
         for (int draw = 0; draw < draws; draw++)
         {
-            Outcome<IntervalComparison, string> one = Compare(
-                setup,
-                numbers.Drawn(knowledge, generator),
-                generator,
-                intervals,
-                wageUsdPerHour
-            );
+            Outcome<IntervalComparison, string> one = IntervalComparison.Of(Drawn(year, generator), intervals);
             if (!one.IsGood)
                 return Outcome<ImmutableList<UncertainInterval>, string>.Bad(one.Refusals);
             drawn.Add(one.Value);
         }
 
         return Outcome<ImmutableList<UncertainInterval>, string>.Good([
-            .. drawn[0].Seasons.Select((season, place) => Banded(season.IntervalWeeks, place, drawn, wageUsdPerHour)),
+            .. drawn[0].Intervals.Select((one, place) => Banded(one.Season.IntervalWeeks, place, drawn)),
         ]);
     }
 
-    private static Outcome<IntervalComparison, string> Compare(
-        WeedingSetup setup,
-        WeedingNumbers numbers,
-        DrawnNumbers generator,
-        IEnumerable<int> intervals,
-        double wage
-    )
+    private static YearCase Drawn(YearCase year, DrawnNumbers generator)
     {
+        WeedingNumbers numbers = year.UsualSize.Drawn(year.Knowledge, generator);
         var firstSeed = new Dictionary<string, decimal?>(StringComparer.Ordinal);
-        foreach (SetupWeed weed in setup.Weeds)
+        foreach (YearWeed weed in year.Weeds.Counted)
         {
             Span? weeks = weed.Weed.WeeksToFirstSeed;
             double share = generator.Next();
             firstSeed[weed.Weed.Id] = weeks is { } span ? span.Low + ((decimal)share * (span.High - span.Low)) : null;
         }
 
-        Outcome<WeedingPlan, string> plan = setup.Plan(numbers, 1, weed => firstSeed[weed.Id]);
-        return plan.IsGood
-            ? IntervalComparison.Of(plan.Value, intervals, wage)
-            : Outcome<IntervalComparison, string>.Bad(plan.Refusals);
+        return year.With(numbers, weed => firstSeed.GetValueOrDefault(weed.Id) ?? weed.WeeksToFirstSeed?.Middle);
     }
 
-    private static UncertainInterval Banded(int interval, int place, List<IntervalComparison> drawn, double wage) =>
+    private static UncertainInterval Banded(int interval, int place, List<IntervalComparison> drawn) =>
         new(
             interval,
-            DrawnBand.Of(drawn.Select(one => one.Seasons[place].Hours)),
-            DrawnBand.Of(drawn.Select(one => one.Seasons[place].CostUsd(wage))),
-            drawn.Count(one => one.Cheapest.IntervalWeeks == interval) / (double)drawn.Count
+            DrawnBand.Of(drawn.Select(one => one.Intervals[place].Season.Hours)),
+            DrawnBand.Of(drawn.Select(one => (double)one.Intervals[place].Usd)),
+            drawn.Count(one => one.Cheapest.Season.IntervalWeeks == interval) / (double)drawn.Count
         );
 }

@@ -3,6 +3,7 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Weeding;
 
@@ -23,71 +24,51 @@ public sealed record AreaWeedingReport(
 )
 {
     /// <summary>The season at the present interval; null when that is not known.</summary>
-    public WeedingSeason? Present =>
-        Compared?.Seasons.FirstOrDefault(season => season.IntervalWeeks == Weeding?.PresentIntervalWeeks);
+    public IntervalCost? Present =>
+        Compared?.Intervals.FirstOrDefault(one => one.Season.IntervalWeeks == Weeding?.PresentIntervalWeeks);
+
+    /// <summary>What figures for 1000 pots are multiplied with for all pots of the area.</summary>
+    public double Scale => (Weeding?.Year.Pots ?? 0) / 1000.0;
 }
 
 /// <summary>The weeding figures of a visit.</summary>
 /// <param name="Visit">The visit.</param>
-/// <param name="Pots">Pots in each area for which figures are told; the figures inside are for 1000.</param>
-/// <param name="Areas">One for each area, in the order of the visit.</param>
-public sealed record WeedingReport(Visit Visit, int Pots, ImmutableArray<AreaWeedingReport> Areas)
+/// <param name="Areas">One for each area, in the order of the visit; the figures inside are for 1000 pots.</param>
+public sealed record WeedingReport(Visit Visit, ImmutableArray<AreaWeedingReport> Areas)
 {
-    /// <summary>What figures for 1000 pots are multiplied with.</summary>
-    public double Scale => Pots / 1000.0;
-
     /// <summary>Works out every area.</summary>
     /// <param name="visit">The visit.</param>
     /// <param name="knowledge">The knowledge.</param>
-    /// <param name="wishes">What the grower has set.</param>
+    /// <param name="terms">What the grower sets.</param>
     /// <param name="intervals">Intervals to compare, whole weeks; the present interval of an area is added.</param>
-    /// <param name="pots">Pots, 1 or more.</param>
     /// <param name="seed">Seed of the draws; null for no bands.</param>
-    public static Outcome<WeedingReport, string> Of(
+    public static WeedingReport Of(
         Visit visit,
         KnowledgeBase knowledge,
-        WeedingWishes wishes,
+        YearTerms terms,
         IReadOnlyCollection<int> intervals,
-        int pots,
         ulong? seed
-    )
-    {
-        if (pots < 1)
-            return Outcome<WeedingReport, string>.Bad("The number of pots is 1 or more.");
-        return Outcome<WeedingReport, string>.Good(
-            new(
-                visit,
-                pots,
-                [.. visit.Areas.Select(area => Report(area, visit.Date, knowledge, wishes, intervals, seed))]
-            )
-        );
-    }
+    ) => new(visit, [.. visit.Areas.Select(area => Report(area, visit.Date, knowledge, terms, intervals, seed))]);
 
     private static AreaWeedingReport Report(
         VisitArea area,
         DateOnly day,
         KnowledgeBase knowledge,
-        WeedingWishes wishes,
+        YearTerms terms,
         IReadOnlyCollection<int> intervals,
         ulong? seed
     )
     {
         var reading = AreaReading.Of(area, day, knowledge);
-        Outcome<AreaWeeding, string> weeding = AreaWeeding.Of(reading, day, knowledge, wishes);
+        Outcome<AreaWeeding, string> weeding = AreaWeeding.Of(reading, day, knowledge, terms);
         if (!weeding.IsGood)
             return Refused(weeding.Refusals);
-        WeedingNumbers numbers = WeedingNumbers.Of(knowledge).Value!;
         int[] all = weeding.Value.PresentIntervalWeeks is { } present ? [.. intervals, present] : [.. intervals];
-        double wage = weeding.Value.WageUsdPerHour;
-        Outcome<IntervalComparison, string> compared = IntervalComparison.Of(
-            weeding.Value.Setup.Plan(numbers, 1).Value!,
-            all,
-            wage
-        );
+        Outcome<IntervalComparison, string> compared = IntervalComparison.Of(weeding.Value.Year, all);
         if (!compared.IsGood)
             return Refused(compared.Refusals);
         ImmutableArray<UncertainInterval> bands = seed is { } start
-            ? [.. UncertainComparison.Of(weeding.Value.Setup, numbers, knowledge, all, wage, start).Value ?? []]
+            ? [.. UncertainComparison.Of(weeding.Value.Year, all, start).Value ?? []]
             : [];
         return new AreaWeedingReport(area, reading.HasPots, [], weeding.Value, compared.Value, bands);
 

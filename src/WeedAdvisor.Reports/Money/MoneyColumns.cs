@@ -26,6 +26,7 @@ internal static class MoneyColumns
             Amounts.Dollars(way.Of(CostKind.Equipment))
         ),
         Of("lost", "plants that cannot be sold", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.LostReturn))),
+        Of("next", "work that seed left makes next year", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.NextYear))),
         Of("all pots", "a year, all pots", 10, (compared, way) => Amounts.Dollars(Whole(compared, way.Usd))),
         Of("change", "change from today's way, all pots", 9, Change),
     ];

@@ -37,7 +37,7 @@ public static class MoneyJson
         json.WriteBoolean("potsAssumed", !money.IsPotsGiven);
         json.WriteNumber("intervalWeeks", money.IntervalWeeks);
         json.WriteBoolean("intervalAssumed", !money.IsIntervalGiven);
-        json.WriteTexts("weeds", money.Weeds.Select(weed => weed.Weed));
+        json.WriteTexts("weeds", money.Year.Weeds.Counted.Select(weed => weed.Weed.Id));
         json.WriteTexts("notCounted", money.LeftOut);
         json.WriteList("ways", compared.Ways, way => WriteWay(json, compared, way));
         json.WriteList("notCompared", compared.Left, left =>
@@ -81,6 +81,7 @@ public static class MoneyJson
                     CostKind.Material => "material",
                     CostKind.Labour => "labour",
                     CostKind.Equipment => "equipment",
+                    CostKind.NextYear => "next-year",
                     _ => "lost-return",
                 }
             );

@@ -22,7 +22,7 @@ public static class MoneyNotes
                     + $"today{(money.IsIntervalGiven ? "" : " (assumed)")}."
             ),
             $"The year starts on the day of the visit. Weeds counted: "
-                + $"{Listing.And([.. money.Weeds.Select(weed => money.Knowledge.Weeds[weed.Weed].Name)])}.",
+                + $"{Listing.And([.. money.Year.Weeds.Counted.Select(weed => weed.Weed.Name)])}.",
             .. money.LeftOut.Select(why => Line.FromString($"Not counted: {why}")),
         ];
     }

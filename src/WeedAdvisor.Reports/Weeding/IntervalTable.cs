@@ -19,8 +19,8 @@ internal static class IntervalTable
         new("standing at the end", 9) { Brief = ["standing", "at end"], After = " standing at the end" },
     ];
 
-    public static Table Of(WeedingReport report, AreaWeedingReport area, IntervalComparison compared) =>
-        new(s_columns, [.. compared.Seasons.Select(season => RowOf(season, report, area, compared))])
+    public static Table Of(AreaWeedingReport area, IntervalComparison compared) =>
+        new(s_columns, [.. compared.Intervals.Select(one => RowOf(one, area, compared))])
         {
             HeadPlace = RowHeadPlace.InSentence,
             SentenceIndent = 2,
@@ -28,15 +28,14 @@ internal static class IntervalTable
         };
 
     private static Row RowOf(
-        WeedingSeason season,
-        WeedingReport report,
+        IntervalCost one,
         AreaWeedingReport area,
         IntervalComparison compared
     )
     {
-        bool isCheapest = season.IntervalWeeks == compared.Cheapest.IntervalWeeks;
-        bool isPresent = season.IntervalWeeks == area.Present?.IntervalWeeks;
-        return new Row(WeedingWords.Every(season), Cells(season, report, compared))
+        bool isCheapest = one == compared.Cheapest;
+        bool isPresent = one == area.Present;
+        return new Row(WeedingWords.Every(one.Season), Cells(one, area.Scale))
         {
             Remark = string.Join(
                 ", ",
@@ -47,18 +46,21 @@ internal static class IntervalTable
     }
 
     private static ImmutableArray<Line> Cells(
-        WeedingSeason season,
-        WeedingReport report,
-        IntervalComparison compared
-    ) =>
+        IntervalCost one,
+        double scale
+    )
+    {
+        WeedingSeason season = one.Season;
+        return
         [
             Amounts.Whole(season.IntervalWeeks),
             Amounts.Whole(season.Rounds.Length),
-            Amounts.Tenths(season.WalkingHours * report.Scale),
-            Amounts.Tenths(season.PullingHours * report.Scale),
-            Amounts.Tenths(season.Hours * report.Scale),
-            new Amount((decimal)(season.CostUsd(compared.WageUsdPerHour) * report.Scale), "", "#,0"),
-            Amounts.Whole(season.SeedsShed * report.Scale),
-            Amounts.Whole(season.Standing * report.Scale),
+            Amounts.Tenths(season.WalkingHours * scale),
+            Amounts.Tenths(season.PullingHours * scale),
+            Amounts.Tenths(season.Hours * scale),
+            new Amount(one.Usd * (decimal)scale, "", "#,0"),
+            Amounts.Whole(season.SeedsShed * scale),
+            Amounts.Whole(season.Standing * scale),
         ];
+    }
 }

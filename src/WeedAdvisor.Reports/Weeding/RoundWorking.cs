@@ -15,22 +15,22 @@ internal static class RoundWorking
         yield return Heading.Section(
             $"How the longest of them comes about ({Figures.Day(report.Visit.Date.AddDays(7 * round.Week))})"
         );
-        foreach (Line line in Working(report, season, weeding, round))
+        foreach (Line line in Working(season, weeding, round))
             yield return new Paragraph(line).At(2);
     }
 
     private static IEnumerable<Line> Working(
-        WeedingReport report,
         WeedingSeason season,
         AreaWeeding weeding,
         WeedingRound round
     )
     {
-        double pots = report.Scale,
-            usd = round.Hours * pots * weeding.WageUsdPerHour,
+        double wage = (double)weeding.Year.WageUsd,
+            pots = weeding.Year.Pots / 1000.0,
+            usd = round.Hours * pots * wage,
             materials = season.MaterialsUsdPerRound * pots;
         yield return Line.Of(
-            $"walk and look: {Amounts.Whole(report.Pots)} pots x {Number(round.WalkingHours * 3600 / 1000, "s")} = "
+            $"walk and look: {Amounts.Whole(weeding.Year.Pots)} pots x {Number(round.WalkingHours * 3600 / 1000, "s")} = "
                 + $"{Minutes(round.WalkingHours * pots)}"
         );
         for (int size = 0; size < PlantSizes.Count; size++)
@@ -47,7 +47,7 @@ internal static class RoundWorking
 
         yield return Line.Of($"in all: {Minutes(round.Hours * pots)} = {Number(round.Hours * pots, "h")}");
         yield return Line.Of(
-            $"cost: {Number(round.Hours * pots, "h")} x {Number(weeding.WageUsdPerHour, Amount.Dollar)} + "
+            $"cost: {Number(round.Hours * pots, "h")} x {Number(wage, Amount.Dollar)} + "
                 + $"{Amounts.Dollars(materials)} "
                 + $"materials = {Amounts.Dollars(usd + materials)}"
         );

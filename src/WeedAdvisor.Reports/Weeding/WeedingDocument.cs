@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
@@ -11,10 +12,7 @@ public static class WeedingDocument
     public static Document Of(WeedingReport report) =>
         new(
             $"Hand weeding, {report.Visit.Title ?? report.Visit.Id}, from {Figures.LongDay(report.Visit.Date)}",
-            [
-                new Paragraph(Line.Of($"Figures are for {Amounts.Count(report.Pots, "pot", "pots")} in each area.")),
-                .. report.Areas.SelectMany(area => OfArea(report, area)),
-            ]
+            [.. report.Areas.SelectMany(area => OfArea(report, area))]
         );
 
     private static IEnumerable<Block> OfArea(WeedingReport report, AreaWeedingReport area)
@@ -24,15 +22,21 @@ public static class WeedingDocument
             yield return Said(refusal);
         if (area is not { Weeding: { } weeding, Compared: { } compared })
             yield break;
+        yield return Said(
+            Line.Of(
+                $"Figures are for all pots of the area: {Amounts.Count(weeding.Year.Pots, "pot", "pots")}"
+                    + $"{(weeding.Year.Block.Pots.From == Origin.Assumed ? " (assumed: give --pots)" : "")}, a year."
+            )
+        );
         yield return Heading.Section("Rounds compared");
-        yield return IntervalTable.Of(report, area, compared);
+        yield return IntervalTable.Of(area, compared);
         yield return new Blank();
-        foreach (Line line in Saving(report, area, compared).Append(WeedingWords.CheapestAt(compared)))
+        foreach (Line line in Saving(area, compared).Append(WeedingWords.CheapestAt(compared)))
             yield return Said(line);
-        WeedingSeason season = area.Present ?? compared.Cheapest;
+        WeedingSeason season = (area.Present ?? compared.Cheapest).Season;
         foreach (
-            Block block in Bands(report, area)
-                .Concat(Rounds(report, season))
+            Block block in Bands(area)
+                .Concat(Rounds(report, season, area.Scale))
                 .Concat(RoundWorking.Of(report, season, weeding))
         )
             yield return block;
@@ -40,9 +44,9 @@ public static class WeedingDocument
         yield return ItemList.Dashes(weeding.Assumptions.Select(Line.FromString)).At(2);
     }
 
-    private static IEnumerable<Line> Saving(WeedingReport report, AreaWeedingReport area, IntervalComparison compared)
+    private static IEnumerable<Line> Saving(AreaWeedingReport area, IntervalComparison compared)
     {
-        WeedingSeason best = compared.Cheapest;
+        IntervalCost best = compared.Cheapest;
         if (area.Present is not { } now)
         {
             yield return "How often you weed now is not known. Answer the question 'weeding-interval' to see what a "
@@ -50,35 +54,36 @@ public static class WeedingDocument
             yield break;
         }
 
-        if (now.IntervalWeeks == best.IntervalWeeks)
+        if (now == best)
         {
-            yield return $"You weed {WeedingWords.Every(now)}, and that is the cheapest of these.";
+            yield return $"You weed {WeedingWords.Every(now.Season)}, and that is the cheapest of these.";
             yield break;
         }
 
-        double hours = (now.Hours - best.Hours) * report.Scale;
-        Amount usd = Amounts.Dollars(
-            (now.CostUsd(compared.WageUsdPerHour) - best.CostUsd(compared.WageUsdPerHour)) * report.Scale
-        );
+        double hours = (now.Season.Hours - best.Season.Hours) * area.Scale;
+        Amount usd = Amounts.Dollars((now.Usd - best.Usd) * (decimal)area.Scale);
         Line saved =
             hours >= 0
                 ? Line.Of($"saves {Amounts.Hours(hours)} and {usd}.")
                 : Line.Of($"takes {Amounts.Hours(-hours)} more but saves {usd}.");
-        yield return Line.Of($"You weed {WeedingWords.Every(now)}. Weeding {WeedingWords.Every(best)} {saved}");
         yield return Line.Of(
-            $"Why: {WeedingWords.Every(now)}, {Why(now, report)}; {WeedingWords.Every(best)}, {Why(best, report)}."
+            $"You weed {WeedingWords.Every(now.Season)}. Weeding {WeedingWords.Every(best.Season)} {saved}"
+        );
+        yield return Line.Of(
+            $"Why: {WeedingWords.Every(now.Season)}, {Why(now.Season, area.Scale)}; "
+                + $"{WeedingWords.Every(best.Season)}, {Why(best.Season, area.Scale)}."
         );
     }
 
-    private static Line Why(WeedingSeason season, WeedingReport report)
+    private static Line Why(WeedingSeason season, double scale)
     {
         double handled = season.Pulled + season.Standing;
         double seconds = handled == 0 ? 0 : season.PullingHours * 3600 / handled;
-        Amount up = Amounts.Whole(season.Weeds.Sum(weed => weed.Emerged) * report.Scale);
+        Amount up = Amounts.Whole(season.Weeds.Sum(weed => weed.Emerged) * scale);
         return Line.Of($"{up} weeds come up and each takes {new Amount((decimal)seconds, "seconds", "0.0")} to pull");
     }
 
-    private static IEnumerable<Block> Bands(WeedingReport report, AreaWeedingReport area)
+    private static IEnumerable<Block> Bands(AreaWeedingReport area)
     {
         if (area.Bands.IsEmpty)
             yield break;
@@ -88,8 +93,8 @@ public static class WeedingDocument
         );
         foreach (UncertainInterval band in area.Bands)
         {
-            Line hours = Three(band.Hours, report.Scale, Amounts.Hours),
-                usd = Three(band.CostUsd, report.Scale, Amounts.Dollars);
+            Line hours = Three(band.Hours, area.Scale, Amounts.Hours),
+                usd = Three(band.CostUsd, area.Scale, Amounts.Dollars);
             yield return new Keyed(
                 $"{WeedingWords.Weeks(band.IntervalWeeks)}: ",
                 Line.Of($"{hours}; {usd}; cheapest in {Amounts.Percent(band.CheapestShare)} of the draws")
@@ -97,7 +102,7 @@ public static class WeedingDocument
         }
     }
 
-    private static IEnumerable<Block> Rounds(WeedingReport report, WeedingSeason season)
+    private static IEnumerable<Block> Rounds(WeedingReport report, WeedingSeason season, double scale)
     {
         yield return Heading.Section($"Hours of each round, {WeedingWords.Every(season)}");
         Line rounds = Line.Join(
@@ -105,12 +110,12 @@ public static class WeedingDocument
             season.Rounds.Select(round =>
                 Line.Of(
                     $"{Figures.Day(report.Visit.Date.AddDays(7 * round.Week))} "
-                        + $"{Amounts.Hours(round.Hours * report.Scale)}"
+                        + $"{Amounts.Hours(round.Hours * scale)}"
                 )
             )
         );
         yield return Said(
-            Line.Of($"{rounds}; clearing at the end {Amounts.Hours(season.Clearing.Hours * report.Scale)}")
+            Line.Of($"{rounds}; clearing at the end {Amounts.Hours(season.Clearing.Hours * scale)}")
         );
     }
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Json;
@@ -17,7 +18,6 @@ public static class WeedingJson
             StampJson.Write(json, knowledge.Stamp);
             json.WriteString("visit", report.Visit.Id);
             json.WriteString("date", Figures.Day(report.Visit.Date));
-            json.WriteNumber("pots", report.Pots);
             json.WriteList("areas", report.Areas, area => WriteArea(json, area, report));
         });
 
@@ -28,14 +28,16 @@ public static class WeedingJson
         json.WriteTexts("refused", area.Refusals);
         if (area is not { Weeding: { } weeding, Compared: { } compared })
             return;
-        json.WriteFigure("wageUsdPerHour", weeding.WageUsdPerHour);
-        json.WriteNumber("weeks", weeding.Setup.Weeks);
+        json.WriteNumber("pots", weeding.Year.Pots);
+        json.WriteBoolean("potsAssumed", weeding.Year.Block.Pots.From == Origin.Assumed);
+        json.WriteFigure("wageUsdPerHour", weeding.Year.WageUsd);
+        json.WriteNumber("weeks", weeding.Year.Weeks);
         if (weeding.PresentIntervalWeeks is { } present)
             json.WriteNumber("presentIntervalWeeks", present);
         else
             json.WriteNull("presentIntervalWeeks");
-        json.WriteNumber("cheapestIntervalWeeks", compared.Cheapest.IntervalWeeks);
-        json.WriteList("intervals", compared.Seasons, season => WriteSeason(json, season, compared, area, report));
+        json.WriteNumber("cheapestIntervalWeeks", compared.Cheapest.Season.IntervalWeeks);
+        json.WriteList("intervals", compared.Intervals, one => WriteInterval(json, one, area, report));
         json.WriteList("wageChanges", compared.WageChanges, change =>
         {
             json.WriteFigure("wageUsdPerHour", change.WageUsdPerHour);
@@ -45,21 +47,21 @@ public static class WeedingJson
         json.WriteTexts("assumptions", weeding.Assumptions);
     }
 
-    private static void WriteSeason(
+    private static void WriteInterval(
         Utf8JsonWriter json,
-        WeedingSeason season,
-        IntervalComparison compared,
+        IntervalCost one,
         AreaWeedingReport area,
         WeedingReport report
     )
     {
-        double scale = report.Scale;
+        double scale = area.Scale;
+        WeedingSeason season = one.Season;
         json.WriteNumber("weeks", season.IntervalWeeks);
         json.WriteFigure("walkingHours", season.WalkingHours * scale);
         json.WriteFigure("pullingHours", season.PullingHours * scale);
         json.WriteFigure("hours", season.Hours * scale);
-        json.WriteFigure("costUsd", season.CostUsd(compared.WageUsdPerHour) * scale);
-        json.WriteList("rounds", season.Rounds, round => WriteRound(json, round, report));
+        json.WriteFigure("costUsd", one.Usd * (decimal)scale);
+        json.WriteList("rounds", season.Rounds, round => WriteRound(json, round, report, scale));
         json.WriteFigure("clearingHours", season.Clearing.Hours * scale);
         json.WriteList("weeds", season.Weeds, weed =>
         {
@@ -79,11 +81,11 @@ public static class WeedingJson
         }
     }
 
-    private static void WriteRound(Utf8JsonWriter json, WeedingRound round, WeedingReport report)
+    private static void WriteRound(Utf8JsonWriter json, WeedingRound round, WeedingReport report, double scale)
     {
         json.WriteString("date", Figures.Day(report.Visit.Date.AddDays(7 * round.Week)));
-        json.WriteFigure("hours", round.Hours * report.Scale);
-        json.WriteFigure("pulled", round.Pulled.Sum() * report.Scale);
+        json.WriteFigure("hours", round.Hours * scale);
+        json.WriteFigure("pulled", round.Pulled.Sum() * scale);
     }
 
     private static void WriteBand(Utf8JsonWriter json, string name, DrawnBand band, double scale)

@@ -12,10 +12,10 @@ public static class WeedingWords
     {
         // The other changes lie at wages that nobody is asking about; the JSON has them all.
         double? from = compared
-            .WageChanges.LastOrDefault(change => change.WageUsdPerHour <= compared.WageUsdPerHour)
+            .WageChanges.LastOrDefault(change => change.WageUsdPerHour <= (double)compared.WageUsd)
             ?.WageUsdPerHour;
         double? to = compared
-            .WageChanges.FirstOrDefault(change => change.WageUsdPerHour > compared.WageUsdPerHour)
+            .WageChanges.FirstOrDefault(change => change.WageUsdPerHour > (double)compared.WageUsd)
             ?.WageUsdPerHour;
         Line wages = (from, to) switch
         {
@@ -24,7 +24,7 @@ public static class WeedingWords
             (null, { } high) => Line.Of($"at any wage up to {Amounts.Dollars(high)} an hour"),
             ({ } low, { } high) => Line.Of($"at wages from {Amounts.Dollars(low)} to {Amounts.Dollars(high)} an hour"),
         };
-        return Line.Of($"{Figures.Sentence(Every(compared.Cheapest))} is the cheapest {wages}.");
+        return Line.Of($"{Figures.Sentence(Every(compared.Cheapest.Season))} is the cheapest {wages}.");
     }
 
     /// <summary>How often a season is weeded.</summary>

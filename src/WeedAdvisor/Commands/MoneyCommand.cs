@@ -6,6 +6,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Money;
 
@@ -28,7 +29,7 @@ internal static class MoneyCommand
             "N",
             "Pots of each area (else its answer, else 10,000).",
             1,
-            (int)MoneyCase.MostPots
+            (int)YearCase.MostPots
         );
         Option<decimal?> wage = NumberOptions.Number(
             "--wage",
@@ -62,7 +63,7 @@ internal static class MoneyCommand
         };
         command.SetAction(parsed =>
         {
-            var terms = new MoneyTerms(parsed.GetValue(wage), parsed.GetValue(pots));
+            var terms = new YearTerms(parsed.GetValue(wage), parsed.GetValue(pots));
             KnowledgeBase knowledge = LabelsOption.Over(
                 KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
                 parsed,
@@ -95,7 +96,7 @@ internal static class MoneyCommand
         Visit visit,
         KnowledgeBase knowledge,
         PriceBook book,
-        MoneyTerms terms,
+        YearTerms terms,
         string? against
     )
     {
@@ -115,7 +116,7 @@ internal static class MoneyCommand
         VisitAdvice advice,
         KnowledgeBase knowledge,
         PriceBook book,
-        MoneyTerms terms
+        YearTerms terms
     )
     {
         Outcome<MoneyCase, string> money = MoneyCase.Of(area, advice.Visit.Date, knowledge, book, terms);

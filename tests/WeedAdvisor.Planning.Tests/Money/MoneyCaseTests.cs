@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Tests.Weeding;
 using WeedAdvisor.World;
 
@@ -47,7 +48,7 @@ public class MoneyCaseTests
     [InlineData(null, null, 1.01)]
     public void Impossible_rounds_and_shares_are_refused(int? interval, double? missed, double? control)
     {
-        var terms = new MoneyTerms(null, null)
+        var terms = new YearTerms(null, null)
         {
             IntervalWeeks = interval,
             Missed = missed,
@@ -71,9 +72,11 @@ public class MoneyCaseTests
     {
         MoneyCase money = Yards.Case(s_yard.With("mulch", "bark")).Value!;
         Way Today(double? control, VisitArea area) =>
-            WaysCompared.Of(Yards.Case(area).Value! with { TodayControl = control }).Value!.Today;
+            WaysCompared
+                .Of(Yards.Case(area).Value!.In(year => year with { TodayControl = control }))
+                .Value!.Today;
         double Pulled(double? control, VisitArea area) => Today(control, area).Season.Pulled;
-        Assert.NotEmpty(money.PastYear);
+        Assert.NotEmpty(money.Year.PastYear);
         VisitArea mulched = money.Area;
         Assert.Equal(Pulled(null, mulched with { Past = [] }), Pulled(0, mulched), 6);
         Assert.True(Pulled(0, mulched) < Pulled(0, s_yard));
@@ -84,7 +87,9 @@ public class MoneyCaseTests
     [Fact]
     public void A_practice_on_top_of_todays_way_keeps_what_is_said_to_be_stopped()
     {
-        WaysCompared compared = WaysCompared.Of(Yards.Case(s_yard).Value! with { TodayControl = 1 }).Value!;
+        WaysCompared compared = WaysCompared
+            .Of(Yards.Case(s_yard).Value!.In(year => year with { TodayControl = 1 }))
+            .Value!;
         string practice = compared
             .Case.Advice.Clear.Select(clear => clear.Action)
             .First(id =>
@@ -145,7 +150,7 @@ public class MoneyCaseTests
     [Fact]
     public void Without_pots_weeds_region_or_model_there_is_nothing_to_compare()
     {
-        Assert.Contains("no pots stand here", Why(Yards.Case(Yards.Area("bark-pile"))));
+        Assert.Contains("No pots stand here", Why(Yards.Case(Yards.Area("bark-pile"))));
         Assert.Contains("no weed is named", Why(Yards.Case(s_yard with { Weeds = [] })));
         Assert.Contains("no weed is named", Why(Yards.Case(s_yard with { Weeds = null })));
         Assert.Contains("Answer 'region'", Why(Yards.Case(s_yard.Without("region"))));
@@ -170,7 +175,7 @@ public class MoneyCaseTests
     public void A_weed_that_cannot_be_reckoned_is_left_out_and_named()
     {
         MoneyCase money = Yards.Case(s_yard.Expecting("eclipta", "algae-crust")).Value!;
-        Assert.Equal("eclipta", Assert.Single(money.Weeds).Weed);
+        Assert.Equal("eclipta", Assert.Single(money.Year.Weeds.Counted, weed => weed.Origin == WeedOrigin.Seen).Weed.Id);
         Assert.Contains("cannot be pulled", Assert.Single(money.LeftOut));
     }
 

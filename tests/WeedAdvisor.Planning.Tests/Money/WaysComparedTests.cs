@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference.Areas;
 using CsCheck;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
@@ -46,7 +47,13 @@ public class WaysComparedTests
             );
 
             // At the same rounds either alone leaves more to pull.
-            WaysCompared same = WaysCompared.Of(s_compared.Case with { IntervalWeeks = way.Plan.IntervalWeeks }).Value!;
+            WaysCompared same = WaysCompared
+                .Of(
+                    s_compared.Case.In(year =>
+                        year with { Interval = new Told<int>(way.Plan.IntervalWeeks, Origin.Set) }
+                    )
+                )
+                .Value!;
             Assert.All(way.Plan.Parts, part => Assert.True(way.Season.Pulled < same.Way(part.Action.Id).Season.Pulled));
         });
         Assert.Equal(
@@ -110,7 +117,7 @@ public class WaysComparedTests
     public void Every_way_against_today_is_the_way_back_turned_round() => Assert.All(s_compared.Ways, way =>
         {
             PartialBudget there = PartialBudget.Between(s_compared.Today.Items, way.Items);
-            Assert.Equal(there.NetChangeUsd, -PartialBudget.Between(way.Items, s_compared.Today.Items).NetChangeUsd);
+            Assert.Equal(there.NetChangeUsd, -PartialBudget.Between(way.Items, s_compared.Today.Items).NetChangeUsd, 9);
             Assert.Equal(s_compared.Today.Usd - way.Usd, there.NetChangeUsd, 9);
         });
 
@@ -233,5 +240,7 @@ public class WaysComparedTests
     public void What_cannot_be_taken_is_refused_with_its_reason(string id, string why) =>
         Assert.Equal($"Container yard, block 4: {why}.", Assert.Single(s_compared.Find(id).Refusals));
 
-    private static WaysCompared At(decimal wage) => WaysCompared.Of(s_compared.Case with { WageUsd = wage }).Value!;
+    private static WaysCompared At(decimal wage) => WaysCompared
+            .Of(s_compared.Case.In(year => year with { Wage = new Told<decimal>(wage, Origin.Set) }))
+            .Value!;
 }

@@ -3,6 +3,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Money;
@@ -24,8 +25,15 @@ internal static class Yards
             ShippedRules.Demo.Date,
             knowledge ?? ShippedRules.Knowledge,
             PriceBook.Of(knowledge ?? ShippedRules.Knowledge, own),
-            new MoneyTerms(wage, pots)
+            new YearTerms(wage, pots)
         );
+
+    /// <summary>The case with its year changed.</summary>
+    public static MoneyCase In(this MoneyCase money, Func<YearCase, YearCase> change) =>
+        money with
+        {
+            Year = change(money.Year),
+        };
 
     public static WaysCompared Compare(
         VisitArea area,

@@ -4,6 +4,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 
@@ -17,10 +18,10 @@ public sealed class AreaWeedingTests
     [Fact]
     public void The_wage_is_the_one_set_else_the_answer_else_the_price_list()
     {
-        Assert.Equal(30, Of(Yard(), wishes: new WeedingWishes { WageUsdPerHour = 30 }).Value!.WageUsdPerHour);
+        Assert.Equal(30, Of(Yard(), terms: new YearTerms(30)).Value!.Year.WageUsd);
         VisitArea answered = Yard() with { Answers = Yard().Answers.Add("labour-rate", new Answer.Number(21)) };
-        Assert.Equal(21, Of(answered).Value!.WageUsdPerHour);
-        Assert.Equal(18, Of(Yard()).Value!.WageUsdPerHour);
+        Assert.Equal(21, Of(answered).Value!.Year.WageUsd);
+        Assert.Equal(18, Of(Yard()).Value!.Year.WageUsd);
         Assert.Contains(Of(Yard()).Value!.Assumptions, line =>
             line.Contains("the price list, invented", StringComparison.Ordinal)
         );
@@ -36,7 +37,7 @@ public sealed class AreaWeedingTests
         Assert.Contains("'labour-rate'", Refusal(Of(Yard(), without)), StringComparison.Ordinal);
         Assert.Contains(
             "0 to 10000",
-            Refusal(Of(Yard(), wishes: new WeedingWishes { WageUsdPerHour = -1 })),
+            Refusal(Of(Yard(), terms: new YearTerms(-1))),
             StringComparison.Ordinal
         );
     }
@@ -45,15 +46,15 @@ public sealed class AreaWeedingTests
     public void A_heated_house_has_its_own_months()
     {
         VisitArea heated = With(("cover", "film-on"), ("heated", "yes"));
-        Assert.Equal("heated-house", Of(heated).Value!.Setup.Site.EmergenceZone);
+        Assert.Equal("heated-house", Of(heated).Value!.Year.Site.EmergenceZone);
         Assert.Equal(
             "pacific-northwest",
-            Of(With(("cover", "film-on"), ("heated", "no"))).Value!.Setup.Site.EmergenceZone
+            Of(With(("cover", "film-on"), ("heated", "no"))).Value!.Year.Site.EmergenceZone
         );
         // Heat under the open sky is a slip, and warms nothing.
         Assert.Equal(
             "pacific-northwest",
-            Of(With(("cover", "open-sky"), ("heated", "yes"))).Value!.Setup.Site.EmergenceZone
+            Of(With(("cover", "open-sky"), ("heated", "yes"))).Value!.Year.Site.EmergenceZone
         );
     }
 
@@ -85,16 +86,22 @@ public sealed class AreaWeedingTests
         );
 
     [Fact]
-    public void Mulch_counts_and_bare_pots_have_none()
+    public void A_mulch_that_lies_there_holds_weeds_back_and_a_thin_one_less()
     {
-        Assert.Null(Of(With(("mulch", "none"))).Value!.Setup.Mulch);
-        VisitArea mulched = With(("mulch", "bark"));
-        mulched = mulched with { Answers = mulched.Answers.Add("mulch-depth", new Answer.Number(3)) };
-        Assert.Equal(new PotMulch("bark", 3), Of(mulched).Value!.Setup.Mulch);
+        double Emerged(decimal? depth)
+        {
+            VisitArea area = With(("mulch", depth is null ? "none" : "bark"));
+            if (depth is { } cm)
+                area = area with { Answers = area.Answers.Add("mulch-depth", new Answer.Number(cm)) };
+            return IntervalComparison.Of(Of(area).Value!.Year, [2]).Value!.Intervals[0].Season.Weeds[0].Emerged;
+        }
+
+        Assert.True(Emerged(4) < Emerged(1));
+        Assert.True(Emerged(1) < Emerged(null));
     }
 
     [Fact]
-    public void A_weed_noted_twice_counts_once_by_its_larger_cover()
+    public void A_weed_noted_in_two_stages_is_one_weed_that_stands_in_both()
     {
         VisitArea area = Yard() with
         {
@@ -106,7 +113,8 @@ public sealed class AreaWeedingTests
             ],
         };
         AreaWeeding weeding = Of(area).Value!;
-        Assert.Equal(20, Assert.Single(weeding.Setup.Weeds).CoverPercent);
+        YearWeed liverwort = Assert.Single(weeding.Year.Weeds.Counted);
+        Assert.Equal(2, liverwort.Standing.Count(plants => plants > 0));
         Assert.Contains(weeding.Assumptions, line => line.StartsWith("Left out: ", StringComparison.Ordinal));
     }
 
@@ -114,12 +122,13 @@ public sealed class AreaWeedingTests
     public void Weeds_that_are_named_keep_what_was_seen_of_them()
     {
         VisitArea area = Yard() with { Weeds = [new WeedSeen("liverwort", "mature", 20)] };
-        ImmutableArray<SetupWeed> weeds = Of(
+        ImmutableArray<YearWeed> weeds = Of(
             area,
-            wishes: new WeedingWishes { Weeds = ["eclipta", "liverwort", "eclipta"] }
-        ).Value!.Setup.Weeds;
+            terms: new YearTerms { Weeds = ["eclipta", "liverwort", "eclipta"] }
+        ).Value!.Year.Weeds.Counted;
         Assert.Equal(["eclipta", "liverwort"], weeds.Select(weed => weed.Weed.Id));
-        Assert.Equal(20, weeds[1].CoverPercent);
+        Assert.Empty(weeds[0].Standing);
+        Assert.NotEmpty(weeds[1].Standing);
     }
 
     private static string Refusal(Outcome<AreaWeeding, string> outcome) => Assert.Single(outcome.Refusals);
@@ -127,13 +136,13 @@ public sealed class AreaWeedingTests
     private static Outcome<AreaWeeding, string> Of(
         VisitArea area,
         KnowledgeBase? knowledge = null,
-        WeedingWishes? wishes = null
+        YearTerms? terms = null
     ) =>
         AreaWeeding.Of(
             AreaReading.Of(area, s_day, knowledge ?? ShippedRules.Knowledge),
             s_day,
             knowledge ?? ShippedRules.Knowledge,
-            wishes ?? new WeedingWishes()
+            terms ?? new YearTerms()
         );
 
     private static VisitArea Yard() => With(("place", "container-yard"), ("stock", "established"));

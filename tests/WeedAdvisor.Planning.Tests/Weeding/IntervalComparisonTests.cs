@@ -12,7 +12,7 @@ public sealed class IntervalComparisonTests
                 (plan, intervals, wage) =>
                 {
                     IntervalComparison compared = IntervalComparison.Of(plan, intervals, wage).Value!;
-                    return compared.Seasons.All(season => season.CostUsd(wage) >= compared.Cheapest.CostUsd(wage));
+                    return compared.Intervals.All(one => one.Usd >= compared.Cheapest.Usd);
                 }
             );
 
@@ -28,9 +28,9 @@ public sealed class IntervalComparisonTests
                     // From the changes alone: the interval above the last change below the wage.
                     int told = compared.WageChanges.LastOrDefault(change => change.WageUsdPerHour < wage)?.AboveWeeks
                         ?? compared.WageChanges.FirstOrDefault()?.BelowWeeks
-                        ?? compared.Cheapest.IntervalWeeks;
-                    double toldCost = compared.Seasons.Single(season => season.IntervalWeeks == told).CostUsd(wage);
-                    return toldCost <= compared.Cheapest.CostUsd(wage) * (1 + 1e-9);
+                        ?? compared.Cheapest.Season.IntervalWeeks;
+                    decimal toldUsd = compared.Intervals.Single(one => one.Season.IntervalWeeks == told).Usd;
+                    return toldUsd <= compared.Cheapest.Usd * 1.000000001m;
                 }
             );
 
@@ -38,7 +38,7 @@ public sealed class IntervalComparisonTests
     public void Intervals_come_shortest_first_and_once() =>
         Assert.Equal(
             [2, 4, 8],
-            IntervalComparison.Of(Plan(), [8, 2, 4, 2], Yard.Wage).Value!.Seasons.Select(season => season.IntervalWeeks)
+            IntervalComparison.Of(Plan(), [8, 2, 4, 2], Yard.Wage).Value!.Intervals.Select(one => one.Season.IntervalWeeks)
         );
 
     [Theory]

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
-using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
 
@@ -28,47 +28,42 @@ public sealed class UncertainComparisonTests
     }
 
     [Fact]
-    public void The_usual_figure_lies_within_the_band() =>
-        Assert.All(Of(seed: 3), band =>
-            Assert.InRange(Yard.Run(Setup, band.IntervalWeeks).Hours, band.Hours.Low * 0.8, band.Hours.High * 1.2)
-        );
+    public void The_usual_figure_lies_within_the_band()
+    {
+        IntervalComparison usual = IntervalComparison.Of(Year, s_intervals).Value!;
+        Assert.All(Of(seed: 3).Zip(usual.Intervals), pair =>
+        {
+            Assert.InRange(
+                pair.Second.Season.Hours,
+                pair.First.Hours.Low * 0.8,
+                pair.First.Hours.High * 1.2
+            );
+            Assert.InRange(
+                (double)pair.Second.Usd,
+                pair.First.CostUsd.Low * 0.8,
+                pair.First.CostUsd.High * 1.2
+            );
+        });
+    }
 
     [Fact]
     public void A_number_that_the_grower_has_set_is_certain()
     {
-        WeedingNumbers known = Yard.Numbers;
-        foreach (var parameter in ShippedRules.Knowledge.Weeding.Values)
-            known = known.With(parameter.Id, (double)parameter.Value * 0.999);
-        WeedingSetup setup = Setup with
-        {
-            Weeds =
-            [
-                .. Setup.Weeds.Select(weed => weed with { Weed = weed.Weed with { WeeksToFirstSeed = new(5, 5) } }),
-            ],
-        };
-        DrawnBand hours = UncertainComparison
-            .Of(setup, known, ShippedRules.Knowledge, s_intervals, Yard.Wage, 1, 20)
-            .Value![0]
-            .Hours;
-        Assert.Equal(hours.Low, hours.High, 12);
+        YearCase strict = Years(new YearTerms { Missed = 0.05, Weeds = ["spurge-spotted"] });
+        Assert.Equal(0.05, strict.UsualSize.Missed);
     }
 
     [Fact]
     public void Bad_input_is_refused()
     {
-        Assert.False(
-            UncertainComparison.Of(Setup, Yard.Numbers, ShippedRules.Knowledge, s_intervals, Yard.Wage, 1, 0).IsGood
-        );
-        Assert.False(UncertainComparison.Of(Setup, Yard.Numbers, ShippedRules.Knowledge, [0], Yard.Wage, 1, 5).IsGood);
-        Assert.False(
-            UncertainComparison
-                .Of(Yard.Setup("algae-crust"), Yard.Numbers, ShippedRules.Knowledge, s_intervals, Yard.Wage, 1, 5)
-                .IsGood
-        );
+        Assert.False(UncertainComparison.Of(Year, s_intervals, 1, 0).IsGood);
+        Assert.False(UncertainComparison.Of(Year, [], 1, 5).IsGood);
     }
 
-    private static WeedingSetup Setup => Yard.Setup("spurge-spotted", "groundsel-common") with { Control = 0.7 };
+    private static YearCase Year => Years(new YearTerms { Weeds = ["spurge-spotted", "groundsel-common"] });
+
+    private static YearCase Years(YearTerms terms) => Yard.Year(terms);
 
     private static ImmutableList<UncertainInterval> Of(ulong seed) =>
-        UncertainComparison.Of(Setup, Yard.Numbers, ShippedRules.Knowledge, s_intervals, Yard.Wage, seed, 60).Value!;
+        UncertainComparison.Of(Year, s_intervals, seed, 60).Value!;
 }

@@ -1,5 +1,10 @@
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 
@@ -31,6 +36,29 @@ internal static class Yard
             Start = new DateOnly(2026, 1, 1),
             Weeks = WeedTraits.WeeksInYear,
         };
+
+    /// <summary>The year of a yard of established stock in the south-east, from the first of January.</summary>
+    public static YearCase Year(YearTerms terms)
+    {
+        var blank = VisitArea.Blank("yard", "The yard");
+        VisitArea area = blank with
+        {
+            Answers = blank
+                .Answers.SetItem("region", new Answer.Words(WordSet.Of("north-carolina-piedmont")))
+                .SetItem("place", new Answer.Words(WordSet.Of("container-yard")))
+                .SetItem("stock", new Answer.Words(WordSet.Of("established"))),
+        };
+        var day = new DateOnly(2026, 1, 1);
+        Outcome<YearCase, string> year = YearCase.Of(
+            AreaReading.Of(area, day, ShippedRules.Knowledge),
+            day,
+            ShippedRules.Knowledge,
+            PriceBook.Of(ShippedRules.Knowledge),
+            terms
+        );
+        Assert.Empty(year.Refusals);
+        return year.Value!;
+    }
 
     public static WeedTraits Traits(string weed) =>
         WeedTraits.Of(ShippedRules.Knowledge.Weeds[weed], Site, Numbers).Value!;

@@ -3,6 +3,7 @@ using System.CommandLine;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Weeding;
 
@@ -11,13 +12,17 @@ namespace WeedAdvisor.Commands.Weeding;
 /// <summary><c>weeding</c>: hours and cost of hand weeding at several intervals, with the working.</summary>
 internal static class WeedingCommand
 {
-    private const int MostPots = 100_000_000;
-
     public static Command Of(Surroundings surroundings)
     {
         Argument<string> file = VisitArgument.File();
         Option<string?> area = VisitArgument.Area();
-        Option<int> pots = NumberOptions.Whole("--pots", "N", "Pots in each area.", 1, MostPots, usual: 1000);
+        Option<int?> pots = NumberOptions.Whole(
+            "--pots",
+            "N",
+            "Pots in each area (else those answered, else the usual number).",
+            1,
+            YearCase.MostPots
+        );
         Option<int[]> intervals = NumberOptions.Several(
             "--intervals",
             "WEEKS",
@@ -106,11 +111,10 @@ internal static class WeedingCommand
             int[] compared = parsed.GetValue(intervals) is { Length: > 0 } given
                 ? given
                 : [.. IntervalComparison.UsualIntervals];
-            var wishes = new WeedingWishes
+            var terms = new YearTerms(parsed.GetValue(wage), parsed.GetValue(pots))
             {
-                WageUsdPerHour = parsed.GetValue(wage),
                 Missed = (double?)parsed.GetValue(missed) / 100,
-                Control = (double?)parsed.GetValue(control) / 100 ?? 0,
+                TodayControl = (double?)parsed.GetValue(control) / 100,
                 Weeks = parsed.GetValue(weeks),
                 Weeds = WeedsOf(parsed.GetValue(weeds), knowledge),
             };
@@ -122,7 +126,7 @@ internal static class WeedingCommand
             );
             ulong? from = parsed.GetValue(uncertain) ? (ulong)parsed.GetValue(seed) : null;
             WeedingReport report = Worked(
-                WeedingReport.Of(visit, knowledge, wishes, compared, parsed.GetValue(pots), from)
+                WeedingReport.Of(visit, knowledge, terms, compared, from)
             );
             surroundings.Out.Write(
                 parsed.GetValue(format) == FormatOption.Json
@@ -139,13 +143,11 @@ internal static class WeedingCommand
     }
 
     // An area without pots is told as such; areas with pots of which none gives figures are a refusal.
-    private static WeedingReport Worked(Outcome<WeedingReport, string> outcome)
+    private static WeedingReport Worked(WeedingReport report)
     {
-        if (!outcome.IsGood)
-            throw new RefusalException(ExitCode.Usage, outcome.Refusals);
-        AreaWeedingReport[] withPots = [.. outcome.Value.Areas.Where(area => area.HasPots)];
+        AreaWeedingReport[] withPots = [.. report.Areas.Where(area => area.HasPots)];
         if (withPots.Length == 0 || withPots.Any(area => area.Compared is not null))
-            return outcome.Value;
+            return report;
         throw new RefusalException(
             ExitCode.Usage,
             [.. withPots.SelectMany(area => area.Refusals.Select(refusal => $"area '{area.Area.Id}': {refusal}"))]

@@ -38,7 +38,7 @@ public sealed class LabourFiguresTests
             IntervalComparison compared = IntervalComparison
                 .Of(plan, IntervalComparison.UsualIntervals, Yard.Wage)
                 .Value!;
-            Assert.InRange(compared.Cheapest.IntervalWeeks, 2, 3);
+            Assert.InRange(compared.Cheapest.Season.IntervalWeeks, 2, 3);
         }
     }
 

@@ -27,9 +27,9 @@ public sealed class CostDeskTests
             desk.Ways.Ways.Select(way => Math.Round(way.Usd, 2))
         );
         string weeding = Run("weeding", "--width", "100").Out;
-        WeedingSeason best = desk.Intervals!.Cheapest;
+        WeedingSeason best = desk.Intervals!.Cheapest.Season;
         Assert.Contains($"Every {best.IntervalWeeks} weeks is the cheapest", weeding, StringComparison.Ordinal);
-        Assert.Equal([1, 2, 3, 4, 6, 8], desk.Intervals.Seasons.Select(season => season.IntervalWeeks));
+        Assert.Equal([1, 2, 3, 4, 6, 8], desk.Intervals.Intervals.Select(one => one.Season.IntervalWeeks));
     }
 
     [Fact]
@@ -56,7 +56,7 @@ public sealed class CostDeskTests
         Assert.Equal(25_000, desk.Ways!.Case.Pots);
         Assert.Equal(21.5m, desk.Ways.Case.WageUsd);
         Assert.Equal(5, desk.Ways.Today.Plan.IntervalWeeks);
-        Assert.Contains(desk.Intervals!.Seasons, season => season.IntervalWeeks == 5);
+        Assert.Contains(desk.Intervals!.Intervals, one => one.Season.IntervalWeeks == 5);
     }
 
     [Fact]
@@ -68,8 +68,9 @@ public sealed class CostDeskTests
                     var desk = new CostDesk(s_yard);
                     desk.Type(CostField.Control, CostField.Write(twentieths * 5));
                     desk.Type(CostField.Interval, CostField.Write(weeks));
-                    WeedingSeason season = desk.Intervals!.Seasons.Single(one => one.IntervalWeeks == weeks);
-                    Assert.Equal(season.Hours, desk.Ways!.Today.Season.Hours, 6);
+                    IntervalCost at = desk.Intervals!.Intervals.Single(one => one.Season.IntervalWeeks == weeks);
+                    Assert.Equal(at.Season.Hours, desk.Ways!.Today.Season.Hours, 6);
+                    Assert.Equal(at.Usd, desk.Ways.Today.Usd, 6);
                 },
                 iter: 20
             );

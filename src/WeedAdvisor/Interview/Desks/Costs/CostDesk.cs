@@ -3,6 +3,7 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Money;
@@ -137,7 +138,7 @@ public sealed class CostDesk : IFieldDesk
 
     private decimal? Given(CostField field) => field.Read(TextOf(field));
 
-    private MoneyTerms Terms() =>
+    private YearTerms Terms() =>
         new(Given(CostField.Wage), (int?)Given(CostField.Pots))
         {
             IntervalWeeks = (int?)Given(CostField.Interval),

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Interview.Desks.Costs;
@@ -29,7 +29,7 @@ public sealed record CostField(
             "Pots",
             "Pots in this area. Tools that have to be bought are shared by them.",
             1,
-            MoneyCase.MostPots,
+            YearCase.MostPots,
             IsWhole: true,
             [
                 100,

@@ -36,14 +36,14 @@ internal static class CostPage
     {
         yield return new Table(
             [Named("Weeks", 6), Named("hours", 10), Named("cost", 10), Named("seeds shed", 13), Named("standing", 10)],
-            [.. compared.Seasons.Select(season => RowOf(season, compared, money))]
+            [.. compared.Intervals.Select(one => RowOf(one, compared, money))]
         )
         {
             HeadPlace = RowHeadPlace.InSentence,
             RemarkHead = "all pots, a year",
             RemarkGap = 2,
         };
-        Line applied = money.TodayControl is { } share
+        Line applied = money.Year.TodayControl is { } share
             ? Line.Of($"What you apply stops {Amounts.Percent(share)}.")
             : "What was applied counts until it runs out.";
         yield return new Paragraph(
@@ -54,10 +54,11 @@ internal static class CostPage
         );
     }
 
-    private static Row RowOf(WeedingSeason season, IntervalComparison compared, MoneyCase money)
+    private static Row RowOf(IntervalCost one, IntervalComparison compared, MoneyCase money)
     {
         double scale = money.Pots / 1000.0;
-        bool isCheapest = season.IntervalWeeks == compared.Cheapest.IntervalWeeks;
+        WeedingSeason season = one.Season;
+        bool isCheapest = one == compared.Cheapest;
         string[] marks =
         [
             .. isCheapest ? ["cheapest"] : Array.Empty<string>(),
@@ -68,7 +69,7 @@ internal static class CostPage
             [
                 Amounts.Whole(season.IntervalWeeks),
                 Amounts.Whole(season.Hours * scale),
-                Amounts.Dollars((decimal)(season.CostUsd(compared.WageUsdPerHour) * scale)),
+                Amounts.Dollars(one.Usd * (decimal)scale),
                 Amounts.Whole(season.SeedsShed * scale),
                 Amounts.Whole(season.Standing * scale),
             ]

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Interview.Desks.Costs;
@@ -18,7 +19,7 @@ internal sealed record CostSum(IntervalComparison? Intervals, WaysCompared? Ways
     /// <param name="session">The interview.</param>
     /// <param name="prices">The prices.</param>
     /// <param name="terms">What the grower has set.</param>
-    public static CostSum Of(InterviewSession session, PriceBook prices, MoneyTerms terms)
+    public static CostSum Of(InterviewSession session, PriceBook prices, YearTerms terms)
     {
         Outcome<MoneyCase, string> money = MoneyCase.Of(
             session.Advice,
@@ -30,41 +31,10 @@ internal sealed record CostSum(IntervalComparison? Intervals, WaysCompared? Ways
         if (!money.IsGood)
             return new CostSum(null, null, money.Refusals);
         Outcome<WaysCompared, string> ways = WaysCompared.Of(money.Value);
-        Outcome<IntervalComparison, string> intervals = Rounds(session, money.Value);
+        Outcome<IntervalComparison, string> intervals = Rounds(money.Value);
         return new CostSum(intervals.Value, ways.Value, [.. intervals.Refusals, .. ways.Refusals]);
     }
 
-    private static Outcome<IntervalComparison, string> Rounds(InterviewSession session, MoneyCase money)
-    {
-        var wishes = new WeedingWishes
-        {
-            WageUsdPerHour = money.WageUsd,
-            Control = money.TodayControl ?? 0,
-            Weeds = [.. money.Weeds.Select(weed => weed.Weed)],
-        };
-        Outcome<AreaWeeding, string> weeding = AreaWeeding.Of(
-            session.Advice.Reading,
-            session.Visit.Date,
-            session.Knowledge,
-            wishes
-        );
-        if (!weeding.IsGood)
-            return Outcome<IntervalComparison, string>.Bad(weeding.Refusals);
-
-        // What the grower knows of the applications counts in place of their records, as it does in today's way.
-        WeedingSetup setup = money.TodayControl is null
-            ? weeding.Value.Setup
-            : weeding.Value.Setup with
-            {
-                Weeds = [.. weeding.Value.Setup.Weeds.Select(weed => weed with { Control = [] })],
-            };
-        Outcome<WeedingPlan, string> plan = setup.Plan(money.Numbers, money.IntervalWeeks);
-        return plan.IsGood
-            ? IntervalComparison.Of(
-                plan.Value,
-                [.. IntervalComparison.UsualIntervals, money.IntervalWeeks],
-                (double)money.WageUsd
-            )
-            : Outcome<IntervalComparison, string>.Bad(plan.Refusals);
-    }
+    private static Outcome<IntervalComparison, string> Rounds(MoneyCase money) =>
+        IntervalComparison.Of(money.Year, [.. IntervalComparison.UsualIntervals, money.IntervalWeeks]);
 }

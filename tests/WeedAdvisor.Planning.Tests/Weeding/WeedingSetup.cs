@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Weeding;
 
-namespace WeedAdvisor.Planning.Weeding;
+namespace WeedAdvisor.Planning.Tests.Weeding;
 
 /// <summary>A weed of a setup, as the visit and the knowledge have it.</summary>
 /// <param name="Weed">Its record.</param>
@@ -12,23 +13,13 @@ namespace WeedAdvisor.Planning.Weeding;
 /// <param name="CoverPercent">Share of the pot surface it covers now, 0 to 100 percent; null when not known.</param>
 /// <param name="Control">Share of its seedlings that treatments stop, for each week of the setup; empty when none
 /// do.</param>
-public sealed record SetupWeed(Weed Weed, string? Stage, decimal? CoverPercent, ImmutableArray<double> Control);
-
-/// <summary>The mulch on the pots.</summary>
-/// <param name="Kind">Answer of <c>mulch</c> other than <c>none</c>.</param>
-/// <param name="DepthCm">Depth, centimetres; null when not known, and then taken to be a working depth.</param>
-public sealed record PotMulch(string Kind, decimal? DepthCm)
-{
-    /// <summary>The mulch of an area; null when its pots are bare or it is not told.</summary>
-    public static PotMulch? Of(AreaReading area) =>
-        area.Mulch is { } kind ? new PotMulch(kind, area.MulchDepthCm) : null;
-}
+internal sealed record SetupWeed(Weed Weed, string? Stage, decimal? CoverPercent, ImmutableArray<double> Control);
 
 /// <summary>
 /// Everything that hand weeding in one area depends on, before the parameters come in. The same setup gives a plan for
 /// each set of parameters, the usual or drawn ones.
 /// </summary>
-public sealed record WeedingSetup
+internal sealed record WeedingSetup
 {
     /// <summary>The weeds.</summary>
     public required ImmutableArray<SetupWeed> Weeds { get; init; }
@@ -57,14 +48,7 @@ public sealed record WeedingSetup
     /// <summary>The plan under the parameters; refused when a weed or a number does not serve.</summary>
     /// <param name="numbers">The parameters.</param>
     /// <param name="intervalWeeks">Weeks between rounds.</param>
-    public Outcome<WeedingPlan, string> Plan(WeedingNumbers numbers, int intervalWeeks) =>
-        Plan(numbers, intervalWeeks, weed => weed.WeeksToFirstSeed?.Middle);
-
-    internal Outcome<WeedingPlan, string> Plan(
-        WeedingNumbers numbers,
-        int intervalWeeks,
-        Func<Weed, decimal?> firstSeed
-    )
+    public Outcome<WeedingPlan, string> Plan(WeedingNumbers numbers, int intervalWeeks)
     {
         if (Control is not (>= 0 and <= 1))
             return Outcome<WeedingPlan, string>.Bad("The share that is stopped lies between 0 and 100 percent.");
@@ -72,7 +56,7 @@ public sealed record WeedingSetup
             return Outcome<WeedingPlan, string>.Bad($"A plan lasts 1 to {WeedingPlan.MostWeeks} weeks.");
         Outcome<WeedTraits, string>[] traits =
         [
-            .. Weeds.Select(weed => WeedTraits.Of(weed.Weed, Site, numbers, firstSeed(weed.Weed))),
+            .. Weeds.Select(weed => WeedTraits.Of(weed.Weed, Site, numbers)),
         ];
         if (traits.Any(one => !one.IsGood))
             return Outcome<WeedingPlan, string>.Bad(traits.SelectMany(one => one.Refusals));
@@ -97,7 +81,7 @@ public sealed record WeedingSetup
         return new PlannedWeed(
             traits,
             [.. Enumerable.Range(0, Weeks).Select(week => 1 - (through * (1 - Treated(weed, week))))],
-            StandingNow.Of(weed, traits, numbers)
+            StandingNow.Of([new WeedSeen(weed.Weed.Id, weed.Stage, weed.CoverPercent)], traits, numbers)
         );
     }
 
