@@ -74,6 +74,18 @@ public sealed record Way(
     /// <summary>Price of what is bought for years, US dollars, for the whole area.</summary>
     public decimal OutlayUsd => Tools.Sum(tool => tool.PurchaseUsd);
 
+    /// <summary>
+    /// What the rounds cost: walking, pulling and what they use up, US dollars for 1000 pots.
+    /// </summary>
+    public decimal WeedingUsd =>
+        Items.Where(item => item.Id is "walking" or "pulling" or "weeding-materials").Sum(item => item.Usd);
+
+    /// <summary>What plants lost to weeds cost, US dollars for 1000 pots.</summary>
+    public decimal LostUsd => Items.Where(item => item.Id == "lost-plants").Sum(item => item.Usd);
+
+    /// <summary>What is done besides the rounds, tools that are bought among it, US dollars for 1000 pots.</summary>
+    public decimal MeasuresUsd => Usd - WeedingUsd - LostUsd - Of(CostKind.NextYear);
+
     /// <summary>The part of one kind, US dollars for 1000 pots.</summary>
     public decimal Of(CostKind kind) => Items.Where(item => item.Kind == kind).Sum(item => item.Usd);
 }

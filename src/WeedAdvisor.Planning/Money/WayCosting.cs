@@ -51,6 +51,18 @@ public static class WayCosting
         return Outcome<Way, string>.Good(new Way(plan, items.ToImmutable(), season, [.. tools.Values]));
     }
 
+    /// <summary>
+    /// What one use of a treatment costs, US dollars for 1000 pots, tools that have to be bought left aside; null when a
+    /// price is missing.
+    /// </summary>
+    public static decimal? UsdOfUse(YearCase year, Treatment treatment)
+    {
+        var items = ImmutableArray.CreateBuilder<CostItem>();
+        return Part(year, new WayPart(treatment, [0]), Variation.None, items) is null
+            ? items.Sum(item => item.Usd)
+            : null;
+    }
+
     private static IEnumerable<CostItem> Weeding(WeedingSeason season, decimal wage)
     {
         decimal walking = Rounded(season.WalkingHours);
@@ -84,25 +96,25 @@ public static class WayCosting
 
     // The name of what has no price, or null.
     private static string? Part(
-        YearCase money,
+        YearCase year,
         WayPart part,
         Variation variation,
         ImmutableArray<CostItem>.Builder items
     )
     {
         CatalogueAction action = part.Action;
-        if (action.Cost is not { } cost || money.Prices.MaterialsOf(action) is not { } materials)
+        if (action.Cost is not { } cost || year.Prices.MaterialsOf(action) is not { } materials)
             return $"the record of '{action.Id}' has no cost, and no price for it was given";
         decimal hours = variation.At(action.Id, cost.LabourHours, moved => moved.Labour);
         if (part.IsByBoom)
         {
-            if (money.Prices.Find("boom-sprayer-labour") is not { } boom)
+            if (year.Prices.Find("boom-sprayer-labour") is not { } boom)
                 return "the price 'boom-sprayer-labour' is missing";
             hours = boom.Value;
         }
 
-        decimal ground = money.Reading.IsTight && IsBroadcast(action) ? TightShare(money) : 1;
-        decimal wage = variation.WageUsd ?? money.WageUsd;
+        decimal ground = year.Reading.IsTight && IsBroadcast(action) ? TightShare(year) : 1;
+        decimal wage = variation.WageUsd ?? year.WageUsd;
         decimal each = variation.At(action.Id, materials.Usd, moved => moved.Materials) * ground;
         string tight = ground == 1 ? "" : Text($", x {ground:0.##} because the pots touch");
         string times = part.Times == 1 ? "once" : Text($"{part.Times} times");
@@ -127,7 +139,23 @@ public static class WayCosting
                 Text($"{times} {hours * ground:0.###} h x ${wage:0.##}{(part.IsByBoom ? ", with a boom" : "")}{tight}")
             )
         );
+        if (action is Treatment { ReachesCrop: true } && LostPlants.PotUsd(year) is { } pot)
+            items.Add(Hurt(year, part, pot * variation.PotPrice));
         return null;
+    }
+
+    // Even a tolerant crop loses a few plants to what goes over it.
+    private static CostItem Hurt(YearCase year, WayPart part, decimal potUsd)
+    {
+        decimal plants = part.Times * Pots * year.Usual[UsualIds.PlantsHurt] / 10_000;
+        return new CostItem(
+            $"hurt-{part.Action.Id}",
+            $"{part.Action.Name}: plants hurt",
+            CostKind.LostReturn,
+            plants * potUsd,
+            0,
+            Text($"{plants:0.##} plants x ${potUsd:0.##} (assumed)")
+        );
     }
 
     private static bool IsBroadcast(CatalogueAction action) =>
@@ -150,10 +178,10 @@ public static class WayCosting
 
     // The records' figures for what is broadcast hold for pots that are spaced, as lilyturf was where 86 % of the
     // granules were lost (porter-parish-1993). Pots that touch take the ground of their own width.
-    private static decimal TightShare(YearCase money)
+    private static decimal TightShare(YearCase year)
     {
-        decimal width = money.Reading.PotWidthCm.Value,
-            apart = money.Usual[UsualIds.SpacedPots];
+        decimal width = year.Reading.PotWidthCm.Value,
+            apart = year.Usual[UsualIds.SpacedPots];
         return Math.Min(1, width * width / (apart * apart));
     }
 }

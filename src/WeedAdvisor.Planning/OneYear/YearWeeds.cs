@@ -48,7 +48,8 @@ public sealed record YearWeeds(ImmutableArray<YearWeed> Counted, ImmutableArray<
             Weed weed = knowledge.Weeds[id];
             if (weed.Kind == Film)
             {
-                leftOut.Add($"Left out: {weed.Name}, a film that cannot be pulled.");
+                if (origin != WeedOrigin.BlownIn)
+                    leftOut.Add($"{weed.Name} is a film that cannot be pulled.");
                 continue;
             }
 

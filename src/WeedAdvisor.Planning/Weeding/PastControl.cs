@@ -13,7 +13,8 @@ public static class PastControl
     private const int DaysInWeek = 7;
 
     /// <summary>
-    /// Treatments that still act on the day of the visit, each with the weeks since it went on; oldest first.
+    /// Preventives that still act on the day of the visit, each with the weeks since it went on, begun ones counted and
+    /// one at least; oldest first.
     /// </summary>
     public static ImmutableArray<(Treatment Treatment, int WeeksAgo)> Acting(
         VisitArea area,
@@ -23,12 +24,15 @@ public static class PastControl
         [
             .. (area.Past ?? [])
                 .Where(past => past.Date is { } day && day <= visit)
-                .Where(past => knowledge.RecordOf(past) is not null)
+                .Where(past => knowledge.RecordOf(past) is { Role: "preemergence" })
                 .OrderBy(past => past.Date)
                 .Select(past =>
                     (
                         Treatment: knowledge.RecordOf(past)!,
-                        WeeksAgo: (visit.DayNumber - past.Date!.Value.DayNumber) / DaysInWeek
+                        WeeksAgo: Math.Max(
+                            1,
+                            (visit.DayNumber - past.Date!.Value.DayNumber + DaysInWeek - 1) / DaysInWeek
+                        )
                     )
                 )
                 .Where(past => past.Treatment.ResidualWeeks is { } residual && past.WeeksAgo < residual.High),

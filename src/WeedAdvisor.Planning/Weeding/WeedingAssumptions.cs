@@ -13,7 +13,7 @@ internal static class WeedingAssumptions
     {
         yield return $"Weeds: {string.Join(", ", year.Weeds.Counted.Select(InShort))}.";
         foreach (string left in year.Weeds.LeftOut)
-            yield return left;
+            yield return $"Left out: {left}";
         yield return Place(year.Site);
         yield return Pots(year);
         yield return PotMulch.Of(year.Reading) is { } mulch

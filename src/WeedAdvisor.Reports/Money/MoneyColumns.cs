@@ -19,12 +19,11 @@ internal static class MoneyColumns
         Of("1000 pots", "a year, 1000 pots", 10, (_, way) => Amounts.Dollars(way.Usd)),
         Of("a pot", "a year, one pot", 7, (_, way) => new Amount(way.Usd / Thousand, Amount.Dollar, "0.000")),
         Of("hours", "hours, 1000 pots", 7, (_, way) => new Amount(way.Hours, "", "#,0.0")),
-        Of("bought", "materials", 7, (_, way) => Amounts.Dollars(way.Of(CostKind.Material))),
+        Of("bought", "materials, and a year's share of tools", 7, (_, way) =>
+            Amounts.Dollars(way.Of(CostKind.Material) + way.Of(CostKind.Equipment))
+        ),
         Of("weeding", "work of weeding", 8, (_, way) => Amounts.Dollars(Weeding(way))),
         Of("other", "other work", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.Labour) - Weeding(way))),
-        Of("tools", "tools that are bought, a year's share", 6, (_, way) =>
-            Amounts.Dollars(way.Of(CostKind.Equipment))
-        ),
         Of("lost", "plants that cannot be sold", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.LostReturn))),
         Of("next", "work that seed left makes next year", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.NextYear))),
         Of("all pots", "a year, all pots", 10, (compared, way) => Amounts.Dollars(Whole(compared, way.Usd))),

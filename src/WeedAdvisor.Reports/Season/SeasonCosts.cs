@@ -1,7 +1,6 @@
-using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Season.Programme;
-using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
@@ -15,23 +14,28 @@ internal static class SeasonCosts
 
     public static IEnumerable<Block> Of(YearPlan plan, Names names)
     {
-        if (plan.Plan is not { } best)
+        if (plan is not { Plan: { } best, Way: { } way })
             yield break;
         yield return Heading.Section("What it costs");
         yield return new Table(
             [new Column("", DollarColumns)],
             [
                 RowOf("preventives", best.ApplicationCost),
-                RowOf("hands for what gets through", best.EscapeCost),
-                RowOf("together", best.Total),
-                RowOf("hands alone, nothing put on", plan.HandsOnlyUsd),
+                .. way.MeasuresUsd > best.ApplicationCost
+                    ? [RowOf("mulch, tools that are bought", way.MeasuresUsd - best.ApplicationCost)]
+                    : (Row[])[],
+                RowOf("weeding what gets through", way.WeedingUsd),
+                RowOf("plants lost to weeds", way.LostUsd),
+                RowOf("work left for next year", way.Of(CostKind.NextYear)),
+                RowOf("together", way.Usd),
+                RowOf("the same, nothing put on", plan.HandsOnlyUsd),
             ]
         )
         {
             HeadWidth = LabelColumns,
             Indent = 2,
         };
-        yield return new Paragraph(SeasonWords.Proof(plan, best)).At(2);
+        yield return new Paragraph(SeasonWords.Proof(plan)).At(2);
         yield return ItemList
             .Dashes([
                 .. plan.RulePrices.Select(price =>
@@ -47,18 +51,18 @@ internal static class SeasonCosts
             .At(2);
         if (plan.NextBest.IsEmpty)
             yield break;
-        yield return Heading.Section(plan.NextBestIsProven ? "The next best, proven" : "The next best found");
+        yield return Heading.Section("The next best found");
         yield return ItemList
-            .Dashes(plan.NextBest.Zip(plan.UsesOfNextBest, (next, uses) => Next(next, uses, best, names)))
+            .Dashes(plan.NextBest.Select(next => Next(next, way, names)))
             .At(2);
     }
 
     private static Row RowOf(string label, decimal usd) => new(label, [Amounts.Dollars(usd)]);
 
-    private static Line Next(SeasonPlan next, ImmutableArray<PlannedUse> uses, SeasonPlan best, Names names) =>
+    private static Line Next(NextBest next, Way best, Names names) =>
         Line.Of(
-            $"{Amounts.Dollars(next.Total)} (+{Amounts.Dollars(next.Total - best.Total)}): "
-                + $"{SeasonWords.Brief(uses, names.Action)}"
+            $"{Amounts.Dollars(next.Way.Usd)} (+{Amounts.Dollars(Math.Max(0, next.Way.Usd - best.Usd))}): "
+                + $"{SeasonWords.Brief(next.Uses, names.Action)}"
         );
 
     private static string MonthName(MonthPrice month) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Reports.Json;
@@ -44,20 +45,16 @@ public static class SeasonJson
         json.WriteString("from", Figures.Day(plan.Case.Year.From));
         json.WriteString("region", plan.Case.Region.Id);
         json.WriteTexts("clash", plan.Clash);
-        if (plan.Plan is { } best)
-            Plan(json, "plan", best, plan.Uses);
-        json.WriteNumber("moreToSaveUsd", Rounded(plan.MoreToSaveUsd));
+        json.WriteNumber("pots", plan.Case.Sums.Pots);
+        if (plan is { Plan: { } best, Way: { } way })
+            Plan(json, plan, best, way);
         json.WriteNumber("handsOnlyUsd", Rounded(plan.HandsOnlyUsd));
-        json.WriteBoolean("nextBestProven", plan.NextBestIsProven);
-        json.WriteList("nextBest", plan.NextBest.Zip(plan.UsesOfNextBest), next =>
-            Inside(json, next.First, next.Second)
-        );
+        json.WriteList("nextBest", plan.NextBest, next => Inside(json, next.Way, next.Uses));
         json.WriteList("rulePrices", plan.RulePrices, price =>
         {
             json.WriteString("rule", price.Rule.In(plan.Case.Problem));
             json.WriteNumber("usd", Rounded(price.Price));
             json.WriteNumber("percent", Rounded(price.Percent));
-            json.WriteBoolean("proven", price.Proven);
         });
         json.WriteList("monthPrices", plan.MonthPrices, month =>
         {
@@ -93,30 +90,31 @@ public static class SeasonJson
         json.WriteTexts("assumed", plan.Assumed);
     }
 
-    private static void Plan(Utf8JsonWriter json, string name, SeasonPlan plan, ImmutableArray<PlannedUse> uses)
+    private static void Plan(Utf8JsonWriter json, YearPlan plan, SeasonPlan best, Way way)
     {
-        json.WriteStartObject(name);
-        Inside(json, plan, uses);
-        json.WriteNumber("bound", Rounded(plan.Bound));
-        json.WriteNumber("gap", Rounded(plan.Gap));
-        json.WriteBoolean("proven", plan.Proven);
+        json.WriteStartObject("plan");
+        Inside(json, way, plan.Uses);
+        json.WriteNumber("preventivesUsd", Rounded(best.ApplicationCost));
+        Optional(json, "leastUsd", plan.LeastUsd);
+        Optional(json, "gapPercent", plan.GapPercent);
+        json.WriteBoolean("proven", plan.IsProven);
         json.WriteEndObject();
     }
 
-    private static void Inside(Utf8JsonWriter json, SeasonPlan plan, ImmutableArray<PlannedUse> uses)
+    private static void Inside(Utf8JsonWriter json, Way way, ImmutableArray<PlannedUse> uses)
     {
-        json.WriteNumber("totalUsd", Rounded(plan.Total));
-        json.WriteNumber("preventivesUsd", Rounded(plan.ApplicationCost));
-        json.WriteNumber("handsUsd", Rounded(plan.EscapeCost));
-        json.WriteList("applications", plan.Applications.Zip(uses), pair =>
+        json.WriteNumber("totalUsd", Rounded(way.Usd));
+        json.WriteNumber("weedingUsd", Rounded(way.WeedingUsd));
+        json.WriteNumber("lostUsd", Rounded(way.LostUsd));
+        json.WriteNumber("nextYearUsd", Rounded(way.Of(CostKind.NextYear)));
+        json.WriteList("applications", uses, use =>
         {
-            (SeasonApplication one, PlannedUse use) = pair;
-            json.WriteNumber("week", one.Week);
+            json.WriteNumber("week", use.Week);
             json.WriteString("day", Figures.Day(use.Days.First));
             json.WriteString("lastDay", Figures.Day(use.Days.Last));
             json.WriteBoolean("longestOfSeveral", use.IsLongestOfSeveral);
-            json.WriteString("treatment", one.Name);
-            json.WriteNumber("usd", Rounded(one.Cost));
+            json.WriteString("treatment", use.Treatment);
+            json.WriteNumber("usd", Rounded(use.Usd));
         });
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
@@ -53,18 +54,19 @@ public static class SeasonWords
             : string.Join("; ", uses.Select(use => $"{nameOf(use.Treatment)} {InYear(use.Days.First)}"));
 
     /// <summary>How sure it is that no plan is cheaper.</summary>
-    public static Line Proof(YearPlan plan, SeasonPlan best) =>
-        !best.Proven
+    public static Line Proof(YearPlan plan) =>
+        plan is not { Way: { } way, LeastUsd: { } least, GapPercent: { } gap }
+            ? "The best found."
+        : plan.IsProven
             ? Line.Of(
-                $"Stopped early: a better plan could save {Amounts.Dollars(best.Gap + plan.MoreToSaveUsd)} at most."
+                $"Proven: at these rounds no plan that keeps the rules and wishes costs less than "
+                    + $"{Amounts.Dollars(Math.Min(least, way.Usd))}, which is within "
+                    + $"{new Amount(YearPlan.ProvenPercent, "%", "0")}."
             )
-        : plan.MoreToSaveUsd > 0
-            ? Line.Of(
-                $"Proven: no plan costs less that keeps these wishes and the distances the rules ask for between its "
-                    + $"uses."
-                    + $" Keeping the rules in another way could save {Amounts.Dollars(plan.MoreToSaveUsd)} at most."
-            )
-        : "Proven: no plan under these rules and wishes costs less.";
+        : Line.Of(
+            $"The best found. It is proven only that none at these rounds costs less than {Amounts.Dollars(least)}: "
+                + $"{new Amount(gap, "%", "0")} below."
+        );
 
     /// <summary>Why a plan has no application.</summary>
     public static string Nothing(YearPlan plan) =>
@@ -81,6 +83,7 @@ public static class SeasonWords
             WeedOrigin.Seen => "seen or expected",
             WeedOrigin.Seeding => "seen with ripe seed",
             WeedOrigin.CameThrough => "came through before",
+            WeedOrigin.ToCome => "to come here",
             WeedOrigin.BlownIn => "may fly in",
             _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "an origin without words"),
         };

@@ -5,6 +5,8 @@ using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Planning.Weeding;
@@ -14,30 +16,30 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <summary>Turns treatments that are clear in some week into candidates of the search.</summary>
 /// <param name="weekly">What the rules allow, week by week.</param>
 /// <param name="weeds">The weeds of the plan.</param>
-/// <param name="basis">What hands and products cost and what the plan assumes.</param>
+/// <param name="sums">What the year is reckoned from.</param>
 /// <param name="knowledge">The knowledge.</param>
 /// <param name="escapes">What came through earlier applications in the area.</param>
 internal sealed class CandidateList(
     WeeklyAdvice weekly,
     IReadOnlyList<WeedPressure> weeds,
-    SeasonBasis basis,
+    YearCase sums,
     KnowledgeBase knowledge,
     ImmutableArray<Escape> escapes
 )
 {
     private const decimal DaysInWeek = 7;
-    private const string FinishedPot = "finished-pot";
-    private const decimal Pots = 1000;
 
     // Limits are printed in kilograms to two places, turned from pounds.
     private const decimal RoundingKgPerHa = 0.005m;
 
-    private UsualNumbers Numbers => basis.Numbers;
+    private UsualNumbers Numbers => sums.Usual;
 
     /// <summary>The candidate of a treatment; null when it has no cost or helps against no weed of the plan.</summary>
     public SeasonCandidate? Of(Treatment treatment)
     {
-        if (CostUsd(treatment) is not { } cost || treatment.ResidualWeeks is not { } residual)
+        if (
+            treatment.ResidualWeeks is not { } residual || WayCosting.UsdOfUse(sums, treatment) is not { } cost
+        )
             return null;
         double left = (double)Numbers[UsualIds.ControlLeft] / 100;
         ImmutableArray<double> full = [.. weeds.Select(weed => FullControl(treatment, weed.Weed))];
@@ -99,16 +101,6 @@ internal sealed class CandidateList(
         LimitCheck.IntervalDays(treatment, knowledge) is { } days
             ? (int)decimal.Ceiling(days / DaysInWeek)
             : Numbers.Whole(UsualIds.UnknownInterval);
-
-    // Product and labour, and the plants that even tolerant crops lose.
-    private decimal? CostUsd(Treatment treatment)
-    {
-        if (treatment.Cost is not { } cost || basis.Prices.MaterialsOf(treatment) is not { } materials)
-            return null;
-        decimal plant = basis.Prices.Find(FinishedPot)?.Value ?? 0;
-        decimal hurt = treatment.ReachesCrop ? Pots * Numbers[UsualIds.PlantsHurt] / 10_000 * plant : 0;
-        return materials.Usd.Middle + (cost.LabourHours.Middle * basis.Labour.WageUsdPerHour) + hurt;
-    }
 
     // A weed that nobody rated is not credited with any control.
     private double FullControl(Treatment treatment, Weed weed) =>

@@ -41,6 +41,12 @@ public readonly record struct DayRun(DateOnly First, DateOnly Last)
 /// <param name="IsLongestOfSeveral">Whether the week has other allowed days before or after a gap.</param>
 public sealed record PlannedUse(string Treatment, DayRun Days, bool IsLongestOfSeveral)
 {
+    /// <summary>The week of the plan, from 0.</summary>
+    public int Week { get; init; }
+
+    /// <summary>What it costs, US dollars for 1000 pots.</summary>
+    public decimal Usd { get; init; }
+
     /// <summary>
     /// The use as something that has been done on one of its days: nothing came through, and it was watered in.
     /// </summary>

@@ -76,8 +76,8 @@ internal static class SeasonAssumptions
             yield return $"No yearly limit is known for {string.Join("; ", unlimited)}: one full use was taken. Ask "
                 + $"the label.";
 
-        yield return Text($"Hands cost {season.Labour.WageUsdPerHour:0.##} US dollars an hour and weed every ")
-            + Text($"{season.Labour.RoundsWeeks} weeks; how many weeds come up is a working value ")
+        yield return Text($"Hands cost {season.Sums.WageUsd:0.##} US dollars an hour and weed every ")
+            + Text($"{season.Sums.Interval.Value} weeks; how many weeds come up is a working value ")
             + "(docs/weeding-model.md).";
         yield return "Prices are invented until you put in your own. Published ratings are not label permissions.";
     }

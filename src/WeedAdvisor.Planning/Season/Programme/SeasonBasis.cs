@@ -5,47 +5,37 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>What a plan cannot do without, read from the visit, the request and the knowledge.</summary>
-internal sealed record SeasonBasis(
-    Region Region,
-    WeedSite Site,
-    PotMulch? Mulch,
-    SeasonLabour Labour,
-    PriceBook Prices,
-    UsualNumbers Numbers
-)
+/// <param name="Region">The region.</param>
+/// <param name="Sums">The year that everything is reckoned from.</param>
+internal sealed record SeasonBasis(Region Region, YearCase Sums)
 {
     /// <summary>The basis, or all that is missing.</summary>
     public static (SeasonBasis? Basis, ImmutableArray<string> Refusals) Of(
         KnowledgeBase knowledge,
         AreaReading area,
+        DateOnly from,
         SeasonRequest request
     )
     {
         ImmutableArray<string> wrongs = [.. Wrongs(knowledge, area, request)];
         if (!wrongs.IsEmpty)
             return (null, wrongs);
-        Outcome<WeedingNumbers, string> weeding = WeedingNumbers.Of(knowledge);
-        if (!weeding.IsGood)
-            return (null, weeding.Refusals);
-        int rounds = area.Rounds(request.RoundsWeeks).Value;
-        var labour = new SeasonLabour(WageOf(knowledge, area, request).Value!.Value, rounds, weeding.Value);
-        var site = new WeedSite(area.EmergenceZone!, area.Region.HemisphereOrNorth(), area.Moisture, area.Surroundings);
-        return (
-            new SeasonBasis(
-                area.Region!,
-                site,
-                PotMulch.Of(area),
-                labour,
-                PricesOf(knowledge, request),
-                knowledge.Usual
-            ),
-            []
+        Outcome<YearCase, string> sums = YearCase.Of(
+            area,
+            from,
+            knowledge,
+            PricesOf(knowledge, request),
+            new YearTerms(request.WageUsdPerHour, request.Pots) { IntervalWeeks = request.RoundsWeeks }
         );
+        return sums.IsGood
+            ? (new SeasonBasis(area.Region!, sums.Value), [])
+            : (null, [.. sums.Refusals.Select(why => $"{area.Area.Name}: {why}")]);
     }
 
     private static IEnumerable<string> Wrongs(KnowledgeBase knowledge, AreaReading reading, SeasonRequest request)

@@ -7,6 +7,8 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 
@@ -44,8 +46,11 @@ public sealed record SeasonCase
     /// </summary>
     public required ImmutableArray<Treatment> Treatments { get; init; }
 
-    /// <summary>What hands cost.</summary>
-    public required SeasonLabour Labour { get; init; }
+    /// <summary>The year that everything is reckoned from.</summary>
+    public required YearCase Sums { get; init; }
+
+    /// <summary>What stands in every plan: the rounds, and the mulch that lies on the pots.</summary>
+    public required WayPlan Standing { get; init; }
 
     /// <summary>What the plan assumes.</summary>
     public required UsualNumbers Numbers { get; init; }
@@ -76,7 +81,12 @@ public sealed record SeasonCase
     {
         (DateOnly visit, VisitArea area, _) = found;
         var reading = AreaReading.Of(area, visit, knowledge);
-        (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(knowledge, reading, request);
+        (SeasonBasis? basis, ImmutableArray<string> refusals) = SeasonBasis.Of(
+            knowledge,
+            reading,
+            request.From ?? visit,
+            request
+        );
         if (basis is null)
             return Outcome<SeasonCase, string>.Bad(refusals);
         // What went on between the two days would be neither history nor plan.
@@ -85,21 +95,64 @@ public sealed record SeasonCase
                 FormattableString.Invariant($"The plan begins on the day of the visit, {visit:yyyy-MM-dd}, or later.")
             );
         var year = new SeasonYear(request.From ?? visit);
-        Outcome<IReadOnlyList<WeedPressure>, string> weeds = WeedPressure.Of(reading, year, basis, knowledge);
-        if (!weeds.IsGood)
-            return Outcome<SeasonCase, string>.Bad(weeds.Refusals);
-        if (weeds.Value.Count == 0)
+        WayPlan today = WayPlans.Today(basis.Sums);
+        WayPlan standing = today with { Parts = [.. today.Parts.Where(part => part.Action is Practice)] };
+        Outcome<Way, string> bare = WayCosting.Of(basis.Sums, standing);
+        if (!bare.IsGood)
+            return Outcome<SeasonCase, string>.Bad(bare.Refusals.Select(why => $"{area.Name}: {why}."));
+        ImmutableArray<WeedPressure> weeds = WeedPressure.Of(
+            basis.Sums,
+            standing,
+            YearEscapes.At(basis.Sums, bare.Value)
+        );
+        if (weeds.IsEmpty)
             return Outcome<SeasonCase, string>.Bad(
                 "No weed of this area comes up in its region. Check the weeds and the region."
             );
         var through = new AreaThroughYear(
             found,
             reading,
-            YearAssumptions.Of(basis.Numbers, reading.FlushesAfterBloom),
+            YearAssumptions.Of(knowledge.Usual, reading.FlushesAfterBloom),
             request.Uncovering
         );
-        return Case(knowledge, area, request, basis, year, through, rules, [.. weeds.Value]);
+        return Case(knowledge, area, request, basis, standing, year, through, rules, weeds);
     }
+
+    /// <summary>A plan of this case as a way through the year, with its whole cost.</summary>
+    /// <param name="applications">What goes on.</param>
+    public Way WayOf(IEnumerable<SeasonApplication> applications)
+    {
+        IEnumerable<WayPart> uses = applications
+            .GroupBy(one => one.Name, StringComparer.Ordinal)
+            .Select(uses => new WayPart(
+                Sums.Knowledge.Treatments[uses.Key],
+                [.. uses.Select(use => use.Week).Order()]
+            ));
+        Outcome<Way, string> way = WayCosting.Of(
+            Sums,
+            Standing with
+            {
+                Id = "season",
+                Means = "This season's plan",
+                Parts = [.. Standing.Parts, .. uses],
+            }
+        );
+        return way.IsGood ? way.Value : throw new InvalidOperationException(string.Join("; ", way.Refusals));
+    }
+
+    /// <summary>The same case with what seedlings cost as it is when a way is taken.</summary>
+    internal SeasonCase At(Way way)
+    {
+        ImmutableArray<WeedPressure> weeds = WeedPressure.At(Weeds, Sums, YearEscapes.At(Sums, way));
+        return this with { Weeds = weeds, Problem = WithEscapes(weeds) };
+    }
+
+    /// <summary>The problem at other costs of the weeds.</summary>
+    internal SeasonProblem WithEscapes(ImmutableArray<WeedPressure> weeds) =>
+        Problem with
+        {
+            Weeds = [.. weeds.Select(weed => new SeasonWeed(weed.Weed.Id, weed.EscapeUsd))],
+        };
 
     /// <summary>
     /// The same case with other wishes; nothing is asked of the rules again. Day, film and wage stay.
@@ -112,6 +165,7 @@ public sealed record SeasonCase
             Uncovering = Request.Uncovering,
             WageUsdPerHour = Request.WageUsdPerHour,
             RoundsWeeks = Request.RoundsWeeks,
+            Pots = Request.Pots,
             Prices = Request.Prices,
         };
         SeasonProblem changed = Problem with
@@ -127,6 +181,7 @@ public sealed record SeasonCase
         VisitArea area,
         SeasonRequest request,
         SeasonBasis basis,
+        WayPlan standing,
         SeasonYear year,
         AreaThroughYear through,
         SeasonRules rules,
@@ -134,7 +189,7 @@ public sealed record SeasonCase
     )
     {
         WeeklyAdvice weekly = rules.Weekly(through, year);
-        var list = new CandidateList(weekly, weeds, basis, knowledge, EscapesOfArea.Of(area.Past, knowledge));
+        var list = new CandidateList(weekly, weeds, basis.Sums, knowledge, EscapesOfArea.Of(area.Past, knowledge));
         (Treatment Treatment, SeasonCandidate Candidate)[] candidates =
         [
             .. weekly
@@ -152,8 +207,8 @@ public sealed record SeasonCase
         var problem = new SeasonProblem(
             [.. weeds.Select(weed => new SeasonWeed(weed.Weed.Id, weed.EscapeUsd))],
             [.. candidates.Select(pair => history.Counted(pair.Treatment, pair.Candidate))],
-            ProblemLimits.Of(area, request, year, treatments, basis.Numbers, knowledge),
-            SeasonWishList.Of(request, basis.Numbers, treatments)
+            ProblemLimits.Of(area, request, year, treatments, knowledge.Usual, knowledge),
+            SeasonWishList.Of(request, knowledge.Usual, treatments)
         )
         {
             Weeks = SeasonYear.Weeks,
@@ -171,8 +226,9 @@ public sealed record SeasonCase
                 Weekly = weekly,
                 Weeds = weeds,
                 Treatments = treatments,
-                Labour = basis.Labour,
-                Numbers = basis.Numbers,
+                Sums = basis.Sums,
+                Standing = standing,
+                Numbers = knowledge.Usual,
                 Problem = problem,
             }
         );

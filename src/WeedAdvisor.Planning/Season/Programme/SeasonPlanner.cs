@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
-/// <summary>Plans a case: the proven best year, what comes next, and what the rules cost.</summary>
+/// <summary>Plans a case: the best year, how far from the best it can be, what comes next, what the rules cost.</summary>
 public static class SeasonPlanner
 {
     private const int HowManyNext = 3;
@@ -40,16 +41,25 @@ public static class SeasonPlanner
     )
     {
         Func<AreaCase, AreaAdvice> ask = season.Rules.Open();
-        SeasonPlan? proposed = search.Solve(stop: stop).Plan;
+        SeasonCase asked = season;
         AllowedPlans<SeasonPlan?> bests = AllowedPlans<SeasonPlan?>.Of(
             season,
             search,
             ask,
             knowledge,
-            one => one.Solve(stop: stop).Plan,
+            one => Settled.Of(season, one, stop),
             plan => plan is null ? [] : [plan]
         );
         (season, search, SeasonPlan? best, _) = bests;
+        Way bare = season.WayOf([]);
+        Way? way = best is null ? null : season.WayOf(best.Applications);
+        if (way is not null)
+        {
+            season = season.At(way);
+            search = SeasonSearch.Prepare(season.Problem, search);
+            best = search.Recosted(best!)!;
+        }
+
         AllowedPlans<Alternatives>? next =
             isFull && best is not null
                 ? AllowedPlans<Alternatives>.Of(
@@ -65,13 +75,16 @@ public static class SeasonPlanner
         {
             Case = season,
             Plan = best,
-            MoreToSaveUsd = best is null || proposed is null ? 0 : Math.Max(0, best.Total - proposed.Total),
+            Way = way,
+            HandsAlone = bare,
+            LeastUsd = isFull && way is not null ? SeasonFloor.Of(asked, bare, stop) : null,
             Uses = best is null ? [] : bests.Uses[0],
-            NextBest = next?.Found.Plans ?? [],
-            UsesOfNextBest = next?.Uses ?? [],
-            NextBestIsProven = next?.Found.Proven ?? false,
-            RulePrices = isFull && best is not null ? RulePrices.Of(search, best, stop: stop).Prices : [],
-            MonthPrices = isFull && best is not null ? Months(season, search, best, stop) : [],
+            NextBest = next is null ? [] : [.. NextBestOf(season, next).OrderBy(one => one.Way.Usd)],
+            RulePrices =
+                isFull && best is not null
+                    ? [.. RulePrices.Of(search, best, stop: stop).Prices.Select(price => Whole(season, way!, price))]
+                    : [],
+            MonthPrices = isFull && best is not null ? Months(season, search, way!, stop) : [],
             ClashingWishes = best is null ? Clash.Of(season.Problem, stop: stop).Wishes : [],
             Work = best is null ? [] : WorkList.Of(season, bests.Uses[0], ask, knowledge),
             Escapes = best is null ? [] : EscapeSpans.Of(season, best),
@@ -80,15 +93,27 @@ public static class SeasonPlanner
         };
     }
 
+    private static IEnumerable<NextBest> NextBestOf(SeasonCase season, AllowedPlans<Alternatives> next) =>
+        next.Found.Plans.Zip(next.Uses, (plan, uses) => new NextBest(season.WayOf(plan.Applications), uses));
+
+    // The search knows what seedlings cost near the best plan only; what is printed is the price of whole years.
+    private static RulePrice Whole(SeasonCase season, Way best, RulePrice price)
+    {
+        decimal saved = Math.Max(0, best.Usd - season.WayOf(price.Without.Applications).Usd);
+        return price with { Price = saved, Percent = best.Usd > 0 ? saved / best.Usd * 100 : 0, Proven = false };
+    }
+
     private static ImmutableArray<MonthPrice> Months(
         SeasonCase season,
         SeasonSearch search,
-        SeasonPlan best,
+        Way best,
         CancellationToken stop
     )
     {
         IEnumerable<(int Year, int Month)> months = best
-            .Applications.Select(one => season.Year.DayOf(one.Week))
+            .Plan.Parts.SelectMany(part => part.Weeks)
+            .Order()
+            .Select(season.Year.DayOf)
             .Select(day => (day.Year, day.Month))
             .Distinct();
         return [.. months.Select(month => Priced(month.Year, month.Month))];
@@ -104,8 +129,10 @@ public static class SeasonPlanner
                 Wishes = wishes with { ClosedWeeks = wishes.ClosedWeeks.Union(weeks) },
             };
             SeasonPlan? without = SeasonSearch.Prepare(shut, search).Solve(stop: stop).Plan;
-            decimal? dearer = without is null ? null : Math.Max(0, without.Total - best.Total);
-            return new MonthPrice(year, month, dearer, best.Total > 0 ? dearer / best.Total * 100 : null);
+            decimal? dearer = without is null
+                ? null
+                : Math.Max(0, season.WayOf(without.Applications).Usd - best.Usd);
+            return new MonthPrice(year, month, dearer, best.Usd > 0 ? dearer / best.Usd * 100 : null);
         }
     }
 }

@@ -45,6 +45,9 @@ public sealed record SeasonRequest
     /// <summary>Prices; null for the shipped ones.</summary>
     public PriceBook? Prices { get; init; }
 
+    /// <summary>How many pots the area holds; null for those answered or the usual ones.</summary>
+    public int? Pots { get; init; }
+
     /// <summary>What an hour of labour costs, US dollars; null for the visit's answer or the default price.</summary>
     public decimal? WageUsdPerHour { get; init; }
 }

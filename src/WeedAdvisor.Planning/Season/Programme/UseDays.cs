@@ -59,7 +59,11 @@ internal sealed class UseDays(SeasonCase season, Func<AreaCase, AreaAdvice> ask,
         DayRun[] runs = [.. DayRun.In(Allowed(application, free, earlier))];
         return runs.Length == 0
             ? null
-            : new PlannedUse(application.Name, runs.MaxBy(run => run.Length), runs.Length > 1);
+            : new PlannedUse(application.Name, runs.MaxBy(run => run.Length), runs.Length > 1)
+            {
+                Week = application.Week,
+                Usd = application.Cost,
+            };
     }
 
     // Where two uses stand as close as may be, the later one would be left with the last day of its week: the earlier

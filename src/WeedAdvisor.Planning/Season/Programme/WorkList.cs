@@ -18,6 +18,7 @@ internal sealed class WorkList
     private readonly ImmutableArray<PlannedUse> _uses;
     private readonly KnowledgeBase _knowledge;
     private readonly HandDays _hands;
+    private readonly ImmutableArray<int> _rounds;
 
     private readonly Func<AreaCase, AreaAdvice> _ask;
 
@@ -30,6 +31,7 @@ internal sealed class WorkList
     {
         (_season, _uses, _ask, _knowledge) = (season, uses, ask, knowledge);
         _hands = new HandDays(season, uses, knowledge);
+        _rounds = [.. season.WayOf([]).Season.Rounds.Select(round => round.Week)];
     }
 
     /// <summary>
@@ -125,7 +127,7 @@ internal sealed class WorkList
     // What is cleaned up before a use is the round of that week.
     private IEnumerable<PlannedWork> Rounds()
     {
-        for (int week = 0; week < SeasonYear.Weeks; week += _season.Labour.RoundsWeeks)
+        foreach (int week in _rounds)
         {
             DateOnly day = _season.Year.DayOf(week),
                 last = day.AddDays(RoundDays);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Season.Search;
 
 namespace WeedAdvisor.Planning.Season.Programme;
@@ -8,31 +9,40 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// </summary>
 public sealed record YearPlan
 {
+    /// <summary>The greatest gap at which a plan is called proven, percent of its price.</summary>
+    public const decimal ProvenPercent = 2;
+
     /// <summary>The case that was planned.</summary>
     public required SeasonCase Case { get; init; }
 
     /// <summary>The best plan; null when no plan meets the wishes, see <see cref="Clash"/>.</summary>
     public required SeasonPlan? Plan { get; init; }
 
+    /// <summary>The plan as a way through the year, with its whole price; null when there is none.</summary>
+    public required Way? Way { get; init; }
+
+    /// <summary>The same year with nothing put on.</summary>
+    public required Way HandsAlone { get; init; }
+
     /// <summary>
-    /// What a plan could save at most that keeps the rules otherwise than by the distances that were found to be asked
-    /// for; 0 where none had to be looked for. US dollars.
+    /// No plan under the same rules and wishes costs less than this for 1000 pots; null when it was not worked out.
     /// </summary>
-    public decimal MoreToSaveUsd { get; init; }
+    public decimal? LeastUsd { get; init; }
+
+    /// <summary>By how much of its price a better plan could be cheaper, percent; null when not known.</summary>
+    public decimal? GapPercent =>
+        Way is { Usd: > 0 } way && LeastUsd is { } least ? Math.Max(0, way.Usd - least) / way.Usd * 100 : null;
+
+    /// <summary>Whether it is proven that no plan is cheaper by more than two percent.</summary>
+    public bool IsProven => GapPercent <= ProvenPercent;
 
     /// <summary>
     /// What goes on, with the days on which the rules allow it, in the order of the plan; empty when there is none.
     /// </summary>
     public required ImmutableArray<PlannedUse> Uses { get; init; }
 
-    /// <summary>The next best plans that differ in what goes on, cheapest first.</summary>
-    public required ImmutableArray<SeasonPlan> NextBest { get; init; }
-
-    /// <summary>What goes on in each of the next best plans, with its days.</summary>
-    public required ImmutableArray<ImmutableArray<PlannedUse>> UsesOfNextBest { get; init; }
-
-    /// <summary>Whether it is proven that no other sequence is cheaper than those of <see cref="NextBest"/>.</summary>
-    public required bool NextBestIsProven { get; init; }
+    /// <summary>The next best plans found that differ in what goes on, cheapest first.</summary>
+    public required ImmutableArray<NextBest> NextBest { get; init; }
 
     /// <summary>What each wish and rule costs.</summary>
     public required ImmutableArray<RulePrice> RulePrices { get; init; }
@@ -56,11 +66,16 @@ public sealed record YearPlan
     public required ImmutableArray<ClosedSpan> Closed { get; init; }
 
     /// <summary>What the year costs when nothing goes on.</summary>
-    public decimal HandsOnlyUsd => Case.Weeds.Sum(weed => weed.EscapeUsd.Sum());
+    public decimal HandsOnlyUsd => HandsAlone.Usd;
 
     /// <summary>What was assumed, as sentences.</summary>
     public required ImmutableArray<string> Assumed { get; init; }
 }
+
+/// <summary>Another plan with its whole price.</summary>
+/// <param name="Way">The plan as a way through the year.</param>
+/// <param name="Uses">What goes on, with its days.</param>
+public sealed record NextBest(Way Way, ImmutableArray<PlannedUse> Uses);
 
 /// <summary>What it costs to stay in for a month.</summary>
 /// <param name="Year">The year.</param>

@@ -52,6 +52,15 @@ public sealed class SeasonSearch
         && search.StepsOf(plan) is { } steps
         && new Replay(search._solver.Season).CostOf(steps) is not null;
 
+    /// <summary>
+    /// A plan of another problem with the same candidates at the costs of this one; null when it breaks a limit.
+    /// </summary>
+    /// <param name="plan">The plan.</param>
+    public SeasonPlan? Recosted(SeasonPlan plan) =>
+        StepsOf(plan) is { } steps && new Replay(_solver.Season).CostOf(steps) is { } cost
+            ? Replay.PlanOf(_solver.Season, new Solution(steps, cost, cost, Proven: false, Made: 0))
+            : null;
+
     /// <summary>Searches for the cheapest plan that has none of some sequences of candidates.</summary>
     internal SeasonAnswer SolveWithout(
         int[][] forbidden,

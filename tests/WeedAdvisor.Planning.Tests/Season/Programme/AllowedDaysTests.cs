@@ -154,8 +154,8 @@ public sealed class AllowedDaysTests
     {
         YearPlan plan = Years.Full(Years.DemoCase);
         Assert.Equal(
-            plan.NextBest.Select(next => string.Join(' ', next.Applications.Select(one => one.Name))),
-            plan.UsesOfNextBest.Select(uses => string.Join(' ', uses.Select(use => use.Treatment)))
+            plan.NextBest.Select(next => next.Way.Plan.Parts.Sum(part => part.Weeks.Length)),
+            plan.NextBest.Select(next => next.Uses.Length)
         );
     }
 

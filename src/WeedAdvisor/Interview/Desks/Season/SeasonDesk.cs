@@ -153,17 +153,15 @@ public sealed partial class SeasonDesk
     {
         YearPlan plan = SeasonPlanner.Quick(season, _session.Knowledge, SeasonSearch.Prepare(season.Problem));
         if (
-            _first is not { Plan: { } first }
-            || first.Total >= plan.Plan?.Total
+            _first is not { Plan: { } first, Way: { } way }
+            || way.Usd >= plan.Way?.Usd
             || !SeasonSearch.Allows(season.Problem, first)
         )
             return plan;
         return plan with
         {
             Plan = first,
-            MoreToSaveUsd = plan.Plan is { } other
-                ? Math.Max(0, plan.MoreToSaveUsd - (other.Total - first.Total))
-                : _first.MoreToSaveUsd,
+            Way = way,
             Uses = _first.Uses,
             Work = _first.Work,
             Escapes = _first.Escapes,

@@ -32,12 +32,11 @@ internal static class SeasonLines
     public static AdviceLine Money(YearPlan plan)
     {
         string hands = $"hands alone {Figures.Dollars(plan.HandsOnlyUsd)}";
-        if (plan.Plan is not { } best)
+        if (plan is not { Plan: { } best, Way: { } way })
             return new AdviceLine($"1000 pots: no plan; {hands}", LineTone.Warning);
-        string proof = best.Proven ? "proven" : $"not proven, {Figures.Dollars(best.Gap)} less at most";
         return new AdviceLine(
-            $"1000 pots: {Figures.Dollars(best.Total)}, {proof}: preventives {Figures.Dollars(best.ApplicationCost)}, "
-                + $"hands {Figures.Dollars(best.EscapeCost)}; {hands}",
+            $"1000 pots: {Figures.Dollars(way.Usd)}: preventives {Figures.Dollars(best.ApplicationCost)}, "
+                + $"weeding {Figures.Dollars(way.WeedingUsd)}; {hands}",
             LineTone.Heading
         );
     }
