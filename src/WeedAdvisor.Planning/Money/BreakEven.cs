@@ -1,3 +1,5 @@
+using WeedAdvisor.Planning.OneYear;
+
 namespace WeedAdvisor.Planning.Money;
 
 /// <summary>Where two ways cost the same. A closed family: the nested types are all there are.</summary>
@@ -16,30 +18,6 @@ public abstract record BreakEven
 
     /// <summary>They cost the same at every value.</summary>
     public sealed record Everywhere : BreakEven;
-}
-
-/// <summary>What a way costs, split into what the wage moves and what it does not.</summary>
-/// <param name="OtherUsd">Everything but labour, US dollars a year.</param>
-/// <param name="Hours">Hours of work a year.</param>
-public readonly record struct CostAtWage(decimal OtherUsd, decimal Hours)
-{
-    /// <summary>The whole cost, US dollars a year.</summary>
-    /// <param name="wageUsd">The wage, US dollars an hour.</param>
-    public decimal TotalUsd(decimal wageUsd) => OtherUsd + (Hours * wageUsd);
-
-    /// <summary>The two parts of a list of items.</summary>
-    public static CostAtWage Of(IEnumerable<CostItem> items)
-    {
-        decimal other = 0;
-        decimal hours = 0;
-        foreach (CostItem item in items)
-        {
-            hours += item.Hours;
-            other += item.Kind is CostKind.Labour or CostKind.NextYear ? 0 : item.Usd;
-        }
-
-        return new CostAtWage(other, hours);
-    }
 }
 
 /// <summary>Break-even points and payback.</summary>

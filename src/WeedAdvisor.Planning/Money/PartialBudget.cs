@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Money;
 

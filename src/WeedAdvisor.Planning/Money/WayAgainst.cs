@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Money;
 
@@ -56,7 +57,8 @@ public sealed record WayAgainst(
                     moved = inputs[i].Move(moved, values[i]);
             }
 
-            return WayCosting.Of(money.Year, today, moved).Value!.Usd - WayCosting.Of(money.Year, plan, moved).Value!.Usd;
+            return WayCosting.Of(money.Year, today, moved).Value!.Usd
+                - WayCosting.Of(money.Year, plan, moved).Value!.Usd;
         });
     }
 
@@ -142,7 +144,7 @@ public sealed record WayAgainst(
     // The mean over the weeds with a published figure; null when none has one.
     private static Span? Effect(MoneyCase money, CatalogueAction action)
     {
-        Span[] published = 
+        Span[] published =
         [
             .. money
                 .Year.Weeds.Counted.Select(weed => WayControl.Published(money.Year, action, weed.Weed))

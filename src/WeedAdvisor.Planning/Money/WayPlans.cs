@@ -13,34 +13,6 @@ internal static class WayPlans
 
     private static readonly string[] s_kinds = ["covering", "feeding", "substrate"];
 
-    /// <summary>The way that the visit found: today's rounds and mulch, and what went on in the year before.</summary>
-    public static WayPlan Today(YearCase money)
-    {
-        var parts = ImmutableArray.CreateBuilder<WayPart>();
-        PotMulch? lies = PotMulch.Of(money.Reading);
-        if (lies is not null && Mulches.PracticeOf(lies.Kind, money.Knowledge) is { } laid)
-        {
-            parts.Add(new WayPart(laid, []) { DepthCm = lies.DepthCm });
-            lies = null;
-        }
-
-        foreach (var uses in money.PastYear.GroupBy(past => past.Treatment!, StringComparer.Ordinal))
-        {
-            parts.Add(
-                new WayPart(
-                    money.Knowledge.Treatments[uses.Key],
-                    [.. uses.Select(past => WeeksFrom(money.Day, past.Date!.Value)).Distinct().Order()]
-                )
-            );
-        }
-
-        return new WayPlan(WayPlan.Today, MeansOfToday(parts, money), money.Interval.Value, parts.ToImmutable())
-        {
-            StatedControl = money.TodayControl,
-            LiesAlready = lies,
-        };
-    }
-
     /// <summary>Nothing but hands.</summary>
     public static WayPlan Hands(int intervalWeeks) => new($"hands-{intervalWeeks}", "Hands alone", intervalWeeks, []);
 
@@ -69,18 +41,6 @@ internal static class WayPlans
             Id = $"{sprayed.Id}-by-boom",
             Means = $"{sprayed.Parts[0].Action.Name} with a boom",
             Parts = [.. sprayed.Parts.Select(part => part with { IsByBoom = true })],
-        };
-
-    /// <summary>The same way with rounds at another interval.</summary>
-    public static WayPlan At(WayPlan plan, int intervalWeeks) =>
-        plan with
-        {
-            Id = $"{plan.Id}-every-{intervalWeeks}",
-            Means =
-                string.Join(" and ", plan.Parts.Select(part => part.Action.Name))
-                + (plan.Parts.Any(part => part.IsByBoom) ? " with a boom" : ""),
-            IntervalWeeks = intervalWeeks,
-            Rounds = YearRounds.Every(intervalWeeks),
         };
 
     /// <summary>
@@ -117,9 +77,7 @@ internal static class WayPlans
     /// </summary>
     public static bool HasEffect(MoneyCase money, CatalogueAction action) =>
         Mulches.KindOf(action) is not null
-        || money.Year.Weeds.Counted.Any(weed =>
-            WayControl.Published(money.Year, action, weed.Weed) is { High: > 0 }
-        );
+        || money.Year.Weeds.Counted.Any(weed => WayControl.Published(money.Year, action, weed.Weed) is { High: > 0 });
 
     private static bool IsPreemergence(Treatment treatment) =>
         treatment is { Role: "preemergence", ReachesCrop: true, ResidualWeeks: not null };
@@ -145,21 +103,5 @@ internal static class WayPlans
                     year.Weeds.Counted.Any(weed => weed.Traits.WeekShare[week % WeedTraits.WeeksInYear] > 0)
                 ),
         ];
-    }
-
-    // The week of the year from the visit in which the day comes round again.
-    private static int WeeksFrom(DateOnly visit, DateOnly past)
-    {
-        int days = past.DayNumber - visit.DayNumber;
-        return Math.Min(WeedTraits.WeeksInYear - 1, (((days % 365) + 365) % 365) / DaysInWeek);
-    }
-
-    private static string MeansOfToday(ImmutableArray<WayPart>.Builder parts, YearCase money)
-    {
-        string done =
-            parts.Count > 0 ? string.Join(" and ", parts.Select(part => part.Action.Name))
-            : money.TodayControl is > 0 ? "what stops weeds now, not noted in the visit"
-            : "hands alone";
-        return $"Today's way: {done}";
     }
 }

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Rounds;
 
 namespace WeedAdvisor.Planning.Money;
 
@@ -23,7 +24,7 @@ public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way>
     /// <summary>Reckons the ways of an area; refused when today's way lacks a price.</summary>
     public static Outcome<WaysCompared, string> Of(MoneyCase money)
     {
-        Outcome<Way, string> today = WayCosting.Of(money.Year, WayPlans.Today(money.Year), Variation.None);
+        Outcome<Way, string> today = WayCosting.Of(money.Year, WaysOfYear.Today(money.Year), Variation.None);
         if (!today.IsGood)
             return Outcome<WaysCompared, string>.Bad(
                 today.Refusals.Select(why => $"{money.Area.Name}: today's way cannot be reckoned: {why}.")
@@ -38,7 +39,7 @@ public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way>
         ways.AddRange(alone);
         Way[] bests = [.. Best(alone)];
         foreach (Way best in bests)
-            ways.AddRange(AtBestInterval(money, best.Plan, interval => WayPlans.At(best.Plan, interval)));
+            ways.AddRange(AtBestInterval(money, best.Plan, interval => WaysOfYear.At(best.Plan, interval)));
         ways.AddRange(Together(money, bests));
 
         if (
@@ -113,7 +114,7 @@ public sealed record WaysCompared(MoneyCase Case, Way Today, ImmutableArray<Way>
         {
             WayPlan plan = WayPlans.Together(cover.Plan, other.Plan);
             Way atToday = WayCosting.Of(money.Year, plan, Variation.None).Value!;
-            yield return AtBestInterval(money, plan, interval => WayPlans.At(plan, interval)).FirstOrDefault(atToday);
+            yield return AtBestInterval(money, plan, interval => WaysOfYear.At(plan, interval)).FirstOrDefault(atToday);
         }
     }
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.Planning.Dates;
 
 namespace WeedAdvisor.Planning.OneYear;
 
@@ -35,8 +35,8 @@ internal static class FrostWeeks
 
     private static bool IsFrosty(DateOnly day, string first, string last, AreaReading area)
     {
-        DateOnly ends = SeasonYear.Next(last, day),
-            begins = SeasonYear.Next(first, day);
+        DateOnly ends = CalendarDays.Next(last, day),
+            begins = CalendarDays.Next(first, day);
         // Between the two, the last frost comes before the first of the next autumn.
         return ends < begins && !(area.CoveringOn is { } film && day >= film && film.AddYears(1) > day);
     }

@@ -138,8 +138,7 @@ internal sealed record LeastCrowding(WeedingCourse Course, ImmutableArray<double
             double seeding = 0;
             for (int age = _traits.FirstSeedWeek; age < _plants.Length; age++)
                 seeding += _plants[age];
-            _seed =
-                (_seed * _traits.SeedKept) + (seeding * _traits.SeedsPerWeek * _traits.SeedlingsPerSeed);
+            _seed = (_seed * _traits.SeedKept) + (seeding * _traits.SeedsPerWeek * _traits.SeedlingsPerSeed);
             double older = 0;
             for (int age = 0; age < _plants.Length; age++)
                 (_plants[age], older) = (older, _plants[age] * (1 - _traits.DeathShare[age]) * spared);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;

@@ -7,7 +7,6 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Blocks;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;
@@ -143,7 +142,7 @@ public sealed record YearCase
             FrostWeeks.Of(area, day, terms.Weeks)
         );
         if (weeds.Counted.IsEmpty)
-            return Outcome<YearCase, string>.Bad([NoWeed(weeds), .. weeds.LeftOut]);
+            return Refused(NoWeed(weeds));
         return Outcome<YearCase, string>.Good(
             new YearCase
             {
@@ -211,9 +210,8 @@ public sealed record YearCase
 
     private static string NoWeed(YearWeeds weeds) =>
         weeds.LeftOut.IsEmpty
-            ? "No weed is named here. Note those seen, or those you expect (stage 'expected'), or name them with "
-                + "--weeds."
-            : "None of the weeds noted here can be reckoned with. Name others with --weeds.";
+            ? "No weed is noted here. Note those seen, or those you expect (stage 'expected')."
+            : $"None of the weeds noted here can be reckoned with: {string.Join(' ', weeds.LeftOut)}";
 
     private static Outcome<YearCase, string> Refused(string why) => Outcome<YearCase, string>.Bad(why);
 }

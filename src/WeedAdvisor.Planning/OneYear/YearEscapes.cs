@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;
@@ -66,12 +65,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
             .. plan.Weeds.Select(
                 (_, weed) =>
                 {
-                    double through = WayControl.Through(
-                        year,
-                        standing.Plan,
-                        year.Weeds.Counted[weed],
-                        Variation.None
-                    );
+                    double through = WayControl.Through(year, standing.Plan, year.Weeds.Counted[weed], Variation.None);
                     return most[weed].Select(held => 1 - ((1 - held) * through)).ToArray();
                 }
             ),
@@ -86,9 +80,10 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
             control,
             isLeast: true
         );
-        double rest = (double)standing
-            .Items.Where(item => item.Id is not ("pulling" or "lost-plants" or "next-year"))
-            .Sum(item => item.Usd);
+        double rest = (double)
+            standing
+                .Items.Where(item => item.Id is not ("pulling" or "lost-plants" or "next-year"))
+                .Sum(item => item.Usd);
         return new YearEscapes([.. usd.Select(row => row.ToImmutableArray())], rest + plants);
     }
 
@@ -115,15 +110,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
         {
             PlannedWeed weed = plan.Weeds[i];
             double toCome = year.NextYearHours(weed.Traits) * wage * countedShare;
-            var worth = PlantWorth.Of(
-                plan,
-                walked,
-                weed,
-                course,
-                new PiecePrices(pulled, toCome),
-                control[i],
-                isLeast
-            );
+            var worth = PlantWorth.Of(plan, walked, weed, course, new PiecePrices(pulled, toCome), control[i], isLeast);
             standing += worth.OfStanding(weed.Standing);
             double through = WayControl.Through(year, way, year.Weeds.Counted[i], Variation.None);
             usd[i] = new double[plan.Weeks];

@@ -9,12 +9,7 @@ namespace WeedAdvisor.Planning.OneYear;
 /// <param name="Origin">Why it is counted.</param>
 /// <param name="Traits">What it does here; its seedlings are those that reach the pots for that reason.</param>
 /// <param name="Standing">Plants that stand in 1000 pots on the first day, by age in weeks; empty when none do.</param>
-public sealed record YearWeed(
-    Weed Weed,
-    WeedOrigin Origin,
-    WeedTraits Traits,
-    ImmutableArray<double> Standing
-)
+public sealed record YearWeed(Weed Weed, WeedOrigin Origin, WeedTraits Traits, ImmutableArray<double> Standing)
 {
     /// <summary>
     /// Share of its plants that frost kills at the end of each week, 0 to 1; empty where none does.

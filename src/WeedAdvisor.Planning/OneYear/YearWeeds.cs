@@ -91,11 +91,7 @@ public sealed record YearWeeds(ImmutableArray<YearWeed> Counted, ImmutableArray<
             {
                 SeedlingsPerYear = traits.SeedlingsPerYear * (double)usual[ShareOf(origin)] / 100,
             },
-            StandingNow.Of(
-                [.. (area.Area.Weeds ?? []).Where(seen => seen.Weed == weed.Id)],
-                traits,
-                numbers
-            )
+            StandingNow.Of([.. (area.Area.Weeds ?? []).Where(seen => seen.Weed == weed.Id)], traits, numbers)
         )
         {
             Frost = FrostWeeks.Killing(weed, frost),
@@ -116,18 +112,18 @@ public sealed record YearWeeds(ImmutableArray<YearWeed> Counted, ImmutableArray<
     )
     {
         (string Id, WeedOrigin Origin)[] told = [.. Told(reading.Area)];
+        // Who told nothing of weeds is not told of any.
         IEnumerable<(string Id, WeedOrigin Origin)> named =
-            only.IsEmpty
-                ? told.Length > 0
-                    ? [.. told, .. Flying(reading, knowledge)]
-                    :
-                    [
-                        .. reading.Coming.Weeds.Select(weed =>
-                            (weed.Weed, weed.BlowsIn ? WeedOrigin.BlownIn : WeedOrigin.ToCome)
-                        ),
-                        .. Flying(reading, knowledge),
-                    ]
-                : only.Select(id => told.Append((id, WeedOrigin.Seen)).First(one => one.Item1 == id));
+            !only.IsEmpty ? only.Select(id => told.Append((id, WeedOrigin.Seen)).First(one => one.Item1 == id))
+            : told.Length > 0 ? [.. told, .. Flying(reading, knowledge)]
+            : reading.Area.Weeds is null ? []
+            :
+            [
+                .. reading.Coming.Weeds.Select(weed =>
+                    (weed.Weed, weed.BlowsIn ? WeedOrigin.BlownIn : WeedOrigin.ToCome)
+                ),
+                .. Flying(reading, knowledge),
+            ];
         return named.DistinctBy(one => one.Id).Where(one => knowledge.Weeds.ContainsKey(one.Id));
     }
 

@@ -21,7 +21,8 @@ public static class RoundSchedule
     /// <summary>The rounds of a plan: those it names, else those of its interval.</summary>
     public static ImmutableArray<int> Of(WeedingPlan plan) =>
         plan.RoundWeeks
-        ?? [
+        ??
+        [
             .. Walkable(plan.Weeds, plan.FirstWeek, plan.Weeks, _ => plan.IntervalWeeks)
                 .Where(week => week % plan.IntervalWeeks == plan.FirstRound),
         ];

@@ -11,11 +11,7 @@ public static class StandingNow
     /// <summary>
     /// Plants by age of a weed that was noted in one stage or in several; no more than find room.
     /// </summary>
-    public static ImmutableArray<double> Of(
-        ImmutableArray<WeedSeen> seen,
-        WeedTraits traits,
-        WeedingNumbers numbers
-    )
+    public static ImmutableArray<double> Of(ImmutableArray<WeedSeen> seen, WeedTraits traits, WeedingNumbers numbers)
     {
         double[] standing = new double[WeedTraits.Ages];
         foreach (WeedSeen one in seen)

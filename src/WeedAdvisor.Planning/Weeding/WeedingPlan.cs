@@ -99,7 +99,8 @@ public sealed record WeedingPlan
     }
 
     private bool IsInOrder(ImmutableArray<int> rounds) =>
-        rounds.All(week => week >= 0 && week < Weeks) && rounds.Zip(rounds.Skip(1)).All(pair => pair.First < pair.Second);
+        rounds.All(week => week >= 0 && week < Weeks)
+        && rounds.Zip(rounds.Skip(1)).All(pair => pair.First < pair.Second);
 
     private static bool IsShare(double share) => share is >= 0 and <= 1;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Reports.Money;
@@ -16,18 +17,18 @@ internal static class MoneyColumns
 
     public static ImmutableArray<MoneyColumn> All { get; } =
     [
-        Of("1000 pots", "a year, 1000 pots", 10, (_, way) => Amounts.Dollars(way.Usd)),
+        Of("1000 pots", "a year, 1000 pots", 9, (_, way) => Amounts.Dollars(way.Usd)),
         Of("a pot", "a year, one pot", 7, (_, way) => new Amount(way.Usd / Thousand, Amount.Dollar, "0.000")),
-        Of("hours", "hours, 1000 pots", 7, (_, way) => new Amount(way.Hours, "", "#,0.0")),
+        Of("hours", "hours, 1000 pots", 6, (_, way) => new Amount(way.Hours, "", "#,0.0")),
         Of("bought", "materials, and a year's share of tools", 7, (_, way) =>
             Amounts.Dollars(way.Of(CostKind.Material) + way.Of(CostKind.Equipment))
         ),
         Of("weeding", "work of weeding", 8, (_, way) => Amounts.Dollars(Weeding(way))),
         Of("other", "other work", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.Labour) - Weeding(way))),
-        Of("lost", "plants that cannot be sold", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.LostReturn))),
-        Of("next", "work that seed left makes next year", 6, (_, way) => Amounts.Dollars(way.Of(CostKind.NextYear))),
-        Of("all pots", "a year, all pots", 10, (compared, way) => Amounts.Dollars(Whole(compared, way.Usd))),
-        Of("change", "change from today's way, all pots", 9, Change),
+        Of("lost", "plants that cannot be sold", 7, (_, way) => Amounts.Dollars(way.Of(CostKind.LostReturn))),
+        Of("next", "work that seed left makes next year", 7, (_, way) => Amounts.Dollars(way.Of(CostKind.NextYear))),
+        Of("all pots", "a year, all pots", 9, (compared, way) => Amounts.Dollars(Whole(compared, way.Usd))),
+        Of("change", "change from today's way, all pots", 10, Change),
     ];
 
     /// <summary>An amount for 1000 pots, for the whole area.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Json;
 using WeedAdvisor.Reports.Text;
 

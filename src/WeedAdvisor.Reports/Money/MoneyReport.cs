@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Reports.Money;
 

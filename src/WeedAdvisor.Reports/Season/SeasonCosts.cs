@@ -1,5 +1,5 @@
 using System.Globalization;
-using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
@@ -52,9 +52,7 @@ internal static class SeasonCosts
         if (plan.NextBest.IsEmpty)
             yield break;
         yield return Heading.Section("The next best found");
-        yield return ItemList
-            .Dashes(plan.NextBest.Select(next => Next(next, way, names)))
-            .At(2);
+        yield return ItemList.Dashes(plan.NextBest.Select(next => Next(next, way, names))).At(2);
     }
 
     private static Row RowOf(string label, decimal usd) => new(label, [Amounts.Dollars(usd)]);

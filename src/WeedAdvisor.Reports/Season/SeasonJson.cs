@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Reports.Json;

@@ -3,7 +3,6 @@ using System.Globalization;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
-using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
@@ -55,8 +54,7 @@ public static class SeasonWords
 
     /// <summary>How sure it is that no plan is cheaper.</summary>
     public static Line Proof(YearPlan plan) =>
-        plan is not { Way: { } way, LeastUsd: { } least, GapPercent: { } gap }
-            ? "The best found."
+        plan is not { Way: { } way, LeastUsd: { } least, GapPercent: { } gap } ? "The best found."
         : plan.IsProven
             ? Line.Of(
                 $"Proven: at these rounds no plan that keeps the rules and wishes costs less than "

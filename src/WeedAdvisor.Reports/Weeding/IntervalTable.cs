@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
 
@@ -27,11 +28,7 @@ internal static class IntervalTable
             LeastPage = 80,
         };
 
-    private static Row RowOf(
-        IntervalCost one,
-        AreaWeedingReport area,
-        IntervalComparison compared
-    )
+    private static Row RowOf(IntervalCost one, AreaWeedingReport area, IntervalComparison compared)
     {
         bool isCheapest = one == compared.Cheapest;
         bool isPresent = one == area.Present;
@@ -45,10 +42,7 @@ internal static class IntervalTable
         };
     }
 
-    private static ImmutableArray<Line> Cells(
-        IntervalCost one,
-        double scale
-    )
+    private static ImmutableArray<Line> Cells(IntervalCost one, double scale)
     {
         WeedingSeason season = one.Season;
         return

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
@@ -19,11 +20,7 @@ internal static class RoundWorking
             yield return new Paragraph(line).At(2);
     }
 
-    private static IEnumerable<Line> Working(
-        WeedingSeason season,
-        AreaWeeding weeding,
-        WeedingRound round
-    )
+    private static IEnumerable<Line> Working(WeedingSeason season, AreaWeeding weeding, WeedingRound round)
     {
         double wage = (double)weeding.Year.WageUsd,
             pots = weeding.Year.Pots / 1000.0,

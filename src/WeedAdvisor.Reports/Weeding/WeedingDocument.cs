@@ -1,4 +1,5 @@
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
@@ -114,9 +115,7 @@ public static class WeedingDocument
                 )
             )
         );
-        yield return Said(
-            Line.Of($"{rounds}; clearing at the end {Amounts.Hours(season.Clearing.Hours * scale)}")
-        );
+        yield return Said(Line.Of($"{rounds}; clearing at the end {Amounts.Hours(season.Clearing.Hours * scale)}"));
     }
 
     private static Line Three(DrawnBand band, double scale, Func<double, Amount> write) =>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Json;
 using WeedAdvisor.Reports.Text;

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;

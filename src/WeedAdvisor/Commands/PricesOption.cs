@@ -4,7 +4,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Commands;
 

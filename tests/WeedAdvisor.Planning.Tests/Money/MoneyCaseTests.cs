@@ -72,9 +72,7 @@ public class MoneyCaseTests
     {
         MoneyCase money = Yards.Case(s_yard.With("mulch", "bark")).Value!;
         Way Today(double? control, VisitArea area) =>
-            WaysCompared
-                .Of(Yards.Case(area).Value!.In(year => year with { TodayControl = control }))
-                .Value!.Today;
+            WaysCompared.Of(Yards.Case(area).Value!.In(year => year with { TodayControl = control })).Value!.Today;
         double Pulled(double? control, VisitArea area) => Today(control, area).Season.Pulled;
         Assert.NotEmpty(money.Year.PastYear);
         VisitArea mulched = money.Area;
@@ -151,9 +149,8 @@ public class MoneyCaseTests
     public void Without_pots_weeds_region_or_model_there_is_nothing_to_compare()
     {
         Assert.Contains("No pots stand here", Why(Yards.Case(Yards.Area("bark-pile"))));
-        Assert.Contains("no weed is named", Why(Yards.Case(s_yard with { Weeds = [] })));
-        Assert.Contains("no weed is named", Why(Yards.Case(s_yard with { Weeds = null })));
-        Assert.Contains("Answer 'region'", Why(Yards.Case(s_yard.Without("region"))));
+        Assert.Contains("No weed is noted", Why(Yards.Case(s_yard with { Weeds = null })));
+        Assert.Contains("Answer the question 'region'", Why(Yards.Case(s_yard.Without("region"))));
         Assert.Contains(
             "weeding.yaml",
             Why(
@@ -172,10 +169,21 @@ public class MoneyCaseTests
     }
 
     [Fact]
+    public void On_a_clean_area_the_weeds_to_come_count()
+    {
+        MoneyCase clean = Yards.Case(s_yard with { Weeds = [] }).Value!;
+        Assert.Contains(clean.Year.Weeds.Counted, weed => weed.Origin == WeedOrigin.ToCome);
+        Assert.All(clean.Year.Weeds.Counted, weed => Assert.Empty(weed.Standing));
+    }
+
+    [Fact]
     public void A_weed_that_cannot_be_reckoned_is_left_out_and_named()
     {
         MoneyCase money = Yards.Case(s_yard.Expecting("eclipta", "algae-crust")).Value!;
-        Assert.Equal("eclipta", Assert.Single(money.Year.Weeds.Counted, weed => weed.Origin == WeedOrigin.Seen).Weed.Id);
+        Assert.Equal(
+            "eclipta",
+            Assert.Single(money.Year.Weeds.Counted, weed => weed.Origin == WeedOrigin.Seen).Weed.Id
+        );
         Assert.Contains("cannot be pulled", Assert.Single(money.LeftOut));
     }
 

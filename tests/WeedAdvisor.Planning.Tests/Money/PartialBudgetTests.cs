@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 

@@ -1,7 +1,8 @@
-using WeedAdvisor.Inference.Areas;
 using CsCheck;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Tests.Weeding;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
@@ -50,7 +51,10 @@ public class WaysComparedTests
             WaysCompared same = WaysCompared
                 .Of(
                     s_compared.Case.In(year =>
-                        year with { Interval = new Told<int>(way.Plan.IntervalWeeks, Origin.Set) }
+                        year with
+                        {
+                            Interval = new Told<int>(way.Plan.IntervalWeeks, Origin.Set),
+                        }
                     )
                 )
                 .Value!;
@@ -240,7 +244,6 @@ public class WaysComparedTests
     public void What_cannot_be_taken_is_refused_with_its_reason(string id, string why) =>
         Assert.Equal($"Container yard, block 4: {why}.", Assert.Single(s_compared.Find(id).Refusals));
 
-    private static WaysCompared At(decimal wage) => WaysCompared
-            .Of(s_compared.Case.In(year => year with { Wage = new Told<decimal>(wage, Origin.Set) }))
-            .Value!;
+    private static WaysCompared At(decimal wage) =>
+        WaysCompared.Of(s_compared.Case.In(year => year with { Wage = new Told<decimal>(wage, Origin.Set) })).Value!;
 }

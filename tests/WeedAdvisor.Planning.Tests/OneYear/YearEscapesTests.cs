@@ -3,7 +3,6 @@ using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Tests.Money;
 using WeedAdvisor.World;
@@ -54,12 +53,7 @@ public sealed class YearEscapesTests
         from summer in Interval
         from cool in Interval
         from cover in Gen.Int[-1, s_covers.Length - 1]
-        select new WayPlan(
-            "drawn",
-            "Drawn",
-            4,
-            cover < 0 ? [] : [new WayPart(s_covers[cover], [])]
-        )
+        select new WayPlan("drawn", "Drawn", 4, cover < 0 ? [] : [new WayPart(s_covers[cover], [])])
         {
             Rounds = new YearRounds(spring, summer, cool),
         };
@@ -104,7 +98,8 @@ public sealed class YearEscapesTests
                     var least = YearEscapes.Least(year, bare, most);
                     double floor =
                         least.RestUsd
-                        + least.Usd.Select((row, weed) => row.Select((usd, week) => usd * (1 - held[weed][week])).Sum())
+                        + least
+                            .Usd.Select((row, weed) => row.Select((usd, week) => usd * (1 - held[weed][week])).Sum())
                             .Sum()
                         + (double)(OfMeasures(way) - OfMeasures(bare));
                     Assert.True(

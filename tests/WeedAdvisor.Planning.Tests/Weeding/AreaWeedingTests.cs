@@ -5,7 +5,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
@@ -35,11 +35,7 @@ public sealed class AreaWeedingTests
             Prices = ShippedRules.Knowledge.Prices.Remove("labour-rate"),
         };
         Assert.Contains("'labour-rate'", Refusal(Of(Yard(), without)), StringComparison.Ordinal);
-        Assert.Contains(
-            "0 to 10000",
-            Refusal(Of(Yard(), terms: new YearTerms(-1))),
-            StringComparison.Ordinal
-        );
+        Assert.Contains("0 to 10000", Refusal(Of(Yard(), terms: new YearTerms(-1))), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 

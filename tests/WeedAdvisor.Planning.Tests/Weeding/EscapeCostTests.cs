@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;

@@ -1,4 +1,5 @@
 using CsCheck;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
@@ -38,7 +39,9 @@ public sealed class IntervalComparisonTests
     public void Intervals_come_shortest_first_and_once() =>
         Assert.Equal(
             [2, 4, 8],
-            IntervalComparison.Of(Plan(), [8, 2, 4, 2], Yard.Wage).Value!.Intervals.Select(one => one.Season.IntervalWeeks)
+            IntervalComparison
+                .Of(Plan(), [8, 2, 4, 2], Yard.Wage)
+                .Value!.Intervals.Select(one => one.Season.IntervalWeeks)
         );
 
     [Theory]

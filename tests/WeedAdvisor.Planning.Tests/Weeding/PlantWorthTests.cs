@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Planning.Weeding;
 
@@ -52,9 +51,8 @@ public sealed class PlantWorthTests
                         double[] most = [.. weed.Control.Select(share => share + ((1 - share) * more))];
                         PlantWorth low = Worth(plan, weed, least, most, isLeast: true);
                         PlantWorth high = Worth(plan, weed, course, weed.Control.AsSpan(), isLeast: false);
-                        Assert.All(
-                            low.Seedling.Zip(high.Seedling),
-                            pair => Assert.True(pair.First <= pair.Second * (1 + 1e-12))
+                        Assert.All(low.Seedling.Zip(high.Seedling), pair =>
+                            Assert.True(pair.First <= pair.Second * (1 + 1e-12))
                         );
                     }
                 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Planning.Rounds;
 
 namespace WeedAdvisor.Planning.Tests.Weeding;
 
@@ -33,16 +33,8 @@ public sealed class UncertainComparisonTests
         IntervalComparison usual = IntervalComparison.Of(Year, s_intervals).Value!;
         Assert.All(Of(seed: 3).Zip(usual.Intervals), pair =>
         {
-            Assert.InRange(
-                pair.Second.Season.Hours,
-                pair.First.Hours.Low * 0.8,
-                pair.First.Hours.High * 1.2
-            );
-            Assert.InRange(
-                (double)pair.Second.Usd,
-                pair.First.CostUsd.Low * 0.8,
-                pair.First.CostUsd.High * 1.2
-            );
+            Assert.InRange(pair.Second.Season.Hours, pair.First.Hours.Low * 0.8, pair.First.Hours.High * 1.2);
+            Assert.InRange((double)pair.Second.Usd, pair.First.CostUsd.Low * 0.8, pair.First.CostUsd.High * 1.2);
         });
     }
 

@@ -54,10 +54,7 @@ internal sealed record WeedingSetup
             return Outcome<WeedingPlan, string>.Bad("The share that is stopped lies between 0 and 100 percent.");
         if (Weeks is < 1 or > WeedingPlan.MostWeeks)
             return Outcome<WeedingPlan, string>.Bad($"A plan lasts 1 to {WeedingPlan.MostWeeks} weeks.");
-        Outcome<WeedTraits, string>[] traits =
-        [
-            .. Weeds.Select(weed => WeedTraits.Of(weed.Weed, Site, numbers)),
-        ];
+        Outcome<WeedTraits, string>[] traits = [.. Weeds.Select(weed => WeedTraits.Of(weed.Weed, Site, numbers))];
         if (traits.Any(one => !one.IsGood))
             return Outcome<WeedingPlan, string>.Bad(traits.SelectMany(one => one.Refusals));
         var plan = new WeedingPlan

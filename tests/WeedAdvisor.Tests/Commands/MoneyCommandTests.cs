@@ -23,7 +23,7 @@ public sealed class MoneyCommandTests
         "--against",
         "glyphosate-empty-house"
     )]
-    [InlineData("no pots stand here", "--area", "bark-pile")]
+    [InlineData("No pots stand here", "--area", "bark-pile")]
     [InlineData("--format is one of text, md, html, json, not 'htm' (did you mean 'html'?)", "--format", "htm")]
     [InlineData("the visit has no area 'container-yrd' (did you mean 'container-yard'?)", "--area", "container-yrd")]
     public void A_slip_ends_with_code_2_and_one_line(string said, params string[] args)

@@ -90,7 +90,11 @@ public sealed class LayersTests
     // A sum may use those before it and never those after.
     [Fact]
     public void The_rooms_of_planning_know_each_other_in_one_direction() =>
-        AssertOneDirection("WeedAdvisor.Planning", "", ["Rates", "Dates", "Weeding", "Money", "Season"]);
+        AssertOneDirection(
+            "WeedAdvisor.Planning",
+            "",
+            ["Rates", "Dates", "Blocks", "Weeding", "OneYear", "Rounds", "Money", "Season"]
+        );
 
     [Fact]
     public void The_rooms_of_the_interview_know_each_other_in_one_direction() =>

@@ -5,7 +5,6 @@ using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
@@ -37,9 +36,7 @@ internal sealed class CandidateList(
     /// <summary>The candidate of a treatment; null when it has no cost or helps against no weed of the plan.</summary>
     public SeasonCandidate? Of(Treatment treatment)
     {
-        if (
-            treatment.ResidualWeeks is not { } residual || WayCosting.UsdOfUse(sums, treatment) is not { } cost
-        )
+        if (treatment.ResidualWeeks is not { } residual || WayCosting.UsdOfUse(sums, treatment) is not { } cost)
             return null;
         double left = (double)Numbers[UsualIds.ControlLeft] / 100;
         ImmutableArray<double> full = [.. weeds.Select(weed => FullControl(treatment, weed.Weed))];

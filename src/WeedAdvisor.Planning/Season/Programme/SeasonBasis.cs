@@ -4,7 +4,6 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
@@ -47,7 +46,7 @@ internal sealed record SeasonBasis(Region Region, YearCase Sums)
         if (reading.Region is null)
             yield return $"{area.Name}: the region is not answered, so nobody can say when weeds come up. Answer it "
                 + $"and ask again.";
-        if (area.Weeds is not { IsEmpty: false })
+        if (area.Weeds is null)
             yield return $"{area.Name}: no weed is named. Name those seen, or those expected from last year.";
         if (area.Past is null)
             yield return $"{area.Name}: nothing is said of earlier applications. Say what went on, or that nothing "

@@ -7,7 +7,6 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
@@ -95,7 +94,7 @@ public sealed record SeasonCase
                 FormattableString.Invariant($"The plan begins on the day of the visit, {visit:yyyy-MM-dd}, or later.")
             );
         var year = new SeasonYear(request.From ?? visit);
-        WayPlan today = WayPlans.Today(basis.Sums);
+        WayPlan today = WaysOfYear.Today(basis.Sums);
         WayPlan standing = today with { Parts = [.. today.Parts.Where(part => part.Action is Practice)] };
         Outcome<Way, string> bare = WayCosting.Of(basis.Sums, standing);
         if (!bare.IsGood)

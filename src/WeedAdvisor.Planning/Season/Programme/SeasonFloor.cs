@@ -1,4 +1,3 @@
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Weeding;
@@ -14,6 +13,9 @@ internal static class SeasonFloor
     // The search counts in hundredths of a cent, and rounds what is saved in a week once.
     private const decimal RoundingUsd = 0.1m;
 
+    // A floor need not be the highest: what a narrower search leaves out makes it lower, never wrong.
+    private static readonly SeasonEffort s_effort = new() { Width = 1000 };
+
     /// <summary>The floor, US dollars for 1000 pots; null when no plan meets the wishes.</summary>
     /// <param name="season">The case, before the rules tightened it.</param>
     /// <param name="bare">Its standing measures with no preventive, reckoned.</param>
@@ -22,7 +24,7 @@ internal static class SeasonFloor
     {
         var least = YearEscapes.Least(season.Sums, bare, MostHeld(season));
         SeasonProblem problem = season.WithEscapes(WeedPressure.At(season.Weeds, season.Sums, least));
-        SeasonAnswer answer = SeasonSearch.Prepare(problem).Solve(stop: stop);
+        SeasonAnswer answer = SeasonSearch.Prepare(problem).Solve(effort: s_effort, stop: stop);
         return answer.Infeasible ? null : (decimal)least.RestUsd + answer.Bound - RoundingUsd;
     }
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 
@@ -11,7 +11,8 @@ namespace WeedAdvisor.Planning.Season.Programme;
 /// <summary>Plans a case: the best year, how far from the best it can be, what comes next, what the rules cost.</summary>
 public static class SeasonPlanner
 {
-    private const int HowManyNext = 3;
+    private const int HowManyNext = 3,
+        HowManyLookedAt = 6;
 
     /// <summary>The best year alone: for screens, where a change must show at once.</summary>
     /// <param name="season">The case.</param>
@@ -47,7 +48,7 @@ public static class SeasonPlanner
             search,
             ask,
             knowledge,
-            one => Settled.Of(season, one, stop),
+            new Settled(season, stop).Of,
             plan => plan is null ? [] : [plan]
         );
         (season, search, SeasonPlan? best, _) = bests;
@@ -60,17 +61,6 @@ public static class SeasonPlanner
             best = search.Recosted(best!)!;
         }
 
-        AllowedPlans<Alternatives>? next =
-            isFull && best is not null
-                ? AllowedPlans<Alternatives>.Of(
-                    season,
-                    search,
-                    ask,
-                    knowledge,
-                    one => Alternatives.Of(one, best, HowManyNext, stop: stop),
-                    found => found.Plans
-                )
-                : null;
         return new YearPlan
         {
             Case = season,
@@ -79,7 +69,7 @@ public static class SeasonPlanner
             HandsAlone = bare,
             LeastUsd = isFull && way is not null ? SeasonFloor.Of(asked, bare, stop) : null,
             Uses = best is null ? [] : bests.Uses[0],
-            NextBest = next is null ? [] : [.. NextBestOf(season, next).OrderBy(one => one.Way.Usd)],
+            NextBest = isFull && best is not null ? NextBestOf(season, search, best, ask, knowledge, stop) : [],
             RulePrices =
                 isFull && best is not null
                     ? [.. RulePrices.Of(search, best, stop: stop).Prices.Select(price => Whole(season, way!, price))]
@@ -93,8 +83,28 @@ public static class SeasonPlanner
         };
     }
 
-    private static IEnumerable<NextBest> NextBestOf(SeasonCase season, AllowedPlans<Alternatives> next) =>
-        next.Found.Plans.Zip(next.Uses, (plan, uses) => new NextBest(season.WayOf(plan.Applications), uses));
+    // Of the plans that the search finds next, those that the rules leave a day for each use.
+    private static ImmutableArray<NextBest> NextBestOf(
+        SeasonCase season,
+        SeasonSearch search,
+        SeasonPlan best,
+        Func<AreaCase, AreaAdvice> ask,
+        KnowledgeBase knowledge,
+        CancellationToken stop
+    )
+    {
+        var days = new UseDays(season, ask, knowledge);
+        return
+        [
+            .. Alternatives
+                .Of(search, best, HowManyLookedAt, stop: stop)
+                .Plans.Select(plan => (Plan: plan, Uses: days.Of(plan)))
+                .Where(one => one.Uses.Length == one.Plan.Applications.Length)
+                .Take(HowManyNext)
+                .Select(one => new NextBest(season.WayOf(one.Plan.Applications), one.Uses))
+                .OrderBy(one => one.Way.Usd),
+        ];
+    }
 
     // The search knows what seedlings cost near the best plan only; what is printed is the price of whole years.
     private static RulePrice Whole(SeasonCase season, Way best, RulePrice price)
@@ -129,9 +139,7 @@ public static class SeasonPlanner
                 Wishes = wishes with { ClosedWeeks = wishes.ClosedWeeks.Union(weeks) },
             };
             SeasonPlan? without = SeasonSearch.Prepare(shut, search).Solve(stop: stop).Plan;
-            decimal? dearer = without is null
-                ? null
-                : Math.Max(0, season.WayOf(without.Applications).Usd - best.Usd);
+            decimal? dearer = without is null ? null : Math.Max(0, season.WayOf(without.Applications).Usd - best.Usd);
             return new MonthPrice(year, month, dearer, best.Usd > 0 ? dearer / best.Usd * 100 : null);
         }
     }

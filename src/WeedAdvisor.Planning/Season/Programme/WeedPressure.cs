@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Search;
 
 namespace WeedAdvisor.Planning.Season.Programme;

@@ -4,6 +4,7 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Dates;
 
 namespace WeedAdvisor.Planning.Season.Year;
 
@@ -124,9 +125,9 @@ public sealed class AreaThroughYear
             .Range(day.Year - 1, 2)
             .Any(year =>
             {
-                DateOnly autumn = SeasonYear.InYear(first, year);
+                DateOnly autumn = CalendarDays.InYear(first, year);
                 DateOnly rest = autumn.AddDays(_assumed.RestStartsWeeksAfterFirstFrost * DaysInWeek);
-                DateOnly flush = SeasonYear
+                DateOnly flush = CalendarDays
                     .Next(lastFrost, autumn)
                     .AddDays(-_assumed.FlushStartsWeeksBeforeLastFrost * DaysInWeek);
                 return day >= rest && day < flush;
@@ -137,7 +138,7 @@ public sealed class AreaThroughYear
             .Range(day.Year - 1, 3)
             .Any(year =>
             {
-                DateOnly middle = SeasonYear.InYear(monthAndDay, year);
+                DateOnly middle = CalendarDays.InYear(monthAndDay, year);
                 return day >= middle.AddDays(weeksFrom * DaysInWeek) && day < middle.AddDays(weeksTo * DaysInWeek);
             });
 

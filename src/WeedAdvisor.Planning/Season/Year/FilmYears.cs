@@ -1,4 +1,5 @@
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Dates;
 
 namespace WeedAdvisor.Planning.Season.Year;
 
@@ -54,5 +55,5 @@ internal sealed class FilmYears
         _winters.Select(winter => winter.Off).FirstOrDefault(off => off > day);
 
     private static DateOnly? FrostAfter(string? monthAndDay, DateOnly day) =>
-        monthAndDay is { } frost ? SeasonYear.Next(frost, day) : null;
+        monthAndDay is { } frost ? CalendarDays.Next(frost, day) : null;
 }

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Weeding;
 
@@ -125,9 +125,7 @@ internal static class WeedingCommand
                 surroundings
             );
             ulong? from = parsed.GetValue(uncertain) ? (ulong)parsed.GetValue(seed) : null;
-            WeedingReport report = Worked(
-                WeedingReport.Of(visit, knowledge, terms, compared, from)
-            );
+            WeedingReport report = Worked(WeedingReport.Of(visit, knowledge, terms, compared, from));
             surroundings.Out.Write(
                 parsed.GetValue(format) == FormatOption.Json
                     ? WeedingJson.Of(report, knowledge)

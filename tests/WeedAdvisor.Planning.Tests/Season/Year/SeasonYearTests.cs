@@ -1,4 +1,5 @@
 using CsCheck;
+using WeedAdvisor.Planning.Dates;
 using WeedAdvisor.Planning.Season.Year;
 
 namespace WeedAdvisor.Planning.Tests.Season.Year;
@@ -36,6 +37,6 @@ public sealed class SeasonYearTests
     public void A_day_of_the_calendar_comes_round_once_a_year(string monthAndDay, string from, string next) =>
         Assert.Equal(
             DateOnly.ParseExact(next, "yyyy-MM-dd"),
-            SeasonYear.Next(monthAndDay, DateOnly.ParseExact(from, "yyyy-MM-dd"))
+            CalendarDays.Next(monthAndDay, DateOnly.ParseExact(from, "yyyy-MM-dd"))
         );
 }

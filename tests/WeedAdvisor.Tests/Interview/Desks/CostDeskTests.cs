@@ -3,7 +3,8 @@ using WeedAdvisor.Interview.Desks.Costs;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 
@@ -162,22 +163,22 @@ public sealed class CostDeskTests
         });
 
     [Theory]
-    [InlineData("bark-pile", "no pots stand here")]
-    [InlineData("under-bench", "no pots stand here")]
+    [InlineData("bark-pile", "No pots stand here")]
+    [InlineData("under-bench", "No pots stand here")]
     public void An_area_without_pots_is_refused_in_words(string area, string said) =>
         Refused(DemoInterview.Alone(area: area), said);
 
     [Fact]
     public void An_area_without_weeds_or_region_is_refused_in_words()
     {
-        Refused(DemoInterview.Alone(change: area => area with { Weeds = [] }), "no weed is named");
+        Refused(DemoInterview.Alone(change: area => area with { Weeds = null }), "No weed is noted");
         Refused(
             DemoInterview.Alone(change: area => area with { Answers = area.Answers.Remove("region") }),
-            "the region is not known"
+            "The region is not known"
         );
         Refused(
             new InterviewSession(SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14))),
-            "no weed is named"
+            "The region is not known"
         );
     }
 

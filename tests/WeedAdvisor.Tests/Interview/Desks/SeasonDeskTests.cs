@@ -3,6 +3,7 @@ using WeedAdvisor.Interview.Desks.Season;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.World;
@@ -19,7 +20,7 @@ public sealed class SeasonDeskTests
         SeasonPlan plan = desk.Plan!.Plan!;
         string lines = Text(desk);
         Assert.Contains(plan.Applications[0].Name.Split('-')[0], lines, StringComparison.OrdinalIgnoreCase);
-        Assert.Contains(", proven: preventives $", desk.Money.Text, StringComparison.Ordinal);
+        Assert.Contains(": preventives $", desk.Money.Text, StringComparison.Ordinal);
         Assert.Contains("The label is the law", lines, StringComparison.Ordinal);
     }
 
@@ -28,17 +29,17 @@ public sealed class SeasonDeskTests
     {
         SeasonDesk desk = Desk("container-yard");
         desk.MoveToApplication(+1);
-        decimal before = desk.Plan!.Plan!.Total;
+        decimal before = desk.Plan!.Way!.Usd;
         desk.ToggleWeek();
         Assert.DoesNotContain(desk.Plan.Plan!.Applications, one => one.Week == desk.Week);
-        Assert.True(desk.Plan.Plan.Total >= before);
-        Assert.Equal(desk.Plan.Plan.Total - before, desk.DearerUsd);
+        Assert.True(desk.Plan.Way!.Usd >= before);
+        Assert.Equal(desk.Plan.Way.Usd - before, desk.DearerUsd);
         Assert.Contains("closed by your wish", desk.AboutWeek().Text, StringComparison.Ordinal);
         Assert.True(desk.IsClosed(desk.Week));
         Assert.Contains("1 week closed", desk.Title, StringComparison.Ordinal);
         Assert.Contains("1 week closed", Text(desk), StringComparison.Ordinal);
         desk.ToggleWeek();
-        Assert.Equal(before, desk.Plan.Plan!.Total);
+        Assert.Equal(before, desk.Plan.Way!.Usd);
     }
 
     [Fact]
@@ -281,6 +282,7 @@ public sealed class SeasonDeskTests
             )
             .Value!;
         SeasonPlan first = desk.Plan!.Plan!;
+        Way firstWay = desk.Plan.Way!;
         Action[] changes =
         [
             desk.ToggleWeek,
@@ -304,8 +306,8 @@ public sealed class SeasonDeskTests
                 SeasonSearch.Prepare(afresh.Problem),
                 TestContext.Current.CancellationToken
             );
-            bool staysFirst = SeasonSearch.Allows(afresh.Problem, first) && !(plan.Plan?.Total <= first.Total);
-            Assert.Equal(staysFirst ? first.Total : plan.Plan?.Total, desk.Plan!.Plan?.Total);
+            bool staysFirst = SeasonSearch.Allows(afresh.Problem, first) && !(plan.Way?.Usd <= firstWay.Usd);
+            Assert.Equal(staysFirst ? firstWay.Usd : plan.Way?.Usd, desk.Plan!.Way?.Usd);
             Assert.Equal(
                 staysFirst ? first.Applications : plan.Plan?.Applications ?? [],
                 desk.Plan.Plan?.Applications ?? []

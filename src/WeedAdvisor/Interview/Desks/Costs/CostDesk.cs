@@ -4,6 +4,7 @@ using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Money;

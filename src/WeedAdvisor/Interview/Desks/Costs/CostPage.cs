@@ -1,5 +1,7 @@
 using System.Globalization;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Money;

@@ -3,7 +3,7 @@ using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Planning.Rounds;
 
 namespace WeedAdvisor.Interview.Desks.Costs;
 

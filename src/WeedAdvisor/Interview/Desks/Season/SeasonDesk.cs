@@ -77,7 +77,7 @@ public sealed partial class SeasonDesk
     /// <summary>
     /// By how much the plan is dearer than the first, US dollars for 1000 pots; null when one of them does not exist.
     /// </summary>
-    public decimal? DearerUsd => Plan?.Plan?.Total - _first?.Plan?.Total;
+    public decimal? DearerUsd => Plan?.Way?.Usd - _first?.Way?.Usd;
 
     /// <summary>The week under the cursor, 0 to 51.</summary>
     public int Week { get; private set; }

@@ -1,6 +1,6 @@
 using WeedAdvisor.Knowledge.Records;
 
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>
 /// What is moved when the sums are tried out: factors on what holds for all ways, and where in its range each figure of

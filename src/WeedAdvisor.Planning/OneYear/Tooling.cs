@@ -1,7 +1,7 @@
 using System.Globalization;
 using WeedAdvisor.Knowledge.Readings;
 
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>What a tool that has to be bought costs in a year.</summary>
 /// <param name="Id">The tool: an answer of <c>equipment</c>, and the id of its price.</param>

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Weeding;
 
-namespace WeedAdvisor.Planning.Weeding;
+namespace WeedAdvisor.Planning.Rounds;
 
 /// <summary>A wage below which another interval is cheapest than above it.</summary>
 /// <param name="WageUsdPerHour">The wage at which both cost the same, US dollars an hour.</param>
@@ -47,20 +47,16 @@ public sealed record IntervalComparison(
         Variation variation
     )
     {
-        WayPlan today = WayPlans.Today(year);
-        return Compared(
-            intervals,
-            year.WageUsd,
-            interval =>
-            {
-                Outcome<Way, string> way = WayCosting.Of(year, WayPlans.At(today, interval), variation);
-                return way.IsGood
-                    ? Good(way.Value.Season, CostAtWage.Of(way.Value.Items), way.Value.Usd)
-                    : Outcome<IntervalCost, string>.Bad(
-                        way.Refusals.Select(why => $"Today's way cannot be reckoned: {why}.")
-                    );
-            }
-        );
+        WayPlan today = WaysOfYear.Today(year);
+        return Compared(intervals, year.WageUsd, interval =>
+        {
+            Outcome<Way, string> way = WayCosting.Of(year, WaysOfYear.At(today, interval), variation);
+            return way.IsGood
+                ? Good(way.Value.Season, CostAtWage.Of(way.Value.Items), way.Value.Usd)
+                : Outcome<IntervalCost, string>.Bad(
+                    way.Refusals.Select(why => $"Today's way cannot be reckoned: {why}.")
+                );
+        });
     }
 
     /// <summary>
@@ -78,24 +74,14 @@ public sealed record IntervalComparison(
     {
         if (!Wage.IsInRange(wageUsdPerHour))
             return Outcome<IntervalComparison, string>.Bad(Wage.OutOfRange(wageUsdPerHour));
-        return Compared(
-            intervals,
-            (decimal)wageUsdPerHour,
-            interval =>
-            {
-                Outcome<WeedingSeason, string> run = WeedingRun.Of(
-                    plan with
-                    {
-                        IntervalWeeks = interval,
-                        FirstRound = 0,
-                    }
-                );
-                if (!run.IsGood)
-                    return Outcome<IntervalCost, string>.Bad(run.Refusals);
-                var cost = new CostAtWage((decimal)run.Value.MaterialsUsd, (decimal)run.Value.Hours);
-                return Good(run.Value, cost, cost.TotalUsd((decimal)wageUsdPerHour));
-            }
-        );
+        return Compared(intervals, (decimal)wageUsdPerHour, interval =>
+        {
+            Outcome<WeedingSeason, string> run = WeedingRun.Of(plan with { IntervalWeeks = interval, FirstRound = 0 });
+            if (!run.IsGood)
+                return Outcome<IntervalCost, string>.Bad(run.Refusals);
+            var cost = new CostAtWage((decimal)run.Value.MaterialsUsd, (decimal)run.Value.Hours);
+            return Good(run.Value, cost, cost.TotalUsd((decimal)wageUsdPerHour));
+        });
     }
 
     private static Outcome<IntervalCost, string> Good(WeedingSeason season, CostAtWage cost, decimal usd) =>
@@ -136,18 +122,14 @@ public sealed record IntervalComparison(
             [
                 .. costs
                     .Where(one => one.Cost.Hours < from.Cost.Hours)
-                    .Select(one =>
-                        (one, (one.Cost.OtherUsd - from.Cost.OtherUsd) / (from.Cost.Hours - one.Cost.Hours))
-                    )
+                    .Select(one => (one, (one.Cost.OtherUsd - from.Cost.OtherUsd) / (from.Cost.Hours - one.Cost.Hours)))
                     .OrderBy(one => one.Item2)
                     .ThenBy(one => one.one.Cost.Hours),
             ];
             if (next.Length == 0)
                 return changes.DrainToImmutable();
             below = next[0].Cost;
-            changes.Add(
-                new WageChange((double)next[0].Wage, from.Season.IntervalWeeks, below.Season.IntervalWeeks)
-            );
+            changes.Add(new WageChange((double)next[0].Wage, from.Season.IntervalWeeks, below.Season.IntervalWeeks));
         }
     }
 }

@@ -3,10 +3,9 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>
 /// What the parts of a way stop, week by week. Of preventives, those of the year before among them, the best that still
@@ -31,9 +30,8 @@ internal static class WayControl
     public static double Through(YearCase year, WayPlan plan, YearWeed weed, Variation variation) =>
         plan
             .Parts.Where(part => part.Action is Practice)
-            .Aggregate(
-                1 - MulchControl.Of(weed.Weed, plan.LiesAlready, year.Numbers),
-                (left, part) => left * (1 - Share(year, part, weed, variation))
+            .Aggregate(1 - MulchControl.Of(weed.Weed, plan.LiesAlready, year.Numbers), (left, part) =>
+                left * (1 - Share(year, part, weed, variation))
             );
 
     /// <summary>Share that preventives hold back, for each week of the year.</summary>
@@ -57,12 +55,7 @@ internal static class WayControl
     }
 
     /// <summary>Control of a treatment by weeks since it went on, 0 to 1; empty when it does nothing to the weed.</summary>
-    public static ImmutableArray<double> Course(
-        YearCase year,
-        Treatment treatment,
-        YearWeed weed,
-        Variation variation
-    )
+    public static ImmutableArray<double> Course(YearCase year, Treatment treatment, YearWeed weed, Variation variation)
     {
         if (
             treatment.ResidualWeeks is not { } residual

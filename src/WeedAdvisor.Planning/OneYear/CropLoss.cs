@@ -1,4 +1,4 @@
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>
 /// Plants that cannot be sold because weeds grew up beside them. One grass weed left in a pot for 83 days cost a shrub

@@ -3,10 +3,9 @@ using System.Globalization;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>Reckons what a way costs in a year, for 1000 pots.</summary>
 public static class WayCosting
@@ -47,7 +46,7 @@ public static class WayCosting
 
         items.AddRange(tools.Values.Select(tool => Share(tool, year.Pots)));
         items.AddRange(LostPlants.Items(year, season, variation.PotPrice));
-        items.Add(NextYear.Item(year, weeding, season, wage));
+        items.Add(NextYear.Item(weeding, season, wage));
         return Outcome<Way, string>.Good(new Way(plan, items.ToImmutable(), season, [.. tools.Values]));
     }
 

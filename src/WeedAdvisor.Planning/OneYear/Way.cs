@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>An action in a way, and when it is done in the year.</summary>
 /// <param name="Action">The action.</param>

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Weeding;
 
-namespace WeedAdvisor.Planning.Weeding;
+namespace WeedAdvisor.Planning.Rounds;
 
 /// <summary>Three points of what was drawn.</summary>
 /// <param name="Low">A tenth of the draws lie below.</param>

@@ -4,7 +4,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Records;
 
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>What the materials of one use of an action cost, for 1000 pots or 100 m² of floor.</summary>
 /// <param name="Usd">US dollars, from the least to the most.</param>

@@ -1,10 +1,10 @@
 using System.Globalization;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Weeding;
 
-namespace WeedAdvisor.Planning.Weeding;
+namespace WeedAdvisor.Planning.Rounds;
 
 /// <summary>What the figures of an area rest on, in words.</summary>
 internal static class WeedingAssumptions

@@ -2,21 +2,16 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 
-namespace WeedAdvisor.Planning.Weeding;
+namespace WeedAdvisor.Planning.Rounds;
 
 /// <summary>Hand weeding in one area of a visit.</summary>
 /// <param name="Year">The year that it is reckoned from.</param>
 /// <param name="PresentIntervalWeeks">Whole weeks between rounds at present; null when not known, or when there are
 /// none.</param>
 /// <param name="Assumptions">What the figures rest on, as sentences.</param>
-public sealed record AreaWeeding(
-    YearCase Year,
-    int? PresentIntervalWeeks,
-    ImmutableArray<string> Assumptions
-)
+public sealed record AreaWeeding(YearCase Year, int? PresentIntervalWeeks, ImmutableArray<string> Assumptions)
 {
     /// <summary>
     /// Reads an area; refused, with what to do, when there are no pots, no weeds, no region or no wage.

@@ -1,4 +1,4 @@
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>
 /// What something that lasts for years costs in each of them: the loss of value and the interest on what is tied up in

@@ -1,7 +1,7 @@
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>Which practice lays which answer of <c>mulch</c>.</summary>
 internal static class Mulches

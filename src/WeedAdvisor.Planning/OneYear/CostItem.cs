@@ -1,4 +1,4 @@
-namespace WeedAdvisor.Planning.Money;
+namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>What kind of money an item is.</summary>
 public enum CostKind

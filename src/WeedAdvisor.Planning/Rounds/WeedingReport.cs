@@ -5,7 +5,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.OneYear;
 
-namespace WeedAdvisor.Planning.Weeding;
+namespace WeedAdvisor.Planning.Rounds;
 
 /// <summary>The weeding figures of one area, or why there are none.</summary>
 /// <param name="Area">The area.</param>
