@@ -9,9 +9,10 @@ namespace WeedAdvisor.Planning.OneYear;
 /// so the course is never more open, roomy or vigorous than the one here says at least.
 /// </summary>
 /// <param name="Course">The least share that is open, has room, and of vigour, week by week.</param>
-/// <param name="Pulled">The most weeds pulled in rounds and clearing, by class of <see cref="PlantSizes"/>.</param>
+/// <param name="Old">The most weeds that grow to 10 cm.</param>
+/// <param name="Overgrown">The most that grow to 20 cm.</param>
 /// <param name="ToCome">The most seedlings left to come at the end, all weeds together.</param>
-internal sealed record LeastCrowding(WeedingCourse Course, ImmutableArray<double> Pulled, double ToCome)
+internal sealed record LeastCrowding(WeedingCourse Course, double Old, double Overgrown, double ToCome)
 {
     private const double Pots = 1000;
 
@@ -21,8 +22,7 @@ internal sealed record LeastCrowding(WeedingCourse Course, ImmutableArray<double
         Crowd[] weeds = [.. plan.Weeds.Select(weed => new Crowd(weed))];
         double[] open = new double[plan.Weeks],
             room = new double[plan.Weeks],
-            vigour = new double[plan.Weeks],
-            pulled = new double[PlantSizes.Count];
+            vigour = new double[plan.Weeks];
         double surface = Pots * plan.Numbers.PotSurfaceCm2,
             most = Pots * plan.Numbers.MostWeedsPerPot;
         int round = 0;
@@ -49,7 +49,7 @@ internal sealed record LeastCrowding(WeedingCourse Course, ImmutableArray<double
             {
                 weed.ComeUp();
                 if (isRound)
-                    weed.Pull(plan.SmallestPulledCm, plan.Missed, pulled);
+                    weed.Pull(plan.SmallestPulledCm, plan.Missed);
                 after += weed.Cover;
             }
 
@@ -58,11 +58,10 @@ internal sealed record LeastCrowding(WeedingCourse Course, ImmutableArray<double
                 weed.EndWeek(week);
         }
 
-        foreach (Crowd weed in weeds)
-            weed.Count(pulled);
         return new LeastCrowding(
             new WeedingCourse([.. open], [.. room], [.. vigour]),
-            [.. pulled],
+            weeds.Sum(weed => weed.GrewOld),
+            weeds.Sum(weed => weed.GrewOver),
             weeds.Sum(weed => weed.ToCome)
         );
     }
@@ -91,6 +90,10 @@ internal sealed record LeastCrowding(WeedingCourse Course, ImmutableArray<double
 
         public double ToCome => _seed + _roots + _rootsNext;
 
+        public double GrewOld { get; private set; }
+
+        public double GrewOver { get; private set; }
+
         // Seed that sprouts stays among the seed, so that in truth there is never more of it in any later week.
         public double Ready(int ofYear, int week)
         {
@@ -113,7 +116,7 @@ internal sealed record LeastCrowding(WeedingCourse Course, ImmutableArray<double
             _rootsNext = 0;
         }
 
-        public void Pull(double smallestCm, double missed, double[] pulledBySize)
+        public void Pull(double smallestCm, double missed)
         {
             for (int age = 0; age < _plants.Length; age++)
             {
@@ -121,15 +124,8 @@ internal sealed record LeastCrowding(WeedingCourse Course, ImmutableArray<double
                     continue;
                 double taken = _plants[age] * (1 - missed);
                 _plants[age] -= taken;
-                pulledBySize[PlantSizes.Of(_traits.DiameterCm[age])] += taken;
                 _rootsNext += taken * _traits.ResproutShare;
             }
-        }
-
-        public void Count(double[] bySize)
-        {
-            for (int age = 0; age < _plants.Length; age++)
-                bySize[PlantSizes.Of(_traits.DiameterCm[age])] += _plants[age];
         }
 
         public void EndWeek(int week)
@@ -141,7 +137,14 @@ internal sealed record LeastCrowding(WeedingCourse Course, ImmutableArray<double
             _seed = (_seed * _traits.SeedKept) + (seeding * _traits.SeedsPerWeek * _traits.SeedlingsPerSeed);
             double older = 0;
             for (int age = 0; age < _plants.Length; age++)
+            {
                 (_plants[age], older) = (older, _plants[age] * (1 - _traits.DeathShare[age]) * spared);
+                if (_traits.GrowsOldAfter(age))
+                    GrewOld += older;
+                if (_traits.GrowsOverAfter(age))
+                    GrewOver += older;
+            }
+
             _plants[^1] += older;
         }
 

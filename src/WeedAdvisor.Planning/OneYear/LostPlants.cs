@@ -14,10 +14,6 @@ internal static class LostPlants
         Old = "unsaleable-share",
         Overgrown = "unsaleable-share-overgrown";
 
-    // Classes of PlantSizes: from 10 cm, and from 20 cm.
-    private const int FirstOld = 3,
-        FirstOvergrown = 4;
-
     /// <summary>
     /// What a pot of the block brings when it is sold, US dollars: the price is that of a pot of the usual width, and
     /// goes with the surface of the mix.
@@ -34,8 +30,7 @@ internal static class LostPlants
         if (PotUsd(year) is not { } usual || SharesOf(year) is not { } shares)
             yield break;
         decimal price = usual * priceFactor;
-        double old = Weeds(season, FirstOld),
-            overgrown = Weeds(season, FirstOvergrown);
+        (double old, double overgrown) = Grown(season);
         decimal hurt = Rounded(CropLoss.PotsHurt(old)),
             closed = Rounded(CropLoss.PotsHurt(overgrown));
         yield return new CostItem(
@@ -51,29 +46,42 @@ internal static class LostPlants
     }
 
     /// <summary>
-    /// What one more weed pulled of each class of size costs in plants, US dollars, when so many are pulled in all.
+    /// What one more weed costs in plants that grows to 10 cm, and one that grows to 20 cm on top of that, US dollars,
+    /// when so many do in all.
     /// </summary>
     /// <param name="year">The year.</param>
-    /// <param name="old">Weeds of 10 cm and more.</param>
-    /// <param name="overgrown">Weeds of 20 cm and more.</param>
-    public static double[] UsdOfOne(YearCase year, double old, double overgrown)
+    /// <param name="old">Weeds that grow to 10 cm.</param>
+    /// <param name="overgrown">Weeds that grow to 20 cm.</param>
+    /// <param name="capUsd">What the year costs less than: with more weeds the loss alone would be as much.</param>
+    public static (double Old, double Overgrown) UsdOfOne(
+        YearCase year,
+        double old,
+        double overgrown,
+        double capUsd = double.PositiveInfinity
+    )
     {
-        double[] usd = new double[PlantSizes.Count];
         if (PotUsd(year) is not { } price || SharesOf(year) is not { } shares)
-            return usd;
-        double ofOld = (double)(shares.Old * price) * PerWeed(old),
-            ofOvergrown = (double)((shares.Overgrown - shares.Old) * price) * PerWeed(overgrown);
-        for (int size = FirstOld; size < usd.Length; size++)
-            usd[size] = ofOld + (size >= FirstOvergrown ? ofOvergrown : 0);
-        return usd;
+            return (0, 0);
+        double ofOld = (double)(shares.Old * price),
+            ofOvergrown = (double)((shares.Overgrown - shares.Old) * price);
+        return (
+            ofOld * PerWeed(Math.Min(old, MostWeeds(capUsd, ofOld))),
+            ofOvergrown * PerWeed(Math.Min(overgrown, MostWeeds(capUsd, ofOvergrown)))
+        );
     }
 
-    /// <summary>Weeds of 10 cm and more, and of 20 cm and more, pulled in a season and its clearing.</summary>
-    public static (double Old, double Overgrown) Pulled(WeedingSeason season) =>
-        (Weeds(season, FirstOld), Weeds(season, FirstOvergrown));
+    /// <summary>Weeds that grew to 10 cm, and to 20 cm, in a season.</summary>
+    public static (double Old, double Overgrown) Grown(WeedingSeason season) =>
+        (season.Weeds.Sum(weed => weed.GrewOld), season.Weeds.Sum(weed => weed.GrewOvergrown));
 
     // Pots hurt for each weed: the curve of CropLoss bends down, so the mean over fewer weeds is never less.
     private static double PerWeed(double weeds) => weeds > 0 ? CropLoss.PotsHurt(weeds) / weeds : 1;
+
+    // With more weeds than these the pots they hurt cost more than the cap.
+    private static double MostWeeds(double capUsd, double usdOfPot) =>
+        usdOfPot <= 0 || capUsd / usdOfPot >= CropLoss.Pots
+            ? double.PositiveInfinity
+            : CropLoss.WeedsThatHurt(capUsd / usdOfPot);
 
     private static (decimal Old, decimal Overgrown)? SharesOf(YearCase year) =>
         year.Prices.Find(Old) is { } old
@@ -81,9 +89,6 @@ internal static class LostPlants
             : null;
 
     private static decimal Share(decimal percent) => Math.Clamp(percent, 0, 100) / 100;
-
-    private static double Weeds(WeedingSeason season, int from) =>
-        season.Rounds.Append(season.Clearing).Sum(round => round.Pulled.Skip(from).Sum());
 
     private static decimal Rounded(double value) => Math.Round((decimal)value, 6);
 

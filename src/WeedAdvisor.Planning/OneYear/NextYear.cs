@@ -40,9 +40,13 @@ internal static class NextYear
     /// <summary>Share of the seedlings to come that counts, 0 to 1.</summary>
     public static double CountedShare(WeedingNumbers numbers, double toCome)
     {
-        double most = Pots * numbers["next-year-seedlings-per-pot-at-most"];
+        double most = MostCounted(numbers);
         return toCome <= most ? 1 : most / toCome;
     }
+
+    /// <summary>The most seedlings to come that count, in 1000 pots.</summary>
+    public static double MostCounted(WeedingNumbers numbers) =>
+        Pots * numbers["next-year-seedlings-per-pot-at-most"];
 
     /// <summary>Hours of pulling that one seedling makes in the year after, with its descendants of that year.</summary>
     public static double HoursOfOne(WeedingNumbers numbers, WeedTraits traits)

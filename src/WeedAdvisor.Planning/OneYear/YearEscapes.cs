@@ -23,7 +23,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
     {
         var plan = YearWeeding.Of(year, way.Plan, Variation.None);
         WeedingSeason season = way.Season;
-        (double old, double overgrown) = LostPlants.Pulled(season);
+        (double old, double overgrown) = LostPlants.Grown(season);
         double toCome = season.Weeds.Sum(weed => weed.SeedlingsToCome);
         double[][] control = [.. plan.Weeds.Select(weed => weed.Control.ToArray())];
         (double[][] usd, _) = Weighed(
@@ -54,7 +54,16 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
     /// <param name="year">The year.</param>
     /// <param name="standing">The rounds and measures that stand, reckoned without any preventive.</param>
     /// <param name="most">By weed and week, the most that preventives can hold back.</param>
-    public static YearEscapes Least(YearCase year, Way standing, double[][] most)
+    /// <param name="capUsd">
+    /// A price of the year, US dollars for 1000 pots: only years that cost less are spoken of, so the floor is one under
+    /// every year that does.
+    /// </param>
+    public static YearEscapes Least(
+        YearCase year,
+        Way standing,
+        double[][] most,
+        double capUsd = double.PositiveInfinity
+    )
     {
         var plan = YearWeeding.Of(year, standing.Plan, Variation.None);
         ImmutableArray<int> walked = RoundSchedule.Of(plan);
@@ -75,8 +84,8 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
             standing.Plan,
             plan,
             least.Course,
-            LostPlants.UsdOfOne(year, least.Pulled.Skip(3).Sum(), least.Pulled[4]),
-            NextYear.CountedShare(plan.Numbers, least.ToCome),
+            LostPlants.UsdOfOne(year, least.Old, least.Overgrown, capUsd),
+            CountedShare(year, plan, least.ToCome, capUsd),
             control,
             isLeast: true
         );
@@ -87,12 +96,22 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
         return new YearEscapes([.. usd.Select(row => row.ToImmutableArray())], rest + plants);
     }
 
+    // More seedlings than count would by themselves cost what the cheapest of them do; where that is more than the cap,
+    // there are no more.
+    private static double CountedShare(YearCase year, WeedingPlan plan, double toCome, double capUsd)
+    {
+        double cheapest = plan.Weeds.Min(weed => year.NextYearHours(weed.Traits)) * (double)year.WageUsd;
+        return NextYear.MostCounted(plan.Numbers) * cheapest >= capUsd
+            ? 1
+            : NextYear.CountedShare(plan.Numbers, toCome);
+    }
+
     private static (double[][] Usd, double Standing) Weighed(
         YearCase year,
         WayPlan way,
         WeedingPlan plan,
         WeedingCourse course,
-        double[] lostUsd,
+        (double Old, double Overgrown) lostUsd,
         double countedShare,
         double[][] control,
         bool isLeast
@@ -102,7 +121,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
             standing = 0;
         ImmutableArray<double> pulled =
         [
-            .. plan.Numbers.PullSeconds.Select((seconds, size) => (seconds * wage / SecondsInHour) + lostUsd[size]),
+            .. plan.Numbers.PullSeconds.Select(seconds => seconds * wage / SecondsInHour),
         ];
         ImmutableArray<int> walked = RoundSchedule.Of(plan);
         double[][] usd = new double[plan.Weeds.Length][];
@@ -110,7 +129,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
         {
             PlannedWeed weed = plan.Weeds[i];
             double toCome = year.NextYearHours(weed.Traits) * wage * countedShare;
-            var worth = PlantWorth.Of(plan, walked, weed, course, new PiecePrices(pulled, toCome), control[i], isLeast);
+            var worth = PlantWorth.Of(plan, walked, weed, course, new PiecePrices(pulled, toCome) { GrewOld = lostUsd.Old, GrewOvergrown = lostUsd.Overgrown }, control[i], isLeast);
             standing += worth.OfStanding(weed.Standing);
             double through = WayControl.Through(year, way, year.Weeds.Counted[i], Variation.None);
             usd[i] = new double[plan.Weeks];

@@ -10,6 +10,12 @@ public static class PlantSizes
     /// <summary>How many classes there are.</summary>
     public const int Count = 5;
 
+    /// <summary>The first class of a weed that has stood for long: from 10 cm.</summary>
+    public const int FirstOld = 3;
+
+    /// <summary>The first class of a weed that closes a pot: from 20 cm.</summary>
+    public const int FirstOvergrown = 4;
+
     /// <summary>Their names, smallest first.</summary>
     public static ImmutableArray<string> Names { get; } =
     ["under 2.5 cm", "2.5 to 5 cm", "5 to 10 cm", "10 to 20 cm", "over 20 cm"];

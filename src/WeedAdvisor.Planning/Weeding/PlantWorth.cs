@@ -5,7 +5,14 @@ namespace WeedAdvisor.Planning.Weeding;
 /// <summary>What weeds cost by the piece, US dollars.</summary>
 /// <param name="Pulled">One weed that is pulled, by class of <see cref="PlantSizes"/>.</param>
 /// <param name="ToCome">One seedling that is left to come after the last week.</param>
-public sealed record PiecePrices(ImmutableArray<double> Pulled, double ToCome);
+public sealed record PiecePrices(ImmutableArray<double> Pulled, double ToCome)
+{
+    /// <summary>One plant that grows to 10 cm.</summary>
+    public double GrewOld { get; init; }
+
+    /// <summary>One plant that grows to 20 cm, on top of that.</summary>
+    public double GrewOvergrown { get; init; }
+}
 
 /// <summary>
 /// What one more plant of a weed costs, with all that descends from it, when it has come up in a given week of a plan.
@@ -62,12 +69,16 @@ public sealed class PlantWorth
         double[] here = new double[ages],
             later = new double[ages],
             seedling = new double[plan.Weeks],
-            pulledUsd = new double[ages];
+            pulledUsd = new double[ages],
+            grownUsd = new double[ages];
         bool[] isPulled = new bool[ages];
         for (int age = 0; age < ages; age++)
         {
             pulledUsd[age] = prices.Pulled[PlantSizes.Of(traits.DiameterCm[age])];
             isPulled[age] = traits.DiameterCm[age] >= plan.SmallestPulledCm;
+            grownUsd[age] =
+                (traits.GrowsOldAfter(age) ? prices.GrewOld : 0)
+                + (traits.GrowsOverAfter(age) ? prices.GrewOvergrown : 0);
             later[age] = pulledUsd[age];
         }
 
@@ -86,7 +97,8 @@ public sealed class PlantWorth
             double again = traits.ResproutShare * rootNext;
             for (int age = 0; age < ages; age++)
             {
-                double left = (1 - traits.DeathShare[age]) * spared * later[Math.Min(age + 1, ages - 1)];
+                double left =
+                    (1 - traits.DeathShare[age]) * spared * (grownUsd[age] + later[Math.Min(age + 1, ages - 1)]);
                 if (age >= traits.FirstSeedWeek)
                     left += shed;
                 here[age] =

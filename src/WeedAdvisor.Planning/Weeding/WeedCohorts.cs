@@ -35,6 +35,10 @@ internal sealed class WeedCohorts
 
     public double SeedsShed { get; private set; }
 
+    public double GrewOld { get; private set; }
+
+    public double GrewOver { get; private set; }
+
     public double Standing
     {
         get
@@ -134,6 +138,11 @@ internal sealed class WeedCohorts
             double dying = _plants[age] * (1 - ((1 - _traits.DeathShare[age]) * spared));
             Dead += dying;
             (_plants[age], older) = (older, _plants[age] - dying);
+            // What lives on is now a week older, and may have grown into another class.
+            if (_traits.GrowsOldAfter(age))
+                GrewOld += older;
+            if (_traits.GrowsOverAfter(age))
+                GrewOver += older;
         }
 
         _plants[^1] += older;
@@ -143,5 +152,7 @@ internal sealed class WeedCohorts
         new(_traits.Weed, _traits.Name, StandingAtStart, Emerged, Pulled, Dead, Standing, SeedsShed)
         {
             SeedlingsToCome = _seed + _resprouting.Sum(),
+            GrewOld = GrewOld,
+            GrewOvergrown = GrewOver,
         };
 }

@@ -61,6 +61,17 @@ public sealed record WeedTraits
     /// <summary>Share that dies by itself in a week, by age in weeks.</summary>
     public required ImmutableArray<double> DeathShare { get; init; }
 
+    /// <summary>Whether a plant of an age that lives a week longer is then one of 10 cm for the first time.</summary>
+    public bool GrowsOldAfter(int age) => GrowsInto(PlantSizes.FirstOld, age);
+
+    /// <summary>Whether a plant of an age that lives a week longer is then one of 20 cm for the first time.</summary>
+    public bool GrowsOverAfter(int age) => GrowsInto(PlantSizes.FirstOvergrown, age);
+
+    private bool GrowsInto(int size, int age) =>
+        age + 1 < DiameterCm.Length
+        && PlantSizes.Of(DiameterCm[age]) < size
+        && PlantSizes.Of(DiameterCm[age + 1]) >= size;
+
     /// <summary>
     /// Seedlings of this weed that come up in 1000 pots in a week of the year, with no control and no plant in the pots
     /// that has seeded.

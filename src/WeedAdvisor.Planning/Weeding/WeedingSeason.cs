@@ -45,6 +45,12 @@ public sealed record WeedFate(
     /// Seedlings that would still come from the seed and the roots that lie in the pots at the end, if all lived.
     /// </summary>
     public double SeedlingsToCome { get; init; }
+
+    /// <summary>Plants that grew to 10 cm in the pots; those that were as large at the start are not among them.</summary>
+    public double GrewOld { get; init; }
+
+    /// <summary>Plants that grew to 20 cm.</summary>
+    public double GrewOvergrown { get; init; }
 }
 
 /// <summary>How crowded the pots were, week by week: what makes one plant more count for less.</summary>

@@ -23,6 +23,7 @@ internal static class CommandTree
             AskCommand.Of(surroundings),
             AdviseCommand.Of(surroundings),
             WhyCommand.Of(surroundings),
+            PlanCommand.Of(surroundings),
             MoneyCommand.Of(surroundings),
             Season.SeasonCommand.Of(surroundings),
             IdentifyCommand.Of(surroundings),

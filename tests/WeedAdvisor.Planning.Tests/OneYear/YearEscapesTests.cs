@@ -84,9 +84,9 @@ public sealed class YearEscapesTests
 
     [Fact]
     public void No_year_costs_less_than_the_floor_under_its_standing_measures() =>
-        Gen.Select(Years, Standing, Uses, Gen.Double[0, 1])
+        Gen.Select(Years, Standing, Uses, Gen.Double[0, 1], Gen.Double[1, 3])
             .Sample(
-                (year, standing, uses, more) =>
+                (year, standing, uses, more, slack) =>
                 {
                     Way way = Reckoned(year, standing with { Parts = [.. standing.Parts, .. uses] });
                     double[][] held =
@@ -95,7 +95,7 @@ public sealed class YearEscapesTests
                     ];
                     double[][] most = [.. held.Select(row => row.Select(one => one + ((1 - one) * more)).ToArray())];
                     Way bare = Reckoned(year, standing);
-                    var least = YearEscapes.Least(year, bare, most);
+                    var least = YearEscapes.Least(year, bare, most, (double)way.Usd * slack);
                     double floor =
                         least.RestUsd
                         + least

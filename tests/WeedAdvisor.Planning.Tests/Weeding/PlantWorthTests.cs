@@ -6,7 +6,11 @@ namespace WeedAdvisor.Planning.Tests.Weeding;
 /// <summary>What one plant is worth, held against the run of all of them.</summary>
 public sealed class PlantWorthTests
 {
-    private static readonly PiecePrices s_prices = new([0.01, 0.02, 0.05, 0.3, 0.9], ToCome: 0.04);
+    private static readonly PiecePrices s_prices = new([0.01, 0.02, 0.05, 0.3, 0.9], ToCome: 0.04)
+    {
+        GrewOld = 0.2,
+        GrewOvergrown = 1.5,
+    };
 
     private static Gen<WeedingPlan> Plans =>
         from plan in RandomPlans.Any
@@ -29,7 +33,11 @@ public sealed class PlantWorthTests
                 season
                     .Rounds.Append(season.Clearing)
                     .Sum(round => round.Pulled.Zip(s_prices.Pulled).Sum(one => one.First * one.Second))
-                + season.Weeds.Sum(weed => weed.SeedlingsToCome * s_prices.ToCome);
+                + season.Weeds.Sum(weed =>
+                    (weed.SeedlingsToCome * s_prices.ToCome)
+                    + (weed.GrewOld * s_prices.GrewOld)
+                    + (weed.GrewOvergrown * s_prices.GrewOvergrown)
+                );
             double summed = plan.Weeds.Sum(weed => Arriving(plan, weed, season.Course, weed.Control.AsSpan()));
             Assert.Equal(counted, summed, 1e-7 * Math.Max(1, counted));
         });

@@ -139,6 +139,13 @@ public sealed record SeasonCase
         return way.IsGood ? way.Value : throw new InvalidOperationException(string.Join("; ", way.Refusals));
     }
 
+    /// <summary>The same case over other rounds and measures that stand, at the costs of a way with them.</summary>
+    internal SeasonCase Under(WayPlan standing, Way way)
+    {
+        SeasonCase under = this with { Standing = standing, Weeds = WeedPressure.Under(Weeds, Sums, standing) };
+        return under.At(way);
+    }
+
     /// <summary>The same case with what seedlings cost as it is when a way is taken.</summary>
     internal SeasonCase At(Way way)
     {

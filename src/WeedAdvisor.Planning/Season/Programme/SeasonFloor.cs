@@ -20,9 +20,12 @@ internal static class SeasonFloor
     /// <param name="season">The case, before the rules tightened it.</param>
     /// <param name="bare">Its standing measures with no preventive, reckoned.</param>
     /// <param name="stop">Stops early: the floor is lower then, and still one.</param>
-    public static decimal? Of(SeasonCase season, Way bare, CancellationToken stop)
+    public static decimal? Of(SeasonCase season, Way bare, CancellationToken stop) =>
+        Of(season, YearEscapes.Least(season.Sums, bare, MostHeld(season)), stop);
+
+    /// <summary>The same with what seedlings cost at least.</summary>
+    public static decimal? Of(SeasonCase season, YearEscapes least, CancellationToken stop)
     {
-        var least = YearEscapes.Least(season.Sums, bare, MostHeld(season));
         SeasonProblem problem = season.WithEscapes(WeedPressure.At(season.Weeds, season.Sums, least));
         SeasonAnswer answer = SeasonSearch.Prepare(problem).Solve(effort: s_effort, stop: stop);
         return answer.Infeasible ? null : (decimal)least.RestUsd + answer.Bound - RoundingUsd;

@@ -43,6 +43,17 @@ public sealed record WeedPressure(
         return [.. weeds.Select(weed => weed with { EscapeUsd = Money(escapes.Usd[placeOf[weed.Weed.Id]]) })];
     }
 
+    /// <summary>The same weeds in the same order under other standing measures.</summary>
+    internal static ImmutableArray<WeedPressure> Under(
+        ImmutableArray<WeedPressure> weeds,
+        YearCase year,
+        WayPlan standing
+    )
+    {
+        var byId = year.Weeds.Counted.ToDictionary(weed => weed.Weed.Id, StringComparer.Ordinal);
+        return [.. weeds.Select(weed => Of(year, standing, byId[weed.Weed.Id], [.. new double[year.Weeks]]))];
+    }
+
     private static WeedPressure Of(YearCase year, WayPlan standing, YearWeed weed, ImmutableArray<double> usd)
     {
         double through = WayControl.Through(year, standing, weed, Variation.None);

@@ -1,0 +1,36 @@
+using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
+
+namespace WeedAdvisor.Planning.Plan;
+
+/// <summary>Whether a way keeps the hours and the money that the grower has.</summary>
+internal static class PlanLimits
+{
+    private const decimal Thousand = 1000;
+
+    /// <summary>Whether it does.</summary>
+    public static bool Keeps(PlanRequest request, YearCase year, Way way) =>
+        (request.HoursPerWeek is not { } hours || BusiestWeekHours(year, way) <= hours)
+        && (request.BudgetUsd is not { } budget || SpentUsd(year, way) <= budget);
+
+    /// <summary>Hours of the busiest week, for all pots: rounds and what else is done, each in its week.</summary>
+    public static decimal BusiestWeekHours(YearCase year, Way way)
+    {
+        decimal[] hours = new decimal[year.Weeks + 1];
+        foreach (var round in way.Season.Rounds.Append(way.Season.Clearing))
+            hours[round.Week] += (decimal)round.Hours;
+        foreach (WayPart part in way.Plan.Parts)
+        {
+            decimal each =
+                way.Items.Where(item => item.Id == $"labour-{part.Action.Id}").Sum(item => item.Hours) / part.Times;
+            foreach (int week in part.Weeks.IsEmpty ? [0] : part.Weeks)
+                hours[week] += each;
+        }
+
+        return hours.Max() * year.Pots / Thousand;
+    }
+
+    /// <summary>What is spent on materials and a year's share of tools, US dollars for all pots.</summary>
+    public static decimal SpentUsd(YearCase year, Way way) =>
+        (way.Of(CostKind.Material) + way.Of(CostKind.Equipment)) * year.Pots / Thousand;
+}

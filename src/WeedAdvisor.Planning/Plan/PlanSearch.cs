@@ -1,0 +1,292 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Season.Programme;
+using WeedAdvisor.Planning.Season.Search;
+
+namespace WeedAdvisor.Planning.Plan;
+
+/// <summary>
+/// Chooses everything of a year together: rounds in each part of the year, a cover and other measures, preventives by
+/// week. Every standing choice has a floor under its price; the search goes through them from the lowest floor up, finds
+/// the preventives of each exactly at what seedlings cost there, prices the whole year, and ends when no floor is left
+/// that is much lower than the best price.
+/// </summary>
+public sealed class PlanSearch
+{
+    private static readonly ImmutableArray<int?> s_intervals = [1, 2, 3, 4, 6, 8, null];
+
+    private readonly PlanCase _plan;
+    private readonly PlanEffort _effort;
+    private readonly IProgress<PlanProgress>? _progress;
+    private readonly CancellationToken _stop;
+    private readonly QuickFloor? _floor;
+    private readonly Dictionary<StandingChoice, PricedChoice> _searched = [];
+    private PricedChoice? _best;
+
+    private PlanSearch(PlanCase plan, PlanEffort effort, IProgress<PlanProgress>? progress, CancellationToken stop)
+    {
+        (_plan, _effort, _progress, _stop) = (plan, effort, progress, stop);
+        _floor = plan.Season is { } season ? new QuickFloor(season) : null;
+    }
+
+    /// <summary>Plans a year.</summary>
+    /// <param name="plan">The case.</param>
+    /// <param name="effort">How far to go; the usual effort when left out.</param>
+    /// <param name="progress">Is told how far the search has got.</param>
+    /// <param name="stop">Stops early: the best plan so far comes back, with the floor that is known.</param>
+    public static AreaPlan Of(
+        PlanCase plan,
+        PlanEffort? effort = null,
+        IProgress<PlanProgress>? progress = null,
+        CancellationToken stop = default
+    ) => new PlanSearch(plan, effort ?? new PlanEffort(), progress, stop).Planned();
+
+    private YearCase Year => _plan.Year;
+
+    private AreaPlan Planned()
+    {
+        PricedChoice[] choices = [.. Priced(Choices()).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd)];
+        PricedChoice[] bare = [.. choices.Where(Keeps).OrderBy(one => one.Bare.Usd)];
+        if (_plan.Request.With.All(id => _plan.Measures.Any(measure => measure.Id == id)))
+            _best = bare.FirstOrDefault();
+        // A good plan at once, so that much need not be looked at: the rounds and measures that are best by themselves.
+        foreach (PricedChoice first in bare.Take(2))
+            Search(first);
+        decimal open = decimal.MaxValue;
+        int searched = 0;
+        bool isCutShort = false;
+        foreach (PricedChoice choice in choices)
+        {
+            open = Floor(choice);
+            if (_best is { } best && open >= Content(best.Usd))
+                break;
+            if (searched >= _effort.MostSearched || _stop.IsCancellationRequested)
+            {
+                isCutShort = true;
+                break;
+            }
+
+            Search(choice);
+            searched++;
+            _progress?.Report(new PlanProgress(choices.Length, searched, _best?.Usd ?? 0, open));
+            open = decimal.MaxValue;
+        }
+
+        decimal least = Math.Min(open, _searched.Values.Select(one => one.FloorUsd).DefaultIfEmpty(open).Min());
+        PlannedWay? planned = _best is null ? null : WithDays(_best);
+        return new AreaPlan
+        {
+            Case = _plan,
+            Best = planned,
+            Today = WayCosting.Of(Year, _plan.Today).Value!,
+            HandsAlone = bare.Where(one => one.Choice.Measures.IsEmpty).Select(one => one.Bare).FirstOrDefault(),
+            LeastUsd = planned is null ? 0 : Math.Min(least, planned.Way.Usd),
+            LeftOut = planned is null ? [] : [.. NotTaken(planned, choices)],
+            RunnersUp = planned is null ? [] : [.. OtherKinds(planned, bare)],
+            Looked = choices.Length,
+            Searched = searched,
+            IsCutShort = isCutShort,
+        };
+    }
+
+    private decimal Content(decimal usd) => usd * (1 - (_effort.ContentPercent / 100));
+
+    // What was searched knows its floor better.
+    private decimal Floor(PricedChoice choice) =>
+        _searched.TryGetValue(choice.Choice, out PricedChoice? known) ? known.FloorUsd : choice.FloorUsd;
+
+    private bool Keeps(PricedChoice choice) => PlanLimits.Keeps(_plan.Request, Year, choice.Bare);
+
+    // All intervals in each part of the year, over every set of measures with at most one cover.
+    private IEnumerable<StandingChoice> Choices()
+    {
+        string[] must = [.. _plan.Request.With.Where(id => _plan.Measures.Any(measure => measure.Id == id))];
+        foreach (ImmutableArray<Practice> measures in MeasureSets())
+        {
+            if (!must.All(id => measures.Any(measure => measure.Id == id)))
+                continue;
+            foreach (int? spring in s_intervals)
+            foreach (int? summer in s_intervals)
+            foreach (int? cool in s_intervals)
+                yield return new StandingChoice(new YearRounds(spring, summer, cool), measures);
+        }
+    }
+
+    private IEnumerable<ImmutableArray<Practice>> MeasureSets()
+    {
+        Practice[] covers = [.. _plan.Measures.Where(measure => Mulches.KindOf(measure) is not null)];
+        Practice[] others = [.. _plan.Measures.Except(covers)];
+        bool hasCover =
+            _plan.Lies.LiesAlready is not null || _plan.Lies.Parts.Any(part => Mulches.KindOf(part.Action) is not null);
+        foreach (Practice? cover in covers.Where(_ => !hasCover).Cast<Practice?>().Prepend(null))
+        {
+            ImmutableArray<Practice> laid = cover is null ? [] : [cover];
+            yield return laid;
+            foreach (Practice other in others)
+                yield return [.. laid, other];
+        }
+    }
+
+    private ImmutableArray<PricedChoice> Priced(IEnumerable<StandingChoice> choices)
+    {
+        StandingChoice[] all = [.. choices];
+        var priced = new PricedChoice[all.Length];
+        Parallel.For(0, all.Length, i => priced[i] = Bare(all[i]));
+        if (_floor is null)
+            return [.. priced];
+        // With the best price of hands and measures known, only years that cost less are of interest.
+        decimal cap = priced.Where(Keeps).Select(one => one.Bare.Usd).DefaultIfEmpty(decimal.MaxValue).Min();
+        Parallel.For(0, all.Length, i => priced[i] = WithFloor(priced[i], cap));
+        return [.. priced];
+    }
+
+    private PricedChoice Bare(StandingChoice choice)
+    {
+        WayPlan standing = choice.Over(_plan.Lies);
+        Way bare = WayCosting.Of(Year, standing).Value!;
+        return new PricedChoice(choice, standing, bare, null, bare.Usd);
+    }
+
+    private PricedChoice WithFloor(PricedChoice priced, decimal cap)
+    {
+        // Rounds and measures alone may cost as much.
+        if (priced.Bare.Items.Where(item => !IsOfWeeds(item)).Sum(item => item.Usd) >= cap)
+            return priced with { FloorUsd = Math.Min(priced.Bare.Usd, cap) };
+        double capUsd = cap == decimal.MaxValue ? double.PositiveInfinity : (double)cap;
+        var least = YearEscapes.Least(Year, priced.Bare, _floor!.MostHeld, capUsd);
+        double floor = Math.Min(capUsd, _floor.Of(least));
+        return priced with { Least = least, FloorUsd = Math.Min(priced.Bare.Usd, (decimal)floor) };
+    }
+
+    private static bool IsOfWeeds(CostItem item) => item.Id is "pulling" or "lost-plants" or "next-year";
+
+    // Finds the preventives of a choice, and what no year with it costs less than.
+    private void Search(PricedChoice choice)
+    {
+        if (_searched.ContainsKey(choice.Choice))
+            return;
+        PricedChoice known = choice;
+        if (_plan.Season is { } season && choice.Least is { } least)
+        {
+            SeasonCase under = season.Under(choice.Standing, choice.Bare);
+            decimal? floor = SeasonFloor.Of(under, least, _stop);
+            known = choice with { FloorUsd = Math.Min(choice.Bare.Usd, Math.Max(choice.FloorUsd, floor ?? 0)) };
+            if (_best is null || known.FloorUsd < Content(_best.Usd))
+            {
+                SeasonSearch search = SeasonSearch.Prepare(under.Problem);
+                if (new Settled(under, _stop).Of(search) is { } found)
+                    known = known with { Best = under.WayOf(found.Applications), Season = under };
+            }
+        }
+
+        _searched[choice.Choice] = known;
+        if (PlanLimits.Keeps(_plan.Request, Year, known.BestWay) && HasAllAsked(known) && !(known.Usd >= _best?.Usd))
+            _best = known;
+    }
+
+    private bool HasAllAsked(PricedChoice choice) =>
+        _plan.Request.With.All(id => choice.BestWay.Plan.Parts.Any(part => part.Action.Id == id));
+
+    // The rules are asked about the plan that was found; where they leave a use no day, it is found anew.
+    private PlannedWay WithDays(PricedChoice best)
+    {
+        if (best.Season is not { } season)
+            return new PlannedWay(best.Choice, best.Bare, []);
+        Func<Inference.AreaCase, AreaAdvice> ask = season.Rules.Open();
+        AllowedPlans<SeasonPlan?> allowed = AllowedPlans<SeasonPlan?>.Of(
+            season,
+            SeasonSearch.Prepare(season.Problem),
+            ask,
+            Year.Knowledge,
+            new Settled(season, _stop).Of,
+            found => found is null ? [] : [found]
+        );
+        return allowed.Found is { } found
+            ? new PlannedWay(best.Choice, season.WayOf(found.Applications), allowed.Uses[0])
+            {
+                Work =
+                [
+                    .. WorkList
+                        .Of(season, allowed.Uses[0], ask, Year.Knowledge)
+                        .Where(work => !IsNotTaken(work, best.Choice)),
+                ],
+            }
+            : new PlannedWay(best.Choice, best.Bare, []);
+    }
+
+    // The list of work names whatever is clear; of covers and feeds the plan has chosen.
+    private bool IsNotTaken(PlannedWork work, StandingChoice choice) =>
+        work.Kind == PlannedWorkKind.Practice
+        && Year.Knowledge.Practices[work.Action!] is { Kind: "covering" or "feeding" or "substrate" }
+        && choice.Measures.All(measure => measure.Id != work.Action);
+
+    private IEnumerable<LeftOut> NotTaken(PlannedWay best, PricedChoice[] choices)
+    {
+        foreach (Practice measure in _plan.Measures.Where(one => !best.Choice.Measures.Contains(one)))
+        {
+            // At the rounds of the plan and whatever else is chosen: the best of what was priced.
+            PricedChoice? with = choices
+                .Where(one => one.Choice.Measures.Contains(measure))
+                .OrderBy(one => _searched.GetValueOrDefault(one.Choice, one).Usd)
+                .FirstOrDefault();
+            if (with is null)
+                continue;
+            Way way = _searched.GetValueOrDefault(with.Choice, with).BestWay;
+            decimal costs = way
+                .Items.Where(item => item.Id.EndsWith($"-{measure.Id}", StringComparison.Ordinal))
+                .Sum(item => item.Usd);
+            yield return new LeftOut(measure.Id, measure.Name, costs, best.Way.Usd - (way.Usd - costs));
+        }
+    }
+
+    private IEnumerable<RunnerUp> OtherKinds(PlannedWay best, PricedChoice[] bare)
+    {
+        var kinds = new List<(string Kind, Way? Way)>
+        {
+            (
+                "hands alone, nothing put on or laid",
+                bare.Where(one => one.Choice.Measures.IsEmpty).Select(one => one.Bare).FirstOrDefault()
+            ),
+            (
+                "a cover or other measure, nothing put on",
+                bare.Where(one => !one.Choice.Measures.IsEmpty).Select(one => one.Bare).FirstOrDefault()
+            ),
+            (
+                "preventives, nothing laid",
+                _searched
+                    .Values.Where(one => one.Choice.Measures.IsEmpty && one.Best is not null)
+                    .OrderBy(one => one.Usd)
+                    .Select(one => one.Best)
+                    .FirstOrDefault()
+            ),
+        };
+        return kinds
+            .Where(one => one.Way is { } way && way.Usd > best.Way.Usd && !IsSame(way, best.Way))
+            .Select(one => new RunnerUp(one.Kind, one.Way!, one.Way!.Usd - best.Way.Usd))
+            .OrderBy(one => one.DearerUsd);
+    }
+
+    private static bool IsSame(Way one, Way other) =>
+        one.Plan.Rounds == other.Plan.Rounds
+        && one.Plan.Parts.Select(part => part.Action.Id).SequenceEqual(other.Plan.Parts.Select(part => part.Action.Id));
+
+    // A standing choice with its price and the floor under all years with it.
+    private sealed record PricedChoice(
+        StandingChoice Choice,
+        WayPlan Standing,
+        Way Bare,
+        YearEscapes? Least,
+        decimal FloorUsd
+    )
+    {
+        public Way? Best { get; init; }
+
+        public SeasonCase? Season { get; init; }
+
+        public Way BestWay => Best is { } best && best.Usd < Bare.Usd ? best : Bare;
+
+        public decimal Usd => BestWay.Usd;
+    }
+}

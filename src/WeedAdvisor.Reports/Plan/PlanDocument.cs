@@ -1,0 +1,213 @@
+using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Plan;
+using WeedAdvisor.Planning.Season.Programme;
+using WeedAdvisor.Reports.Advise;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Season;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Plan;
+
+/// <summary>
+/// The plan of a year: what to do this week and this month, the rounds, what goes on and what is laid, the months with
+/// their hours, what it costs and saves, and what is left out and why.
+/// </summary>
+public static class PlanDocument
+{
+    private const int DaysOfWeek = 7,
+        DaysOfMonth = 28;
+
+    /// <summary>The document.</summary>
+    public static Document Of(PlanReport report) =>
+        new(
+            $"Plan of the year for {report.Visit.Nursery ?? "a nursery without a name"}",
+            [
+                new Paragraph(
+                    $"Visit {report.Visit.Id}, {Figures.Day(report.Visit.Date)}; knowledge "
+                        + $"{report.Knowledge.Stamp.Brief}"
+                ),
+                .. LiftedBars.Of(report.Knowledge.Stamp),
+                .. report.Areas.SelectMany(area => OfArea(area, new Names(report.Knowledge))),
+                .. report.Areas.Any(area => area.Plan?.Best is { Uses.IsEmpty: false }) ? SafetyBlocks.Standing() : [],
+            ]
+        );
+
+    private static IEnumerable<Block> OfArea(AreaPlanned area, Names names)
+    {
+        yield return new Heading(HeadingLevel.Area, new Named(area.Area.Name));
+        foreach (string refusal in area.Refusals)
+            yield return Said(refusal);
+        if (area.Plan is not { } plan)
+            yield break;
+        yield return new Paragraph(Basis(plan));
+        if (plan.Best is not { } best)
+        {
+            yield return Heading.Section("No plan");
+            yield return Said(NoPlan(plan));
+            yield break;
+        }
+
+        foreach (
+            Block block in (IEnumerable<Block>)
+                [
+                    .. Soon(plan, best),
+                    .. AllYear(plan, best, names),
+                    .. PlanMonths.Of(plan, best, names),
+                    .. PlanCosts.Of(plan, best),
+                    .. NotTaken(plan),
+                    .. Asked(plan),
+                    .. Rests(plan),
+                ]
+        )
+            yield return block;
+    }
+
+    private static Line Basis(AreaPlan plan)
+    {
+        YearCase year = plan.Case.Year;
+        string assumed = year.Block.Pots.From == Origin.Assumed ? " (assumed: give --pots)" : "";
+        return Line.Of(
+            $"{Figures.Day(year.Day)} to {Figures.Day(year.Day.AddDays((DaysOfWeek * year.Weeks) - 1))}; all money for "
+                + $"all {Amounts.Count(year.Pots, "pot", "pots")}{assumed}; an hour costs "
+                + $"{Amounts.Dollars(year.WageUsd)}."
+        );
+    }
+
+    private static Line NoPlan(AreaPlan plan)
+    {
+        PlanRequest asked = plan.Case.Request;
+        string[] wishes =
+        [
+            .. asked.HoursPerWeek is { } hours ? [FormattableString.Invariant($"{hours:0.##} hours a week")] : NoWish,
+            .. asked.BudgetUsd is { } budget ? [FormattableString.Invariant($"a budget of ${budget:0.##}")] : NoWish,
+            .. asked.With.Select(id => $"'{id}' in the plan"),
+        ];
+        return $"No year keeps {Listing.And(wishes)}. Loosen one of them.";
+    }
+
+    private static string[] NoWish => [];
+
+    private static IEnumerable<Block> Soon(AreaPlan plan, PlannedWay best)
+    {
+        DateOnly day = plan.Case.Year.Day;
+        PlannedWork[] week = [.. best.Work.Where(work => work.Day < day.AddDays(DaysOfWeek))];
+        PlannedWork[] month =
+        [
+            .. best.Work.Where(work => work.Day >= day.AddDays(DaysOfWeek) && work.Day < day.AddDays(DaysOfMonth)),
+        ];
+        foreach ((string heading, PlannedWork[] works) in new[] { ("This week", week), ("This month", month) })
+        {
+            if (works.Length == 0)
+                continue;
+            yield return Heading.Section(heading);
+            yield return ItemList
+                .Dashes(
+                    works.Select(work =>
+                        Line.FromString(
+                            $"{SeasonWords.Days(work.Day, work.LastDay)}: {SeasonWords.Work(work, ". ")}"
+                        ) with
+                        {
+                            Action = work.Action,
+                        }
+                    )
+                )
+                .At(2);
+        }
+    }
+
+    private static IEnumerable<Block> AllYear(AreaPlan plan, PlannedWay best, Names names)
+    {
+        yield return Heading.Section("Through the year");
+        yield return new ItemList([
+            new Item(Item.Dash, Line.FromString($"Weed {best.Way.Plan.Rounds.InWords}.")),
+            .. best.Choice.Measures.Select(measure => new Item(
+                Item.Dash,
+                Line.Of($"{new Named(measure.Name)}: {PlanCosts.All(plan, PlanCosts.UsdOf(best.Way, measure.Id))}") with
+                {
+                    Action = measure.Id,
+                }
+            )),
+            .. best.Uses.Select(use => new Item(
+                Item.Dash,
+                Line.Of(
+                    $"{SeasonWords.Days(use)}  {new Named(names.Action(use.Treatment))}, "
+                        + $"{PlanCosts.All(plan, use.Usd)}"
+                ) with
+                {
+                    Action = use.Treatment,
+                }
+            )),
+            .. best.Uses.IsEmpty ? [new Item(Item.Dash, Line.FromString(NothingGoesOn(plan)))] : (Item[])[],
+        ]).At(2);
+        ToolsToBuy(best, out string[] tools);
+        if (tools.Length > 0)
+            yield return Said($"To buy or hire for it: {Listing.And(tools)}; a year's share of the price is counted.");
+    }
+
+    private static void ToolsToBuy(PlannedWay best, out string[] tools) =>
+        tools = [.. best.Way.Tools.Select(tool => tool.Name)];
+
+    private static string NothingGoesOn(AreaPlan plan) =>
+        plan.Case.Season is null ? "No preventive is planned: see below."
+        : plan.Case.Season.Treatments.IsEmpty
+            ? "Nothing goes on: no preventive that helps against these weeds is clear here in any week."
+        : "Nothing goes on: at these rounds no preventive saves what it costs.";
+
+    private static IEnumerable<Block> NotTaken(AreaPlan plan)
+    {
+        Line[] left =
+        [
+            .. plan.LeftOut.Select(one =>
+                Line.Of(
+                    $"{new Named(one.Name)}: would cost {PlanCosts.All(plan, one.CostsUsd)} to save "
+                        + $"{PlanCosts.All(plan, Math.Max(0, one.SavesUsd))}."
+                ) with
+                {
+                    Action = one.Action,
+                }
+            ),
+            .. plan.RunnersUp.Select(one =>
+                Line.Of(
+                    $"The best with {one.Kind} (weeded {one.Way.Plan.Rounds.InWords}) costs "
+                        + $"{PlanCosts.All(plan, one.DearerUsd)} more."
+                )
+            ),
+        ];
+        if (left.Length == 0)
+            yield break;
+        yield return Heading.Section("What is left out, and why");
+        yield return ItemList.Dashes(left).At(2);
+    }
+
+    private static IEnumerable<Block> Asked(AreaPlan plan)
+    {
+        if (plan.Case.NoSeason.IsEmpty)
+            yield break;
+        yield return Heading.Section("Preventives are not in the plan");
+        yield return ItemList.Dashes(plan.Case.NoSeason.Select(Line.FromString)).At(2);
+    }
+
+    private static IEnumerable<Block> Rests(AreaPlan plan)
+    {
+        YearCase year = plan.Case.Year;
+        yield return Heading.Section("What this rests on");
+        yield return ItemList
+            .Dashes([
+                $"Weeds counted: {Listing.And([.. year.Weeds.Counted.Select(weed => weed.Weed.Name)])}.",
+                Line.Of(
+                    $"Pots of {new Amount(year.Block.WidthCm.Value, "cm", "0.#")}, "
+                        + $"{new Amount(year.Block.ApartCm.Value, "cm", "0.#")} from centre to centre."
+                ),
+                "Weeds that come up, seconds to pull them and plants lost to them are working values; prices are "
+                    + "invented until you put in your own. The order of plans is surer than the dollars.",
+                "Every use was put to the rules as the area will then stand; the plan is no permission: run the advice "
+                    + "again on the day, and read the label.",
+                .. year.Weeds.LeftOut.Select(why => Line.FromString($"Not counted: {why}")),
+            ])
+            .At(2);
+    }
+
+    private static Block Said(Line line) => new Paragraph(line).At(2);
+}

@@ -1,0 +1,112 @@
+using System.Text.Json;
+using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Plan;
+using WeedAdvisor.Reports.Json;
+using WeedAdvisor.Reports.Season;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Plan;
+
+/// <summary>The plans of a visit as JSON; <c>docs/json.md</c> describes it.</summary>
+public static class PlanJson
+{
+    /// <summary>All areas; the last line ends with a line feed.</summary>
+    public static string Of(PlanReport report) =>
+        JsonText.Of(json =>
+        {
+            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
+            StampJson.Write(json, report.Knowledge.Stamp);
+            json.WriteString("visit", report.Visit.Id);
+            json.WriteString("date", Figures.Day(report.Visit.Date));
+            json.WriteList("areas", report.Areas, area => WriteArea(json, area));
+        });
+
+    private static void WriteArea(Utf8JsonWriter json, AreaPlanned area)
+    {
+        json.WriteString("id", area.Area.Id);
+        json.WriteString("name", area.Area.Name);
+        json.WriteTexts("refused", area.Refusals);
+        if (area.Plan is not { } plan)
+            return;
+        YearCase year = plan.Case.Year;
+        json.WriteString("from", Figures.Day(year.Day));
+        json.WriteNumber("pots", year.Pots);
+        json.WriteBoolean("potsAssumed", year.Block.Pots.From == Origin.Assumed);
+        json.WriteFigure("wageUsdPerHour", year.WageUsd);
+        json.WriteTexts("weeds", year.Weeds.Counted.Select(weed => weed.Weed.Id));
+        json.WriteTexts("preventivesNotPlanned", plan.Case.NoSeason);
+        json.WriteStartObject("today");
+        WriteWay(json, plan.Today);
+        json.WriteEndObject();
+        if (plan.Best is { } best)
+        {
+            json.WriteStartObject("plan");
+            WriteBest(json, best);
+            json.WriteFigure("leastUsdPer1000Pots", plan.LeastUsd);
+            json.WriteFigure("gapPercent", plan.GapPercent);
+            json.WriteBoolean("proven", plan.IsProven);
+            json.WriteEndObject();
+        }
+
+        json.WriteNumber("choicesPriced", plan.Looked);
+        json.WriteNumber("choicesSearched", plan.Searched);
+        json.WriteBoolean("cutShort", plan.IsCutShort);
+        json.WriteList("leftOut", plan.LeftOut, one =>
+        {
+            json.WriteString("action", one.Action);
+            json.WriteFigure("costsUsdPer1000Pots", one.CostsUsd);
+            json.WriteFigure("savesUsdPer1000Pots", one.SavesUsd);
+        });
+        json.WriteList("otherKinds", plan.RunnersUp, one =>
+        {
+            json.WriteString("kind", one.Kind);
+            json.WriteFigure("dearerUsdPer1000Pots", one.DearerUsd);
+            WriteWay(json, one.Way);
+        });
+    }
+
+    private static void WriteBest(Utf8JsonWriter json, PlannedWay best)
+    {
+        WriteWay(json, best.Way);
+        json.WriteTexts("measures", best.Choice.Measures.Select(measure => measure.Id));
+        json.WriteList("uses", best.Uses, use =>
+        {
+            json.WriteString("treatment", use.Treatment);
+            json.WriteString("day", Figures.Day(use.Days.First));
+            json.WriteString("lastDay", Figures.Day(use.Days.Last));
+            json.WriteFigure("usdPer1000Pots", use.Usd);
+        });
+        json.WriteList("work", best.Work, work =>
+        {
+            json.WriteString("day", Figures.Day(work.Day));
+            json.WriteString("lastDay", Figures.Day(work.LastDay));
+            json.WriteString("kind", SeasonWords.Kind(work.Kind));
+            json.WriteText("action", work.Action);
+            json.WriteString("text", work.Text);
+        });
+    }
+
+    private static void WriteWay(Utf8JsonWriter json, Way way)
+    {
+        json.WriteStartObject("roundsWeeks");
+        Weeks(json, "spring", way.Plan.Rounds.Spring);
+        Weeks(json, "summer", way.Plan.Rounds.Summer);
+        Weeks(json, "autumnAndWinter", way.Plan.Rounds.AutumnAndWinter);
+        json.WriteEndObject();
+        json.WriteFigure("usdPer1000Pots", way.Usd);
+        json.WriteFigure("hoursPer1000Pots", way.Hours);
+        json.WriteFigure("measuresUsdPer1000Pots", way.MeasuresUsd);
+        json.WriteFigure("weedingUsdPer1000Pots", way.WeedingUsd);
+        json.WriteFigure("lostUsdPer1000Pots", way.LostUsd);
+        json.WriteFigure("nextYearUsdPer1000Pots", way.Of(CostKind.NextYear));
+    }
+
+    private static void Weeks(Utf8JsonWriter json, string name, int? weeks)
+    {
+        if (weeks is { } told)
+            json.WriteNumber(name, told);
+        else
+            json.WriteNull(name);
+    }
+}

@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Plan;
+using WeedAdvisor.Planning.Rounds;
+using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Reports.Plan;
+
+namespace WeedAdvisor.Commands;
+
+/// <summary><c>plan</c>: the whole year of an area chosen together: rounds, covers, preventives.</summary>
+internal static class PlanCommand
+{
+    private const int MostHours = 1_000_000,
+        MostDollars = 1_000_000_000;
+
+    public static Command Of(Surroundings surroundings)
+    {
+        Argument<string> file = VisitArgument.File();
+        Option<string?> area = VisitArgument.Area();
+        Option<decimal?> hours = NumberOptions.Number(
+            "--hours",
+            "N",
+            "The most hours of work in any week, for all pots of an area.",
+            0,
+            MostHours
+        );
+        Option<decimal?> budget = NumberOptions.Number(
+            "--budget",
+            "USD",
+            "The most to spend on materials and tools in the year, for all pots of an area.",
+            0,
+            MostDollars
+        );
+        Option<int?> pots = NumberOptions.Whole(
+            "--pots",
+            "N",
+            "Pots of each area (else those answered, else the usual number).",
+            1,
+            YearCase.MostPots
+        );
+        Option<decimal?> wage = NumberOptions.Number(
+            "--wage",
+            "USD",
+            "Cost of an hour (else the visit's answer, else the price list).",
+            0,
+            Wage.Highest
+        );
+        Option<string?> with = Ids("--with", "Actions that must be in the plan, by id.");
+        Option<string?> without = Ids("--without", "Actions that must not be in it, by id.");
+        var from = new Option<DateOnly?>("--from")
+        {
+            Description = "The first day of the plan (else the day of the visit).",
+            HelpName = "DATE",
+        };
+        Option<string?> prices = PricesOption.Of();
+        Option<string> format = FormatOption.Of("How it is written.");
+        Option<string?> units = UnitsOption.Of();
+        Option<int> width = LayoutOptions.Width();
+        var command = new ExampleCommand(
+            "plan",
+            "Plan a whole year together: rounds, covers and preventives, what it costs and what was left out.",
+            "weedadvisor plan visit.yaml --area container-yard",
+            "weedadvisor plan visit.yaml --area container-yard --pots 500 --hours 4",
+            "weedadvisor plan visit.yaml --area container-yard --budget 300 --without bark-mulch"
+        )
+        {
+            file,
+            area,
+            hours,
+            budget,
+            pots,
+            wage,
+            with,
+            without,
+            from,
+            prices,
+            format,
+            units,
+            width,
+        };
+        command.SetAction(parsed =>
+        {
+            KnowledgeBase knowledge = LabelsOption.Over(
+                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+                parsed,
+                parsed.GetRequiredValue(file),
+                surroundings
+            );
+            Visit visit = VisitArgument.Read(
+                parsed.GetRequiredValue(file),
+                parsed.GetValue(area),
+                knowledge,
+                surroundings
+            );
+            var request = new PlanRequest
+            {
+                HoursPerWeek = parsed.GetValue(hours),
+                BudgetUsd = parsed.GetValue(budget),
+                Pots = parsed.GetValue(pots),
+                WageUsdPerHour = parsed.GetValue(wage),
+                With = Split(parsed.GetValue(with)),
+                Without = Split(parsed.GetValue(without)),
+                From = parsed.GetValue(from),
+                Prices = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings),
+            };
+            PlanReport report = Report(visit, knowledge, request);
+            surroundings.Out.Write(
+                parsed.GetValue(format) == FormatOption.Json
+                    ? PlanJson.Of(report)
+                    : FormatOption.Written(
+                        parsed.GetValue(format),
+                        UnitsOption.Applied(PlanDocument.Of(report), parsed.GetValue(units), visit, knowledge),
+                        parsed.GetValue(width)
+                    )
+            );
+            return report.Areas.Any(one => one.Plan?.Best is not null) ? ExitCode.Done : ExitCode.Negative;
+        });
+        return command;
+    }
+
+    private static Option<string?> Ids(string name, string description) =>
+        new(name) { Description = description, HelpName = "IDS" };
+
+    private static ImmutableArray<string> Split(string? ids) =>
+        ids is null
+            ? []
+            : [.. ids.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Distinct()];
+
+    private static PlanReport Report(Visit visit, KnowledgeBase knowledge, PlanRequest request)
+    {
+        Advisor advisor = Advisor.Of(knowledge);
+        ImmutableArray<AreaPlanned> areas =
+        [
+            .. visit.Areas.Select(
+                (area, index) =>
+                {
+                    Outcome<PlanCase, string> plan = PlanCase.Of(advisor, AreaCase.Of(visit, index), request);
+                    return plan.IsGood
+                        ? new AreaPlanned(area, PlanSearch.Of(plan.Value), [])
+                        : new AreaPlanned(area, null, plan.Refusals);
+                }
+            ),
+        ];
+        // What cannot be planned anywhere is no report.
+        return areas.Any(area => area.Plan is not null)
+            ? new PlanReport(visit, knowledge, areas)
+            : throw new RefusalException(ExitCode.Usage, [.. areas.SelectMany(area => area.Refusals).Distinct()]);
+    }
+}
