@@ -6,6 +6,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Money;
@@ -108,6 +109,17 @@ public sealed record MoneyCase
                 .OrderBy(past => past.Date)
                 .ThenBy(past => past.Treatment, StringComparer.Ordinal),
         ];
+
+    /// <summary>What one use of a part of a way costs the whole area; refused with what is missing.</summary>
+    /// <param name="part">The part.</param>
+    public Outcome<ActionCost, string> CostOf(WayPart part) =>
+        ActionCost.Of(
+            part.Action,
+            CostSite.Of(Reading, Usual, Pots),
+            Prices,
+            Equipment,
+            part.IsByBoom ? ApplicationTools.Boom : null
+        );
 
     /// <summary>
     /// The case of an area; refused when no pots stand there, no weed can be reckoned or a price is missing.

@@ -1,15 +1,9 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Money;
-
-/// <summary>What the materials of one use of an action cost, for 1000 pots or 100 m² of floor.</summary>
-/// <param name="Usd">US dollars, from the least to the most.</param>
-/// <param name="Working">How that comes about.</param>
-public sealed record Materials(Span Usd, string Working);
 
 /// <summary>The shipped prices with the grower's own in their place.</summary>
 public sealed class PriceBook
@@ -38,37 +32,21 @@ public sealed class PriceBook
     /// <summary>The price with this id, the grower's own first; null when there is none.</summary>
     public Price? Find(string id) => _own.GetValueOrDefault(id) ?? _knowledge.Prices.GetValueOrDefault(id);
 
-    /// <summary>
-    /// What the materials of an action cost. The grower's own price for the action counts first. Otherwise the record's
-    /// figure counts; where it follows a price, it moves with it. Null when the record has no cost.
-    /// </summary>
-    public Materials? MaterialsOf(CatalogueAction action)
-    {
-        if (_own.TryGetValue(action.Id, out Price? whole))
-            return new Materials(new Span(whole.Value, whole.Value), "your price for one use");
-        if (action.Cost is not { } cost)
-            return null;
-        if (cost.Price is not { } id || _knowledge.Prices.GetValueOrDefault(id) is not { Value: > 0 } shipped)
-            return new Materials(cost.MaterialsUsd, "the record's figure");
-        Price now = Find(id)!;
-        var amount = new Span(cost.MaterialsUsd.Low / shipped.Value, cost.MaterialsUsd.High / shipped.Value);
-        return new Materials(
-            new Span(amount.Low * now.Value, amount.High * now.Value),
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{amount.Middle:0.##} {UnitOf(shipped)} at "
-                    + $"${now.Value:0.##}{(_own.ContainsKey(id) ? ", your price" : "")}"
-            )
-        );
-    }
+    /// <summary>Whether the price is the grower's own.</summary>
+    public bool IsOwn(string id) => _own.ContainsKey(id);
 
-    private static string UnitOf(Price price) =>
-        price.Unit switch
-        {
-            "usd-each" => "pieces",
-            "usd-per-1000-pots" => "x the usual dose",
-            "usd-per-m3" => "m³",
-            "usd-per-m2" => "m²",
-            var unit => unit.Replace("usd-per-", "", StringComparison.Ordinal),
-        };
+    /// <summary>
+    /// The grower's own price of the materials of one use of an action on 1000 pots, or on 100 m² without pots; null
+    /// when there is none.
+    /// </summary>
+    public Price? OwnPriceOf(CatalogueAction action) => _own.GetValueOrDefault(action.Id);
+
+    /// <summary>The id of the active with an ISO common name; the name where no record has it.</summary>
+    internal string ActiveIdOf(string name) =>
+        _knowledge.Ingredients.ContainsKey(name)
+            ? name
+            : _knowledge.Ingredients.Values.FirstOrDefault(active => active.Name == name)?.Id ?? name;
+
+    /// <summary>Where the shipped prices come from.</summary>
+    internal KnowledgeBase Knowledge => _knowledge;
 }

@@ -5,6 +5,7 @@ using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Planning.Weeding;
@@ -100,14 +101,14 @@ internal sealed class CandidateList(
             ? (int)decimal.Ceiling(days / DaysInWeek)
             : Numbers.Whole(UsualIds.UnknownInterval);
 
-    // Product and labour, and the plants that even tolerant crops lose.
+    // Product and labour of one use for 1000 pots of the area, and the plants that even tolerant crops lose.
     private decimal? CostUsd(Treatment treatment)
     {
-        if (treatment.Cost is not { } cost || basis.Prices.MaterialsOf(treatment) is not { } materials)
+        if (ActionCost.Of(treatment, basis.Costed, basis.Prices, basis.Equipment).Value is not { } cost)
             return null;
         decimal plant = basis.Prices.Find(FinishedPot)?.Value ?? 0;
         decimal hurt = treatment.ReachesCrop ? Pots * Numbers[UsualIds.PlantsHurt] / 10_000 * plant : 0;
-        return materials.Usd.Middle + (cost.LabourHours.Middle * basis.Labour.WageUsdPerHour) + hurt;
+        return (cost.Usd(basis.Labour.WageUsdPerHour) / cost.Site.Units) + hurt;
     }
 
     // A weed that nobody rated is not credited with any control.

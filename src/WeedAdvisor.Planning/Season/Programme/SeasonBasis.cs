@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Weeding;
 
@@ -19,6 +21,12 @@ internal sealed record SeasonBasis(
     UsualNumbers Numbers
 )
 {
+    /// <summary>The pots that a use is reckoned for.</summary>
+    public required CostSite Costed { get; init; }
+
+    /// <summary>Tools that are there.</summary>
+    public required WordSet Equipment { get; init; }
+
     /// <summary>The basis, or all that is missing.</summary>
     public static (SeasonBasis? Basis, ImmutableArray<string> Refusals) Of(
         KnowledgeBase knowledge,
@@ -43,7 +51,11 @@ internal sealed record SeasonBasis(
                 labour,
                 PricesOf(knowledge, request),
                 knowledge.Usual
-            ),
+            )
+            {
+                Costed = CostSite.Of(area, knowledge.Usual),
+                Equipment = area.Equipment,
+            },
             []
         );
     }
