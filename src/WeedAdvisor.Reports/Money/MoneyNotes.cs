@@ -63,8 +63,8 @@ public static class MoneyNotes
         yield return Share(report.Prices);
         yield return "Hours come from the hand-weeding model: its pressure and speeds are working values, so compare "
             + "ways rather than trust a figure.";
-        yield return "How long one use takes is from memory (working times); set-up, cleaning and records count once a use "
-            + "for all pots.";
+        yield return "How long one use takes is from memory (working times); set-up, cleaning and records count once "
+            + "a use for all pots.";
         yield return "A preemergence is reckoned alone all year, in the weeks its record allows. The season plan turns "
             + "sites of action about.";
         yield return "A weed without a published rating counts as not controlled. A cheap way is no permission: the "
