@@ -37,7 +37,9 @@ internal static class ActionParts
     }
 
     /// <summary>What the action costs, or null.</summary>
-    public static CostDrivers? Cost(MappingReader map)
+    /// <param name="map">The record.</param>
+    /// <param name="hasTool">Whether a tool may say how long it takes, so that no labour need stand there.</param>
+    public static CostDrivers? Cost(MappingReader map, bool hasTool)
     {
         if (map.OptionalMap("cost", "a cost") is not { } cost)
             return null;
@@ -54,14 +56,20 @@ internal static class ActionParts
             Work = work,
             GrowsWith = CostGrowthWords.Of(cost.OptionalWord("grows-with", CostGrowthWords.Notation)),
         };
-        CheckCost(cost, drivers);
+        CheckCost(cost, drivers, hasTool);
         cost.Finish();
         return drivers;
     }
 
     // Each half of a cost is said once: by a figure, or by what the figure follows from.
-    private static void CheckCost(MappingReader cost, CostDrivers drivers)
+    private static void CheckCost(MappingReader cost, CostDrivers drivers, bool hasTool)
     {
+        if (!cost.Has(Labour) && !cost.Has(Work) && !(hasTool && cost.Has(Materials)))
+            cost.Context.Report(
+                cost.Node,
+                "a cost that does not say how long it takes",
+                hasTool ? $"'{Labour}' or '{Materials}'" : $"'{Labour}' or '{Work}'"
+            );
         foreach ((string figure, string follows) in new[] { (Materials, Depth), (Labour, Work) })
         {
             if (cost.Has(figure) && cost.Has(follows))

@@ -43,6 +43,7 @@ public static class SeasonJson
     {
         json.WriteString("from", Figures.Day(plan.Case.Year.From));
         json.WriteString("region", plan.Case.Region.Id);
+        CostJson.WriteSite(json, plan.Case.Costed);
         json.WriteTexts("clash", plan.Clash);
         if (plan.Plan is { } best)
             Plan(json, "plan", best, plan.Uses);

@@ -7,6 +7,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 
@@ -46,6 +47,9 @@ public sealed record SeasonCase
 
     /// <summary>What hands cost.</summary>
     public required SeasonLabour Labour { get; init; }
+
+    /// <summary>The pots that a use is reckoned for, before it is divided by their thousands.</summary>
+    public required CostSite Costed { get; init; }
 
     /// <summary>What the plan assumes.</summary>
     public required UsualNumbers Numbers { get; init; }
@@ -172,6 +176,7 @@ public sealed record SeasonCase
                 Weeds = weeds,
                 Treatments = treatments,
                 Labour = basis.Labour,
+                Costed = basis.Costed,
                 Numbers = basis.Numbers,
                 Problem = problem,
             }
