@@ -83,6 +83,13 @@ public sealed record KnowledgeBase
     public ImmutableSortedDictionary<string, WeedingParameter> Weeding { get; init; } =
         ImmutableSortedDictionary.Create<string, WeedingParameter>(StringComparer.Ordinal);
 
+    /// <summary>
+    /// How long the work takes, by id: all of <see cref="WorkingTimeIds"/>, or none when the folder has no
+    /// <c>working-times.yaml</c>.
+    /// </summary>
+    public ImmutableSortedDictionary<string, WorkingTime> WorkingTimes { get; init; } =
+        ImmutableSortedDictionary.Create<string, WorkingTime>(StringComparer.Ordinal);
+
     /// <summary>What is taken for usual where neither the visit nor a record says it.</summary>
     public required UsualNumbers Usual { get; init; }
 

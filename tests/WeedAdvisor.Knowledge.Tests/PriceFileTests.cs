@@ -23,10 +23,12 @@ public class PriceFileTests
     }
 
     [Fact]
-    public void The_shipped_prices_are_a_valid_price_file() =>
+    public void The_shipped_prices_are_valid_price_files() =>
         Assert.Equal(
             s_shipped.Prices.Count,
-            PriceFile.Read(Path.Combine(Repository.Rules, "prices.yaml"), s_shipped).Value!.Count
+            new[] { "prices.yaml", "product-prices.yaml" }.Sum(file =>
+                PriceFile.Read(Path.Combine(Repository.Rules, file), s_shipped).Value!.Count
+            )
         );
 
     [Theory]

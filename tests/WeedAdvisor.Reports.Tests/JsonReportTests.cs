@@ -32,6 +32,7 @@ public sealed class JsonReportTests
             "name",
             "keepOut",
             "weedsToCome",
+            "costsFor",
             "findings",
             "clear",
             "waiting",
@@ -65,8 +66,16 @@ public sealed class JsonReportTests
             "notToday",
             "conditions",
             "dates",
+            "costUsd",
+            "hours",
             "costUsdPer1000Pots",
             "hoursPer1000Pots",
+            "costGrowsWithPots",
+            "tool",
+            "smallestPack",
+            "smallestPackUsd",
+            "materials",
+            "work",
             "because",
             "cautions",
             "notWhere",
@@ -81,6 +90,18 @@ public sealed class JsonReportTests
             "latest",
             "latestBecause",
             "lookAgain"
+        );
+        HasKeys(First(First(area, "clear"), "work"), "line", "name", "low", "high", "working");
+        HasKeys(
+            area.GetProperty("costsFor"),
+            "unit",
+            "groundM2",
+            "pots",
+            "potWidthCm",
+            "apartCm",
+            "potsAssumed",
+            "potWidthAssumed",
+            "apartAssumed"
         );
         HasKeys(First(First(area, "clear"), "because"), "judgement", "text", "certainty", "certain", "sources");
         HasKeys(First(area, "waiting"), "action", "status", "horizon", "promise", "needs", "because", "for");

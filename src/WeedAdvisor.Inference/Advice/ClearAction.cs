@@ -95,12 +95,10 @@ public sealed record ClearAction
     public required string When { get; init; }
 
     /// <summary>
-    /// Estimated cost for 1000 pots (or 100 m² of floor), US dollars, at the area's labour rate; null when not known.
+    /// What the figures of the record alone say it costs for 1000 pots (or 100 m² of floor), US dollars: for the order,
+    /// not for a page. Null when the record does not say.
     /// </summary>
-    public required decimal? CostUsd { get; init; }
-
-    /// <summary>Labour hours for 1000 pots (or 100 m² of floor); null when not known.</summary>
-    public required decimal? Hours { get; init; }
+    public required decimal? RecordUsd { get; init; }
 
     /// <summary>Arguments for and against that count, strongest first.</summary>
     public required ImmutableArray<Reason> Because { get; init; }

@@ -5,21 +5,18 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
-/// A first estimate of what an action costs for 1000 pots, or 100 m² of floor: materials and labour, middle of the
-/// range.
+/// What the figures of a record alone say an action costs for 1000 pots, or 100 m² of floor: enough to put the cheaper
+/// of two that are worth the same first. What a page prints is reckoned for the pots of the area, by the planning.
 /// </summary>
 internal static class CostEstimate
 {
     /// <summary>
-    /// Materials plus labour at the area's rate (or the default price), US dollars; null when either is not known.
+    /// Materials plus labour at the area's rate (or the default price), US dollars; null when the record says neither
+    /// or only one.
     /// </summary>
     public static decimal? UsdOf(CatalogueAction action, AreaReading area, KnowledgeBase knowledge) =>
-        action.CostOn(area.Ground) is { } cost
+        action.CostOn(area.Ground) is { MaterialsUsd: { } materials, LabourHours: { } hours }
         && area.Wage(null, id => knowledge.Prices.GetValueOrDefault(id)) is { Value: var wage }
-            ? cost.MaterialsUsd.Middle + (cost.LabourHours.Middle * wage)
+            ? materials.Middle + (hours.Middle * wage)
             : null;
-
-    /// <summary>Labour, hours; null when not known.</summary>
-    public static decimal? HoursOf(CatalogueAction action, AreaReading area) =>
-        action.CostOn(area.Ground)?.LabourHours.Middle;
 }

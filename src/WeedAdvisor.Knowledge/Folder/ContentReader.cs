@@ -63,6 +63,7 @@ internal sealed class ContentReader(Lexicon lexicon)
             FileRole.Resistance => Records(file, "a resistance on record", SmallReaders.KnownResistance),
             FileRole.Coverage => Records(file, "an exception", SmallReaders.NotShown),
             FileRole.Weeding => Records(file, "a parameter", WeedingParameterReader.Read),
+            FileRole.WorkingTimes => Records(file, "a working time", WorkingTimeReader.Read),
             FileRole.Crops => Records(file, "a crop", CropReader.Read),
             FileRole.Weeds => Records(file, "a weed", WeedReader.Read),
             FileRole.Practices => Records(file, "a practice", PracticeReader.Read),

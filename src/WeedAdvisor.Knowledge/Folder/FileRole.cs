@@ -45,6 +45,9 @@ internal enum FileRole
     /// <summary>Parameters of the hand-weeding model.</summary>
     Weeding,
 
+    /// <summary>How long the work takes.</summary>
+    WorkingTimes,
+
     /// <summary>Weeds.</summary>
     Weeds,
 

@@ -44,14 +44,18 @@ internal static class FileRoles
     private const string ResistanceFile = "resistance.yaml";
     private const string WeedingFile = "weeding.yaml";
     private const string WithdrawnFile = "withdrawn.yaml";
+    private const string ProductPricesFile = "product-prices.yaml";
+    private const string WorkingTimesFile = "working-times.yaml";
 
     private static readonly ImmutableArray<string> s_optional =
     [
         CoverageFile,
         LimitsFile,
+        ProductPricesFile,
         ResistanceFile,
         WeedingFile,
         WithdrawnFile,
+        WorkingTimesFile,
     ];
 
     /// <summary>What the file at this path, relative to the folder, holds; null when it has no place there.</summary>
@@ -106,12 +110,13 @@ internal static class FileRoles
             "crops.yaml" => FileRole.Crops,
             "regions.yaml" => FileRole.Regions,
             "scales.yaml" => FileRole.Scales,
-            "prices.yaml" => FileRole.Prices,
+            "prices.yaml" or ProductPricesFile => FileRole.Prices,
             CoverageFile => FileRole.Coverage,
             LimitsFile => FileRole.Limits,
             ResistanceFile => FileRole.Resistance,
             WeedingFile => FileRole.Weeding,
             WithdrawnFile => FileRole.Withdrawn,
+            WorkingTimesFile => FileRole.WorkingTimes,
             _ => null,
         };
 

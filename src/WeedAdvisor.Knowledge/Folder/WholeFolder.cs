@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Local;
+using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.RecordReaders;
 using WeedAdvisor.Knowledge.Records;
@@ -38,6 +39,8 @@ internal sealed class WholeFolder
         _problems.AddRange(RatingsOfTreatments.Repeated(ratings));
         _problems.AddRange(UsualNumberReader.MissingFrom(FileRoles.Usual, All<UsualNumber>()));
         _problems.AddRange(WeedingParameterReader.MissingFrom(All<WeedingParameter>()));
+        _problems.AddRange(WorkingTimeReader.MissingFrom(All<WorkingTime>()));
+        _problems.AddRange(ProductPrices.Wrong(All<Price>(), [.. All<ActiveIngredient>()]));
         Judgement[] judgements =
         [
             .. All<Judgement>()
@@ -78,6 +81,7 @@ internal sealed class WholeFolder
             Resistance = Catalogue<KnownResistance>(),
             Usual = new UsualNumbers(Catalogue<UsualNumber>()),
             Weeding = Catalogue<WeedingParameter>(),
+            WorkingTimes = Catalogue<WorkingTime>(),
         };
         return WithWithdrawn(knowledge);
     }

@@ -26,6 +26,7 @@ internal static class LocalFiles
         [FileRole.Regions] = LocalUse.ChangeAndAdd,
         [FileRole.Usual] = LocalUse.ChangeAndAdd,
         [FileRole.Weeding] = LocalUse.ChangeAndAdd,
+        [FileRole.WorkingTimes] = LocalUse.ChangeAndAdd,
         [FileRole.Actives] = LocalUse.Add,
         [FileRole.Crops] = LocalUse.Add,
         [FileRole.Judgements] = LocalUse.Add,
@@ -45,6 +46,7 @@ internal static class LocalFiles
             FileRole.Practices => ValueFields.Practice,
             FileRole.Regions => ValueFields.Region,
             FileRole.Prices or FileRole.Usual or FileRole.Weeding => ValueFields.Number,
+            FileRole.WorkingTimes => ValueFields.WorkingTime,
             _ => null,
         };
 
@@ -62,7 +64,18 @@ internal static class LocalFiles
     /// <summary>The problem of a file that has no place in a local folder.</summary>
     public static Problem Unplaced(string path)
     {
-        string[] expected = ["crops.yaml", Lifts, Places, "prices.yaml", "regions.yaml", "usual.yaml", "weeding.yaml"];
+        string[] expected =
+        [
+            "crops.yaml",
+            Lifts,
+            Places,
+            "prices.yaml",
+            "product-prices.yaml",
+            "regions.yaml",
+            "usual.yaml",
+            "weeding.yaml",
+            "working-times.yaml",
+        ];
         string[] folders = ["actives", "judgements", "practices", "ratings", "vocabulary", "weeds"];
         string why = FileRoles.Of(path) switch
         {

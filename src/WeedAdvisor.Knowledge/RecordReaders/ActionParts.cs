@@ -9,6 +9,11 @@ internal static class ActionParts
 {
     private const decimal MostMoney = 1_000_000;
     private const decimal MostHours = 10_000;
+    private const decimal DeepestCm = 100;
+    private const string Materials = "materials-usd-per-1000-pots";
+    private const string Labour = "labour-hours-per-1000-pots";
+    private const string Depth = "depth-cm";
+    private const string Work = "work";
     private const int LongestName = 60;
 
     /// <summary>The short name, which has to fit a line of the screen.</summary>
@@ -32,20 +37,50 @@ internal static class ActionParts
     }
 
     /// <summary>What the action costs, or null.</summary>
-    public static CostDrivers? Cost(MappingReader map)
+    /// <param name="map">The record.</param>
+    /// <param name="hasTool">Whether a tool may say how long it takes, so that no labour need stand there.</param>
+    public static CostDrivers? Cost(MappingReader map, bool hasTool)
     {
         if (map.OptionalMap("cost", "a cost") is not { } cost)
             return null;
-        CostDrivers drivers = Drivers(cost) with { Price = cost.OptionalWord("price", "prices") };
+        Span? depth = cost.OptionalRange(Depth, 0, DeepestCm);
+        string? work = cost.OptionalWord(Work, $"words:{string.Join('|', WorkingTimeIds.PerPot)}");
+        var drivers = new CostDrivers(
+            cost.OptionalRange(Materials, 0, MostMoney),
+            cost.OptionalRange(Labour, 0, MostHours),
+            cost.Sources()
+        )
+        {
+            Price = cost.OptionalWord("price", "prices"),
+            DepthCm = depth,
+            Work = work,
+            GrowsWith = CostGrowthWords.Of(cost.OptionalWord("grows-with", CostGrowthWords.Notation)),
+        };
+        CheckCost(cost, drivers, hasTool);
         cost.Finish();
         return drivers;
     }
 
+    // Each half of a cost is said once: by a figure, or by what the figure follows from.
+    private static void CheckCost(MappingReader cost, CostDrivers drivers, bool hasTool)
+    {
+        if (!cost.Has(Labour) && !cost.Has(Work) && !(hasTool && cost.Has(Materials)))
+            cost.Context.Report(
+                cost.Node,
+                "a cost that does not say how long it takes",
+                hasTool ? $"'{Labour}' or '{Materials}'" : $"'{Labour}' or '{Work}'"
+            );
+        foreach ((string figure, string follows) in new[] { (Materials, Depth), (Labour, Work) })
+        {
+            if (cost.Has(figure) && cost.Has(follows))
+                cost.Context.Report(cost.Optional(follows)!, $"'{follows}' beside '{figure}'", "one or the other");
+        }
+
+        if (cost.Has(Depth) && drivers.Price is null)
+            cost.Context.Report(cost.Optional(Depth)!, $"'{Depth}' without 'price'", "the price of a cubic metre");
+    }
+
     /// <summary>The figures of a cost.</summary>
     public static CostDrivers Drivers(MappingReader cost) =>
-        new(
-            cost.Range("materials-usd-per-1000-pots", 0, MostMoney),
-            cost.Range("labour-hours-per-1000-pots", 0, MostHours),
-            cost.Sources()
-        );
+        new(cost.Range(Materials, 0, MostMoney), cost.Range(Labour, 0, MostHours), cost.Sources());
 }

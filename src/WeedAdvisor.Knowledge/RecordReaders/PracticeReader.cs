@@ -33,7 +33,7 @@ internal static class PracticeReader
                 "handlers" => EntryNeed.Handlers,
                 _ => EntryNeed.Worker,
             },
-            Cost = ActionParts.Cost(map),
+            Cost = ActionParts.Cost(map, hasTool: false),
             CostOnGrounds = map.Each("cost-on", "the cost on a ground", CostOn),
             Cautions = map.Texts("cautions"),
             Effects = map.Each("effects", "an effect", Effect),

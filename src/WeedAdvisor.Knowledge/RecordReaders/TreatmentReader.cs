@@ -69,7 +69,7 @@ internal sealed class TreatmentReader(IReadOnlyDictionary<string, ActiveIngredie
             NeedsEquipment = map.WordSet("needs-equipment", "answers:equipment"),
             RestrictedUse = map.Flag("restricted-use"),
             Status = map.Word("status", "list:status"),
-            Cost = ActionParts.Cost(map),
+            Cost = ActionParts.Cost(map, hasTool: true),
             Cautions = map.Texts("cautions"),
             Checked = map.Date("checked"),
             Where = map.Where,

@@ -38,13 +38,3 @@ public abstract record CatalogueAction : Record
     /// <param name="ground">Word of list <c>ground</c>; null when it is not told.</param>
     public virtual CostDrivers? CostOn(string? ground) => Cost;
 }
-
-/// <summary>What an action costs for 1000 pots, or for 100 m² of floor where there are no pots.</summary>
-/// <param name="MaterialsUsd">Materials, US dollars.</param>
-/// <param name="LabourHours">Labour, hours.</param>
-/// <param name="Sources">Keys of the sources; <c>invented</c> for the shipped figures that have none.</param>
-public sealed record CostDrivers(Span MaterialsUsd, Span LabourHours, ImmutableArray<string> Sources)
-{
-    /// <summary>Id of the price that the materials follow; null when they follow none.</summary>
-    public string? Price { get; init; }
-}

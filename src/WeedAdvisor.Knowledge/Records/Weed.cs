@@ -40,7 +40,9 @@ public sealed record Weed : Record
     /// <summary>What the first hard frosts do to its green part.</summary>
     public FrostFate Frost { get; init; }
 
-    /// <summary>Daily mean below which a plant that is up does not grow, degrees Celsius; null when not known.</summary>
+    /// <summary>
+    /// Daily mean below which a plant that is up does not grow, degrees Celsius; null when not known.
+    /// </summary>
     public decimal? GrowthFloorC { get; init; }
 
     /// <summary>

@@ -164,6 +164,9 @@ public sealed record ValueFields(
     /// </summary>
     internal static ValueFields Number { get; } = new(["value", "range"], [], ["id", "name", "unit", "checked"]);
 
+    /// <summary>Of a working time.</summary>
+    internal static ValueFields WorkingTime { get; } = new(["value", "by-pot-width"], [], ["id", "name"]);
+
     /// <summary>Of a limit of an active.</summary>
     internal static ValueFields ActiveLimit { get; } =
         new(
@@ -193,6 +196,7 @@ public sealed record ValueFields(
         KeyValuePair.Create(typeof(Price), Number),
         KeyValuePair.Create(typeof(UsualNumber), Number),
         KeyValuePair.Create(typeof(WeedingParameter), Number),
+        KeyValuePair.Create(typeof(WorkingTime), WorkingTime),
         KeyValuePair.Create(typeof(ActiveLimit), ActiveLimit),
         KeyValuePair.Create(typeof(KnownResistance), KnownResistance),
     ];

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Money;

@@ -6,6 +6,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Costs;
 
 namespace WeedAdvisor.Planning.Money;
 
@@ -46,6 +47,10 @@ public sealed record MoneyCase(YearCase Year, AreaAdvice Advice)
 
     /// <summary>Tools that are there.</summary>
     public WordSet Equipment => Year.Reading.Equipment;
+
+    /// <summary>What one use of a part of a way costs the whole area; refused with what is missing.</summary>
+    /// <param name="part">The part.</param>
+    public Outcome<ActionCost, string> CostOf(WayPart part) => WayCosting.CostOf(Year, part);
 
     /// <summary>
     /// The case of an area; refused when no pots stand there, no weed can be reckoned or a price is missing.

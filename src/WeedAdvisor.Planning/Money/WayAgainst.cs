@@ -1,5 +1,6 @@
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Costs;
 
 namespace WeedAdvisor.Planning.Money;
 
@@ -117,22 +118,24 @@ public sealed record WayAgainst(
                     Residual = Place(weeks, value),
                 }
             );
-        if (money.Prices.MaterialsOf(action) is { Usd: var usd })
-            yield return (Input("materials of one use", "usd", usd), (moved, value) =>
-                moved with
-                {
-                    Materials = Place(usd, value),
-                }
-            );
-        if (action.Cost is { } cost && !part.IsByBoom)
-            yield return (Input("work of one use", "h", cost.LabourHours), (moved, value) =>
-                moved with
-                {
-                    Labour = Place(cost.LabourHours, value),
-                }
-            );
-        bool isBought = part.IsByBoom
-            ? !money.Equipment.Contains("boom-sprayer")
+        if (money.CostOf(part).Value is not { } cost)
+            yield break;
+        Span usd = Each(cost.MaterialsUsd, cost),
+            hours = Each(cost.Hours, cost);
+        yield return (Input("materials of one use", "usd", usd), (moved, value) =>
+            moved with
+            {
+                Materials = Place(usd, value),
+            }
+        );
+        yield return (Input("work of one use", "h", hours), (moved, value) =>
+            moved with
+            {
+                Labour = Place(hours, value),
+            }
+        );
+        bool isBought = cost.Tool is { } tool
+            ? !money.Equipment.Contains(tool)
             : action.NeedsEquipment.Count > 0 && !action.NeedsEquipment.Overlaps(money.Equipment);
         if (isBought && money.Prices.Find("equipment-life") is { Value: var life })
             yield return (
@@ -140,6 +143,10 @@ public sealed record WayAgainst(
                 (moved, value) => moved with { ToolLife = value }
             );
     }
+
+    // For 1000 pots.
+    private static Span Each(Span ofArea, ActionCost cost) =>
+        new(ofArea.Low / cost.Site.Units, ofArea.High / cost.Site.Units);
 
     // The mean over the weeds with a published figure; null when none has one.
     private static Span? Effect(MoneyCase money, CatalogueAction action)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Money;
@@ -67,10 +68,7 @@ internal static class WayPlans
 
     /// <summary>Whether it can be done with a boom: what has to be kept off the leaves cannot.</summary>
     public static bool IsForBoom(CatalogueAction action) =>
-        action is Treatment treatment
-        && IsPreemergence(treatment)
-        && treatment.Applied.Contains("spray-over-top")
-        && treatment.NeedsEquipment.Contains("boom-sprayer");
+        action is Treatment treatment && IsPreemergence(treatment) && ApplicationTools.IsForBoom(treatment);
 
     /// <summary>
     /// Whether a published figure says what the action does to any of the weeds; mulches also have the model's.

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>What kind of money an item is.</summary>

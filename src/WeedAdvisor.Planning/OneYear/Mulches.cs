@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 

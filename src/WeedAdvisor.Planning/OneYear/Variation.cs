@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.OneYear;

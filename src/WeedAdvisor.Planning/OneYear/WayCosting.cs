@@ -3,6 +3,7 @@ using System.Globalization;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;
@@ -10,7 +11,6 @@ namespace WeedAdvisor.Planning.OneYear;
 /// <summary>Reckons what a way costs in a year, for 1000 pots.</summary>
 public static class WayCosting
 {
-    private const string Boom = "boom-sprayer";
     private const decimal Pots = 1000;
 
     /// <summary>The way with its cost; refused with the price that is missing.</summary>
@@ -28,9 +28,11 @@ public static class WayCosting
         var tools = new Dictionary<string, BoughtTool>(StringComparer.Ordinal);
         foreach (WayPart part in plan.Parts)
         {
-            if (Part(year, part, variation, items) is { } missing)
-                return Outcome<Way, string>.Bad(missing);
-            WordSet needed = part.IsByBoom ? WordSet.Of(Boom) : part.Action.NeedsEquipment;
+            Outcome<ActionCost, string> cost = CostOf(year, part);
+            if (!cost.IsGood)
+                return Outcome<Way, string>.Bad(cost.Refusals);
+            items.AddRange(Part(year, part, cost.Value, variation));
+            WordSet needed = cost.Value.Tool is { } with ? WordSet.Of(with) : part.Action.NeedsEquipment;
             BoughtTool? tool = Tooling.Of(
                 needed,
                 year.Reading.Equipment,
@@ -56,9 +58,9 @@ public static class WayCosting
     /// </summary>
     public static decimal? UsdOfUse(YearCase year, Treatment treatment)
     {
-        var items = ImmutableArray.CreateBuilder<CostItem>();
-        return Part(year, new WayPart(treatment, [0]), Variation.None, items) is null
-            ? items.Sum(item => item.Usd)
+        var once = new WayPart(treatment, [0]);
+        return CostOf(year, once).Value is { } cost
+            ? Part(year, once, cost, Variation.None).Sum(item => item.Usd)
             : null;
     }
 
@@ -93,54 +95,45 @@ public static class WayCosting
         );
     }
 
-    // The name of what has no price, or null.
-    private static string? Part(
-        YearCase year,
-        WayPart part,
-        Variation variation,
-        ImmutableArray<CostItem>.Builder items
-    )
+    /// <summary>What one use of a part of a way costs the whole area; refused with what is missing.</summary>
+    /// <param name="year">The year.</param>
+    /// <param name="part">The part.</param>
+    public static Outcome<ActionCost, string> CostOf(YearCase year, WayPart part) =>
+        ActionCost.Of(
+            part.Action,
+            year.Costed,
+            year.Prices,
+            year.Reading.Equipment,
+            part.IsByBoom ? ApplicationTools.Boom : null
+        );
+
+    // What a part costs in a year for 1000 pots: each use costs the area what it costs on every page.
+    private static IEnumerable<CostItem> Part(YearCase year, WayPart part, ActionCost cost, Variation variation)
     {
         CatalogueAction action = part.Action;
-        if (action.Cost is not { } cost || year.Prices.MaterialsOf(action) is not { } materials)
-            return $"the record of '{action.Id}' has no cost, and no price for it was given";
-        decimal hours = variation.At(action.Id, cost.LabourHours, moved => moved.Labour);
-        if (part.IsByBoom)
-        {
-            if (year.Prices.Find("boom-sprayer-labour") is not { } boom)
-                return "the price 'boom-sprayer-labour' is missing";
-            hours = boom.Value;
-        }
-
-        decimal ground = year.Reading.IsTight && IsBroadcast(action) ? TightShare(year) : 1;
+        decimal thousands = cost.Site.Units;
         decimal wage = variation.WageUsd ?? year.WageUsd;
-        decimal each = variation.At(action.Id, materials.Usd, moved => moved.Materials) * ground;
-        string tight = ground == 1 ? "" : Text($", x {ground:0.##} because the pots touch");
+        decimal each = variation.At(action.Id, cost.MaterialsUsd, moved => moved.Materials) / thousands;
+        decimal hours = variation.At(action.Id, cost.Hours, moved => moved.Labour) / thousands;
         string times = part.Times == 1 ? "once" : Text($"{part.Times} times");
-        items.Add(
-            new CostItem(
-                $"materials-{action.Id}",
-                $"{action.Name}: materials",
-                CostKind.Material,
-                part.Times * each,
-                0,
-                Text($"{times} ${each:0.##} ({materials.Working}{tight})")
-            )
+        yield return new CostItem(
+            $"materials-{action.Id}",
+            $"{action.Name}: materials",
+            CostKind.Material,
+            part.Times * each,
+            0,
+            Text($"{times} ${each:0.##} (${each * thousands:#,0.##} for all: {Materials(cost)})")
         );
-        decimal work = part.Times * hours * ground;
-        items.Add(
-            new CostItem(
-                $"labour-{action.Id}",
-                $"{action.Name}: work",
-                CostKind.Labour,
-                work * wage,
-                work,
-                Text($"{times} {hours * ground:0.###} h x ${wage:0.##}{(part.IsByBoom ? ", with a boom" : "")}{tight}")
-            )
+        yield return new CostItem(
+            $"labour-{action.Id}",
+            $"{action.Name}: work",
+            CostKind.Labour,
+            part.Times * hours * wage,
+            part.Times * hours,
+            Text($"{times} {hours:0.###} h x ${wage:0.##} ({hours * thousands:#,0.##} h for all: {Steps(cost)})")
         );
         if (action is Treatment { ReachesCrop: true } && LostPlants.PotUsd(year) is { } pot)
-            items.Add(Hurt(year, part, pot * variation.PotPrice));
-        return null;
+            yield return Hurt(year, part, pot * variation.PotPrice);
     }
 
     // Even a tolerant crop loses a few plants to what goes over it.
@@ -157,9 +150,16 @@ public static class WayCosting
         );
     }
 
-    private static bool IsBroadcast(CatalogueAction action) =>
-        action is Treatment treatment
-        && (treatment.Applied.Contains("granule-over-top") || treatment.Applied.Contains("spray-over-top"));
+    private static string Materials(ActionCost cost) =>
+        string.Join("; ", cost.Materials.Select(line => Named(line, cost.Materials, line.Working)));
+
+    private static string Steps(ActionCost cost) =>
+        cost.Work is [var only]
+            ? only.Working
+            : string.Join(", ", cost.Work.Select(step => Text($"{step.Id} {step.Amount.Middle:0.##}")));
+
+    private static string Named(CostLine line, ImmutableArray<CostLine> all, string what) =>
+        all.Length == 1 ? what : $"{line.Name}, {what}";
 
     private static CostItem Share(BoughtTool tool, int pots) =>
         new(
@@ -174,13 +174,4 @@ public static class WayCosting
     private static decimal Rounded(double value) => Math.Round((decimal)value, 6);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
-
-    // The records' figures for what is broadcast hold for pots that are spaced, as lilyturf was where 86 % of the
-    // granules were lost (porter-parish-1993). Pots that touch take the ground of their own width.
-    private static decimal TightShare(YearCase year)
-    {
-        decimal width = year.Reading.PotWidthCm.Value,
-            apart = year.Usual[UsualIds.SpacedPots];
-        return Math.Min(1, width * width / (apart * apart));
-    }
 }

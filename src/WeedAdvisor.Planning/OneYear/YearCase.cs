@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
@@ -74,6 +75,9 @@ public sealed record YearCase
 
     /// <summary>Treatments that still act on the first day, each with the weeks since it went on.</summary>
     public required ImmutableArray<(Treatment Treatment, int WeeksAgo)> Acting { get; init; }
+
+    /// <summary>What one use of an action is reckoned for: all these pots.</summary>
+    public CostSite Costed => new(Block, Reading.Ground) { IsTold = Reading.IsSizeTold };
 
     /// <summary>What is taken where nobody says it.</summary>
     public UsualNumbers Usual => Knowledge.Usual;

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;

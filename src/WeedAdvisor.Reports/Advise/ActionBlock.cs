@@ -55,10 +55,8 @@ internal static class ActionBlock
         if (StatusWords.Unless(action, names.NeedInShort) is { } unless)
             yield return new Keyed("clear unless: ", Line.FromString(unless) with { Tone = Tone.Warning });
         yield return new Paragraph(EffectLine(names, action.Effect));
-        if (Costs.Of(action, Names.CostBasis(reading.IsForPots)) is { } cost)
-            yield return new Paragraph(
-                Line.Of($"Cost: {cost}{(Costs.IsInvented(record) ? " (invented figures)" : "")}")
-            );
+        if (names.Cost(action.Action, reading) is { } cost)
+            yield return new Paragraph(Line.Of($"Cost: {Costs.Of(cost)}"));
         foreach (Line date in DateLines.Of(dates, day))
             yield return new Paragraph(date);
         foreach (

@@ -1,48 +1,64 @@
-using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Areas;
-using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Blocks;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Reports.Documents;
 
 namespace WeedAdvisor.Reports.Advise;
 
 /// <summary>What an action costs, in words.</summary>
-internal static class Costs
+public static class Costs
 {
-    // The pots that the figures of records are counted for.
-    private const decimal PotsOfRecord = 1000;
-
-    /// <summary>Dollars and hours; null when neither is known.</summary>
-    public static Line? Of(ClearAction action, string basis) =>
-        Known(
-            action.CostUsd is { } usd ? Line.Of($"about {Amounts.Dollars(usd)}") : null,
-            action.Hours is { } hours ? Line.Of($"{Amounts.Hours(hours)} of work") : null
-        )
-            is { } known
-            ? Line.Of($"{known} {basis}")
-            : null;
+    /// <summary>Dollars and hours, what they are for, and the smallest pack where it is dearer.</summary>
+    public static Line Of(AdvisedCost cost)
+    {
+        ActionCost all = cost.Cost;
+        Line amounts = IsForAll(cost) ? Sum(cost.Usd, cost.Hours) : Sum(cost.UsdPerUnit, cost.HoursPerUnit);
+        Line pack =
+            all.Pack is { } smallest && smallest.Usd > all.MaterialsUsd.Middle
+                ? Line.Of($"; the smallest pack, {smallest.Holds}, {Amounts.Dollars(smallest.Usd)}")
+                : "";
+        string[] notes =
+        [
+            .. IsForAll(cost) ? [] : (string[])[$"of {Pots(all.Site.Block!).Text} assumed"],
+            .. all.IsInvented ? (string[])["invented figures"] : [],
+        ];
+        string noted = notes.Length == 0 ? "" : $" ({string.Join("; ", notes)})";
+        return Line.Of($"{amounts} {Basis(cost)}{pack}{noted}");
+    }
 
     /// <summary>
     /// Dollars and hours for the pots of an area; null unless their number, width and spacing are told.
     /// </summary>
-    public static Line? ForArea(ClearAction action, CatalogueAction? record, AreaReading reading)
+    public static Line? ForArea(AdvisedCost? cost) =>
+        cost is { GrowsWithPots: true, Cost.Site: { Block: not null, IsTold: true } }
+            ? Sum(cost.Usd, cost.Hours)
+            : null;
+
+    /// <summary>Dollars and hours where room is short, such as <c>$45, 1.5 h for 1000 pots</c>.</summary>
+    public static string InShort(AdvisedCost cost)
     {
-        if (!reading.IsSizeTold || reading.PotsAnswered is not { } pots || !GrowsWithPots(record))
-            return null;
-        decimal thousands = pots / PotsOfRecord;
-        return Known(
-            action.CostUsd * thousands is { } usd ? Line.Of($"about {Amounts.Dollars(usd)}") : null,
-            action.Hours * thousands is { } hours ? Line.Of($"{Amounts.Hours(hours)} of work") : null
-        );
+        bool isForAll = IsForAll(cost);
+        string usd = (isForAll ? cost.Usd : cost.UsdPerUnit) is { } known ? $"{Amounts.Dollars(known).Text}, " : "";
+        string hours = Amounts.Hours(isForAll ? cost.Hours : cost.HoursPerUnit).Text;
+        return $"{usd}{hours}{(isForAll ? "" : " for 1000 pots")}";
     }
 
-    // The work on a strip, a leak or a store is the same however many pots stand there.
-    private static bool GrowsWithPots(CatalogueAction? record) =>
-        record is Treatment or Practice { Kind: "weeding" or "covering" or "feeding" or "substrate" or "choice" };
+    // Where nobody told how many pots there are, a figure for all of them would only be large.
+    private static bool IsForAll(AdvisedCost cost) =>
+        cost.Cost.Site.Block is null || cost.Cost.Site.IsNumberTold || !cost.GrowsWithPots;
 
-    private static Line? Known(params Line?[] parts) =>
-        parts.OfType<Line>().ToArray() is { Length: > 0 } known ? Line.Join(", ", known) : null;
+    private static Line Sum(decimal? usd, decimal hours) =>
+        usd is { } known
+            ? Line.Of($"about {Amounts.Dollars(known)}, {Amounts.Hours(hours)} of work")
+            : Line.Of($"{Amounts.Hours(hours)} of work");
 
-    /// <summary>Whether the record's cost is an invented figure.</summary>
-    public static bool IsInvented(CatalogueAction? record) =>
-        record?.Cost is { } cost && cost.Sources.Contains("invented");
+    private static Line Basis(AdvisedCost cost) =>
+        cost.Cost.Site switch
+        {
+            { Block: null } => "for 100 m² of floor",
+            _ when !cost.GrowsWithPots => "however many pots stand here",
+            { IsNumberTold: true, Block: { } told } => Line.Of($"for {Pots(told)}"),
+            _ => "for 1000 pots",
+        };
+
+    private static Amount Pots(PotBlock block) => new(block.Pots.Value, block.Pots.Value == 1 ? "pot" : "pots", "#,0");
 }

@@ -28,9 +28,8 @@ internal sealed record SeenInAreas
                 area.Clear.Any(action => names.IsTreatment(action.Action))
                 || area.Waiting.Any(action => names.IsTreatment(action.Action)),
             HasInventedCosts = area.Clear.Any(action =>
-                names.Record(action.Action) is { } record
-                && Costs.IsInvented(record)
-                && Costs.ForArea(action, record, area.Reading) is not null
+                names.Cost(action.Action, area.Reading) is { Cost.IsInvented: true } cost
+                && Costs.ForArea(cost) is not null
             ),
             HasClearTreatment = area.Clear.Any(action => names.IsTreatment(action.Action)),
         };

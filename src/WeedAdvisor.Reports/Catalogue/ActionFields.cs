@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Text;
 
@@ -21,7 +22,7 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
             .Add("works on", _names.Word("works-on", practice.WorksOn))
             .Add("under an enclosed cover", practice.EnclosedOk ? "yes" : "no")
             .AddEach("on another ground", practice.Wordings.Select(Wording))
-            .AddEach("cost on another ground", practice.CostOnGrounds.Select(CostOn))
+            .AddEach("cost on another ground", practice.CostOnGrounds.Select(cost => CostOn(cost, practice)))
             .AddEach("reduces", practice.Effects.Select(Effect))
             .AddEach("does not work", practice.NotWhere);
         return RecordFields.Ending(fields, practice, knowledge);
@@ -99,18 +100,52 @@ internal sealed class ActionFields(KnowledgeBase knowledge, DateOnly today)
             .Add("where", action.Places)
             .Add("with stock", action.StockStages)
             .Add("needs one of", action.NeedsEquipment)
-            .Add("cost", action.Cost is { } cost ? Cost(cost) : null)
+            .Add("cost", action.Cost is { } cost ? Cost(cost, action) : null)
+            .Add("product", action is Treatment treatment ? Product(treatment) : null)
             .AddEach("mind", action.Cautions);
 
-    private static string Cost(CostDrivers cost) =>
-        $"materials ${Figures.Range(cost.MaterialsUsd)}, labour {Figures.Range(cost.LabourHours)} h, "
-        + $"for 1000 pots or 100 m² of floor"
-        + (cost.Price is { } price ? $"; materials follow the price '{price}'" : "")
-        + Figures.Keys(cost.Sources);
+    // By dose and price where a price of its actives is known.
+    private string? Product(Treatment treatment)
+    {
+        string[] prices =
+        [
+            .. treatment
+                .Actives.Select(active => knowledge.Ingredients.Values.FirstOrDefault(one => one.Name == active.Name))
+                .Select(active => active is null ? "" : ProductPrices.IdOf(active.Id, treatment.Form))
+                .Where(knowledge.Prices.ContainsKey),
+        ];
+        return prices.Length == 0 ? null : $"by dose and ground, at the prices {Listing.And(prices)}";
+    }
+
+    private static string Cost(CostDrivers cost, CatalogueAction action)
+    {
+        string?[] parts =
+        [
+            cost.MaterialsUsd is { } usd ? $"materials ${Figures.Range(usd)}" : null,
+            cost.DepthCm is { } depth ? $"materials {Figures.Range(depth)} cm deep" : null,
+            cost.LabourHours is { } hours ? $"labour {Figures.Range(hours)} h" : null,
+            cost.Work is { } work ? $"labour by the working time '{work}'" : null,
+            "for 1000 pots of the usual width, or 100 m² of floor",
+        ];
+        string price = cost.Price is { } id ? $"; materials follow the price '{id}'" : "";
+        string grows = Growth(action is Treatment ? CostGrowth.Ground : cost.GrowsWith);
+        return $"{string.Join(", ", parts.OfType<string>())}{price}; {grows}{Figures.Keys(cost.Sources)}";
+    }
+
+    private static string Growth(CostGrowth growth) =>
+        growth switch
+        {
+            CostGrowth.Weeding => "grows with the pots, and the work with their size",
+            CostGrowth.Surface => "grows with the surface of the mix",
+            CostGrowth.Ground => "grows with the ground",
+            CostGrowth.Nothing => "the same however many pots there are",
+            _ => "grows with the pots",
+        };
 
     private string Wording(WhatOnGround wording) => $"{_names.Word("ground", wording.Ground)}: {wording.What}";
 
-    private string CostOn(CostOnGround cost) => $"{_names.Word("ground", cost.Ground)}: {Cost(cost.Cost)}";
+    private string CostOn(CostOnGround cost, Practice practice) =>
+        $"{_names.Word("ground", cost.Ground)}: {Cost(cost.Cost, practice)}";
 
     private string Effect(PublishedEffect effect)
     {

@@ -14,6 +14,7 @@ internal static class AreaJson
         json.WriteString("name", area.Area.Name);
         KeepOutJson.Write(json, area.KeepOut, names);
         ComingJson.Write(json, area.Reading.Coming, names);
+        CostJson.WriteSite(json, names.CostSite(area.Reading));
         json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
         json.WriteList("clear", area.Clear, action =>
             ClearJson.Write(json, action, names, area.Reading, names.Dates(action.Action, area.Area, day))

@@ -35,8 +35,7 @@ internal static class ClearJson
         json.WriteTexts("notToday", action.NotToday);
         json.WriteTexts("conditions", action.Conditions);
         WriteDates(json, dates);
-        json.WriteFigure("costUsdPer1000Pots", action.CostUsd);
-        json.WriteFigure("hoursPer1000Pots", action.Hours);
+        CostJson.Write(json, names.Cost(action.Action, reading));
         json.WriteBecause(action.Because);
         json.WriteList("cautions", action.Cautions, caution =>
         {

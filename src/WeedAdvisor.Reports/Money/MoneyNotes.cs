@@ -1,5 +1,8 @@
+using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Blocks;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Documents;
@@ -18,7 +21,8 @@ public static class MoneyNotes
         [
             Line.Of(
                 $"An hour costs {Usd(money.WageUsd)}. "
-                    + $"{new Amount(money.Pots, "pots", "#,0")}{(money.IsPotsGiven ? "" : " (assumed: give --pots)")}."
+                    + $"{new Amount(money.Pots, "pots", "#,0")}{(money.IsPotsGiven ? "" : " (assumed: give --pots)")}, "
+                    + $"{Size(money)}."
                     + $" Rounds every {Amounts.Count(money.IntervalWeeks, "week", "weeks")} "
                     + $"today{(money.IsIntervalGiven ? "" : " (assumed)")}."
             ),
@@ -26,6 +30,14 @@ public static class MoneyNotes
                 + $"{Listing.And([.. money.Year.Weeds.Counted.Select(weed => weed.Weed.Name)])}.",
             .. money.LeftOut.Select(why => Line.FromString($"Not counted: {why}")),
         ];
+    }
+
+    private static string Size(MoneyCase money)
+    {
+        var block = money.Year.Block;
+        string taken = block.WidthCm.From == Origin.Assumed ? " (assumed)" : "";
+        return $"{Figures.Plain(block.WidthCm.Value)} cm wide{taken} and "
+            + $"{Figures.Plain(decimal.Round(block.ApartCm.Value, 1))} cm from centre to centre";
     }
 
     /// <summary>What was not compared: one sentence for each reason.</summary>
@@ -53,6 +65,8 @@ public static class MoneyNotes
         yield return Share(report.Prices);
         yield return "Hours come from the hand-weeding model: its pressure and speeds are working values, so compare "
             + "ways rather than trust a figure.";
+        yield return "How long one use takes is from memory (working times); set-up, cleaning and records count once "
+            + "a use for all pots.";
         yield return "A preemergence is reckoned alone all year, in the weeks its record allows. The season plan turns "
             + "sites of action about.";
         yield return "A weed without a published rating counts as not controlled. A cheap way is no permission: the "

@@ -1,3 +1,5 @@
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Costs;
 using System.Globalization;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Reports.Text;

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;

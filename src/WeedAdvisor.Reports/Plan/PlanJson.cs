@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using System.Text.Json;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Planning.OneYear;

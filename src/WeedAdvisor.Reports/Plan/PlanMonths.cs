@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using System.Globalization;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Reports.Advise;
@@ -73,8 +74,13 @@ public static class SeasonDocument
     {
         SeasonYear year = plan.Case.Year;
         return $"{Figures.Day(year.From)} to {Figures.Day(year.DayOf(SeasonYear.Weeks).AddDays(-1))}; "
-            + $"{plan.Case.Region.Name}; all money for 1000 pots";
+            + $"{plan.Case.Region.Name}; all money for 1000 pots{Of(plan.Case.Sums.Costed)}";
     }
+
+    private static string Of(CostSite site) =>
+        site.Block is { } block
+            ? FormattableString.Invariant($" of {block.Pots.Value:#,0}{(site.IsNumberTold ? "" : " (assumed)")}")
+            : "";
 
     private static IEnumerable<Block> Clash(YearPlan plan)
     {

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using System.Text.Json;
 using WeedAdvisor.Planning.OneYear;
@@ -44,8 +45,8 @@ public static class SeasonJson
     {
         json.WriteString("from", Figures.Day(plan.Case.Year.From));
         json.WriteString("region", plan.Case.Region.Id);
+        CostJson.WriteSite(json, plan.Case.Sums.Costed);
         json.WriteTexts("clash", plan.Clash);
-        json.WriteNumber("pots", plan.Case.Sums.Pots);
         if (plan is { Plan: { } best, Way: { } way })
             Plan(json, plan, best, way);
         json.WriteNumber("handsOnlyUsd", Rounded(plan.HandsOnlyUsd));

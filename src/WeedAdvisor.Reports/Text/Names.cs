@@ -1,10 +1,14 @@
+using WeedAdvisor.Planning.OneYear;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Dates;
+using WeedAdvisor.Planning.Money;
 
 namespace WeedAdvisor.Reports.Text;
 
@@ -12,6 +16,8 @@ namespace WeedAdvisor.Reports.Text;
 /// <param name="knowledge">Where the names come from.</param>
 public sealed class Names(KnowledgeBase knowledge)
 {
+    private readonly PriceBook _prices = PriceBook.Of(knowledge);
+
     /// <summary>An action's name.</summary>
     public string Action(string id) => knowledge.ActionOf(id)?.Name ?? id;
 
@@ -36,6 +42,12 @@ public sealed class Names(KnowledgeBase knowledge)
 
     /// <summary><c>practice</c> or <c>treatment</c>.</summary>
     public string Kind(string action) => IsTreatment(action) ? "treatment" : "practice";
+
+    /// <summary>What one use of an action costs in an area; null when that cannot be told.</summary>
+    public AdvisedCost? Cost(string action, AreaReading area) => AdvisedCost.Of(Record(action), area, _prices);
+
+    /// <summary>What costs in an area are reckoned for.</summary>
+    public CostSite CostSite(AreaReading area) => Planning.Costs.CostSite.Of(area, knowledge.Usual);
 
     /// <summary>A weed's name.</summary>
     public string Weed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Name ?? id;
@@ -68,16 +80,6 @@ public sealed class Names(KnowledgeBase knowledge)
 
     /// <summary>A field's name in words.</summary>
     public static string Field(string name) => name.Replace('-', ' ');
-
-    /// <summary>What the cost of an action is counted for.</summary>
-    /// <param name="isForPots">Whether the place holds pots; null when the place is not told.</param>
-    public static string CostBasis(bool? isForPots) =>
-        isForPots switch
-        {
-            null => "for 1000 pots, or 100 m² of floor",
-            true => "for 1000 pots",
-            false => "for 100 m² of floor",
-        };
 
     /// <summary>How many practices and chemicals there are among the actions.</summary>
     public string CountActions(IReadOnlyCollection<string> actions)

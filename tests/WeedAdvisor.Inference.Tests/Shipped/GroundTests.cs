@@ -87,13 +87,15 @@ public class GroundTests
     }
 
     [Fact]
-    public void A_heap_is_weeded_in_other_words_and_other_hours_than_a_block_of_pots()
+    public void A_heap_is_weeded_in_other_words_and_by_its_size_not_by_the_pot()
     {
         CatalogueAction weeding = s_knowledge.ActionOf("hand-weed-now")!;
         Assert.NotEqual(weeding.WhatOn("pots"), weeding.WhatOn("heap"));
         Assert.Equal(weeding.What, weeding.WhatOn("pots"));
         Assert.Equal(weeding.What, weeding.WhatOn(null));
-        Assert.True(weeding.CostOn("heap")!.LabourHours.High < weeding.CostOn("pots")!.LabourHours.High);
+        Assert.NotNull(weeding.CostOn("heap")!.LabourHours);
+        Assert.Null(weeding.CostOn("heap")!.Work);
+        Assert.Equal(WorkingTimeIds.Weeding, weeding.CostOn("pots")!.Work);
         Assert.Equal(weeding.Cost, weeding.CostOn(null));
     }
 

@@ -1,3 +1,5 @@
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Costs;
 using CsCheck;
 using WeedAdvisor.Planning.Money;
 

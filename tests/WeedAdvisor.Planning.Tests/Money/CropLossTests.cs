@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using CsCheck;
 using WeedAdvisor.Planning.OneYear;
 

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Planning.Money;

@@ -1,3 +1,5 @@
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Knowledge;

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using CsCheck;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Visits;

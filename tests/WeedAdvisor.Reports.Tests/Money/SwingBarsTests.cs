@@ -1,3 +1,5 @@
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Costs;
 using System.Xml.Linq;
 using CsCheck;
 using WeedAdvisor.Planning.Money;

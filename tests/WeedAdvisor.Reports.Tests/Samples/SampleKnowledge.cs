@@ -51,6 +51,18 @@ internal static class SampleKnowledge
                 treatment => treatment.Id,
                 [Wash, .. Enumerable.Range(1, 19).Select(n => Treatment($"granule-{n:00}", $"Granule number {n:00}"))]
             ),
+            Prices = Sorted(
+                price => price.Id,
+                new Price
+                {
+                    Id = "labour-rate",
+                    Name = "Labour",
+                    Value = 18,
+                    Unit = "usd-per-hour",
+                    Sources = ["invented"],
+                    Where = s_here,
+                }
+            ),
             Regions = Sorted(
                 region => region.Id,
                 new Region
@@ -129,6 +141,8 @@ internal static class SampleKnowledge
     private static Treatment Wash =>
         Treatment("surface-wash", "Surface wash") with
         {
+            // At $18 an hour, $45 and 2.25 h.
+            Cost = new CostDrivers(new Span(4, 5), new Span(2, 2.5m), ["invented"]),
             When = "now",
             Memory = ["rei-hours", "rates"],
             Cautions = ["Rinse the sprayer."],
@@ -188,7 +202,7 @@ internal static class SampleKnowledge
             Places = WordSet.Of(["propagation-house"]),
             StockStages = WordSet.Of(["rooted-liners"]),
             Kind = kind,
-            Cost = new CostDrivers(new Span(10, 20), new Span(1, 2), ["invented"]),
+            Cost = kind == "watering" ? null : new CostDrivers(new Span(10, 20), new Span(1, 2), ["invented"]),
             Effects = [new("all", new Span(40, 60), ["book-one"], "every two weeks")],
             Memory = id == "mulch-pots" ? ["effects"] : [],
             Sources = ["book-one"],

@@ -169,8 +169,14 @@ public sealed class SeasonCommandTests
         string file = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N") + ".yaml");
         AtomicFile.Write(
             file,
-            "- id: preemergence-granules\n  name: Granules\n  value: 400\n  unit: usd-per-1000-pots\n  from: "
-                + "{ all: own-books }\n"
+            string.Concat(
+                ShippedRules
+                    .Knowledge.Prices.Values.Where(price => price.Id.EndsWith("-in-granules", StringComparison.Ordinal))
+                    .Select(price =>
+                        $"- id: {price.Id}\n  name: {price.Name}\n  value: 900000\n  unit: {price.Unit}\n"
+                        + "  from: { all: own-books }\n"
+                    )
+            )
         );
         try
         {

@@ -89,8 +89,7 @@ internal sealed class FakeAdvice : IAdviceSource
                 [new EffectPart("liverwort", 1, reduction is null ? null : 70, reduction is null ? null : 90, [])]
             ),
             When = when,
-            CostUsd = 45,
-            Hours = 2.5m,
+            RecordUsd = 45,
             Because = [For(id, certainty)],
             Cautions = [new ActionCaution("Bag what you pull.", null, true)],
             Sources = ["common-practice"],

@@ -151,6 +151,20 @@ internal static class SmallTrade
                 ],
                 treatment => treatment.Id
             ),
+            Prices = ById(
+                [
+                    new Price
+                    {
+                        Id = "labour-rate",
+                        Name = "Labour",
+                        Value = 18,
+                        Unit = "usd-per-hour",
+                        Sources = ["invented"],
+                        Where = Place.Whole("prices.yaml"),
+                    },
+                ],
+                price => price.Id
+            ),
             Regions = ById(
                 [Region("cool-coast", "Cool, wet coast"), Region("warm-south", "Warm, humid south")],
                 region => region.Id
@@ -316,12 +330,16 @@ internal static class SmallTrade
             Where = Place.Whole("regions.yaml"),
         };
 
+    // At $18 an hour, $45 and 2.5 h.
+    private static CostDrivers WorkOnly => new(new Span(0, 0), new Span(2.5m, 2.5m), ["invented"]);
+
     private static Practice Practice(string id, string name, string when) =>
         Invented.Practice(id) with
         {
             Name = name,
             What = $"{name}, and look again after three weeks.",
             When = when,
+            Cost = WorkOnly,
             Cautions = ["Bag what you pull; do not drop it under the bench."],
             Sources = ["common-practice"],
         };
@@ -331,6 +349,7 @@ internal static class SmallTrade
         {
             Name = name,
             What = $"{name}.",
+            Cost = WorkOnly,
             RootInhibitor = true,
             Checked = new DateOnly(2026, 11, 25),
             Sources = ["common-practice"],

@@ -93,7 +93,7 @@ public sealed class LayersTests
         AssertOneDirection(
             "WeedAdvisor.Planning",
             "",
-            ["Rates", "Dates", "Blocks", "Weeding", "OneYear", "Rounds", "Money", "Season"]
+            ["Rates", "Dates", "Blocks", "Costs", "Weeding", "OneYear", "Rounds", "Money", "Season", "Plan"]
         );
 
     [Fact]

@@ -32,7 +32,7 @@ public sealed class CostScreenTests
         bench.Press(Key.Esc);
         Assert.Equal(before, bench.Picture);
         bench.Press(Key.CursorDown, Key.Enter);
-        Says(bench, "HANDS ALONE, WEEDED EVERY 2 WEEKS AGAINST TODAY'S WAY");
+        Says(bench, "COVER WITH PINE BARK MINI-NUGGETS AND ");
         bench.Press(Key.Esc, Key.Esc);
         Says(bench, "Q Leave");
     }

@@ -79,6 +79,8 @@ internal static class SeasonAssumptions
         yield return Text($"Hands cost {season.Sums.WageUsd:0.##} US dollars an hour and weed every ")
             + Text($"{season.Sums.Interval.Value} weeks; how many weeds come up is a working value ")
             + "(docs/weeding-model.md).";
+        yield return "A use costs product and work for the pots of the area, set-up and cleaning once; how long it "
+            + "takes is from memory.";
         yield return "Prices are invented until you put in your own. Published ratings are not label permissions.";
     }
 

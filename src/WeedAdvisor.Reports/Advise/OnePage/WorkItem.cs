@@ -95,7 +95,7 @@ internal static class WorkItem
     {
         Line good = Line.FromString(Figures.Sentence(EffectWords.Of(action)) + NoFigureFor(style, action));
         yield return new Paragraph(
-            Costs.ForArea(action, style.Names.Record(action.Action), area.Reading) is { } cost
+            Costs.ForArea(style.Names.Cost(action.Action, area.Reading)) is { } cost
                 ? Line.Of($"{good}; {cost}.")
                 : Line.Of($"{good}.")
         );

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
@@ -39,7 +40,7 @@ public static class AdvicePage
                 ? (Block[])[In(0, coming)]
                 : [],
             .. Next(words, advice, next, current),
-            .. ActionGroup.Of(advice).SelectMany(group => Clear(words, group)),
+            .. ActionGroup.Of(advice).SelectMany(group => Clear(words, advice.Reading, group)),
             .. Findings(advice),
             .. Cautions(advice, full),
             .. Waiting(words, advice),
@@ -97,18 +98,18 @@ public static class AdvicePage
             yield return In(2, $"It may bring: {words.Name(first)}.", Tone.Muted);
     }
 
-    private static IEnumerable<Block> Clear(AdviceWords words, ActionGroup group) =>
+    private static IEnumerable<Block> Clear(AdviceWords words, AreaReading reading, ActionGroup group) =>
         [
             .. Head(Horizons.Title(group.Horizon)),
             .. group.Lines.SelectMany(line =>
-                Clear(words, line.Best).Concat(line.Others.Select(other => Or(words, other)))
+                Clear(words, reading, line.Best).Concat(line.Others.Select(other => Or(words, other)))
             ),
         ];
 
     private static Block Or(AdviceWords words, ClearAction other) =>
         Marked("   or ", words.Name(other.Action), action: other.Action);
 
-    private static IEnumerable<Block> Clear(AdviceWords words, ClearAction action)
+    private static IEnumerable<Block> Clear(AdviceWords words, AreaReading reading, ClearAction action)
     {
         string id = action.Action;
         yield return Marked(
@@ -116,7 +117,7 @@ public static class AdvicePage
             words.Name(id),
             action: id
         );
-        yield return In(3, AdviceWords.Figures(action), Tone.Muted, id);
+        yield return In(3, words.Figures(action, reading), Tone.Muted, id);
         if (StatusWords.Unless(action, words.Need) is { } unless)
             yield return In(3, $"clear unless: {unless}", Tone.Warning, id);
         if (words.IsChemical(id))

@@ -1,8 +1,9 @@
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
-using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Advise;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Interview.Pages;
@@ -11,6 +12,8 @@ namespace WeedAdvisor.Interview.Pages;
 /// <param name="Knowledge">Where the names come from.</param>
 public sealed record AdviceWords(KnowledgeBase Knowledge)
 {
+    private readonly Names _names = new(Knowledge);
+
     /// <summary>An action's name.</summary>
     public string Name(string action) => Knowledge.ActionOf(action)?.Name ?? action;
 
@@ -28,11 +31,10 @@ public sealed record AdviceWords(KnowledgeBase Knowledge)
     }
 
     /// <summary>The numbers behind a rank, in one line.</summary>
-    public static string Figures(ClearAction action)
+    public string Figures(ClearAction action, AreaReading reading)
     {
-        string cost = action.CostUsd is { } usd ? $"; {Amounts.Dollars(usd).Text}" : "";
-        string hours = action.Hours is { } h ? $", {Amounts.Hours(h).Text}" : "";
-        return $"{EffectWords.Of(action)}{cost}{hours}";
+        string cost = _names.Cost(action.Action, reading) is { } known ? $"; {Costs.InShort(known)}" : "";
+        return $"{EffectWords.Of(action)}{cost}";
     }
 
     /// <summary>A share with two decimals.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -28,7 +29,9 @@ public static class ReasonPage
             .. record is null
                 ? []
                 : (Block[])[In(0, record.Name, Tone.Strong), In(0, record.WhatOn(advice.Reading.Ground))],
-            .. advice.Clear.Where(one => one.Action == action).SelectMany(one => Clear(words, trees, one)),
+            .. advice
+                .Clear.Where(one => one.Action == action)
+                .SelectMany(one => Clear(words, trees, advice.Reading, one)),
             .. advice.Waiting.Where(one => one.Action == action).SelectMany(one => Waiting(words, trees, one)),
             .. advice.Barred.Where(one => one.Action == action).SelectMany(one => Barred(words, trees, one)),
             .. advice.NotAdvised.Where(one => one.Action == action).SelectMany(one => NotAdvised(trees, one)),
@@ -37,10 +40,15 @@ public static class ReasonPage
         ];
     }
 
-    private static IEnumerable<Block> Clear(AdviceWords words, ReasonTrees trees, ClearAction action) =>
+    private static IEnumerable<Block> Clear(
+        AdviceWords words,
+        ReasonTrees trees,
+        AreaReading reading,
+        ClearAction action
+    ) =>
         [
             .. Head($"Why: {ActionStatuses.Text(action.Status)} here, number {action.Rank}"),
-            In(0, AdviceWords.Figures(action)),
+            In(0, words.Figures(action, reading)),
             .. action.Effect.Parts.Select(part => In(4, EffectOn(words, part), Tone.Muted)),
             .. action.Unless.Select(need => Marked("? ", words.Need(need))),
             .. trees.Of(action.Doubts.Where(doubt => !doubt.IsCertain)),

@@ -1,3 +1,5 @@
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 
 namespace WeedAdvisor.Planning.Tests.Money.Trade;

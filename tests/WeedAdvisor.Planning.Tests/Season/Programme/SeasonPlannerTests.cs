@@ -108,12 +108,12 @@ public sealed class SeasonPlannerTests
     public void Wishes_that_clash_are_named()
     {
         SeasonCase season = Years.DemoCase.With(
-            new SeasonRequest { AtLeast = 4, BudgetUsd = 30 },
+            new SeasonRequest { AtLeast = 4, BudgetUsd = 20 },
             ShippedRules.Knowledge
         );
         YearPlan year = Years.Full(season);
         Assert.Null(year.Plan);
-        Assert.Equal(["a budget of 30", "at least 4 applications"], year.Clash.Order(StringComparer.Ordinal));
+        Assert.Equal(["a budget of 20", "at least 4 applications"], year.Clash.Order(StringComparer.Ordinal));
     }
 
     [Fact]

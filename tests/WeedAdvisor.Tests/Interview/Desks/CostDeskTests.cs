@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using CsCheck;
 using WeedAdvisor.Interview.Desks.Costs;
 using WeedAdvisor.Interview.Pages;

@@ -1,3 +1,4 @@
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Interview.Desks.Season;
 using WeedAdvisor.Interview.Pages;
