@@ -4,7 +4,7 @@ namespace WeedAdvisor.Planning.Plan;
 public sealed record PlanEffort
 {
     /// <summary>Standing choices whose preventives are searched in full, at most.</summary>
-    public int MostSearched { get; init; } = 60;
+    public int MostSearched { get; init; } = 300;
 
     /// <summary>
     /// The gap, percent of the plan's price, at which the search is content: no other plan is cheaper by more.
