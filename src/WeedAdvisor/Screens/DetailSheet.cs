@@ -28,7 +28,7 @@ internal sealed class DetailSheet : Sheet
     {
         _label = session.Knowledge.Treatments.ContainsKey(action) ? () => label(action) : null;
         _page = new DocumentView(look, () =>
-            session.InUnits(ReasonPage.Of(session.Knowledge, session.Advice, action, _full))
+            session.InUnits(ReasonPage.Of(session.Knowledge, session.Advice, session.Looked, action, _full))
         )
         {
             Y = 2,
