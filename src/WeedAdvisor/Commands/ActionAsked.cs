@@ -1,3 +1,4 @@
+using System.CommandLine;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
@@ -11,6 +12,13 @@ namespace WeedAdvisor.Commands;
 internal static class ActionAsked
 {
     private const int MostNamed = 8;
+
+    /// <summary>The argument.</summary>
+    public static Argument<string> Argument() =>
+        new("ACTION")
+        {
+            Description = "A practice or treatment: id, name or part of it, an active, or a name of your label book.",
+        };
 
     /// <summary>The action.</summary>
     /// <exception cref="RefusalException">None is called so, several are, or it may not be used any more.</exception>

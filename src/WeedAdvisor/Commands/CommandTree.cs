@@ -23,6 +23,8 @@ internal static class CommandTree
             AskCommand.Of(surroundings),
             AdviseCommand.Of(surroundings),
             WhyCommand.Of(surroundings),
+            UnlockCommand.Of(surroundings),
+            WhatIfCommand.Of(surroundings),
             MoneyCommand.Of(surroundings),
             Season.SeasonCommand.Of(surroundings),
             IdentifyCommand.Of(surroundings),

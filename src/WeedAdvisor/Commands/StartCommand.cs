@@ -45,6 +45,6 @@ internal static class StartCommand
             surroundings
         );
         Visit visit = VisitArgument.Read(path, null, knowledge, surroundings);
-        return DemoCommand.Print(Advisor.Of(knowledge).Advise(visit), knowledge, surroundings);
+        return DemoCommand.Print(DemoCommand.Advised(knowledge, visit), knowledge, surroundings);
     }
 }

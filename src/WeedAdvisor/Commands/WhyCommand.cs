@@ -14,10 +14,7 @@ internal static class WhyCommand
     public static Command Of(Surroundings surroundings)
     {
         Argument<string> file = VisitArgument.File();
-        var action = new Argument<string>("ACTION")
-        {
-            Description = "A practice or treatment: id, name or part of it, an active, or a name of your label book.",
-        };
+        Argument<string> action = ActionAsked.Argument();
         Option<string?> area = VisitArgument.Area();
         var full = new Option<bool>("--full")
         {

@@ -140,7 +140,7 @@ public sealed partial class ConditionSentenceTests
                     AttributeSchema.Of(kind).Select(attribute => ConditionWords.KeyOf(kind, attribute.Name))
                 ),
         ];
-        Assert.Empty(keys.Where(key => !list.Contains(key)));
+        Assert.DoesNotContain(keys, key => !list.Contains(key));
         // A flag and a yes or no are whole sentences.
         string[] flags =
         [
@@ -153,7 +153,7 @@ public sealed partial class ConditionSentenceTests
                 )
                 .SelectMany(key => (string[])[$"{key}.true", $"{key}.false"]),
         ];
-        Assert.Empty(flags.Where(key => !list.Contains(key)));
+        Assert.DoesNotContain(flags, key => !list.Contains(key));
     }
 
     [Fact]
@@ -167,13 +167,14 @@ public sealed partial class ConditionSentenceTests
                     AttributeSchema.Of(kind).Select(attribute => ConditionWords.KeyOf(kind, attribute.Name))
                 ),
         ];
-        Assert.Empty(
-            s_knowledge
+        string[] told =
+        [
+            .. s_knowledge
                 .Vocabulary[ConditionWords.List]
                 .Words.Select(word => word.Key)
-                .Where(key => !key.StartsWith("say.", StringComparison.Ordinal))
-                .Where(key => !known.Contains(string.Join('.', key.Split('.').Take(2))))
-        );
+                .Where(key => !key.StartsWith("say.", StringComparison.Ordinal)),
+        ];
+        Assert.DoesNotContain(told, key => !known.Contains(string.Join('.', key.Split('.').Take(2))));
     }
 
     [Fact]

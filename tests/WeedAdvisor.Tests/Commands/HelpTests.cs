@@ -9,6 +9,8 @@ public sealed class HelpTests
     [InlineData("ask", "ask")]
     [InlineData("advise", "advise")]
     [InlineData("why", "why")]
+    [InlineData("unlock", "unlock")]
+    [InlineData("whatif", "whatif")]
     [InlineData("identify", "identify")]
     [InlineData("weeding", "weeding")]
     [InlineData("demo", "demo")]

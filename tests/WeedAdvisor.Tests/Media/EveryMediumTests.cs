@@ -20,6 +20,8 @@ public sealed class EveryMediumTests
             ["advise", s_demo, "--full", "--sources"],
             ["why", s_demo, "hand-weed-now"],
             ["why", s_demo, "oxadiazon-granule"],
+            ["unlock", s_demo, "bark-mulch", "--area", "container-yard"],
+            ["whatif", s_demo, "surface-moisture=wet", "--area", "container-yard", "--full"],
             ["weeding", s_demo, "--uncertain"],
             ["money", s_demo],
             ["money", s_demo, "--area", "container-yard", "--against", "bark-mulch"],
