@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Facts;
-using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Inference.Unlock;

@@ -11,6 +11,7 @@ internal static class FileRoles
         "actives",
         "judgements",
         "law",
+        "lessons",
         "practices",
         "ratings",
         "treatments",
@@ -70,6 +71,7 @@ internal static class FileRoles
             is FileRole.Actives
                 or FileRole.Judgements
                 or FileRole.Law
+                or FileRole.Lessons
                 or FileRole.Practices
                 or FileRole.Ratings
                 or FileRole.Treatments
@@ -121,6 +123,7 @@ internal static class FileRoles
             "actives" => FileRole.Actives,
             "judgements" => FileRole.Judgements,
             "law" => FileRole.Law,
+            "lessons" => FileRole.Lessons,
             "practices" => FileRole.Practices,
             "ratings" => FileRole.Ratings,
             "treatments" => FileRole.Treatments,

@@ -1,9 +1,9 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Unlock;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Reports.Advise;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 using WeedAdvisor.Reports.Why;
@@ -38,6 +38,7 @@ public sealed class UnlockArea(Advisor advisor)
             .. Clear(unlocks, area, action.Id, looked.Date),
             .. First(unlocks, area, action.Id),
             .. Bar(unlocks, area, action.Id),
+            .. action is Treatment ? SafetyBlocks.Standing([]) : [],
             new Blank(),
             new Paragraph(
                 "Weeds and earlier uses stay as they are told; up to three answers are changed together. The visit is not "

@@ -35,6 +35,7 @@ public static class UnlockJson
                 Write(json, "bar", unlocks.Bar, sentences);
                 Write(json, "first", unlocks.First, sentences);
             });
+            json.WriteTexts("safety", action is Treatment ? Safety.StandingLines : []);
         });
 
     private static void Write(Utf8JsonWriter json, string name, Unlocked found, ConditionSentences sentences)

@@ -5,6 +5,7 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports.Advise;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 using WeedAdvisor.Reports.Why;
@@ -50,6 +51,9 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
                         .. Part("What stands otherwise, but is not to be done either way", others, full),
                         .. Costs(difference, now),
                         .. Turns(difference.Turns, full),
+                        .. then.Clear.Concat(now.Clear).Any(one => _names.IsTreatment(one.Action))
+                            ? SafetyBlocks.Standing([])
+                            : [],
                     ],
         ];
     }
@@ -145,7 +149,7 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
         ];
     }
 
-    private Block[] Turns(ImmutableArray<RuleTurn> turns, bool full)
+    private static Block[] Turns(ImmutableArray<RuleTurn> turns, bool full)
     {
         int most = full ? turns.Length : MostTurns;
         return turns.IsEmpty

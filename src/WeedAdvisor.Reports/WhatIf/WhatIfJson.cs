@@ -54,6 +54,7 @@ public static class WhatIfJson
                 json.WriteFigure("hoursNow", difference.CostNow.Hours);
                 json.WriteFigure("hoursThen", difference.CostThen.Hours);
             });
+            json.WriteTexts("safety", Safety.StandingLines);
         });
 
     private static void Write(Utf8JsonWriter json, string name, ActionStatus status, (Horizon Horizon, int Rank)? place)

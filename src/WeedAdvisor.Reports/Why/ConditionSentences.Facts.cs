@@ -7,6 +7,8 @@ namespace WeedAdvisor.Reports.Why;
 // What was found, told of the area and not of the rule.
 public sealed partial class ConditionSentences
 {
+    private const string It = "it ";
+
     /// <summary>What of the area meets a condition, as told of the area and not of the rule; nothing where it is not
     /// sure.</summary>
     public IEnumerable<string> Facts(MatchedPattern match) =>
@@ -15,15 +17,23 @@ public sealed partial class ConditionSentences
             Pattern.Fact { Kind: FactKind.Site } => Met(match, FactKind.Site),
             Pattern.Fact { Kind: var kind } when match.Truth != Truth.No && !match.IsWithoutFact => Met(match, kind)
                 is { Length: > 0 } met
-                ? [$"{match.Fact}: {string.Join(" and ", met)}"]
+                ? [Of(match.Fact, kind, met)]
                 : [match.Fact],
             Pattern.Any { Inner: Pattern.Fact { Kind: not FactKind.Site } inner } when match.Truth == Truth.Yes => inner
                 .Tests
                 .IsEmpty
                 ? [match.Fact]
-                : [$"{match.Fact}: {Tests(inner, match)}"],
+                : [Of(match.Fact, inner.Kind, [.. TestsOf(inner, match)])],
             _ => Of(match).Where(sentence => sentence.Truth == Truth.Yes).Select(sentence => sentence.Text),
         };
+
+    // One weed is said in its own sentence: "common liverwort is up and is one of the mosses".
+    private static string Of(string fact, FactKind kind, string[] sentences) =>
+        kind == FactKind.Weed
+        && !fact.Contains(", ", StringComparison.Ordinal)
+        && sentences.All(sentence => sentence.StartsWith(It, StringComparison.Ordinal))
+            ? $"{fact} {string.Join(" and ", sentences.Select(sentence => sentence[It.Length..]))}"
+            : $"{fact}: {string.Join(" and ", sentences)}";
 
     private string[] Met(MatchedPattern match, FactKind kind) =>
         [

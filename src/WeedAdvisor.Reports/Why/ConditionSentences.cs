@@ -77,6 +77,17 @@ public sealed partial class ConditionSentences(KnowledgeBase knowledge)
             ],
         };
 
+    /// <summary>
+    /// A condition on a weed, a crop or an earlier use as one sentence that names none, such as <c>a weed is here such that
+    /// it is up</c>; null for any other condition.
+    /// </summary>
+    public string? Wanted(MatchedPattern match) =>
+        match is { Asked: Pattern.Fact { Tests.IsEmpty: false } fact, IsWithoutFact: false }
+        && fact.Kind != FactKind.Site
+        && !fact.Kind.IsOfCatalogue()
+            ? $"{Some(fact.Kind)} is here{Such(fact, match)}"
+            : null;
+
     /// <summary>What a rule asks for by a test, as a sentence.</summary>
     /// <param name="kind">The kind of fact.</param>
     /// <param name="attribute">The attribute.</param>
@@ -183,11 +194,10 @@ public sealed partial class ConditionSentences(KnowledgeBase knowledge)
     private string Such(Pattern.Fact fact, MatchedPattern match) =>
         fact.Tests.IsEmpty ? "" : $" such that {Tests(fact, match)}";
 
-    private string Tests(Pattern.Fact fact, MatchedPattern match) =>
-        string.Join(
-            " and ",
-            fact.Tests.Select(one => Asked(fact.Kind, one.Attribute, one.Test, match.Bound).TrimEnd(':'))
-        );
+    private string Tests(Pattern.Fact fact, MatchedPattern match) => string.Join(" and ", TestsOf(fact, match));
+
+    private IEnumerable<string> TestsOf(Pattern.Fact fact, MatchedPattern match) =>
+        fact.Tests.Select(one => Asked(fact.Kind, one.Attribute, one.Test, match.Bound).TrimEnd(':'));
 
     private ConditionSentence Finding(MatchedPattern match, string id) =>
         new(match.Truth, $"it is found that {TextOf(id)}", match.Truth == Truth.Yes ? null : HereOf(match.Truth));

@@ -57,8 +57,9 @@ internal sealed class NearSection(NearestRules rules, ConditionSentences sentenc
         ];
     }
 
+    // A rule that does not hold has no reason to tell, only what it would take: it says itself by its id.
     private Item ItemOf(NearRule near) =>
-        new(Item.Dash, $"{TextOf(near.Reason)} {Misses(near)}")
+        new(Item.Dash, $"{Figures.Sentence(Names.Field(near.Reason.Judgement))}: {Misses(near)}.")
         {
             Below = [Conditions(near.Reason, isInner: false).At(2)],
         };
@@ -68,14 +69,31 @@ internal sealed class NearSection(NearestRules rules, ConditionSentences sentenc
             .. reason
                 .Matched.Where(match => match.Asked is null || !match.Asked.IsOnAction() || match.Truth != Truth.Yes)
                 .SelectMany(match =>
-                    sentences
-                        .Of(match)
-                        .Select(sentence => new Item(TruthMark.Of(sentence.Truth), sentence.Full)
-                        {
-                            Below = isInner ? [] : Behind(match),
-                        })
+                    match.Truth == Truth.No && sentences.Wanted(match) is { } wanted
+                        ? [NotThere(match, wanted)]
+                        : ItemsOf(match, isInner)
                 ),
         ]);
+
+    private IEnumerable<Item> ItemsOf(MatchedPattern match, bool isInner) =>
+        sentences
+            .Of(match)
+            .Select(sentence => new Item(TruthMark.Of(sentence.Truth), sentence.Full)
+            {
+                Below = isInner ? [] : Behind(match),
+            });
+
+    // What comes nearest to it, test by test.
+    private Item NotThere(MatchedPattern match, string wanted) =>
+        new(TruthMark.Of(match.Truth), Figures.Sentence($"{wanted}. The nearest is {match.Fact}:"))
+        {
+            Below =
+            [
+                new ItemList([
+                    .. sentences.Of(match).Select(sentence => new Item(TruthMark.Of(sentence.Truth), sentence.Full)),
+                ]).At(3),
+            ],
+        };
 
     // What would make a finding that is not made.
     private ImmutableArray<Block> Behind(MatchedPattern match) =>
@@ -87,18 +105,9 @@ internal sealed class NearSection(NearestRules rules, ConditionSentences sentenc
             ]
             : [];
 
-    // A rule that stops before its names are filled in says itself by its id.
-    private static string TextOf(Reason reason)
-    {
-        string text = ReasonLines.TextOf(reason);
-        return text.Contains('{', StringComparison.Ordinal)
-            ? Figures.Sentence($"{Names.Field(reason.Judgement)}.")
-            : text;
-    }
-
     private static string Misses(NearRule near)
     {
         string open = near.Open == 0 ? "" : $", {near.Open} not known";
-        return $"({Figures.Count(near.Missed, "condition is", "conditions are")} not met{open})";
+        return $"{Figures.Count(near.Missed, "condition is", "conditions are")} not met{open}";
     }
 }

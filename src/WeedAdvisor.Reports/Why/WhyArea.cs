@@ -90,11 +90,16 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
     {
         string status = StatusWords.Of(area, action, _names.NeedInShort, day);
         if (area.Clear.FirstOrDefault(clear => clear.Action == action) is { } clear)
-            return $"Here: {status}, rank {clear.Rank} of what is for {Horizons.InBrief(clear.Horizon).ToLowerInvariant()}.";
+            return $"Here: {status}, number {clear.Rank} of {WorkOf(clear.Horizon)}.";
         return area.Barred.FirstOrDefault(barred => barred.Action == action) is { } barred
             ? $"Here: {status}, {StatusWords.Of(barred.Severity)}."
             : $"Here: {status}.";
     }
+
+    private static string WorkOf(Horizon horizon) =>
+        horizon == Horizon.Habit
+            ? "the habits of the nursery"
+            : $"what is done {Horizons.InBrief(horizon).ToLowerInvariant()}";
 
     private static IEnumerable<Block> Part(string title, ReasonLines lines, IEnumerable<Reason> reasons) =>
         reasons.ToArray() is { Length: > 0 } all ? [Heading.Section(title), lines.Of(all).At(2)] : [];

@@ -63,7 +63,8 @@ internal static class ActionAsked
 
         bool Is(string name) => FoldedWords.Of(name) == folded;
 
-        bool Holds(string name) => FoldedWords.Of(name).Contains(folded, StringComparison.Ordinal);
+        // From the beginning of a word: "pray" is no part of "spray".
+        bool Holds(string name) => $"-{FoldedWords.Of(name)}".Contains($"-{folded}", StringComparison.Ordinal);
 
         IEnumerable<string> Actives(Treatment treatment) =>
             treatment

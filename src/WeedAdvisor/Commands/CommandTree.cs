@@ -25,6 +25,7 @@ internal static class CommandTree
             WhyCommand.Of(surroundings),
             UnlockCommand.Of(surroundings),
             WhatIfCommand.Of(surroundings),
+            LessonCommand.Of(surroundings),
             MoneyCommand.Of(surroundings),
             Season.SeasonCommand.Of(surroundings),
             IdentifyCommand.Of(surroundings),

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 

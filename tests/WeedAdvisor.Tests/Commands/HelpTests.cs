@@ -10,6 +10,7 @@ public sealed class HelpTests
     [InlineData("advise", "advise")]
     [InlineData("why", "why")]
     [InlineData("unlock", "unlock")]
+    [InlineData("lesson", "lesson")]
     [InlineData("whatif", "whatif")]
     [InlineData("identify", "identify")]
     [InlineData("weeding", "weeding")]

@@ -120,6 +120,6 @@ public sealed partial class WhyCommandTests
     [GeneratedRegex(@"Worth: (?<a>[\d.]+) x (?<b>[\d.]+) = (?<so>[\d.]+)")]
     private static partial Regex Worth();
 
-    [GeneratedRegex(@"\((\d+) conditions? +(?:is|are) +not +met")]
+    [GeneratedRegex(@": (\d+) +conditions? +(?:is|are) +not +met")]
     private static partial Regex Missed();
 }

@@ -22,6 +22,8 @@ public sealed class EveryMediumTests
             ["why", s_demo, "oxadiazon-granule"],
             ["unlock", s_demo, "bark-mulch", "--area", "container-yard"],
             ["whatif", s_demo, "surface-moisture=wet", "--area", "container-yard", "--full"],
+            ["lesson", "rotation"],
+            ["lesson", "rounds", "--score", "hand-weed-now, bark-mulch"],
             ["weeding", s_demo, "--uncertain"],
             ["money", s_demo],
             ["money", s_demo, "--area", "container-yard", "--against", "bark-mulch"],

@@ -133,7 +133,7 @@ public sealed class AdviceLinesTests
                 .Of(ReasonPage.Of(SmallTrade.Knowledge, advice, s_looked, clear.Action, full: false), 70)
                 .Select(line => line.Text),
         ];
-        Assert.Contains("Here: clear unless (ask: cover), rank 1 of what is for this week.", why);
+        Assert.Contains("Here: clear unless (ask: cover), number 1 of what is done this week.", why);
         Assert.Contains($"  ? {ask} (cover)", why);
         Assert.Contains("    may speak against it: It may run off.", why);
     }
