@@ -24,6 +24,7 @@ public sealed partial class ConditionSentences
                 .IsEmpty
                 ? [match.Fact]
                 : [Of(match.Fact, inner.Kind, [.. TestsOf(inner, match)])],
+            Pattern.HasFinding finding when match.Truth == Truth.Yes => [TextOf(finding.Id)],
             _ => Of(match).Where(sentence => sentence.Truth == Truth.Yes).Select(sentence => sentence.Text),
         };
 

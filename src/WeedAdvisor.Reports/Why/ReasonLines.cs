@@ -38,12 +38,14 @@ internal sealed class ReasonLines(Names names, ConditionSentences sentences)
     private Item ItemOf(ImmutableArray<Reason> rule)
     {
         Reason best = rule[0];
-        ImmutableArray<string> facts = Facts(best);
-        return new Item(Item.Dash, TextOf(best) + Weight(best))
+        string text = TextOf(best);
+        // A name that the reason says is no more to be told.
+        string[] facts = [.. Facts(best).Where(fact => !text.Contains(fact, StringComparison.OrdinalIgnoreCase))];
+        return new Item(Item.Dash, text + Weight(best))
         {
             Below =
             [
-                .. facts.IsEmpty
+                .. facts.Length == 0
                     ? []
                     : (Block[])[new Keyed("here: ", Figures.Sentence(string.Join("; ", facts)) + ".").At(Inner)],
                 .. Others(rule) is { Length: > 0 } others

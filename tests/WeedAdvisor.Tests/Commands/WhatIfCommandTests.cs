@@ -19,12 +19,15 @@ public sealed class WhatIfCommandTests
         string copy = Path.Combine(Path.GetTempPath(), $"weedadvisor-whatif-{Guid.NewGuid():N}.yaml");
         try
         {
-            File.WriteAllText(
-                copy,
-                before
-                    .Replace("surface-moisture: wet", "surface-moisture: dry-between", StringComparison.Ordinal)
-                    .Replace("stock: unrooted-cuttings", "stock: rooted-liners", StringComparison.Ordinal)
-            );
+            using (StreamWriter file = File.CreateText(copy))
+            {
+                file.Write(
+                    before
+                        .Replace("surface-moisture: wet", "surface-moisture: dry-between", StringComparison.Ordinal)
+                        .Replace("stock: unrooted-cuttings", "stock: rooted-liners", StringComparison.Ordinal)
+                );
+            }
+
             foreach (
                 JsonElement action in json.RootElement.GetProperty("areas")[0].GetProperty("actions").EnumerateArray()
             )

@@ -60,6 +60,9 @@ public sealed partial class InterviewSession
     /// <summary>The advice for that area as it now stands.</summary>
     public AreaAdvice Advice { get; private set; } = null!;
 
+    /// <summary>The engine behind the advice; null where there is none.</summary>
+    public Advisor? Engine => _source.Engine;
+
     /// <summary>The area on screen as it is looked at.</summary>
     public AreaCase Looked => AreaCase.Of(Visit, AreaIndex);
 
