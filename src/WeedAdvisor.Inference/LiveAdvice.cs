@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Assembly;
 using WeedAdvisor.Inference.Engine;
@@ -25,6 +26,12 @@ public sealed class LiveAdvice
 
     /// <summary>The advice for the area as it now stands.</summary>
     public AreaAdvice Advice { get; private set; }
+
+    /// <summary>
+    /// What is clear in an area and in which order, without its reasons and cautions; the advice stays as it is.
+    /// </summary>
+    internal ImmutableArray<ClearAction> OrderOf(AreaCase area) =>
+        _builder.OrderOf(area, _session.Change(AreaFacts.Of(_knowledge, area)));
 
     /// <summary>Replaces what is known of the area; only what no longer follows is withdrawn.</summary>
     public AreaAdvice Change(AreaCase area) =>

@@ -62,6 +62,9 @@ public sealed record KnowledgeBase
     /// <summary>Worked visits, in ordinal order of file; empty where they were not read.</summary>
     public required ImmutableArray<WorkedVisit> WorkedVisits { get; init; }
 
+    /// <summary>Lessons, in ordinal order of id; empty where the worked visits were not read.</summary>
+    public ImmutableArray<Lesson> Lessons { get; init; } = [];
+
     /// <summary>What the worked visits need not show, each with its reason; in the order of the file.</summary>
     public ImmutableArray<NotShown> NotShown { get; init; } = [];
 

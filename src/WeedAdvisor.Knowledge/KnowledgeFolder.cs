@@ -61,7 +61,7 @@ public static class KnowledgeFolder
     private static bool IsRead(FileRole role, KnowledgeScope scope) =>
         role switch
         {
-            FileRole.Visits => scope == KnowledgeScope.Whole,
+            FileRole.Visits or FileRole.Lessons => scope == KnowledgeScope.Whole,
             FileRole.Sources => scope != KnowledgeScope.ForAdvice,
             _ => true,
         };
@@ -95,7 +95,8 @@ public static class KnowledgeFolder
             if (i == questions || files[i].Role == FileRole.Actives)
                 return;
             contents[i] =
-                withoutQuestions && files[i].Role is FileRole.Judgements or FileRole.Law or FileRole.Visits
+                withoutQuestions
+                && files[i].Role is FileRole.Judgements or FileRole.Law or FileRole.Visits or FileRole.Lessons
                     ? new FileContent([], [])
                     : reader.Read(files[i].Role, files[i].Parsed);
         });

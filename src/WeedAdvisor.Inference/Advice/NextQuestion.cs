@@ -2,6 +2,18 @@ using System.Collections.Immutable;
 
 namespace WeedAdvisor.Inference.Advice;
 
+/// <summary>What one answer would settle.</summary>
+/// <param name="Answer">The answer's id.</param>
+/// <param name="Brings">Actions that come among the first things to do, in order.</param>
+/// <param name="Drops">Actions that are no longer among them, in order.</param>
+/// <param name="Reorders">Whether the same stand there in another order.</param>
+public sealed record AnswerOutcome(
+    string Answer,
+    ImmutableArray<string> Brings,
+    ImmutableArray<string> Drops,
+    bool Reorders
+);
+
 /// <summary>The question to ask next.</summary>
 /// <param name="Id">The question's id.</param>
 /// <param name="Text">The question.</param>
@@ -13,4 +25,10 @@ public sealed record NextQuestion(string Id, string Text, string Why)
 
     /// <summary>Actions that an answer may bring among the first things to do, in ordinal order of id.</summary>
     public ImmutableArray<string> MayBring { get; init; } = [];
+
+    /// <summary>
+    /// What each answer would settle of the first things to do, in the order of the answers; empty where it was not
+    /// asked for (<see cref="QuestionOutcomes"/>).
+    /// </summary>
+    public ImmutableArray<AnswerOutcome> Outcomes { get; init; } = [];
 }

@@ -53,6 +53,7 @@ public sealed class Reason
         Then = conclusion.Judgement.Then;
         Action = conclusion.Action?.Id;
         Certainty = conclusion.Certainty;
+        Premise = conclusion.Premise;
         IsCertain = conclusion.IsCertain;
         Needs = conclusion.Needs;
         Sources = conclusion.Judgement.Sources;
@@ -92,6 +93,9 @@ public sealed class Reason
     /// </summary>
     public double Certainty { get; }
 
+    /// <summary>Certainty of the least certain finding it builds on; 1 when it builds on facts alone.</summary>
+    public double Premise { get; } = 1;
+
     /// <summary>Whether every condition holds for sure.</summary>
     public bool IsCertain { get; }
 
@@ -117,7 +121,27 @@ public sealed record MatchedPattern(
     Truth Truth,
     ImmutableArray<MatchedTest> Tests,
     ImmutableArray<Reason> Behind
-);
+)
+{
+    /// <summary>The condition as the rule has it; null where only its words are at hand.</summary>
+    public Pattern? Asked { get; init; }
+
+    /// <summary>What the variables of the rule stand for after it, by name.</summary>
+    public ImmutableDictionary<string, Reading> Bound { get; init; } = ImmutableDictionary<string, Reading>.Empty;
+
+    /// <summary>Whether no fact of the kind is there at all, so that nothing could be looked at.</summary>
+    public bool IsWithoutFact { get; init; }
+
+    /// <summary>Whether the other is the same condition with the same outcome, in the same words.</summary>
+    public bool Equals(MatchedPattern? other) =>
+        other is not null
+        && (Pattern, Fact, Truth) == (other.Pattern, other.Fact, other.Truth)
+        && Tests.SequenceEqual(other.Tests)
+        && Behind.SequenceEqual(other.Behind);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Pattern, Fact, Truth, Tests.Length, Behind.Length);
+}
 
 /// <summary>One test with what was read.</summary>
 /// <param name="Attribute">The attribute.</param>
@@ -128,6 +152,12 @@ public sealed record MatchedTest(string Attribute, string Expected, string Read,
 {
     /// <summary>The words that were read; empty when no words were.</summary>
     public ImmutableArray<string> Words { get; init; } = [];
+
+    /// <summary>The test as the rule has it; null where only its words are at hand.</summary>
+    public AttributeTest? Asked { get; init; }
+
+    /// <summary>What was read; null where only its words are at hand.</summary>
+    public Reading? Found { get; init; }
 
     /// <summary>Whether the other reads the same in the same test; the words are those of <see cref="Read"/>.</summary>
     public bool Equals(MatchedTest? other) =>

@@ -43,14 +43,7 @@ internal sealed class AdviceBuilder
     {
         ImmutableArray<Conclusion> conclusions = concluded.ForAdvice();
         (DateOnly date, VisitArea area, _) = looked;
-        ActionCase[] cases =
-        [
-            .. conclusions
-                .Where(one => one.Action is not null)
-                .GroupBy(one => one.Action!.Id, StringComparer.Ordinal)
-                .OrderBy(group => group.Key, StringComparer.Ordinal)
-                .Select(group => new ActionCase(group.Key, group)),
-        ];
+        ActionCase[] cases = CasesIn(conclusions);
         var reading = AreaReading.Of(area, date, _knowledge);
         ImmutableArray<Escape> escapes = EscapesOfArea.Of(area.Past, _knowledge);
         Dictionary<string, ClearAction> sketches = cases
@@ -95,6 +88,27 @@ internal sealed class AdviceBuilder
             Trail = new Trail(concluded, _reasons),
         };
     }
+
+    /// <summary>What is clear and in which order, without reasons and cautions.</summary>
+    public ImmutableArray<ClearAction> OrderOf(AreaCase looked, AreaConclusions concluded)
+    {
+        var reading = AreaReading.Of(looked.Area, looked.Date, _knowledge);
+        ImmutableArray<Escape> escapes = EscapesOfArea.Of(looked.Area.Past, _knowledge);
+        return Ranking.Of(
+            CasesIn(concluded.ForAdvice())
+                .Where(one => one.Status is ActionStatus.Clear or ActionStatus.ClearUnless)
+                .Select(one => _sketches.Of(one, reading, escapes))
+        );
+    }
+
+    private static ActionCase[] CasesIn(ImmutableArray<Conclusion> conclusions) =>
+        [
+            .. conclusions
+                .Where(one => one.Action is not null)
+                .GroupBy(one => one.Action!.Id, StringComparer.Ordinal)
+                .OrderBy(group => group.Key, StringComparer.Ordinal)
+                .Select(group => new ActionCase(group.Key, group)),
+        ];
 
     private ClearAction ClearOf(ActionCase one, ClearAction sketch, DateOnly date)
     {

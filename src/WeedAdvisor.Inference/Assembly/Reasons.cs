@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Conditions;
+using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -44,14 +45,21 @@ internal sealed class Reasons : IReasonDetails
         {
             Pattern pattern = conclusion.Judgement.When[i];
             PatternHolds outcome = PatternHolds.Of(pattern, conclusion.Match[i], bindings);
+            // Of what is not there no test tells anything.
+            bool isWithoutFact = conclusion.Match[i] is Matched.One { Fact: var fact } && NoFact.Is(fact);
             matched.Add(
                 new MatchedPattern(
                     Wording.Of(pattern),
                     NameOf(conclusion.Match[i]),
-                    outcome.Truth,
-                    TestsOf(pattern, conclusion.Match[i], bindings),
+                    isWithoutFact ? Truth.No : outcome.Truth,
+                    isWithoutFact ? [] : TestsOf(pattern, conclusion.Match[i], bindings),
                     conclusion.Match[i] is Matched.Evidence evidence ? [.. evidence.Conclusions.Select(Of)] : []
                 )
+                {
+                    Asked = pattern,
+                    Bound = outcome.Bindings.Values.ToImmutableDictionary(StringComparer.Ordinal),
+                    IsWithoutFact = isWithoutFact,
+                }
             );
             bindings = outcome.Bindings;
         }
@@ -86,6 +94,8 @@ internal sealed class Reasons : IReasonDetails
                 new MatchedTest(attribute, Wording.Of(test), reading.Text, TestTruth.Of(test, reading, bindings))
                 {
                     Words = reading is Reading.Words words ? [.. words.Value] : [],
+                    Asked = test,
+                    Found = reading,
                 }
             );
         }

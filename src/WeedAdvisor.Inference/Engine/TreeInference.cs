@@ -17,12 +17,18 @@ internal static class TreeInference
     public static ImmutableArray<Conclusion> Conclude(
         IEnumerable<Judgement> judgements,
         IReadOnlyCollection<Fact> facts
+    ) => ConcludeInOrder(FindingOrder.Of(judgements), facts);
+
+    /// <summary>The same of judgements that stand in the order of <see cref="FindingOrder"/>.</summary>
+    public static ImmutableArray<Conclusion> ConcludeInOrder(
+        ImmutableArray<Judgement> judgements,
+        IReadOnlyCollection<Fact> facts
     )
     {
         FactsByKind byKind = new(facts);
         var evidence = new Dictionary<string, List<FindingConclusion>>(StringComparer.Ordinal);
         var all = new List<Conclusion>();
-        foreach (Judgement judgement in FindingOrder.Of(judgements))
+        foreach (Judgement judgement in judgements)
         {
             foreach (Conclusion conclusion in Conclude(judgement, byKind, evidence))
             {

@@ -19,6 +19,15 @@ internal static class CatalogueFacts
                 .OrderBy(fact => fact.Id, StringComparer.Ordinal),
         ];
 
+    /// <summary>The fact of one practice or treatment; null when there is none with this id.</summary>
+    public static ActionFact? One(KnowledgeBase knowledge, string id) =>
+        knowledge.ActionOf(id) switch
+        {
+            Practice practice => OfPractice(practice),
+            Treatment treatment => OfTreatment(treatment, knowledge),
+            _ => null,
+        };
+
     private static PracticeFact OfPractice(Practice practice)
     {
         Dictionary<string, Reading> readings = Common(practice, "practice");

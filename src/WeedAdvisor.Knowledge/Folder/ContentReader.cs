@@ -73,6 +73,7 @@ internal sealed class ContentReader(Lexicon lexicon)
             FileRole.Judgements => Records(file, "a judgement", new JudgementReader(Topic(file.File), Site).Read),
             FileRole.Law => Whole(file, new LawReader(LawReader.CountryOf(file.File), Site).Read),
             FileRole.Visits => Whole(file, Visit),
+            FileRole.Lessons => Records(file, "a lesson", LessonReader.Read),
             FileRole.Lifts => Records(file, "a bar that is lifted", LiftedBarReader.Read),
             _ => throw new ArgumentOutOfRangeException(nameof(role), role, "questions and actives are read first"),
         };

@@ -72,6 +72,9 @@ internal enum FileRole
     /// <summary>The law of a country.</summary>
     Law,
 
+    /// <summary>Lessons.</summary>
+    Lessons,
+
     /// <summary>Worked visits.</summary>
     Visits,
 

@@ -11,6 +11,7 @@ internal static class FileRoles
         "actives",
         "judgements",
         "law",
+        "lessons",
         "practices",
         "ratings",
         "treatments",
@@ -74,6 +75,7 @@ internal static class FileRoles
             is FileRole.Actives
                 or FileRole.Judgements
                 or FileRole.Law
+                or FileRole.Lessons
                 or FileRole.Practices
                 or FileRole.Ratings
                 or FileRole.Treatments
@@ -126,6 +128,7 @@ internal static class FileRoles
             "actives" => FileRole.Actives,
             "judgements" => FileRole.Judgements,
             "law" => FileRole.Law,
+            "lessons" => FileRole.Lessons,
             "practices" => FileRole.Practices,
             "ratings" => FileRole.Ratings,
             "treatments" => FileRole.Treatments,

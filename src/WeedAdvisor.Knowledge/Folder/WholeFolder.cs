@@ -50,6 +50,8 @@ internal sealed class WholeFolder
         _problems.AddRange(LawTopics.Unanswered(All<LawFileRead>(), judgements, lists));
         ReportRepeats(judgements.Select(judgement => new Declaration(judgement.Id, judgement.Where)));
         _problems.AddRange(FindingCycles.Of(judgements));
+        ReportRepeats(All<Lesson>().Select(lesson => new Declaration(lesson.Id, lesson.Where)));
+        _problems.AddRange(LessonReader.WithoutVisit(All<Lesson>(), All<WorkedVisit>()));
         PlacedLift[] lifts = [.. All<PlacedLift>()];
         _problems.AddRange(LiftedBarReader.Wrong(lifts, [.. judgements]));
         ImmutableArray<LiftedBar> lifted = [.. lifts.Select(lift => lift.Bar)];
@@ -76,6 +78,7 @@ internal sealed class WholeFolder
             Sources = SourceFile.ByKey(All<Source>()),
             Judgements = [.. judgements.Where(rule => lifted.All(bar => bar.Judgement != rule.Id))],
             WorkedVisits = All<WorkedVisit>(),
+            Lessons = [.. All<Lesson>().OrderBy(lesson => lesson.Id, StringComparer.Ordinal)],
             NotShown = All<NotShown>(),
             ActiveLimits = Catalogue<ActiveLimit>(),
             Resistance = Catalogue<KnownResistance>(),

@@ -31,6 +31,7 @@ internal sealed class QuestionReader
             Sizes = isNumber ? Sizes(map) : [],
             IsOfNursery = map.OptionalFlag("whole-nursery"),
             Guards = map.OptionalFlag("guards"),
+            ChangedBy = Changed(map),
             PastOnly = kind == QuestionKind.Date && map.OptionalFlag("past-only"),
             AskedWhen = Conditions(map, "asked-when", withDerived: false),
             LastWhen = Conditions(map, "last-when", withDerived: true),
@@ -47,6 +48,14 @@ internal sealed class QuestionReader
         _asked.Add(question);
         return question;
     }
+
+    private static ChangedBy Changed(MappingReader map) =>
+        map.OptionalWord("changed-by", "words:hand|time") switch
+        {
+            "hand" => ChangedBy.Hand,
+            "time" => ChangedBy.Time,
+            _ => ChangedBy.Nobody,
+        };
 
     private static QuestionKind Kind(MappingReader map) =>
         map.Word("kind", "words:one-of|any-of|number|date|crops|region|weeds|past|name") switch

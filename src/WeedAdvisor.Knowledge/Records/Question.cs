@@ -34,6 +34,19 @@ public enum QuestionKind
     Name,
 }
 
+/// <summary>Who can make an answer another.</summary>
+public enum ChangedBy
+{
+    /// <summary>Nobody: it is as it is.</summary>
+    Nobody,
+
+    /// <summary>Only time.</summary>
+    Time,
+
+    /// <summary>The grower.</summary>
+    Hand,
+}
+
 /// <summary>A question to the grower.</summary>
 public sealed record Question : Record
 {
@@ -68,6 +81,9 @@ public sealed record Question : Record
     /// has its turn.
     /// </summary>
     public ImmutableArray<AttributeCondition> LastWhen { get; init; } = [];
+
+    /// <summary>Who can make its answer another.</summary>
+    public ChangedBy ChangedBy { get; init; }
 
     /// <summary>Unit of a number; else null.</summary>
     public string? Unit { get; init; }

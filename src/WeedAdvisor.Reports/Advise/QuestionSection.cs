@@ -20,7 +20,12 @@ internal static class QuestionSection
 
         yield return $"{question.Text} ({question.Id})";
         yield return $"Why: {question.Why}";
-        if (!question.MayBring.IsEmpty)
+        if (OutcomeWords.Of(names, question) is { IsEmpty: false } outcomes)
+        {
+            foreach (string outcome in outcomes)
+                yield return outcome;
+        }
+        else if (!question.MayBring.IsEmpty)
             yield return Line.FromString(
                 $"The answer may bring: {string.Join("; ", question.MayBring.Select(names.Action))}."
             );

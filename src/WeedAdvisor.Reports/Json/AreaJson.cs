@@ -101,6 +101,13 @@ internal static class AreaJson
         json.WriteString("text", question.Text);
         json.WriteString("why", question.Why);
         json.WriteTexts("mayBring", question.MayBring);
+        json.WriteList("outcomes", question.Outcomes, outcome =>
+        {
+            json.WriteString("answer", outcome.Answer);
+            json.WriteTexts("brings", outcome.Brings);
+            json.WriteTexts("drops", outcome.Drops);
+            json.WriteBoolean("reorders", outcome.Reorders);
+        });
         json.WriteEndObject();
     }
 

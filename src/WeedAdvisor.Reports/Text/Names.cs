@@ -55,6 +55,10 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>A word's plain text.</summary>
     public string Word(string list, string word) => knowledge.Vocabulary.GetValueOrDefault(list)?.TextOf(word) ?? word;
 
+    /// <summary>The text of an answer to choose; its id where the knowledge has no such answer.</summary>
+    public string Answer(string question, string answer) =>
+        knowledge.QuestionOf(question)?.Choices.FirstOrDefault(choice => choice.Id == answer)?.Text ?? answer;
+
     /// <summary>What has to be known, in words.</summary>
     public string Need(Need need)
     {

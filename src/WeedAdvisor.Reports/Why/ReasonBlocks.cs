@@ -1,23 +1,24 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Why;
 
-/// <summary>Reasons taken apart: the rule, what it matched and read, the findings behind it, its sources.</summary>
-public static class ReasonBlocks
+/// <summary>
+/// Reasons taken apart: the rule, every condition with what it asked and what it found, the findings behind it, its
+/// sources.
+/// </summary>
+/// <param name="names">What things are called.</param>
+/// <param name="sentences">How conditions read.</param>
+public sealed class ReasonBlocks(Names names, ConditionSentences sentences)
 {
     private const int Inner = 2,
-        Step = 3,
-        MostWords = 5;
+        Step = 3;
 
     /// <summary>The reasons and everything below them.</summary>
-    public static ItemList Of(Names names, ImmutableArray<Reason> reasons) =>
-        new([.. reasons.Select(reason => ItemOf(names, reason))]);
+    public ItemList Of(ImmutableArray<Reason> reasons) => new([.. reasons.Select(ItemOf)]);
 
     /// <summary>What a reason concludes, in a word or two.</summary>
     public static string Conclusion(Reason reason) =>
@@ -31,7 +32,7 @@ public static class ReasonBlocks
             _ => "caution",
         };
 
-    private static Item ItemOf(Names names, Reason reason)
+    private Item ItemOf(Reason reason)
     {
         string standing = reason.IsCertain ? "" : ", not sure yet";
         return new Item(Item.Dash, Names.UnderItsName(reason.Caution ?? reason.Said))
@@ -43,52 +44,24 @@ public static class ReasonBlocks
                     : (Block[])[Set(new Keyed("because: ", Names.UnderItsName(reason.Said)))],
                 Set(new Paragraph($"{Conclusion(reason)} by rule {reason.Judgement} ({reason.Topic}){standing}")),
                 .. reason.Needs.Select(need => Set(new Keyed("waits for: ", names.Need(need)))),
-                Set(new ItemList([.. reason.Matched.Select(match => ItemOf(names, reason, match))])),
+                Set(new ItemList([.. reason.Matched.SelectMany(ItemsOf)])),
                 Set(new Keyed("sources: ", reason.Sources.IsEmpty ? "none named" : string.Join(", ", reason.Sources))),
             ],
         };
     }
 
-    private static Item ItemOf(Names names, Reason reason, MatchedPattern match) =>
-        new(Mark(match.Truth), match.Fact == match.Pattern ? match.Fact : $"{match.Pattern}: {match.Fact}")
-        {
-            Below =
-            [
-                .. match.Tests.IsEmpty
-                    ? []
-                    : (Block[])[new ItemList([.. match.Tests.Select(test => ItemOf(reason, test))]).At(Step)],
-                .. match.Behind.IsEmpty ? [] : (Block[])[Of(names, match.Behind).At(Step)],
-            ],
-        };
-
-    private static Item ItemOf(Reason reason, MatchedTest test) =>
-        new(Mark(test.Truth), $"{test.Attribute}: {test.Expected}; read: {Read(reason, test)}");
-
-    private static Block Set(Block block) => block.At(Inner);
-
-    /// <summary>What was read. Of a long list what the rule compares comes first, and the rest is counted.</summary>
-    private static string Read(Reason reason, MatchedTest test)
+    // What stands behind a condition stands below its last sentence.
+    private IEnumerable<Item> ItemsOf(MatchedPattern match)
     {
-        ImmutableArray<string> words = test.Words;
-        if (words.Length <= MostWords + 1)
-            return test.Read;
-        HashSet<string> compared =
-        [
-            .. reason
-                .Matched.SelectMany(match => match.Tests)
-                .Where(other => other != test)
-                .SelectMany(other => other.Words),
-        ];
-        var first = words.OrderByDescending(compared.Contains).Take(MostWords);
-        string more = (words.Length - MostWords).ToString(CultureInfo.InvariantCulture);
-        return $"{string.Join(", ", first)} and {more} more";
+        ImmutableArray<ConditionSentence> all = sentences.Of(match);
+        return all.Select(
+            (sentence, at) =>
+                new Item(TruthMark.Of(sentence.Truth), sentence.Full)
+                {
+                    Below = at < all.Length - 1 || match.Behind.IsEmpty ? [] : [Of(match.Behind).At(Step)],
+                }
+        );
     }
 
-    private static string Mark(Truth truth) =>
-        truth switch
-        {
-            Truth.Yes => "[yes] ",
-            Truth.NotKnown => "[?]   ",
-            _ => "[no]  ",
-        };
+    private static Block Set(Block block) => block.At(Inner);
 }

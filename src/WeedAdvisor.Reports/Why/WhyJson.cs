@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Certainties;
+using WeedAdvisor.Inference.Nearest;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Json;
 using WeedAdvisor.Reports.Text;
@@ -17,6 +18,7 @@ public static class WhyJson
         JsonText.Of(json =>
         {
             var names = new Names(knowledge);
+            var words = new Words(names, new ConditionSentences(knowledge));
             json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
             StampJson.Write(json, advice.Knowledge);
             json.WriteString("visit", advice.Visit.Id);
@@ -25,7 +27,16 @@ public static class WhyJson
             json.WriteString("name", action.Name);
             json.WriteString("kind", names.Kind(action.Id));
             json.WriteString("what", action.What);
-            json.WriteList("areas", advice.Areas, area => WriteArea(json, advice, area, action, names));
+            json.WriteList("areas", advice.Areas, area =>
+                WriteArea(
+                    json,
+                    advice,
+                    area,
+                    action,
+                    words,
+                    NearSection.Rules(knowledge, advice.Visit, area, action.Id)
+                )
+            );
             json.WriteTexts("cautions", action.Cautions);
             json.WriteTexts(
                 "record",
@@ -39,9 +50,11 @@ public static class WhyJson
         VisitAdvice advice,
         AreaAdvice area,
         CatalogueAction action,
-        Names names
+        Words words,
+        ImmutableArray<NearRule> near
     )
     {
+        Names names = words.Names;
         ClearAction? clear = area.Clear.FirstOrDefault(one => one.Action == action.Id);
         BarredAction? barred = area.Barred.FirstOrDefault(one => one.Action == action.Id);
         WaitingAction? waiting = area.Waiting.FirstOrDefault(one => one.Action == action.Id);
@@ -54,44 +67,78 @@ public static class WhyJson
         UntilJson.Write(json, barred?.Until);
         Reason[] reasons = [.. area.AllConclusions().Where(reason => reason.Action == action.Id)];
         json.WriteTexts("valuesFrom", ValuesRead.Of(action, reasons));
+        WriteWorking(json, reasons, clear);
         foreach (ReasonKind kind in ReasonKind.All)
-            WriteReasons(json, kind.Id, [.. reasons.Where(kind.Holds)], names);
+            WriteReasons(json, kind.Id, [.. reasons.Where(kind.Holds)], words);
+        json.WriteList("nearest", near, rule =>
+        {
+            json.WriteNumber("missed", rule.Missed);
+            json.WriteNumber("open", rule.Open);
+            WriteReason(json, rule.Reason, words);
+        });
     }
 
-    private static void WriteReasons(Utf8JsonWriter json, string name, ImmutableArray<Reason> reasons, Names names) =>
-        json.WriteList(name, reasons, reason =>
+    private static void WriteWorking(Utf8JsonWriter json, IEnumerable<Reason> reasons, ClearAction? clear)
+    {
+        CertaintyWorking working = WorkingSection.Of(reasons);
+        json.WriteStartObject("working");
+        WriteSteps(json, "for", working.For);
+        WriteSteps(json, "against", working.Against);
+        json.WriteFigure("certainty", working.Together);
+        if (clear is not null)
         {
-            json.WriteString("judgement", reason.Judgement);
-            json.WriteString("topic", reason.Topic);
-            json.WriteString("text", reason.Text);
-            json.WriteText("caution", reason.CautionText);
-            json.WriteFigure("certainty", reason.Certainty);
-            json.WriteBoolean("certain", reason.IsCertain);
-            json.WriteNeeds(reason.Needs, names);
-            json.WriteList("matched", reason.Matched, match => WriteMatch(json, match, names));
-            json.WriteTexts("sources", reason.Sources);
+            json.WriteFigure("effect", clear.EffectCounted);
+            json.WriteFigure("worth", clear.Worth);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void WriteSteps(Utf8JsonWriter json, string name, ImmutableArray<CertaintyStep> steps) =>
+        json.WriteList(name, steps, step =>
+        {
+            json.WriteString("judgement", step.Rule);
+            json.WriteFigure("before", step.Before);
+            json.WriteFigure("certainty", step.Certainty);
+            json.WriteFigure("after", step.After);
         });
 
-    private static void WriteMatch(Utf8JsonWriter json, MatchedPattern match, Names names)
+    private static void WriteReasons(Utf8JsonWriter json, string name, ImmutableArray<Reason> reasons, Words words) =>
+        json.WriteList(name, reasons, reason => WriteReason(json, reason, words));
+
+    private static void WriteReason(Utf8JsonWriter json, Reason reason, Words words)
+    {
+        json.WriteString("judgement", reason.Judgement);
+        json.WriteString("topic", reason.Topic);
+        json.WriteString("text", reason.Text);
+        json.WriteText("caution", reason.CautionText);
+        json.WriteFigure("certainty", reason.Certainty);
+        json.WriteBoolean("certain", reason.IsCertain);
+        json.WriteNeeds(reason.Needs, words.Names);
+        json.WriteList("matched", reason.Matched, match => WriteMatch(json, match, words));
+        json.WriteTexts("sources", reason.Sources);
+    }
+
+    private static void WriteMatch(Utf8JsonWriter json, MatchedPattern match, Words words)
     {
         json.WriteString("pattern", match.Pattern);
         json.WriteString("fact", match.Fact);
-        json.WriteString("holds", Word(match.Truth));
+        json.WriteString("holds", TruthMark.Word(match.Truth));
+        json.WriteList("sentences", words.Sentences.Of(match), sentence =>
+        {
+            json.WriteString("text", sentence.Text);
+            json.WriteText("here", sentence.Here);
+            json.WriteString("holds", TruthMark.Word(sentence.Truth));
+        });
         json.WriteList("tests", match.Tests, test =>
         {
             json.WriteString("attribute", test.Attribute);
             json.WriteString("expected", test.Expected);
             json.WriteString("read", test.Read);
-            json.WriteString("holds", Word(test.Truth));
+            json.WriteString("holds", TruthMark.Word(test.Truth));
         });
-        WriteReasons(json, "behind", match.Behind, names);
+        WriteReasons(json, "behind", match.Behind, words);
     }
 
-    private static string Word(Truth truth) =>
-        truth switch
-        {
-            Truth.Yes => "yes",
-            Truth.NotKnown => "not-known",
-            _ => "no",
-        };
+    private sealed record Words(Names Names, ConditionSentences Sentences);
 }

@@ -58,13 +58,15 @@ internal static class AdviseCommand
             switch (parsed.GetValue(format))
             {
                 case FormatOption.Json:
-                    JsonReport.Write(surroundings.Out, advisor.Advise(visit), knowledge);
+                    JsonReport.Write(surroundings.Out, advisor.WithOutcomes(advisor.Advise(visit)), knowledge);
                     break;
                 case FormatOption.Text or null:
                     AdviceInTurn.Write(
                         surroundings.Out,
                         visit,
-                        advisor.AdviseInTurn(visit),
+                        visit.Areas.Length > QuestionOutcomes.MostAreas
+                            ? advisor.AdviseInTurn(visit)
+                            : [advisor.WithOutcomes(advisor.Advise(visit)).Areas],
                         knowledge,
                         parsed.GetValue(full),
                         parsed.GetValue(sources),
@@ -75,7 +77,7 @@ internal static class AdviseCommand
                 case var page:
                     bool isWhole = parsed.GetValue(full) || FormatOption.IsWhole(page);
                     Document document = AdviceDocument.Of(
-                        advisor.Advise(visit),
+                        advisor.WithOutcomes(advisor.Advise(visit)),
                         knowledge,
                         isWhole,
                         parsed.GetValue(sources)

@@ -46,7 +46,14 @@ internal static class DemoCommand
                 ExitCode.BadKnowledge,
                 $"the knowledge has no demo visit '{File}'. Give advise a visit of your own."
             );
-        return Print(Advisor.Of(knowledge).Advise(demo.Visit), knowledge, surroundings, width, full);
+        return Print(Advised(knowledge, demo.Visit), knowledge, surroundings, width, full);
+    }
+
+    /// <summary>The advice for a visit, with what its next questions would settle.</summary>
+    public static VisitAdvice Advised(KnowledgeBase knowledge, Visit visit)
+    {
+        var advisor = Advisor.Of(knowledge);
+        return advisor.WithOutcomes(advisor.Advise(visit));
     }
 
     /// <summary>Prints advice.</summary>

@@ -14,34 +14,45 @@ internal static class WhyCommand
     public static Command Of(Surroundings surroundings)
     {
         Argument<string> file = VisitArgument.File();
-        var action = new Argument<string>("ACTION") { Description = "A practice or treatment, by id or name." };
+        Argument<string> action = ActionAsked.Argument();
         Option<string?> area = VisitArgument.Area();
+        var full = new Option<bool>("--full")
+        {
+            Description = "Every condition of every rule with what it asked and what it found.",
+        };
         Option<string> format = FormatOption.Of("How it is written.");
         Option<string?> units = UnitsOption.Of();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "why",
-            "Show why an action is advised, waits or is barred: rules, what they matched, sources.",
+            "Say why an action is advised, and why not: what bars it and until when, what speaks for it and against it, "
+                + "what is not known, and how the figures come about; where nothing speaks for it, what nearly does.",
             "weedadvisor why visit.yaml scrape-off-liverwort",
-            "weedadvisor why visit.yaml \"Hand-weed now\" --area mist-house"
+            "weedadvisor why visit.yaml oxadiazon --area mist-house --full"
         )
         {
             file,
             action,
             area,
+            full,
             format,
             units,
             width,
         };
         command.SetAction(parsed =>
         {
+            bool isWhole = parsed.GetValue(full) || FormatOption.IsWhole(parsed.GetValue(format));
             KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.ForAdvice),
+                KnowledgeOption.Load(
+                    parsed,
+                    surroundings,
+                    isWhole ? KnowledgeScope.WithoutWorkedVisits : KnowledgeScope.ForAdvice
+                ),
                 parsed,
                 parsed.GetRequiredValue(file),
                 surroundings
             );
-            CatalogueAction asked = Find(parsed.GetRequiredValue(action), knowledge);
+            CatalogueAction asked = ActionAsked.Find(parsed.GetRequiredValue(action), knowledge);
             Visit visit = VisitArgument.Read(
                 parsed.GetRequiredValue(file),
                 parsed.GetValue(area),
@@ -55,7 +66,7 @@ internal static class WhyCommand
                     : FormatOption.Written(
                         parsed.GetValue(format),
                         UnitsOption.Applied(
-                            WhyDocument.Of(advice, asked, knowledge),
+                            WhyDocument.Of(advice, asked, knowledge, isWhole),
                             parsed.GetValue(units),
                             visit,
                             knowledge
@@ -66,19 +77,5 @@ internal static class WhyCommand
             return ExitCode.Done;
         });
         return command;
-    }
-
-    private static CatalogueAction Find(string asked, KnowledgeBase knowledge)
-    {
-        if (knowledge.ActionOf(asked) is null && knowledge.GoneAs(asked) is { } gone)
-            throw new RefusalException(ExitCode.Usage, knowledge.WithdrawnText(gone));
-        CatalogueAction[] all = [.. knowledge.Practices.Values, .. knowledge.Treatments.Values];
-        return knowledge.ActionOf(asked)
-            ?? all.FirstOrDefault(one => one.Name.Equals(asked, StringComparison.OrdinalIgnoreCase))
-            ?? throw new RefusalException(
-                ExitCode.Usage,
-                $"no action '{asked}'{UsageError.DidYouMean(asked, all.Select(one => one.Id))}. "
-                    + $"See '{CommandLine.Name} knowledge list practices' or '... list treatments'."
-            );
     }
 }

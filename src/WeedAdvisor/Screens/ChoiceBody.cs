@@ -2,7 +2,9 @@ using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview.Pickers;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Interview.Words;
+using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 
@@ -11,11 +13,15 @@ internal sealed class ChoiceBody : QuestionBody
 {
     private readonly ListingView _list;
     private readonly bool _several;
+    private readonly InterviewSession _session;
+    private readonly Question _question;
 
     public ChoiceBody(Look look, InterviewSession session, Question question, Ways way)
         : base(look)
     {
         _several = Answering.TakesSeveral(question);
+        _session = session;
+        _question = question;
         _list = new ListingView(look, width =>
             Row.Of(ChoicePage.Of(session, question).Select(entry => (Mark(entry), entry.Text)), width)
         )
@@ -49,6 +55,12 @@ internal sealed class ChoiceBody : QuestionBody
 
     public override string HowTo =>
         _several ? "Enter ticks or unticks; F8 goes on." : "Enter answers and goes on; Space answers and stays.";
+
+    // Of several at once the one under the cursor as if it alone were so.
+    public override Answer? Pointed =>
+        ChoicePage.Of(_session, _question).ElementAtOrDefault(_list.At) is { Id: { } id }
+            ? new Answer.Words(WordSet.Of(id))
+            : null;
 
     public override void Renew() => _list.Renew();
 

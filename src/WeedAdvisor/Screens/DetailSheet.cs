@@ -5,12 +5,13 @@ using WeedAdvisor.Interview.Session;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>Why an action is advised, waits or is barred.</summary>
+/// <summary>Why an action is advised, waits or is barred; and what would change that.</summary>
 internal sealed class DetailSheet : Sheet
 {
     private readonly DocumentView _page;
     private readonly Action? _label;
     private bool _full;
+    private bool _changes;
 
     /// <param name="look">The look.</param>
     /// <param name="session">The interview.</param>
@@ -28,7 +29,11 @@ internal sealed class DetailSheet : Sheet
     {
         _label = session.Knowledge.Treatments.ContainsKey(action) ? () => label(action) : null;
         _page = new DocumentView(look, () =>
-            session.InUnits(ReasonPage.Of(session.Knowledge, session.Advice, action, _full))
+            session.InUnits(
+                _changes
+                    ? UnlockPage.Of(session, action)
+                    : ReasonPage.Of(session.Knowledge, session.Advice, session.Looked, action, _full)
+            )
         )
         {
             Y = 2,
@@ -48,11 +53,18 @@ internal sealed class DetailSheet : Sheet
 
     public override string Keys =>
         _label is null
-            ? "Up and Down   / find   Space every condition, or only the reasons   Esc close"
-            : "Up and Down   / find   Space conditions or reasons   Ctrl+L your label   Esc";
+            ? "Up and Down  / find  Space every condition  Ctrl+W what would change it  Esc"
+            : "/ find  Space every condition  Ctrl+W what changes it  Ctrl+L your label  Esc";
 
     public override bool Hear(Key key)
     {
+        if (key == Key.W.WithCtrl)
+        {
+            _changes = !_changes;
+            _page.Renew();
+            return true;
+        }
+
         if (_label is null || key != Key.L.WithCtrl)
             return false;
         _label();

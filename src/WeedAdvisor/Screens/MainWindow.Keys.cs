@@ -71,6 +71,8 @@ internal sealed partial class MainWindow
             OpenCosts();
         else if (key == Key.L.WithCtrl)
             OpenLabels();
+        else if (key == Key.W.WithCtrl)
+            OpenWhatIf();
         else if (key == Key.S.WithCtrl)
             Save();
         else if (key == Key.O.WithCtrl)

@@ -179,6 +179,20 @@ internal sealed partial class MainWindow
             return false;
         });
 
+    /// <summary>What would be otherwise with the answer under the cursor; the visit stays as it is.</summary>
+    private void OpenWhatIf()
+    {
+        if (_page is QuestionPage { Pointed: { } pointed })
+            Show(
+                new ReadingSheet(
+                    _look,
+                    "What if",
+                    () => _session.InUnits(WhatIfPage.Of(_session, pointed.Question, pointed.Answer)),
+                    Search
+                )
+            );
+    }
+
     private void OpenReasons(string action) => Show(new DetailSheet(_look, _session, action, OpenLabel, Search));
 
     private void Search(DocumentView page) => Show(new SearchSheet(_look, page.Find));

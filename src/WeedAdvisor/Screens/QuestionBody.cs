@@ -1,5 +1,6 @@
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 
@@ -8,6 +9,9 @@ internal abstract class QuestionBody(Look look) : Pane(look)
 {
     /// <summary>How to answer, in a line.</summary>
     public abstract string HowTo { get; }
+
+    /// <summary>The answer under the cursor, which need not be the one given; null where there is none.</summary>
+    public virtual Answer? Pointed => null;
 
     /// <summary>The body that fits a question.</summary>
     public static QuestionBody For(

@@ -2,6 +2,7 @@ using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 
@@ -62,6 +63,9 @@ internal sealed class QuestionPage : Pane
     }
 
     public override IReadOnlyList<View> Stops => [.. _body.Stops, .. _presses];
+
+    /// <summary>The question with the answer under the cursor; null where none is.</summary>
+    public (Question Question, Answer Answer)? Pointed => _body.Pointed is { } answer ? (_question, answer) : null;
 
     public override bool Commit() => _body.Commit();
 

@@ -33,6 +33,7 @@ public sealed class LabelBookCommandTests : IDisposable
     [InlineData("advise", "--full")]
     [InlineData("advise", "--format", "json")]
     [InlineData("why", "oxadiazon-granule")]
+    [InlineData("why", "OWN granules")]
     [InlineData("money", "--area", "container-yard")]
     [InlineData("season", "--area", "container-yard")]
     [InlineData("season", "--area", "container-yard", "--format", "json")]

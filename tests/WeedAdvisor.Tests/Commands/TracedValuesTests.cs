@@ -101,7 +101,7 @@ public sealed class TracedValuesTests
     public void A_value_that_has_to_be_minded_is_traced_to_its_source_by_why(string id, string field, string sources)
     {
         string visit = Path.Combine(Repository.Rules, "visits", "demo-spring.yaml");
-        string text = Flat(CommandRun.Of("why", visit, id, "--knowledge", Repository.Rules).Out);
+        string text = Flat(CommandRun.Of("why", visit, id, "--full", "--knowledge", Repository.Rules).Out);
         string told = text[text.IndexOf("WHERE THE VALUES COME FROM", StringComparison.Ordinal)..];
         Assert.Matches($@"{field}[^:]*: {sources}\b", told);
     }

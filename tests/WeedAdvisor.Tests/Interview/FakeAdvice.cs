@@ -66,7 +66,12 @@ internal sealed class FakeAdvice : IAdviceSource
             NextQuestion = next is null
                 ? null
                 : new NextQuestion(next, SmallTrade.Question(next).Ask, "It settles most."),
-            Trail = new GivenTrail([.. open.Select(Possible)]),
+            Trail = new GivenTrail([
+                .. open.Select(Possible),
+                .. clear.SelectMany(one => one.Because),
+                .. waiting.SelectMany(one => one.Because),
+                .. barred.SelectMany(one => one.Because),
+            ]),
         };
     }
 

@@ -103,6 +103,9 @@ public sealed class ScreenPictureTests
     public void Screen_reasons() => Matches(new Bench(visit: MistHouse()).Press(Key.F6, Key.Enter, Key.Space));
 
     [Fact]
+    public void Screen_what_if() => Matches(new Bench(visit: MistHouse()).Press(Key.CursorDown, Key.W.WithCtrl));
+
+    [Fact]
     public void Screen_areas() => Matches(new Bench(visit: MistHouse()).Press(Key.F2));
 
     [Fact]

@@ -17,9 +17,10 @@ internal static class PageTail
             yield break;
         yield return Heading.Section("Ask next");
         string brings =
-            next.MayBring.IsEmpty || !whatFor
-                ? ""
-                : $" The answer may bring: {Listing.Some([.. next.MayBring.Select(style.Names.Action)], MostNames)}.";
+            !whatFor ? ""
+            : OutcomeWords.Of(style.Names, next) is { IsEmpty: false } outcomes ? " " + string.Join(" ", outcomes)
+            : next.MayBring.IsEmpty ? ""
+            : $" The answer may bring: {Listing.Some([.. next.MayBring.Select(style.Names.Action)], MostNames)}.";
         yield return new Paragraph($"{next.Text} ({next.Id}){brings}").At(2);
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
@@ -94,7 +95,12 @@ public static class AdvicePage
         }
 
         yield return In(2, next.Id == current?.Id ? "The one on this page." : next.Ask);
-        if (advice.NextQuestion is { MayBring: [var first, ..] } best && best.Id == next.Id)
+        if (advice.NextQuestion is not { } best || best.Id != next.Id)
+            yield break;
+        ImmutableArray<string> outcomes = OutcomeWords.Of(new Names(words.Knowledge), best);
+        foreach (string outcome in outcomes)
+            yield return In(2, outcome, Tone.Muted);
+        if (outcomes.IsEmpty && best.MayBring is [var first, ..])
             yield return In(2, $"It may bring: {words.Name(first)}.", Tone.Muted);
     }
 

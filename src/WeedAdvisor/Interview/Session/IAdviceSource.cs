@@ -8,4 +8,7 @@ public interface IAdviceSource
 {
     /// <summary>The advice for one area on a day.</summary>
     public AreaAdvice Of(AreaCase area);
+
+    /// <summary>The engine behind it, of which more can be asked than the advice; null where there is none.</summary>
+    public Advisor? Engine => null;
 }

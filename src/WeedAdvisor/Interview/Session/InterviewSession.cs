@@ -60,6 +60,12 @@ public sealed partial class InterviewSession
     /// <summary>The advice for that area as it now stands.</summary>
     public AreaAdvice Advice { get; private set; } = null!;
 
+    /// <summary>The engine behind the advice; null where there is none.</summary>
+    public Advisor? Engine => _source.Engine;
+
+    /// <summary>The area on screen as it is looked at.</summary>
+    public AreaCase Looked => AreaCase.Of(Visit, AreaIndex);
+
     /// <summary>The advice for an area on any day; the interview stays where it is.</summary>
     public AreaAdvice AdviceOn(AreaCase area) => _source.Of(area);
 
@@ -178,7 +184,7 @@ public sealed partial class InterviewSession
 
     private void Refresh()
     {
-        Advice = _source.Of(AreaCase.Of(Visit, AreaIndex));
+        Advice = _source.Of(Looked);
         Questions = QuestionList.Of(Knowledge, Area, Advice, Notes);
     }
 }

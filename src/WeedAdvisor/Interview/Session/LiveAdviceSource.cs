@@ -12,6 +12,9 @@ public sealed class LiveAdviceSource(Advisor advisor) : IAdviceSource
     private LiveAdvice? _live;
 
     /// <inheritdoc/>
+    public Advisor? Engine => advisor;
+
+    /// <inheritdoc/>
     public AreaAdvice Of(AreaCase area)
     {
         if (_live is not null)

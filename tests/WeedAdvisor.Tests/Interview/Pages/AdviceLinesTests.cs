@@ -10,6 +10,7 @@ namespace WeedAdvisor.Tests.Interview.Pages;
 public sealed class AdviceLinesTests
 {
     private static readonly AreaAdvice s_advice = Make();
+    private static readonly AreaCase s_looked = AreaCase.Alone(new DateOnly(2026, 4, 14), s_advice.Area);
 
     [Fact]
     public void What_merely_does_not_suit_and_what_only_may_apply_are_counted()
@@ -114,7 +115,7 @@ public sealed class AdviceLinesTests
                     "topic",
                     "It may run off.",
                     new Consequence.Argument(0.9, true),
-                    null,
+                    s_advice.Clear[0].Action,
                     0.9,
                     false,
                     [Need.Question("cover")],
@@ -124,17 +125,17 @@ public sealed class AdviceLinesTests
             ],
         };
         string ask = SmallTrade.Question("cover").Ask;
-        AreaAdvice advice = s_advice with { Clear = [clear] };
+        AreaAdvice advice = s_advice with { Clear = [clear], Trail = new GivenTrail(clear.Doubts) };
         Assert.Contains($"   clear unless: It may run off. (ask: {ask})", Lines(advice));
         string[] why =
         [
             .. PageLines
-                .Of(ReasonPage.Of(SmallTrade.Knowledge, advice, clear.Action, full: false), 70)
+                .Of(ReasonPage.Of(SmallTrade.Knowledge, advice, s_looked, clear.Action, full: false), 70)
                 .Select(line => line.Text),
         ];
-        Assert.Contains("Why: clear unless here, number 1", why);
-        Assert.Contains($"? {ask}", why);
-        Assert.Contains("? It may run off.", why);
+        Assert.Contains("Here: clear unless (ask: cover), number 1 of what is done this week.", why);
+        Assert.Contains($"  ? {ask} (cover)", why);
+        Assert.Contains("    may speak against it: It may run off.", why);
     }
 
     [Fact]

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+
+namespace WeedAdvisor.Reports.Text;
+
+/// <summary>What the next question would settle, answer by answer: "if it dries off: ...; if it stays wet: ...".</summary>
+public static class OutcomeWords
+{
+    private const int MostNames = 2;
+
+    /// <summary>
+    /// A sentence for each outcome; answers that come to the same are told together. Empty where nothing was worked out.
+    /// </summary>
+    /// <param name="names">What things are called.</param>
+    /// <param name="next">The question.</param>
+    public static ImmutableArray<string> Of(Names names, NextQuestion next)
+    {
+        if (next.Outcomes.IsEmpty)
+            return [];
+        if (next.Outcomes.All(IsSame))
+            return ["Whatever the answer, what is done first stays as it is."];
+        return
+        [
+            .. next
+                .Outcomes.GroupBy(Key)
+                .OrderBy(group => IsSame(group.First()))
+                .Select(group => $"If {If(names, next, [.. group])}: {Then(names, group.First())}."),
+        ];
+    }
+
+    private static bool IsSame(AnswerOutcome outcome) =>
+        outcome is { Brings.IsEmpty: true, Drops.IsEmpty: true, Reorders: false };
+
+    private static string Key(AnswerOutcome outcome) =>
+        $"{string.Join(',', outcome.Brings)}|{string.Join(',', outcome.Drops)}|{outcome.Reorders}";
+
+    private static string If(Names names, NextQuestion next, AnswerOutcome[] alike) =>
+        Or([.. alike.Select(outcome => names.Answer(next.Id, outcome.Answer))]);
+
+    private static string Or(string[] answers) =>
+        answers.Length < 2 ? answers[0] : $"{string.Join(", ", answers.SkipLast(1))} or {answers[^1]}";
+
+    private static string Then(Names names, AnswerOutcome outcome)
+    {
+        if (IsSame(outcome))
+            return "what is done first stays as it is";
+        string[] parts =
+        [
+            .. outcome.Brings.IsEmpty ? [] : (string[])[$"{Some(names, outcome.Brings)} {Comes(outcome.Brings)} in"],
+            .. outcome.Drops.IsEmpty ? [] : (string[])[$"{Some(names, outcome.Drops)} {Goes(outcome.Drops)} out"],
+            .. outcome.Reorders ? ["the order of what is done first changes"] : (string[])[],
+        ];
+        return string.Join(", ", parts);
+    }
+
+    private static string Some(Names names, ImmutableArray<string> actions) =>
+        actions.Length > MostNames
+            ? $"{string.Join(", ", actions.Take(MostNames).Select(names.Action))} and {actions.Length - MostNames} more"
+            : string.Join(" and ", actions.Select(names.Action));
+
+    private static string Comes(ImmutableArray<string> actions) => actions.Length == 1 ? "comes" : "come";
+
+    private static string Goes(ImmutableArray<string> actions) => actions.Length == 1 ? "goes" : "go";
+}

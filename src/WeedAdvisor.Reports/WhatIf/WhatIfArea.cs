@@ -1,0 +1,202 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports.Advise;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
+using WeedAdvisor.Reports.Why;
+
+namespace WeedAdvisor.Reports.WhatIf;
+
+/// <summary>What would be otherwise in an area if some answers were other ones, side by side.</summary>
+/// <param name="knowledge">The knowledge.</param>
+public sealed class WhatIfArea(KnowledgeBase knowledge)
+{
+    private const int MostStatuses = 12,
+        MostTurns = 12;
+
+    private readonly Names _names = new(knowledge);
+    private readonly ConditionSentences _sentences = new(knowledge);
+
+    /// <summary>The blocks.</summary>
+    /// <param name="now">The advice as it stands.</param>
+    /// <param name="then">The advice with the other answers.</param>
+    /// <param name="answers">The other answers, by question.</param>
+    /// <param name="full">Whether every action and rule that turns is told.</param>
+    public IEnumerable<Block> Of(
+        AreaAdvice now,
+        AreaAdvice then,
+        IReadOnlyCollection<(Question Question, Answer Answer)> answers,
+        bool full
+    )
+    {
+        var difference = AdviceDifference.Of(now, then);
+        ActionMove[] others = [.. difference.Moves.Where(move => !move.Appears && !move.Goes && !move.Moves)];
+        return
+        [
+            Heading.Section("If it were so"),
+            ItemList.Dashes(answers.Select(one => Line.FromString(Changed(now.Area, one.Question, one.Answer)))).At(2),
+            .. difference.Moves.IsEmpty && difference.Turns.IsEmpty
+                ? [new Blank(), new Paragraph("Nothing would be otherwise.")]
+                : (Block[])
+                    [
+                        .. SideBySide(now, then),
+                        .. Part("What appears", difference.Moves.Where(move => move.Appears), full),
+                        .. Part("What goes", difference.Moves.Where(move => move.Goes), full),
+                        .. Part("What moves", difference.Moves.Where(move => move.Moves), full),
+                        .. Part("What stands otherwise, but is not to be done either way", others, full),
+                        .. Costs(difference, now),
+                        .. Turns(difference.Turns, full),
+                        .. then.Clear.Concat(now.Clear).Any(one => _names.IsTreatment(one.Action))
+                            ? SafetyBlocks.Standing([])
+                            : [],
+                    ],
+        ];
+    }
+
+    private string Changed(VisitArea area, Question question, Answer answer)
+    {
+        Answer? now = area.Answers.GetValueOrDefault(question.Id);
+        string told = now is null or Answer.NotKnown ? "not told" : _sentences.Told(question, now);
+        return Figures.Sentence($"{_sentences.Answered(question, answer)} (now: {told}).");
+    }
+
+    // The order of the work now and then; a line of work by its best.
+    private Block[] SideBySide(AreaAdvice now, AreaAdvice then)
+    {
+        const int lines = 8;
+        string[] left = First(now),
+            right = First(then);
+        return
+        [
+            Heading.Section("What is done first"),
+            new Table(
+                [new Column("now", 36) { Before = "now " }, new Column("then", 36) { Before = "then " }],
+                [
+                    .. Enumerable
+                        .Range(0, Math.Max(left.Length, right.Length))
+                        .Select(i => new Row(
+                            (i + 1).ToString(CultureInfo.InvariantCulture),
+                            [left.ElementAtOrDefault(i) ?? "-", right.ElementAtOrDefault(i) ?? "-"]
+                        )),
+                ]
+            )
+            {
+                HeadWidth = 3,
+                Indent = 2,
+            },
+        ];
+
+        string[] First(AreaAdvice area) =>
+            [
+                .. area
+                    .Clear.GroupBy(one => (one.Horizon, one.Rank))
+                    .Where(line => line.Key.Horizon != Horizon.Habit)
+                    .Take(lines)
+                    .Select(line => _names.Action(line.First().Action)),
+            ];
+    }
+
+    private Block[] Part(string title, IEnumerable<ActionMove> moves, bool full)
+    {
+        ActionMove[] all = [.. moves];
+        int most = full ? all.Length : MostStatuses;
+        return all.Length == 0
+            ? []
+            :
+            [
+                Heading.Section(title),
+                ItemList.Dashes(all.Take(most).Select(LineOf)).At(2),
+                .. all.Length > most
+                    ? [new Paragraph($"and {all.Length - most} more; '--full' tells them.").At(2)]
+                    : (Block[])[],
+            ];
+    }
+
+    private Line LineOf(ActionMove move) =>
+        Line.Of(
+            $"{new Named(_names.Action(move.Action))}: {Stands(move.Now, move.Place)}, then {Stands(move.Then, move.PlaceThen)}"
+        ) with
+        {
+            Action = move.Action,
+        };
+
+    private static string Stands(ActionStatus status, (Horizon Horizon, int Rank)? place) =>
+        place is { } at
+            ? $"{ActionStatuses.Text(status)}, {Horizons.InBrief(at.Horizon).ToLowerInvariant()} number {at.Rank}"
+            : ActionStatuses.Text(status);
+
+    private static Block[] Costs(AdviceDifference difference, AreaAdvice now)
+    {
+        if (difference.CostNow == difference.CostThen)
+            return [];
+        string basis = Names.CostBasis(now.Reading.IsForPots);
+        (decimal usd, decimal hours) = difference.CostNow;
+        (decimal usdThen, decimal hoursThen) = difference.CostThen;
+        string word = usdThen < usd ? "saves" : "costs more, by";
+        return
+        [
+            Heading.Section("What the work of today and this week costs"),
+            new Paragraph(
+                Line.Of(
+                    $"Now about {Amounts.Dollars(usd)} and {Amounts.Hours(hours)}, then about {Amounts.Dollars(usdThen)} and {Amounts.Hours(hoursThen)} {basis}: it {word} {Amounts.Dollars(Math.Abs(usdThen - usd))}."
+                )
+            ).At(2),
+        ];
+    }
+
+    private static Block[] Turns(ImmutableArray<RuleTurn> turns, bool full)
+    {
+        int most = full ? turns.Length : MostTurns;
+        return turns.IsEmpty
+            ? []
+            :
+            [
+                Heading.Section("Which rules turned"),
+                new ItemList([
+                    .. turns
+                        .Take(most)
+                        .Select(turn => new Item(
+                            Item.Dash,
+                            $"{Kind(turn.Reason)} {Was(turn.Now)}, {Is(turn.Then)}: {Names.UnderItsName(turn.Reason.Said)}"
+                        )
+                        {
+                            Below = [new Keyed("rule: ", turn.Reason.Judgement).At(2)],
+                        }),
+                ]).At(2),
+                .. turns.Length > most
+                    ? [new Paragraph($"and {turns.Length - most} more; '--full' tells them.").At(2)]
+                    : (Block[])[],
+            ];
+    }
+
+    private static string Kind(Reason reason) =>
+        reason.Then switch
+        {
+            Consequence.MakesFinding => "Finding",
+            Consequence.Bar => "Bar",
+            Consequence.Argument { IsDoubt: true } => "Doubt",
+            Consequence.Argument => "Support",
+            _ => "Caution",
+        };
+
+    private static string Was(RuleStand stand) =>
+        stand switch
+        {
+            RuleStand.Yes => "held",
+            RuleStand.Perhaps => "could hold",
+            _ => "did not hold",
+        };
+
+    private static string Is(RuleStand stand) =>
+        stand switch
+        {
+            RuleStand.Yes => "holds then",
+            RuleStand.Perhaps => "may hold then",
+            _ => "does not then",
+        };
+}

@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Nearest;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Why;
+
+/// <summary>Rules that would speak for an action, the nearest first, condition by condition.</summary>
+/// <param name="rules">The rules as they stand in the area.</param>
+/// <param name="sentences">How conditions read.</param>
+internal sealed class NearSection(NearestRules rules, ConditionSentences sentences)
+{
+    private const int Most = 3,
+        MostInFull = 10;
+
+    /// <summary>
+    /// The rules that would speak for an action which nothing bars and nothing supports; none for any other.
+    /// </summary>
+    public static ImmutableArray<NearRule> Rules(
+        KnowledgeBase knowledge,
+        Visit visit,
+        AreaAdvice area,
+        string action
+    ) => IsAsked(area, action) ? NearestRules.In(knowledge, LookedAt(visit, area)).Supporting(action) : [];
+
+    /// <summary>Whether nothing bars an action and nothing, also nothing possible, speaks for it.</summary>
+    public static bool IsAsked(AreaAdvice area, string action) =>
+        area.StatusOf(action) == ActionStatus.NotAdvised
+        && !area.AllConclusions()
+            .Any(reason => reason.Action == action && reason.Then is Consequence.Argument { IsDoubt: false });
+
+    /// <summary>An area as it was looked at.</summary>
+    public static AreaCase LookedAt(Visit visit, AreaAdvice area) =>
+        new(visit.Date, area.Area, [.. visit.Areas.Where(other => other.Id != area.Area.Id), .. visit.Elsewhere]);
+
+    /// <summary>The section.</summary>
+    /// <param name="action">The action's id.</param>
+    /// <param name="full">Whether to tell more than the nearest few.</param>
+    public IEnumerable<Block> Of(string action, bool full)
+    {
+        ImmutableArray<NearRule> near = rules.Supporting(action);
+        return
+        [
+            Heading.Section("What would speak for it, the nearest first"),
+            near.IsEmpty
+                ? new Paragraph("No rule could: none speaks for it wherever it is.").At(2)
+                : new ItemList([.. near.Take(full ? MostInFull : Most).Select(ItemOf)]).At(2),
+            .. near.Length > Most && !full
+                ? [new Paragraph($"{near.Length - Most} more rules are further off.").At(2)]
+                : (Block[])[],
+        ];
+    }
+
+    // A rule that does not hold has no reason to tell, only what it would take: it says itself by its id.
+    private Item ItemOf(NearRule near) =>
+        new(Item.Dash, $"{Figures.Sentence(Names.Field(near.Reason.Judgement))}: {Misses(near)}.")
+        {
+            Below = [Conditions(near.Reason, isInner: false).At(2)],
+        };
+
+    private ItemList Conditions(Reason reason, bool isInner) =>
+        new([
+            .. reason
+                .Matched.Where(match => match.Asked is null || !match.Asked.IsOnAction() || match.Truth != Truth.Yes)
+                .SelectMany(match =>
+                    match.Truth == Truth.No && sentences.Wanted(match) is { } wanted
+                        ? [NotThere(match, wanted)]
+                        : ItemsOf(match, isInner)
+                ),
+        ]);
+
+    private IEnumerable<Item> ItemsOf(MatchedPattern match, bool isInner) =>
+        sentences
+            .Of(match)
+            .Select(sentence => new Item(TruthMark.Of(sentence.Truth), sentence.Full)
+            {
+                Below = isInner ? [] : Behind(match),
+            });
+
+    // What comes nearest to it, test by test.
+    private Item NotThere(MatchedPattern match, string wanted) =>
+        new(TruthMark.Of(match.Truth), Figures.Sentence($"{wanted}. The nearest is {match.Fact}:"))
+        {
+            Below =
+            [
+                new ItemList([
+                    .. sentences.Of(match).Select(sentence => new Item(TruthMark.Of(sentence.Truth), sentence.Full)),
+                ]).At(3),
+            ],
+        };
+
+    // What would make a finding that is not made.
+    private ImmutableArray<Block> Behind(MatchedPattern match) =>
+        match is { Truth: Truth.No, Asked: Pattern.HasFinding finding } && rules.Making(finding.Id) is { } maker
+            ?
+            [
+                new Paragraph($"It would be, by rule {maker.Reason.Judgement}:").At(3),
+                Conditions(maker.Reason, true).At(3),
+            ]
+            : [];
+
+    private static string Misses(NearRule near)
+    {
+        string open = near.Open == 0 ? "" : $", {near.Open} not known";
+        return $"{Figures.Count(near.Missed, "condition is", "conditions are")} not met{open}";
+    }
+}

@@ -1,0 +1,39 @@
+using System.Text.RegularExpressions;
+using WeedAdvisor.Golden;
+using WeedAdvisor.World;
+
+namespace WeedAdvisor.Tests.Commands;
+
+/// <summary>The explanations in docs are what the program says.</summary>
+public sealed partial class ExplanationsTests
+{
+    private static readonly string s_text = File.ReadAllText(
+        Path.Combine(Repository.Folder, "docs", "explanations.md")
+    );
+
+    [Fact]
+    public void Each_of_the_ten_is_said_as_the_page_has_it()
+    {
+        MatchCollection pairs = Pair().Matches(s_text.ReplaceLineEndings("\n"));
+        Assert.Equal(10, pairs.Count);
+        foreach (Match pair in pairs)
+        {
+            CommandRun run = CommandRun.With(
+                s => s with { WorkingFolder = Repository.Folder },
+                [.. ShellWords.Of(pair.Groups["command"].Value).Skip(1), "--knowledge", Repository.Rules]
+            );
+            Assert.Equal("", run.Error);
+            string said = string.Join('\n', run.Out.Split('\n').Select(line => line.Trim()));
+            // Of a section one item may stand on the page: each paragraph of it stands together in the output.
+            string[] lines = [.. pair.Groups["now"].Value.Split('\n').Select(line => line.Trim())];
+            Assert.Contains(lines[0], said, StringComparison.Ordinal);
+            Assert.Contains(string.Join('\n', lines.Skip(1)).Trim(), said, StringComparison.Ordinal);
+        }
+    }
+
+    [GeneratedRegex(
+        @"^`(?<command>weedadvisor why [^`]*)`\n\nBefore:\n\n.*?\nNow:\n\n(?<now>(?:    [^\n]*\n|\n(?=    ))+)",
+        RegexOptions.Multiline | RegexOptions.Singleline
+    )]
+    private static partial Regex Pair();
+}
