@@ -32,7 +32,7 @@ internal sealed class Sketches(KnowledgeBase knowledge)
             IsAtOnce = action is Practice { Possible: "at-once" },
             Names = reading.HasUnnamedWeed && action is Practice { Possible: "naming" },
             Horizon = HorizonOfCase.Of(one, action, reading),
-            OneOf = Works.JobOf(action),
+            OneOf = one.JobHere ?? Works.JobOf(action),
             LacksTool = reading.Lacks(action.NeedsEquipment),
             WorksOn = Works.On(action),
             Rank = 0,

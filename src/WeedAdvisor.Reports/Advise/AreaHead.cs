@@ -30,7 +30,9 @@ internal static class AreaHead
 
     private static string OneWeed(Names names, WeedSeen seen)
     {
-        string stage = seen.Stage is { } word ? names.Word("stage", word) : "stage not known";
+        string stage = seen.Stage is { } word ? names.StageInBrief(seen.Weed, word) : "stage not known";
+        if (seen is { IsUp: false, CoverPercent: null })
+            return $"{names.Weed(seen.Weed)} ({stage})";
         string cover = seen.CoverPercent is { } percent ? $"{Figures.Plain(percent)} % cover" : "cover not known";
         if (seen.PotsPercent is { } pots)
             cover += $" of {Figures.Plain(pots)} % of the pots";

@@ -7,7 +7,7 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>Habits of the nursery, told once for all areas, while the areas pass.</summary>
 internal sealed class HabitSection
 {
-    private const int MostHabits = 8;
+    private const int MostHabits = 4;
 
     private readonly Dictionary<string, Habit> _habits = new(StringComparer.Ordinal);
     private int _areas;

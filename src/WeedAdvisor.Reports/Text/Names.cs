@@ -40,6 +40,14 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>A weed's name.</summary>
     public string Weed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Name ?? id;
 
+    /// <summary>How far a weed is, in a word or two that fit how it lives.</summary>
+    public string StageInBrief(string weed, string stage)
+    {
+        bool isOfSeed = knowledge.Weeds.GetValueOrDefault(weed)?.Kind is not ("bryophyte" or "fern" or "alga");
+        string list = isOfSeed ? "stage-of-seed-plants" : "stage-of-films-and-mats";
+        return Word(knowledge.Vocabulary.ContainsKey(list) ? list : "stage", stage);
+    }
+
     /// <summary>A word's plain text.</summary>
     public string Word(string list, string word) => knowledge.Vocabulary.GetValueOrDefault(list)?.TextOf(word) ?? word;
 
@@ -52,10 +60,20 @@ public sealed class Names(KnowledgeBase knowledge)
         return $"Only the label can tell: {field} of {Action(record)}";
     }
 
+    /// <summary>What has to be known, as it is asked of the grower.</summary>
+    internal string QuestionOf(Need need) =>
+        need.Kind == NeedKind.Question ? knowledge.QuestionOf(need.Id)?.Ask ?? need.Id : Need(need);
+
     /// <summary>
     /// What has to be known in a word or two: the question's id, or the field that stands on the label.
     /// </summary>
     public string NeedInShort(Need need) => NeedOfAny(need).Short;
+
+    /// <summary>What has to be known in a few words of the grower's, without an id where the question has some.</summary>
+    public string NeedInWords(Need need) =>
+        need.Kind == NeedKind.Question
+            ? knowledge.QuestionOf(need.Id)?.InBrief ?? need.Id
+            : $"the {RecordField(need).Field} on the label";
 
     /// <summary>What has to be known, in words that do not name the record.</summary>
     internal NeedWords NeedOfAny(Need need) =>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Documents;
 
@@ -6,8 +5,8 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 
 /// <summary>
 /// The page of one area to act on: what to do, in the order of the work, what to ask, what to mind. At most
-/// <see cref="MostLines"/> lines of <see cref="Columns"/> columns; it tells less of each thing until it fits. Who must
-/// keep out, what protects people, what is barred of what the grower holds, and the label of a chemical that is told
+/// <see cref="MostLines"/> lines of <see cref="Columns"/> columns; it tells more of each thing while there is room. Who
+/// must keep out, what protects people, what is barred of what the grower holds, and the label of a chemical that is told
 /// are never cut.
 /// </summary>
 internal static class AreaPage
@@ -22,30 +21,22 @@ internal static class AreaPage
     public const int RoomForNeverCut = 15;
 
     private const int MostThen = 5;
-    private const int MostNotes = 4;
 
     /// <summary>The page.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area)
     {
-        ImmutableArray<PageDetail> steps = PageDetail.Steps;
-        int sparsest = steps.Length - 1;
-        int from = 0;
-        // The steps tell less and less: the first that fits is found by halving.
-        int to = sparsest;
-        while (from < to)
+        var chosen = new PageDetail();
+        HashSet<Func<PageDetail, PageDetail?>> noRoom = [];
+        foreach (Func<PageDetail, PageDetail?> grow in PageGrowth.Wanted)
         {
-            int middle = (from + to) / 2;
-            if (Fits(style, area, steps[middle]))
-                to = middle;
+            if (noRoom.Contains(grow) || grow(chosen) is not { } larger)
+                continue;
+            if (Fits(style, area, larger))
+                chosen = larger;
             else
-                from = middle + 1;
+                noRoom.Add(grow);
         }
 
-        // What room is left goes to what is known of the weeds.
-        PageDetail chosen = Enumerable
-            .Range(0, MostNotes)
-            .Select(left => steps[to] with { Notes = MostNotes - left })
-            .FirstOrDefault(noted => LinesOf(Blocks(style, area, noted)) <= MostLines, steps[to]);
         return Blocks(style, area, chosen);
     }
 
@@ -72,13 +63,12 @@ internal static class AreaPage
             .. HeldSection.Usable(style, area, detail),
             .. HeldSection.Of(style, area),
             .. PageTail.NotMet(style, area),
-            .. PageTail.Ask(style, area, detail.Told + detail.WithReason > 1),
+            .. ChemicalSection.Of(style, area, detail),
+            .. PageTail.Ask(style, area, detail.AskWhatFor, detail.Waiting),
             .. PageTail.Contradictions(area),
             .. PageTail.Mind(style, area, detail.Mind),
             .. NoteLines.Of(style, area, detail.Notes),
             .. PageTail.Waiting(style, area, detail.Waiting),
-            .. PageTail.Later(style, area, detail.Later),
-            .. PageTail.Barred(style, area, detail.Barred),
             .. PageTail.Left(area, detail.Mind),
         ];
 

@@ -42,9 +42,7 @@ internal static class HeldSection
                 .Clear.Where(one => !told.Contains(one.Action) && style.Names.Treatment(one.Action)?.Label is not null)
                 .Select(one => new Item(
                     Item.Dash,
-                    Line.Of(
-                        $"{new Named(style.Names.Action(one.Action))}: {StatusWords.Of(one, style.Names.NeedInShort)}"
-                    ) with
+                    Line.Of($"{new Named(style.Names.Action(one.Action))}{StatusWords.UnlessInWords(one)}") with
                     {
                         Action = one.Action,
                     }
