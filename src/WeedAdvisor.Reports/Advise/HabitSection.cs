@@ -55,7 +55,7 @@ internal sealed class HabitSection
     private string Where(Habit habit) => habit.Areas.Count == _areas ? "" : $" ({Listing.Some([.. habit.Areas], 2)})";
 
     private static string Why(ClearAction action) =>
-        ReasonsInOrder.Of(action.Because).FirstOrDefault() is { } reason ? Names.UnderItsName(reason.Said) : "";
+        ReasonsInOrder.Of(action.Because, []).FirstOrDefault() is { } reason ? Names.UnderItsName(reason.Said) : "";
 
     private sealed class Habit(ClearAction first)
     {

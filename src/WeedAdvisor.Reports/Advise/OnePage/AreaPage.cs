@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Documents;
 
@@ -22,62 +23,117 @@ internal static class AreaPage
 
     private const int MostThen = 5;
 
+    private static readonly PageDetail s_still = new();
+
+    // The parts of a page in their order, each with the dials that it reads: what a dial does not turn is written once.
+    private static readonly ImmutableArray<Part> s_parts =
+    [
+        new(static _ => s_still, static (style, area, _) => [AreaHead.Of(style.Names, area)]),
+        new(
+            static page => new PageDetail { Mind = page.Mind },
+            static (_, area, page) => PageTail.InTime(area, page.Mind)
+        ),
+        new(static _ => s_still, KeptOut) { IsNeverCut = true },
+        new(static _ => s_still, static (style, area, _) => PageTail.People(style, area)) { IsNeverCut = true },
+        new(
+            static page => page.OfWork with { Cautions = page.Cautions },
+            static (style, area, page) => WorkSection.Of(style, area, page)
+        ),
+        new(static page => page.OfWork, static (style, area, page) => HeldSection.Usable(style, area, page))
+        {
+            IsNeverCut = true,
+        },
+        new(static _ => s_still, static (style, area, _) => HeldSection.Of(style, area)) { IsNeverCut = true },
+        new(static _ => s_still, static (style, area, _) => PageTail.NotMet(style, area)),
+        new(
+            static page => page.OfWork with { Waiting = page.Waiting, Later = page.Later, Barred = page.Barred },
+            ChemicalSection.Of
+        ),
+        new(
+            static page => new PageDetail { AskWhatFor = page.AskWhatFor, Waiting = page.Waiting },
+            static (style, area, page) => PageTail.Ask(style, area, page.AskWhatFor, page.Waiting)
+        ),
+        new(static _ => s_still, static (_, area, _) => PageTail.Contradictions(area)),
+        new(
+            static page => new PageDetail { Mind = page.Mind },
+            static (style, area, page) => PageTail.Mind(style, area, page.Mind)
+        ),
+        new(
+            static page => new PageDetail { Notes = page.Notes },
+            static (style, area, page) => NoteLines.Of(style, area, page.Notes)
+        ),
+        new(
+            static page => new PageDetail { Waiting = page.Waiting },
+            static (style, area, page) => PageTail.Waiting(style, area, page.Waiting)
+        ),
+        new(
+            static page => new PageDetail { Mind = page.Mind },
+            static (_, area, page) => PageTail.Left(area, page.Mind)
+        ),
+    ];
+
+    // The labels of chemicals stand within the work; here they are only counted.
+    private static readonly Part s_labels = new(
+        static page => page.OfWork,
+        static (style, area, page) => WorkSection.Labels(style, area, page)
+    );
+
     /// <summary>The page.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area)
     {
+        var room = new Room(style, area);
         var chosen = new PageDetail();
         HashSet<Func<PageDetail, PageDetail?>> noRoom = [];
         foreach (Func<PageDetail, PageDetail?> grow in PageGrowth.Wanted)
         {
             if (noRoom.Contains(grow) || grow(chosen) is not { } larger)
                 continue;
-            if (Fits(style, area, larger))
+            if (room.Has(larger))
                 chosen = larger;
             else
                 noRoom.Add(grow);
         }
 
-        return Blocks(style, area, chosen);
+        return s_parts.SelectMany(part => room.BlocksOf(part, chosen));
     }
 
-    private static bool Fits(PageStyle style, AreaAdvice area, PageDetail detail)
+    private static IEnumerable<Block> KeptOut(PageStyle style, AreaAdvice area, PageDetail _) =>
+        KeepOutSection.Of(style.Names, area, style.Day, MostThen);
+
+    private sealed record Part(
+        Func<PageDetail, PageDetail> Reads,
+        Func<PageStyle, AreaAdvice, PageDetail, IEnumerable<Block>> Write
+    )
     {
-        Block[] blocks = [.. Blocks(style, area, detail)];
-        int lines = LinesOf(blocks);
-        if (lines <= MostLines)
-            return true;
-        int neverCut = LinesOf(NeverCut(style, area, detail));
-        return lines <= MostLines + Math.Max(0, neverCut - RoomForNeverCut);
+        public bool IsNeverCut { get; init; }
     }
 
-    private static int LinesOf(IEnumerable<Block> blocks) =>
-        DocumentText.Of(blocks, Columns).Count(mark => mark == '\n');
+    // The lines of a page are those of its parts.
+    private sealed class Room(PageStyle style, AreaAdvice area)
+    {
+        private readonly Dictionary<(Part, PageDetail), (Block[] Blocks, int Lines)> _written = [];
 
-    private static IEnumerable<Block> Blocks(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        [
-            AreaHead.Of(style.Names, area),
-            .. PageTail.InTime(area, detail.Mind),
-            .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
-            .. PageTail.People(style, area),
-            .. WorkSection.Of(style, area, detail),
-            .. HeldSection.Usable(style, area, detail),
-            .. HeldSection.Of(style, area),
-            .. PageTail.NotMet(style, area),
-            .. ChemicalSection.Of(style, area, detail),
-            .. PageTail.Ask(style, area, detail.AskWhatFor, detail.Waiting),
-            .. PageTail.Contradictions(area),
-            .. PageTail.Mind(style, area, detail.Mind),
-            .. NoteLines.Of(style, area, detail.Notes),
-            .. PageTail.Waiting(style, area, detail.Waiting),
-            .. PageTail.Left(area, detail.Mind),
-        ];
+        public bool Has(PageDetail page)
+        {
+            int lines = s_parts.Sum(part => LinesOf(part, page));
+            if (lines <= MostLines)
+                return true;
+            int neverCut =
+                LinesOf(s_labels, page) + s_parts.Where(part => part.IsNeverCut).Sum(part => LinesOf(part, page));
+            return lines <= MostLines + Math.Max(0, neverCut - RoomForNeverCut);
+        }
 
-    private static IEnumerable<Block> NeverCut(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        [
-            .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
-            .. PageTail.People(style, area),
-            .. HeldSection.Usable(style, area, detail),
-            .. HeldSection.Of(style, area),
-            .. WorkSection.Labels(style, area, detail),
-        ];
+        public Block[] BlocksOf(Part part, PageDetail page) => Written(part, page).Blocks;
+
+        private int LinesOf(Part part, PageDetail page) => Written(part, page).Lines;
+
+        private (Block[] Blocks, int Lines) Written(Part part, PageDetail page)
+        {
+            (Part, PageDetail) key = (part, part.Reads(page));
+            if (_written.TryGetValue(key, out (Block[], int) known))
+                return known;
+            Block[] blocks = [.. part.Write(style, area, page)];
+            return _written[key] = (blocks, DocumentText.Of(blocks, Columns).Count(mark => mark == '\n'));
+        }
+    }
 }

@@ -21,7 +21,12 @@ internal static class ChemicalSection
     /// <summary>The section; nothing where no chemical is known.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area, PageDetail detail)
     {
-        HashSet<string> numbered = [.. WorkSection.Shown(style, area, detail).Select(line => line.Best.Action)];
+        HashSet<string> numbered = [
+            .. WorkSection
+                .Shown(style, area, detail)
+                .SelectMany(line => line.Others.Prepend(line.Best))
+                .Select(one => one.Action),
+        ];
         ClearAction[] free = [.. area.Clear.Where(one => style.Names.IsTreatment(one.Action))];
         WaitingAction[] waiting = [.. area.Waiting.Where(one => style.Names.IsTreatment(one.Action))];
         BarredAction[] barred = [.. area.Barred.Where(one => style.Names.IsTreatment(one.Action))];
@@ -33,7 +38,7 @@ internal static class ChemicalSection
             .. Possible(style, [.. free.Where(one => !numbered.Contains(one.Action))]),
             .. Waiting(style, area, waiting, detail.Waiting),
             .. Later(style, area, detail.Later),
-            .. Reasons(style, barred, detail.Barred),
+            .. Reasons(style, barred, free.Length + waiting.Length == 0, detail.Barred),
         ];
         bool isNone = free.Length + waiting.Length == 0;
         if (lines.Length > 0)
@@ -131,17 +136,21 @@ internal static class ChemicalSection
                 )
             );
 
-    private static IEnumerable<Line> Reasons(PageStyle style, BarredAction[] barred, int most) =>
+    private static IEnumerable<Line> Reasons(PageStyle style, BarredAction[] barred, bool isAll, int most) =>
         BarGroups
             .Of(style.Names, [.. barred], style.Day)
             .OrderByDescending(group => group.Actions.Length)
             .Take(most)
             .Select(group =>
-                Line.FromString($"{Share(group.Actions.Length, barred.Length)}{group.Text}{style.Keys(group.Sources)}")
+                Line.FromString(
+                    $"{Share(group.Actions.Length, barred.Length, isAll)}{group.Text}{style.Keys(group.Sources)}"
+                )
             );
 
-    private static string Share(int some, int all) =>
-        some == all
-            ? ""
-            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Barred, {some} of {all}: ");
+    private static string Share(int some, int barred, bool isAll) =>
+        some == barred
+            ? isAll
+                ? ""
+                : "The others may not be used. "
+            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Barred, {some} of {barred}: ");
 }

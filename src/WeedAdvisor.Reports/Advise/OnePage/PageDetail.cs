@@ -34,6 +34,15 @@ internal sealed record PageDetail
 
     /// <summary>Whether the next question says what its answer may bring.</summary>
     public bool AskWhatFor { get; init; }
+
+    /// <summary>What it tells of the lines of work alone.</summary>
+    public PageDetail OfWork =>
+        new()
+        {
+            Lines = Lines,
+            Told = Told,
+            Reasoned = Reasoned,
+        };
 }
 
 /// <summary>

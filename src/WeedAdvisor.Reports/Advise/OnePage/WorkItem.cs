@@ -128,9 +128,9 @@ internal static class WorkItem
     {
         foreach (Block block in Unless(style, action, told))
             yield return block;
-        if (Strongest(action, isDoubt: false) is { } reason)
+        if (Strongest(style, action, isDoubt: false) is { } reason)
             yield return new Keyed("why: ", Names.UnderItsName(reason.Said) + style.Keys(reason.Sources));
-        if (Strongest(action, isDoubt: true) is { } against && !action.ComesAfterCleaning)
+        if (Strongest(style, action, isDoubt: true) is { } against && !action.ComesAfterCleaning)
             yield return new Keyed("but: ", Names.UnderItsName(against.Said) + style.Keys(against.Sources));
     }
 
@@ -188,9 +188,12 @@ internal static class WorkItem
         return shared >= LeastShared && rest.Length > 0 && char.IsAsciiLetter(rest[0]) ? rest : other;
     }
 
-    private static Reason? Strongest(ClearAction action, bool isDoubt) =>
+    private static Reason? Strongest(PageStyle style, ClearAction action, bool isDoubt) =>
         ReasonsInOrder
-            .Of(action.Because.Where(reason => reason.Then is Consequence.Argument one && one.IsDoubt == isDoubt))
+            .Of(
+                action.Because.Where(reason => reason.Then is Consequence.Argument one && one.IsDoubt == isDoubt),
+                ReasonsInOrder.WeedsOf(style.Names, style.Area)
+            )
             .FirstOrDefault();
 
     private static Keyed Warning(string mark, string text) =>
