@@ -220,7 +220,7 @@ public sealed record AreaReading
             Place = place,
             Cover = site.Word(QuestionIds.Cover),
             Stock = stock,
-            Ground = Grounds.Of(place, stock, stock == NoStock, knowledge),
+            Ground = Grounds.Of(place, stock, stock == NoStock || IsBesideThePots(weeds), knowledge),
             Growth = site.Word(QuestionIds.Growth),
             Crops = crops,
             FlushesAfterBloom = crops.Any(crop =>
@@ -279,4 +279,9 @@ public sealed record AreaReading
             );
         return covers.Contains(true) && covers[true].Sum() >= covers[false].Sum();
     }
+
+    // Where all that is up stands beside the pots it is worked on as if there were none.
+    private static bool IsBesideThePots(ImmutableArray<WeedSeen> weeds) =>
+        weeds.Any(seen => seen.IsUp == true)
+        && weeds.All(seen => seen.IsUp == false || seen.Stands == WeedSeen.InGround);
 }

@@ -29,7 +29,7 @@ internal sealed class Sketches(KnowledgeBase knowledge)
             Cleans = Ranking.Cleans(action) && !HorizonChoice.IsRoundAbout(action, reading),
             IsHygiene = action is Practice { Kind: "hygiene" or "mowing" },
             StarvingStep = HorizonOfCase.StarvingStep(one, action, reading),
-            IsAtOnce = action is Practice { Possible: "at-once" },
+            IsAtOnce = HorizonChoice.IsAtOnce(action, reading),
             Names = reading.HasUnnamedWeed && action is Practice { Possible: "naming" },
             Horizon = HorizonOfCase.Of(one, action, reading),
             OneOf = one.JobHere ?? Works.JobOf(action),

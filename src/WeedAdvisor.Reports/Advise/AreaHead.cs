@@ -36,6 +36,12 @@ internal static class AreaHead
         string cover = seen.CoverPercent is { } percent ? $"{Figures.Plain(percent)} % cover" : "cover not known";
         if (seen.PotsPercent is { } pots)
             cover += $" of {Figures.Plain(pots)} % of the pots";
-        return $"{names.Weed(seen.Weed)} ({stage}, {cover})";
+        string where = seen.Stands switch
+        {
+            WeedSeen.InPots => ", in the pots",
+            WeedSeen.InGround => ", in the ground beside the pots",
+            _ => "",
+        };
+        return $"{names.Weed(seen.Weed)} ({stage}, {cover}{where})";
     }
 }

@@ -33,6 +33,10 @@ internal static class ReasonsInOrder
                 .Select(seen => names.Weed(seen.Weed)),
         ];
 
+    /// <summary>Whether a reason speaks of no weed, or of one of these.</summary>
+    public static bool IsOfWeedsToldOf(Reason reason, ImmutableArray<string> weeds) =>
+        reason.Matched.Where(matched => matched.Pattern == Weed).All(matched => weeds.Contains(matched.Fact));
+
     private static int PlaceOf(Reason reason, ImmutableArray<string> weeds) =>
         reason
             .Matched.Where(matched => matched.Pattern == Weed)

@@ -21,7 +21,8 @@ internal static class ChemicalSection
     /// <summary>The section; nothing where no chemical is known.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area, PageDetail detail)
     {
-        HashSet<string> numbered = [
+        HashSet<string> numbered =
+        [
             .. WorkSection
                 .Shown(style, area, detail)
                 .SelectMany(line => line.Others.Prepend(line.Best))
@@ -55,7 +56,7 @@ internal static class ChemicalSection
     // Whoever has the bag still in the shed is told first.
     private static IEnumerable<Line> LetThrough(PageStyle style, AreaAdvice area) =>
         (area.Area.Past ?? [])
-            .Where(past => past is { Treatment: not null, Result: "escapes" })
+            .Where(IsLetThrough)
             .OrderByDescending(past => past.Date)
             .Take(1)
             .Select(past =>
@@ -68,12 +69,14 @@ internal static class ChemicalSection
                 }
             );
 
+    private static bool IsLetThrough(PastApplication past) => past is { Treatment: not null, Result: "escapes" };
+
     private static string WeedsOf(PageStyle style, PastApplication past) =>
         past.Escaped.Count == 0 ? "weeds" : Listing.And([.. past.Escaped.Select(style.Names.Weed)]);
 
     private static IEnumerable<Line> Possible(PageStyle style, ClearAction[] free)
     {
-        ClearAction[] good = [.. free.Where(one => one.Certainty >= LeastCase && !HasMuchAgainst(one))];
+        ClearAction[] good = [.. free.Where(one => one.Certainty >= LeastCase && !HasMuchAgainst(style, one))];
         foreach (
             (bool isComing, string what) in ((bool, string)[])
                 [
@@ -98,7 +101,8 @@ internal static class ChemicalSection
             yield return Line.FromString($"Little speaks for, or much against: {Listing.Some(poor, MostNames)}");
     }
 
-    private static bool HasMuchAgainst(ClearAction action) =>
+    // What it misses counts where somebody told of that weed.
+    private static bool HasMuchAgainst(PageStyle style, ClearAction action) =>
         action.Because.Any(reason =>
             reason
                 is {
@@ -106,11 +110,16 @@ internal static class ChemicalSection
                     Then: Consequence.Argument { IsDoubt: true, AfterCleaning: false },
                     Certainty: >= LeastCase,
                 }
+            && ReasonsInOrder.IsOfWeedsToldOf(reason, ReasonsInOrder.WeedsOf(style.Names, style.Area))
         );
 
     private static IEnumerable<Line> Waiting(PageStyle style, AreaAdvice area, WaitingAction[] waiting, int most)
     {
-        WaitingGroup[] groups = [.. WaitingGroup.InOrderOfWork(style.Names, [.. waiting])];
+        HashSet<string?> failed = [.. (area.Area.Past ?? []).Where(IsLetThrough).Select(past => past.Treatment)];
+        WaitingGroup[] groups =
+        [
+            .. WaitingGroup.InOrderOfWork(style.Names, [.. waiting.Where(one => !failed.Contains(one.Action))]),
+        ];
         int told = Math.Min(groups.Length, Math.Max(1, most));
         return groups
             .Take(told)

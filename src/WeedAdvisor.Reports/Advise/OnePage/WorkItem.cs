@@ -130,7 +130,7 @@ internal static class WorkItem
             yield return block;
         if (Strongest(style, action, isDoubt: false) is { } reason)
             yield return new Keyed("why: ", Names.UnderItsName(reason.Said) + style.Keys(reason.Sources));
-        if (Strongest(style, action, isDoubt: true) is { } against && !action.ComesAfterCleaning)
+        if (Strongest(style, action, isDoubt: true) is { } against)
             yield return new Keyed("but: ", Names.UnderItsName(against.Said) + style.Keys(against.Sources));
     }
 
@@ -191,7 +191,9 @@ internal static class WorkItem
     private static Reason? Strongest(PageStyle style, ClearAction action, bool isDoubt) =>
         ReasonsInOrder
             .Of(
-                action.Because.Where(reason => reason.Then is Consequence.Argument one && one.IsDoubt == isDoubt),
+                action.Because.Where(reason =>
+                    reason.Then is Consequence.Argument { AfterCleaning: false } one && one.IsDoubt == isDoubt
+                ),
                 ReasonsInOrder.WeedsOf(style.Names, style.Area)
             )
             .FirstOrDefault();
