@@ -17,7 +17,7 @@ public abstract record Consequence
     /// second step.</param>
     public sealed record Argument(double Certainty, bool IsDoubt, bool AfterCleaning = false) : Consequence
     {
-        /// <summary>The job that a doubt makes the action share here, word of list <c>one-of</c>; null for none.</summary>
+        /// <summary>The job that a doubt makes it share, word of list <c>one-of</c>; null for none.</summary>
         public string? OneOf { get; init; }
     }
 

@@ -60,6 +60,25 @@ public sealed class Names(KnowledgeBase knowledge)
         return $"Only the label can tell: {field} of {Action(record)}";
     }
 
+    /// <summary>
+    /// What has to be known, as it is asked of the grower: of the earlier uses and a short question about the same the
+    /// short one.
+    /// </summary>
+    internal IEnumerable<string> QuestionsOf(ImmutableArray<Need> needs)
+    {
+        Question?[] asked =
+        [
+            .. needs.Select(need => need.Kind == NeedKind.Question ? knowledge.QuestionOf(need.Id) : null),
+        ];
+        return needs
+            .Where(
+                (_, at) =>
+                    asked[at] is not { Kind: QuestionKind.Past } past
+                    || !asked.Any(other => other is { Kind: not QuestionKind.Past } && other.Group == past.Group)
+            )
+            .Select(QuestionOf);
+    }
+
     /// <summary>What has to be known, as it is asked of the grower.</summary>
     internal string QuestionOf(Need need) =>
         need.Kind == NeedKind.Question ? knowledge.QuestionOf(need.Id)?.Ask ?? need.Id : Need(need);
@@ -69,7 +88,7 @@ public sealed class Names(KnowledgeBase knowledge)
     /// </summary>
     public string NeedInShort(Need need) => NeedOfAny(need).Short;
 
-    /// <summary>What has to be known in a few words of the grower's, without an id where the question has some.</summary>
+    /// <summary>What has to be known in a few words of the grower's; the id where the question has none.</summary>
     public string NeedInWords(Need need) =>
         need.Kind == NeedKind.Question
             ? knowledge.QuestionOf(need.Id)?.InBrief ?? need.Id

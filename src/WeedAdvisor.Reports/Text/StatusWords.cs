@@ -65,7 +65,7 @@ public static class StatusWords
         return $"{Figures.Sentence(doubt ?? "")} ({Ask(action.Unless, need)})".TrimStart();
     }
 
-    /// <summary>What follows the name of an action that a doubt could still outweigh, without ids; else nothing.</summary>
+    /// <summary>What follows the name of an action that a doubt could outweigh, without ids; else nothing.</summary>
     internal static string UnlessInWords(ClearAction action) =>
         action.Status == ActionStatus.Clear ? ""
         : DoubtOf(action) is { } doubt ? $", unless: {Names.UnderItsName(doubt)}"

@@ -22,7 +22,8 @@ internal static class WaitingWords
             group.Actions.Length == 1
                 ? ""
                 : $", or {Listing.Some([.. group.Actions.Skip(1).Select(names.Action)], most)}";
-        return $"once you tell {group.ListedInWords} the likely choice is {names.Action(best.Action)}{effect}{others}.{Why(best)}";
+        string choice = $"{names.Action(best.Action)}{effect}{others}";
+        return $"once you tell {group.ListedInWords} the likely choice is {choice}.{Why(best)}";
     }
 
     /// <summary>The same without its reason: what the answers may free.</summary>
@@ -33,7 +34,8 @@ internal static class WaitingWords
     public static string InBrief(Names names, AreaAdvice area, WaitingGroup group, int more)
     {
         WaitingAction best = area.Waiting.First(one => one.Action == group.Actions[0]);
-        return $"once you tell {group.ListedInWords}: {names.Action(best.Action)}{More(group.Actions.Length - 1 + more)}";
+        string others = More(group.Actions.Length - 1 + more);
+        return $"once you tell {group.ListedInWords}: {names.Action(best.Action)}{others}";
     }
 
     private static string More(int count) =>

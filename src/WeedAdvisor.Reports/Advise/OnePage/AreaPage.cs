@@ -7,8 +7,8 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <summary>
 /// The page of one area to act on: what to do, in the order of the work, what to ask, what to mind. At most
 /// <see cref="MostLines"/> lines of <see cref="Columns"/> columns; it tells more of each thing while there is room. Who
-/// must keep out, what protects people, what is barred of what the grower holds, and the label of a chemical that is told
-/// are never cut.
+/// must keep out, what protects people, what is barred of what the grower holds, and the label of a chemical that is
+/// told are never cut.
 /// </summary>
 internal static class AreaPage
 {

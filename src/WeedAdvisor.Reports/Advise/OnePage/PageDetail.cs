@@ -47,8 +47,8 @@ internal sealed record PageDetail
 
 /// <summary>
 /// What a page tells more of, one at a time; null where there is no more of it. What is wanted first stands first in
-/// <see cref="Wanted"/>: the work of the day, why nothing is sprayed, more work, the days to come, and at the end what is
-/// good to know. What has no room is passed over.
+/// <see cref="Wanted"/>: the work of the day, why nothing is sprayed, more work, the days to come, and at the end what
+/// is good to know. What has no room is passed over.
 /// </summary>
 internal static class PageGrowth
 {

@@ -1,5 +1,4 @@
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
@@ -24,14 +23,6 @@ internal sealed class ToldOnce
         string doubt = StatusWords.DoubtOf(action) is { } said ? Names.UnderItsName(said) : "";
         return $"{string.Join(' ', action.Unless)}: {doubt}";
     }
-
-    /// <summary>What is asked about an action: of two questions about what was put on lately the short one.</summary>
-    public static IEnumerable<string> Questions(Names names, ClearAction action) =>
-        action
-            .Unless.Where(need =>
-                need.Id != QuestionIds.Past || action.Unless.All(other => other.Id != QuestionIds.PutOnLately)
-            )
-            .Select(names.QuestionOf);
 
     /// <summary>The blocks that say something new. The label of a chemical is said with each.</summary>
     public IEnumerable<Block> OnlyNew(IEnumerable<Block> blocks) =>

@@ -142,7 +142,7 @@ internal static class WorkItem
         if (StatusWords.DoubtOf(action) is { } doubt)
             yield return Warning("unless: ", Names.UnderItsName(doubt));
         if (!action.Unless.IsEmpty)
-            yield return new Keyed("ask: ", string.Join(" ", ToldOnce.Questions(style.Names, action)));
+            yield return new Keyed("ask: ", string.Join(" ", style.Names.QuestionsOf(action.Unless)));
     }
 
     // What keeps somebody from being hurt is told whatever the room.

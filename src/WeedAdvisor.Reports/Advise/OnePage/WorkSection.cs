@@ -52,7 +52,7 @@ internal static class WorkSection
         string doubt = StatusWords.DoubtOf(first) is { } said ? Names.UnderItsName(said) + " " : "";
         yield return new Paragraph(
             Line.FromString(
-                doubt + "Ask before anything else: " + string.Join(" ", ToldOnce.Questions(style.Names, first))
+                doubt + "Ask before anything else: " + string.Join(" ", style.Names.QuestionsOf(first.Unless))
             ) with
             {
                 Tone = Tone.Warning,
