@@ -33,14 +33,13 @@ internal static class ReasonsInOrder
                 .Select(seen => names.Weed(seen.Weed)),
         ];
 
-    /// <summary>Whether a reason speaks of no weed, or of one of these.</summary>
-    public static bool IsOfWeedsToldOf(Reason reason, ImmutableArray<string> weeds) =>
-        reason.Matched.Where(matched => matched.Pattern == Weed).All(matched => weeds.Contains(matched.Fact));
+    /// <summary>Names of the weeds that a reason speaks of.</summary>
+    public static IEnumerable<string> WeedsIn(Reason reason) =>
+        reason.Matched.Where(matched => matched.Pattern == Weed).Select(matched => matched.Fact);
 
     private static int PlaceOf(Reason reason, ImmutableArray<string> weeds) =>
-        reason
-            .Matched.Where(matched => matched.Pattern == Weed)
-            .Select(matched => weeds.IndexOf(matched.Fact))
+        WeedsIn(reason)
+            .Select(weed => weeds.IndexOf(weed))
             .Select(place => place < 0 ? weeds.Length : place)
             .DefaultIfEmpty(weeds.Length)
             .Min();

@@ -92,7 +92,7 @@ public sealed class Names(KnowledgeBase knowledge)
     public string NeedInWords(Need need) =>
         need.Kind == NeedKind.Question
             ? knowledge.QuestionOf(need.Id)?.InBrief ?? need.Id
-            : $"the {RecordField(need).Field} on the label";
+            : $"what the label says of {RecordField(need).Field}";
 
     /// <summary>What has to be known, in words that do not name the record.</summary>
     internal NeedWords NeedOfAny(Need need) =>

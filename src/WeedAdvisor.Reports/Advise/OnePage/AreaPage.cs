@@ -46,7 +46,14 @@ internal static class AreaPage
         new(static _ => s_still, static (style, area, _) => HeldSection.Of(style, area)) { IsNeverCut = true },
         new(static _ => s_still, static (style, area, _) => PageTail.NotMet(style, area)),
         new(
-            static page => page.OfWork with { Waiting = page.Waiting, Later = page.Later, Barred = page.Barred },
+            static page =>
+                page.OfWork with
+                {
+                    Waiting = page.Waiting,
+                    Later = page.Later,
+                    Barred = page.Barred,
+                    Chemicals = page.Chemicals,
+                },
             ChemicalSection.Of
         ),
         new(

@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Visits;
@@ -36,7 +36,7 @@ internal static class ChemicalSection
         Line[] lines =
         [
             .. LetThrough(style, area),
-            .. Possible(style, [.. free.Where(one => !numbered.Contains(one.Action))]),
+            .. Possible(style, [.. free.Where(one => !numbered.Contains(one.Action))], detail.Chemicals),
             .. Waiting(style, area, waiting, detail.Waiting),
             .. Later(style, area, detail.Later),
             .. Reasons(style, barred, free.Length + waiting.Length == 0, detail.Barred),
@@ -74,43 +74,74 @@ internal static class ChemicalSection
     private static string WeedsOf(PageStyle style, PastApplication past) =>
         past.Escaped.Count == 0 ? "weeds" : Listing.And([.. past.Escaped.Select(style.Names.Weed)]);
 
-    private static IEnumerable<Line> Possible(PageStyle style, ClearAction[] free)
+    private static IEnumerable<Line> Possible(PageStyle style, ClearAction[] free, int most)
     {
-        ClearAction[] good = [.. free.Where(one => one.Certainty >= LeastCase && !HasMuchAgainst(style, one))];
+        ClearAction[] good = [.. free.Where(one => SupportsOf(one) >= LeastCase && !HasMuchAgainst(one))];
+        ClearAction[] coming =
+        [
+            .. good.Where(one => one.WorksOn == WorksOn.Coming).OrderBy(one => MissesTheMain(style, one)),
+        ];
+        ClearAction[] standing = [.. good.Where(one => one.WorksOn != WorksOn.Coming)];
         foreach (
-            (bool isComing, string what) in ((bool, string)[])
-                [
-                    (true, "After the weeding, against what comes, one of"),
-                    (false, "On what stands, instead of pulling it, one of"),
-                ]
+            (string what, ClearAction[] actions) in ((string, ClearAction[])[])
+                [("After the weeding, against what comes", coming), ("On what stands, instead of pulling it", standing)]
         )
         {
-            string[] names =
-            [
-                .. good.Where(one => one.WorksOn == WorksOn.Coming == isComing)
-                    .Select(one => style.Names.Action(one.Action)),
-            ];
+            string[] names = [.. actions.Select(one => style.Names.Action(one.Action) + WeakOn(style, one))];
             if (names.Length > 0)
                 yield return Line.FromString(
-                    (names.Length == 1 ? what[..^", one of".Length] : what) + ": " + Listing.Some(names, MostNames)
+                    $"{what}{(names.Length > 1 ? ", one of" : "")}: {Listing.Some(names, most)}"
                 );
         }
 
         string[] poor = [.. free.Except(good).Select(one => style.Names.Action(one.Action))];
         if (poor.Length > 0)
-            yield return Line.FromString($"Little speaks for, or much against: {Listing.Some(poor, MostNames)}");
+            yield return Line.FromString($"Little speaks for, or much against: {Listing.Some(poor, most)}");
     }
 
-    // What it misses counts where somebody told of that weed.
-    private static bool HasMuchAgainst(PageStyle style, ClearAction action) =>
-        action.Because.Any(reason =>
+    // What it misses is told with its name, where somebody told of that weed.
+    private static string WeakOn(PageStyle style, ClearAction action)
+    {
+        string[] missed = [.. MissedBy(style, action)];
+        return missed.Length == 0 ? "" : $" (weak on {Listing.And(missed)})";
+    }
+
+    private static IEnumerable<string> MissedBy(PageStyle style, ClearAction action) =>
+        DoubtsOf(action)
+            .SelectMany(ReasonsInOrder.WeedsIn)
+            .Distinct(StringComparer.Ordinal)
+            .Where(ReasonsInOrder.WeedsOf(style.Names, style.Area).Contains);
+
+    // What misses the widest weed, or one that the grower himself expects, comes after the others.
+    private static bool MissesTheMain(PageStyle style, ClearAction action)
+    {
+        HashSet<string> main =
+        [
+            .. ReasonsInOrder.WeedsOf(style.Names, style.Area).Take(1),
+            .. (style.Area.Weeds ?? []).Where(seen => seen.IsUp == false).Select(seen => style.Names.Weed(seen.Weed)),
+        ];
+        return MissedBy(style, action).Any(main.Contains);
+    }
+
+    private static bool HasMuchAgainst(ClearAction action) =>
+        DoubtsOf(action).Any(reason => !ReasonsInOrder.WeedsIn(reason).Any());
+
+    // What is for one of the weeds only is told with those that it leaves.
+    private static double SupportsOf(ClearAction action) =>
+        action
+            .Because.Where(reason => reason is { IsCertain: true, Then: Consequence.Argument { IsDoubt: false } })
+            .Select(reason => reason.Certainty)
+            .DefaultIfEmpty(0)
+            .Max();
+
+    private static IEnumerable<Reason> DoubtsOf(ClearAction action) =>
+        action.Because.Where(reason =>
             reason
                 is {
                     IsCertain: true,
                     Then: Consequence.Argument { IsDoubt: true, AfterCleaning: false },
                     Certainty: >= LeastCase,
                 }
-            && ReasonsInOrder.IsOfWeedsToldOf(reason, ReasonsInOrder.WeedsOf(style.Names, style.Area))
         );
 
     private static IEnumerable<Line> Waiting(PageStyle style, AreaAdvice area, WaitingAction[] waiting, int most)
@@ -161,5 +192,5 @@ internal static class ChemicalSection
             ? isAll
                 ? ""
                 : "The others may not be used. "
-            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Barred, {some} of {barred}: ");
+            : string.Create(CultureInfo.InvariantCulture, $"Barred, {some} of {barred}: ");
 }

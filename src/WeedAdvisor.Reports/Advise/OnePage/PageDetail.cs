@@ -26,6 +26,9 @@ internal sealed record PageDetail
     /// <summary>How many reasons of what must not be used.</summary>
     public int Barred { get; init; }
 
+    /// <summary>How many chemicals that may go on are named for each purpose.</summary>
+    public int Chemicals { get; init; } = 1;
+
     /// <summary>How many lines on what becomes possible, and when.</summary>
     public int Later { get; init; }
 
@@ -82,6 +85,9 @@ internal static class PageGrowth
     private static readonly Func<PageDetail, PageDetail?> s_barred = static page =>
         page.Barred < MostOfTheRest ? page with { Barred = page.Barred + 1 } : null;
 
+    private static readonly Func<PageDetail, PageDetail?> s_chemical = static page =>
+        page.Chemicals < MostOfTheRest ? page with { Chemicals = page.Chemicals + 1 } : null;
+
     private static readonly Func<PageDetail, PageDetail?> s_later = static page =>
         page.Later < MostOfTheRest ? page with { Later = page.Later + 1 } : null;
 
@@ -92,8 +98,10 @@ internal static class PageGrowth
     public static ImmutableArray<Func<PageDetail, PageDetail?>> Wanted { get; } =
     [
         .. (Func<PageDetail, PageDetail?>[])[s_reason, s_told, s_barred, s_line, s_reason, s_line, s_reason, s_told],
-        .. (Func<PageDetail, PageDetail?>[])[s_later, s_line, s_reason, s_told, s_line, s_reason, s_caution],
-        .. (Func<PageDetail, PageDetail?>[])[s_askWhatFor, s_line, s_reason, s_mind, s_waiting, s_later, s_told],
+        .. (Func<PageDetail, PageDetail?>[])
+            [s_later, s_line, s_reason, s_told, s_chemical, s_line, s_reason, s_caution],
+        .. (Func<PageDetail, PageDetail?>[])
+            [s_askWhatFor, s_line, s_reason, s_chemical, s_mind, s_waiting, s_later, s_told],
         .. (Func<PageDetail, PageDetail?>[])[s_line, s_reason, s_barred, s_note, s_mind, s_told, s_line, s_reason],
         .. (Func<PageDetail, PageDetail?>[])[s_caution, s_note, s_waiting, s_line, s_reason, s_line, s_reason],
         .. (Func<PageDetail, PageDetail?>[])[s_told, s_mind, s_note, s_told, s_later, s_mind, s_note, s_told, s_told],

@@ -76,23 +76,28 @@ internal static class WorkSection
         HashSet<int> told = [.. shown.Select(line => line.Best.Rank)];
         ImmutableArray<WorkLine> left = [.. Lines(area).Where(line => !told.Contains(line.Best.Rank))];
         int most = Math.Min(MostNames, detail.Lines + 1);
-        WorkLine[] practices = [.. left.Where(line => !IsChemical(style, line))];
+        // Where a chemical leads a line that has no room, the hand work that does its job is named.
+        ClearAction[] practices =
+        [
+            .. left.Select(line => line.Others.Prepend(line.Best).FirstOrDefault(one => !IsChemical(style, one)))
+                .OfType<ClearAction>(),
+        ];
         // Where there is hardly any room the times stand in the full report.
         if (detail.Lines == 1 && practices.Length > 0)
             yield return new Keyed(
                 "More: ",
-                Listing.Some([.. practices.Select(line => style.Names.Action(line.Best.Action))], most)
+                Listing.Some([.. practices.Select(one => style.Names.Action(one.Action))], most)
             ).At(2);
-        foreach (var later in practices.Where(_ => detail.Lines > 1).GroupBy(line => line.Best.Horizon))
+        foreach (var later in practices.Where(_ => detail.Lines > 1).GroupBy(one => one.Horizon))
         {
             string more =
                 shown is [.., var last] && later.Key == last.Best.Horizon ? "More" : Horizons.InBrief(later.Key);
-            string names = Listing.Some([.. later.Select(line => style.Names.Action(line.Best.Action))], most);
+            string names = Listing.Some([.. later.Select(one => style.Names.Action(one.Action))], most);
             yield return new Keyed($"{more}: ", names).At(2);
         }
     }
 
-    private static bool IsChemical(PageStyle style, WorkLine line) => style.Names.IsTreatment(line.Best.Action);
+    private static bool IsChemical(PageStyle style, ClearAction action) => style.Names.IsTreatment(action.Action);
 
     /// <summary>The lines that are told with their reason.</summary>
     public static IEnumerable<WorkLine> Told(PageStyle style, AreaAdvice area, PageDetail detail) =>
@@ -113,7 +118,7 @@ internal static class WorkSection
         {
             if (shown.Count == detail.Lines)
                 break;
-            if (shown.Count < detail.Reasoned || !IsChemical(style, line))
+            if (shown.Count < detail.Reasoned || !IsChemical(style, line.Best))
                 shown.Add(line);
         }
 
