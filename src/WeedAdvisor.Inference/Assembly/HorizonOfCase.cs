@@ -33,11 +33,12 @@ internal static class HorizonOfCase
     /// <summary>
     /// Which step it is in taking from films and mats, where they are most of what stands here, what they live on: 1
     /// water, 2 feed, 3 still air (osu-lw-control); only then is the mat lifted. What else stands among them is pulled
-    /// before: 0. What is built or changed over a season is no step of a week. Null else.
+    /// before: 0. What is built or changed over a season is no step of a week; a hard
+    /// floor is scrubbed first. Null else.
     /// </summary>
     public static int? StarvingStep(ActionCase one, CatalogueAction action, AreaReading reading)
     {
-        if (!reading.IsMostlyMats || action is not Practice { When: "now" } practice)
+        if (!reading.IsMostlyMats || reading.IsForPots == false || action is not Practice { When: "now" } practice)
             return null;
         int? step = practice.Kind switch
         {

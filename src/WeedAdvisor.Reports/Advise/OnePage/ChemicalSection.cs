@@ -16,6 +16,7 @@ internal static class ChemicalSection
 {
     private const string NoneNow = "No chemical may be used here now";
     private const int MostNames = 3;
+    private const string NoWeed = "no weed";
     private const double LeastCase = 0.3;
 
     /// <summary>The section; nothing where no chemical is known.</summary>
@@ -164,10 +165,18 @@ internal static class ChemicalSection
             );
     }
 
-    private static IEnumerable<Line> Later(PageStyle style, AreaAdvice area, int most) =>
-        BecomingPossible
+    // What is barred only because no weed of its kind is up is for weeds that are not here.
+    private static IEnumerable<Line> Later(PageStyle style, AreaAdvice area, int most)
+    {
+        HashSet<string> forNoWeed =
+        [
+            .. area
+                .Barred.Where(one => one.Deciding.Any(reason => reason.Matched.Any(matched => matched.Pattern == NoWeed)))
+                .Select(one => one.Action),
+        ];
+        return BecomingPossible
             .Lines(area, style.Day)
-            .Select(line => (line.When, Chemicals: line.Actions.Where(style.Names.IsTreatment).ToArray()))
+            .Select(line => (line.When, Chemicals: line.Actions.Where(action => style.Names.IsTreatment(action) && !forNoWeed.Contains(action)).ToArray()))
             .Where(line => line.Chemicals.Length > 0)
             .Take(most)
             .Select(line =>
@@ -175,6 +184,7 @@ internal static class ChemicalSection
                     $"{line.When}: {Listing.Some([.. line.Chemicals.Select(style.Names.Action)], MostNames)}"
                 )
             );
+    }
 
     private static IEnumerable<Line> Reasons(PageStyle style, BarredAction[] barred, bool isAll, int most) =>
         BarGroups
