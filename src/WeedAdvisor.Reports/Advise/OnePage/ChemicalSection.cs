@@ -17,7 +17,6 @@ internal static class ChemicalSection
     private const string NoneNow = "No chemical may be used here now";
     private const int MostNames = 3;
     private const string NoWeed = "no weed";
-    private const double LeastCase = 0.3;
 
     /// <summary>The section; nothing where no chemical is known.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area, PageDetail detail)
@@ -77,7 +76,7 @@ internal static class ChemicalSection
 
     private static IEnumerable<Line> Possible(PageStyle style, ClearAction[] free, int most)
     {
-        ClearAction[] good = [.. free.Where(one => SupportsOf(one) >= LeastCase && !HasMuchAgainst(one))];
+        ClearAction[] good = [.. free.Where(one => SupportsOf(one) >= Strengths.Weak && !HasMuchAgainst(one))];
         ClearAction[] coming =
         [
             .. good.Where(one => one.WorksOn == WorksOn.Coming).OrderBy(one => MissesTheMain(style, one)),
@@ -141,7 +140,7 @@ internal static class ChemicalSection
                 is {
                     IsCertain: true,
                     Then: Consequence.Argument { IsDoubt: true, AfterCleaning: false },
-                    Certainty: >= LeastCase,
+                    Certainty: >= Strengths.Weak,
                 }
         );
 
@@ -171,12 +170,22 @@ internal static class ChemicalSection
         HashSet<string> forNoWeed =
         [
             .. area
-                .Barred.Where(one => one.Deciding.Any(reason => reason.Matched.Any(matched => matched.Pattern == NoWeed)))
+                .Barred.Where(one =>
+                    one.Deciding.Any(reason => reason.Matched.Any(matched => matched.Pattern == NoWeed))
+                )
                 .Select(one => one.Action),
         ];
         return BecomingPossible
             .Lines(area, style.Day)
-            .Select(line => (line.When, Chemicals: line.Actions.Where(action => style.Names.IsTreatment(action) && !forNoWeed.Contains(action)).ToArray()))
+            .Select(line =>
+                (
+                    line.When,
+                    Chemicals: line.Actions.Where(action =>
+                            style.Names.IsTreatment(action) && !forNoWeed.Contains(action)
+                        )
+                        .ToArray()
+                )
+            )
             .Where(line => line.Chemicals.Length > 0)
             .Take(most)
             .Select(line =>
