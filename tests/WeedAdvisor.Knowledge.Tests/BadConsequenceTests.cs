@@ -12,8 +12,11 @@ public sealed class BadConsequenceTests
 
     [Theory]
     [InlineData("support: 0", "found the certainty 0; expected a certainty above 0 and at most 1")]
+    [InlineData(
+        "support: stron",
+        "found 'stron'; expected weak, fair, strong, decisive, or a number above 0 and at most 1"
+    )]
     [InlineData("support: 1.1", "found 1.1; expected a number from 0 to 1")]
-    [InlineData("support: strong", "found 'strong'; expected a number")]
     [InlineData("bar: forbidden", "found 'forbidden'; expected one of: prohibited, unsuitable")]
     [InlineData("bar:", "found nothing; expected one of: prohibited, unsuitable")]
     [InlineData(

@@ -58,11 +58,12 @@ public sealed class BadVisitTests
         "found the weed 'liverwort' a second time as 'mature'; expected each stage of a weed once"
     )]
     [InlineData("weeds: [{ weed: liverwort, pots-percent: 101 }]", "found 101; expected a number from 0 to 100")]
+    [InlineData("weeds: [{ weed: liverwort, stands: bench }]", "found 'bench'; expected one of: ground, pots")]
     [InlineData("weeds: liverwort", "found 'liverwort'; expected a list; each item a weed seen")]
     [InlineData("weeds: [liverwort]", "found 'liverwort'; expected a weed seen, as a map of keys")]
     [InlineData(
         "weeds: [{ weed: liverwort, colour: green }]",
-        "found the key 'colour'; expected keys of a weed seen: weed, stage, cover-percent, pots-percent"
+        "found the key 'colour'; expected keys of a weed seen: weed, stage, cover-percent, pots-percent, stands"
     )]
     [InlineData(
         "past: [{ treatment: oxadine-granules, seasons-running: 2.5 }]",

@@ -37,6 +37,12 @@ public sealed class VisitTextTests
                         .. weeds.Select(weed => new WeedSeen(weed, stage, cover)
                         {
                             PotsPercent = how > 3 ? 20 * how : null,
+                            Stands = how switch
+                            {
+                                2 => WeedSeen.InPots,
+                                3 => WeedSeen.InGround,
+                                _ => null,
+                            },
                         }),
                         // One of them in another stage too.
                         .. how == 1 ? weeds.Take(1).Select(weed => new WeedSeen(weed, "expected", 5)) : [],

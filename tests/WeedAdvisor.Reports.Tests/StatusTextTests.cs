@@ -113,12 +113,19 @@ public sealed class StatusTextTests
     [Fact]
     public void A_clear_action_names_the_doubt_that_could_outweigh_it_and_the_question()
     {
-        foreach (TextLayout layout in (TextLayout[])[s_brief, s_full])
-        {
-            string page = Text(layout, SampleAdvice.ClosedArea);
-            Assert.Contains(", clear unless (ask: cover)", page, StringComparison.Ordinal);
-            Assert.Contains("unless: It may run off.", page, StringComparison.Ordinal);
-        }
+        string full = Text(s_full, SampleAdvice.ClosedArea);
+        Assert.Contains(", clear unless (ask: cover)", full, StringComparison.Ordinal);
+        Assert.Contains("unless: It may run off.", full, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_page_names_the_doubt_and_asks_the_question_in_full_without_an_id()
+    {
+        string page = Text(s_brief, SampleAdvice.ClosedArea);
+        string question = SampleKnowledge.Small.Questions.Single(one => one.Id == "cover").Ask;
+        Assert.Contains("unless: It may run off.", page, StringComparison.Ordinal);
+        Assert.Contains($"ask: {question}\n", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("clear unless", page, StringComparison.Ordinal);
     }
 
     [Fact]

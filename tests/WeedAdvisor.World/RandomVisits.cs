@@ -91,6 +91,12 @@ public sealed class RandomVisits(KnowledgeBase knowledge)
                 )
                 {
                     PotsPercent = draw.Below(4) == 0 ? draw.Below(101) : null,
+                    Stands = draw.Below(6) switch
+                    {
+                        0 => WeedSeen.InPots,
+                        1 => WeedSeen.InGround,
+                        _ => null,
+                    },
                 }),
         ];
         if (seen is [var first, ..] && draw.Below(4) == 0 && Stage(draw) is var other && other != first.Stage)

@@ -58,7 +58,7 @@ public sealed record ClearAction
 
     /// <summary>
     /// Where it takes from the films and mats that are most of what stands here what they live on, before they are
-    /// lifted: 1 water, 2 feed, 3 still air. Null else.
+    /// lifted: 1 water, 2 feed, 3 still air; 0 where it pulls what else stands among them. Null else.
     /// </summary>
     public int? StarvingStep { get; init; }
 

@@ -90,6 +90,9 @@ public sealed record AreaReading
     /// </summary>
     public required bool HasWeedAboutToSeed { get; init; }
 
+    /// <summary>Whether a film or mat is about to shed spores or splash cups, or already does.</summary>
+    public required bool HasMatAboutToSpread { get; init; }
+
     /// <summary>Whether films and mats cover at least half of what the weeds that are up cover.</summary>
     public required bool IsMostlyMats { get; init; }
 
@@ -217,7 +220,7 @@ public sealed record AreaReading
             Place = place,
             Cover = site.Word(QuestionIds.Cover),
             Stock = stock,
-            Ground = Grounds.Of(place, stock, stock == NoStock, knowledge),
+            Ground = Grounds.Of(place, stock, stock == NoStock || IsBesideThePots(weeds), knowledge),
             Growth = site.Word(QuestionIds.Growth),
             Crops = crops,
             FlushesAfterBloom = crops.Any(crop =>
@@ -230,6 +233,8 @@ public sealed record AreaReading
             HasUnnamedWeed = Known(weeds, knowledge).Any(one => one.Weed.IsUnnamed),
             HasWeedAboutToSeed = Known(weeds, knowledge)
                 .Any(one => one.Seen.IsAboutToSeed && !WaysOfLife.Of(one.Weed).Equals(s_belowOnly)),
+            HasMatAboutToSpread = Known(weeds, knowledge)
+                .Any(one => one.Seen.IsAboutToSeed && one.Weed.Kind is ("bryophyte" or "alga")),
             IsMostlyMats = MostlyMats(weeds, knowledge),
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
@@ -274,4 +279,9 @@ public sealed record AreaReading
             );
         return covers.Contains(true) && covers[true].Sum() >= covers[false].Sum();
     }
+
+    // Where all that is up stands beside the pots it is worked on as if there were none.
+    private static bool IsBesideThePots(ImmutableArray<WeedSeen> weeds) =>
+        weeds.Any(seen => seen.IsUp == true)
+        && weeds.All(seen => seen.IsUp == false || seen.Stands == WeedSeen.InGround);
 }

@@ -81,6 +81,15 @@ internal sealed class ActionCase
             doubt is { IsCertain: true, Judgement.Then: Consequence.Argument { AfterCleaning: true } }
         );
 
+    /// <summary>The job that it shares here with others, as a certain doubt says; null for none.</summary>
+    public string? JobHere =>
+        Doubts
+            .Where(IsSure)
+            .Select(doubt => ((Consequence.Argument)doubt.Judgement.Then).OneOf)
+            .OfType<string>()
+            .Order(StringComparer.Ordinal)
+            .FirstOrDefault();
+
     /// <summary>A bar holds.</summary>
     public bool IsBarred => Status is ActionStatus.Never or ActionStatus.NotYet or ActionStatus.NotThisWay;
 

@@ -14,7 +14,8 @@ internal static class HorizonChoice
     private const string Hygiene = "hygiene",
         NoStock = "none-present",
         Strip = "noncrop-strip",
-        WhenEmpty = "when-empty";
+        WhenEmpty = "when-empty",
+        BoughtStock = "bought-stock";
 
     private static readonly FrozenSet<string> s_verges = FrozenSet.Create("strip", "bank", "pad");
 
@@ -33,6 +34,14 @@ internal static class HorizonChoice
             Practice { When: "now" } or Treatment => Horizon.ThisWeek,
             _ => Horizon.ThisSeason,
         };
+
+    /// <summary>
+    /// Whether it is done before all other work. A bought lot is set apart first, but never carried about in flower or
+    /// seed: that is pulled where it stands.
+    /// </summary>
+    public static bool IsAtOnce(CatalogueAction action, AreaReading area) =>
+        action is Practice { Possible: "at-once" } practice
+        && !(area.HasWeedAboutToSeed && practice.Tags.Contains(BoughtStock));
 
     private static bool IsPressing(Practice practice, AreaReading area) =>
         Works.OnStanding(practice)

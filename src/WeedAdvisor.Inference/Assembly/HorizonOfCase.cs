@@ -16,6 +16,7 @@ internal static class HorizonOfCase
 {
     private static readonly WordSet s_spores = WordSet.Of([WaysOfLife.Spores]);
     private static readonly WordSet s_seedOrSpores = WordSet.Of([WaysOfLife.Seed, WaysOfLife.Spores]);
+    private static readonly WordSet s_mats = WordSet.Of(["bryophyte", "alga"]);
     private static readonly WordSet s_aboutToSeed = WordSet.Of(["flowering", "seeding"]);
 
     /// <summary>The horizon.</summary>
@@ -24,30 +25,36 @@ internal static class HorizonOfCase
         Horizon usual = HorizonChoice.Of(action, reading);
         if (action is not Practice practice || practice.Possible is "naming" or "at-once")
             return usual;
-        if (practice.Possible == "any-time" && StarvingStep(one, action, reading) is not null)
-            return reading.HasWeedAboutToSeed ? Horizon.Today : Horizon.ThisWeek;
+        if (practice.Possible == "any-time" && StarvingStep(one, action, reading) is > 0)
+            return reading.HasMatAboutToSpread ? Horizon.Today : Horizon.ThisWeek;
         return usual == Horizon.Today && !Presses(one) ? Horizon.ThisWeek : usual;
     }
 
     /// <summary>
     /// Which step it is in taking from films and mats, where they are most of what stands here, what they live on: 1
-    /// water, 2 feed, 3 still air (osu-lw-control); only then is the mat lifted. Null else.
+    /// water, 2 feed, 3 still air (osu-lw-control); only then is the mat lifted. What else stands among them is pulled
+    /// before: 0. What is built or changed over a season is no step of a week; a hard
+    /// floor is scrubbed first. Null else.
     /// </summary>
     public static int? StarvingStep(ActionCase one, CatalogueAction action, AreaReading reading)
     {
-        int? step = action switch
+        if (!reading.IsMostlyMats || reading.IsForPots == false || action is not Practice { When: "now" } practice)
+            return null;
+        int? step = practice.Kind switch
         {
-            Practice { Kind: "watering" } => 1,
-            Practice { Kind: "feeding" } => 2,
-            Practice { Kind: "air-and-spacing" } => 3,
+            "weeding" => 0,
+            "watering" => 1,
+            "feeding" => 2,
+            "air-and-spacing" => 3,
             _ => null,
         };
-        return
-            step is not null
-            && reading.IsMostlyMats
-            && Weeds(one).Any(weed => weed.Read("lives-by").IsAnyOf(s_spores) == Truth.Yes)
-            ? step
-            : null;
+        bool isItsWork = step switch
+        {
+            null => false,
+            0 => Ranking.Cleans(action) && Weeds(one).Any(weed => weed.Read("kind").IsAnyOf(s_mats) == Truth.No),
+            _ => Weeds(one).Any(weed => weed.Read("lives-by").IsAnyOf(s_spores) == Truth.Yes),
+        };
+        return isItsWork ? step : null;
     }
 
     // Where rules speak of no single weed, the area decides.

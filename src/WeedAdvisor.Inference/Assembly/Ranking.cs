@@ -77,11 +77,12 @@ internal static class Ranking
     }
 
     // What keeps people from harm, and other stock from catching it, is done before anything.
-    // What a weed is comes before what is done about it; films and mats lose what they live on before they are lifted.
+    // What a weed is comes before what is done about it; what stands among films and mats
+    // is pulled, and they lose what they live on before they are lifted.
     // What stands in the area itself goes before its floor and its surroundings, and both before all else.
     private static int StepOf(ClearAction action) =>
-        action.IsAtOnce ? -5
-        : action.Names ? -4
+        action.IsAtOnce ? -6
+        : action.Names ? -5
         : action.StarvingStep is { } step ? step - 4
         : !action.Cleans || action.ComesAfterCleaning ? 2
         : action.IsHygiene ? 1

@@ -76,6 +76,8 @@ internal static class WeedFacts
             ["cover-percent"] = seen.CoverPercent is { } cover ? Reading.Of(cover) : NotSeenClosely(),
             // Where the share of pots was not told apart, the cover is that of the whole surface.
             ["pots-percent"] = seen.PotsPercent is { } pots ? Reading.Of(pots) : Reading.Absent,
+            // Where nobody told it apart it is no reason for or against anything.
+            ["stands"] = seen.Stands is { } place ? Reading.Of(place) : Reading.Absent,
         };
 
     /// <summary>

@@ -64,6 +64,7 @@ public static class AttributeSchema
         new("stage", AttributeShape.Word, "list:stage"),
         new("cover-percent", AttributeShape.Number),
         new("pots-percent", AttributeShape.Number),
+        new("stands", AttributeShape.Word, WeedSeen.Places),
         new("up", AttributeShape.Flag),
         new("emerging-now", AttributeShape.Flag),
         new("spreads-by", AttributeShape.WordSet, "list:spread"),

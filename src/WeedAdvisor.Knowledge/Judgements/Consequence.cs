@@ -15,7 +15,11 @@ public abstract record Consequence
     /// <param name="IsDoubt">True for an argument against.</param>
     /// <param name="AfterCleaning">True for a doubt that also puts the action behind the best cleaning: it is the
     /// second step.</param>
-    public sealed record Argument(double Certainty, bool IsDoubt, bool AfterCleaning = false) : Consequence;
+    public sealed record Argument(double Certainty, bool IsDoubt, bool AfterCleaning = false) : Consequence
+    {
+        /// <summary>The job that a doubt makes it share, word of list <c>one-of</c>; null for none.</summary>
+        public string? OneOf { get; init; }
+    }
 
     /// <summary>The action that the rule matched must not be used here.</summary>
     /// <param name="Severity">How hard the bar is.</param>
@@ -35,6 +39,12 @@ public abstract record Consequence
     {
         /// <summary>It keeps somebody from being hurt: no page leaves it out.</summary>
         public bool ProtectsPeople { get; init; }
+
+        /// <summary>It keeps a whole season's plants from being lost: no page leaves it out.</summary>
+        public bool ProtectsCrop { get; init; }
+
+        /// <summary>Whether it stands before all work, whatever the room.</summary>
+        public bool StandsFirst => ProtectsPeople || ProtectsCrop;
     }
 }
 

@@ -23,6 +23,7 @@ internal sealed class QuestionReader
             Id = map.Id(),
             Group = map.Word("group", "list:question-group"),
             Ask = map.Text("ask"),
+            InBrief = map.OptionalText("in-brief"),
             Why = map.Text("why"),
             Kind = kind,
             Choices = kind is QuestionKind.OneOf or QuestionKind.AnyOf ? Choices(map) : [],

@@ -59,6 +59,9 @@ public sealed record Question : Record
     /// <summary>The question.</summary>
     public required string Ask { get; init; }
 
+    /// <summary>What it asks for in a few words, such as <c>the neighbours</c>; null where its id says it.</summary>
+    public string? InBrief { get; init; }
+
     /// <summary>Why it is asked.</summary>
     public required string Why { get; init; }
 

@@ -65,6 +65,9 @@ internal static class ConsequenceReader
         !map.Has(key) ? null
         : key == "doubt"
             ? new Consequence.Argument(map.Certainty(key), IsDoubt: true, map.OptionalFlag("after-cleaning"))
+            {
+                OneOf = map.OptionalWord("one-of", "list:one-of"),
+            }
         : new Consequence.Argument(map.Certainty(key), IsDoubt: false);
 
     private static Consequence.Bar? Bar(MappingReader map, VariableScope variables)
@@ -77,9 +80,12 @@ internal static class ConsequenceReader
 
     private static Consequence.Caution? Caution(MappingReader map) =>
         map.OptionalText("caution") is { } text
-            ? new Consequence.Caution(text, (int?)map.OptionalNumber("order", 1, MostOrder))
-            {
-                ProtectsPeople = map.OptionalWord("protects", "words:people") is not null,
-            }
+            ? Protecting(new Consequence.Caution(text, (int?)map.OptionalNumber("order", 1, MostOrder)), map)
             : null;
+
+    private static Consequence.Caution Protecting(Consequence.Caution caution, MappingReader map)
+    {
+        string? whom = map.OptionalWord("protects", "words:people|crop");
+        return caution with { ProtectsPeople = whom == "people", ProtectsCrop = whom == "crop" };
+    }
 }

@@ -1,3 +1,4 @@
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Yaml;
 
 namespace WeedAdvisor.Knowledge.Schema;
@@ -40,10 +41,24 @@ internal sealed partial class MappingReader
     /// <summary>A number between the limits, or null when the key is missing.</summary>
     public decimal? OptionalNumber(string key, decimal low, decimal high) => Number(Optional(key), low, high);
 
-    /// <summary>A required certainty, above 0 and at most 1.</summary>
+    /// <summary>A required certainty: a word of <see cref="Strengths"/>, or a number above 0 and at most 1.</summary>
     public double Certainty(string key)
     {
-        if (Required(key) is not { } node || Number(node, 0, 1) is not { } certainty)
+        if (Required(key) is not { } node)
+            return 1;
+        if (node is ScalarNode { Text: var word } && Strengths.Of(word) is { } strength)
+            return strength;
+        if (node is ScalarNode { Text: [>= 'a' and <= 'z', ..] other })
+        {
+            Context.Report(
+                node,
+                $"'{other}'",
+                $"{string.Join(", ", Strengths.Words)}, or a number above 0 and at most 1"
+            );
+            return 1;
+        }
+
+        if (Number(node, 0, 1) is not { } certainty)
             return 1;
         if (certainty == 0)
             Context.Report(node, "the certainty 0", "a certainty above 0 and at most 1");

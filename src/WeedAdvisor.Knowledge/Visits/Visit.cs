@@ -80,8 +80,23 @@ public sealed record WeedSeen(string Weed, string? Stage, decimal? CoverPercent)
     /// <summary>The stage of a weed that is not up, but to come.</summary>
     public const string ToCome = "expected";
 
+    /// <summary>It stands in the pots.</summary>
+    public const string InPots = "pots";
+
+    /// <summary>It stands in the ground, gravel or fabric below and beside the pots.</summary>
+    public const string InGround = "ground";
+
+    /// <summary>Where it may stand.</summary>
+    public const string Places = $"words:{InPots}|{InGround}";
+
     /// <summary>The share of pots or trays that have it, 0 to 100 percent; null when it was not told apart.</summary>
     public decimal? PotsPercent { get; init; }
+
+    /// <summary>
+    /// Whether it stands in the pots, or in the ground, gravel or fabric below and beside them:
+    /// <see cref="InPots"/> or <see cref="InGround"/>; null when it was not told.
+    /// </summary>
+    public string? Stands { get; init; }
 
     /// <summary>
     /// How much of the surface of the whole area it covers, 0 to 100 percent: one pot in five full is a fifth; null

@@ -101,6 +101,7 @@ internal sealed class VisitReader(IReadOnlyDictionary<string, Question> question
         )
         {
             PotsPercent = IsNotKnown(map, "pots-percent") ? null : map.OptionalNumber("pots-percent", 0, 100),
+            Stands = IsNotKnown(map, "stands") ? null : map.OptionalWord("stands", WeedSeen.Places),
         };
         map.Finish();
         return seen;

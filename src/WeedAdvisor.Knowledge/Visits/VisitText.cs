@@ -102,7 +102,8 @@ public static class VisitText
             ("weed", seen.Weed),
             ("stage", seen.Stage),
             ("cover-percent", NumberOrNull(seen.CoverPercent)),
-            ("pots-percent", NumberOrNull(seen.PotsPercent))
+            ("pots-percent", NumberOrNull(seen.PotsPercent)),
+            ("stands", seen.Stands)
         );
 
     /// <summary>An earlier application on one line.</summary>

@@ -14,29 +14,35 @@ namespace WeedAdvisor.Planning.Dates;
 internal static class WeedingDates
 {
     private const int DaysInWeek = 7;
+    private const string Flowering = "flowering";
+    private const string Seeding = "seeding";
 
     /// <summary>The dates of a weeding in an area.</summary>
     public static ActionDates Of(VisitArea area, DateOnly visit, KnowledgeBase knowledge)
     {
-        (DateOnly Day, Weed Weed)[] due =
+        (DateOnly Day, WeedSeen Seen, Weed Weed)[] due =
         [
             .. (area.Weeds ?? [])
                 .Select(seen =>
-                    (Day: DueDay(seen, knowledge.Weeds[seen.Weed], visit), Weed: knowledge.Weeds[seen.Weed])
+                    (Day: DueDay(seen, knowledge.Weeds[seen.Weed], visit), Seen: seen, Weed: knowledge.Weeds[seen.Weed])
                 )
                 .Where(one => one.Day is not null)
-                .Select(one => (one.Day!.Value, one.Weed))
+                .Select(one => (one.Day!.Value, one.Seen, one.Weed))
                 .OrderBy(one => one.Item1)
+                // What sheds already presses before what flowers.
+                .ThenBy(one => one.Seen.Stage != Seeding)
                 .ThenBy(one => one.Weed.Name, StringComparer.Ordinal),
         ];
         return due.Length == 0
             ? ActionDates.Open(visit)
-            : new ActionDates(visit, due[0].Day, Because(due[0].Day, due[0].Weed, visit), null);
+            : new ActionDates(visit, due[0].Day, Because(due[0].Day, due[0].Seen, due[0].Weed, visit), null);
     }
 
-    private static string Because(DateOnly day, Weed weed, DateOnly visit) =>
+    private static string Because(DateOnly day, WeedSeen seen, Weed weed, DateOnly visit) =>
         IsOfSpores(weed) ? $"{weed.Name} is about to shed spores or splash cups, or already does"
-        : day == visit ? $"{weed.Name} is about to seed, or already does"
+        : seen.Stage == Seeding ? $"{weed.Name} is in seed"
+        : seen.Stage == Flowering ? $"{weed.Name} is in flower, and seeds next"
+        : day == visit ? $"{weed.Name} is about to seed"
         : $"{weed.Name} can have ripe seed by then";
 
     private static bool IsOfSpores(Weed weed) => weed.Kind is "bryophyte" or "fern";
@@ -45,7 +51,7 @@ internal static class WeedingDates
         seen.Stage switch
         {
             _ when !WaysOfLife.IsBySeed(weed) && !IsOfSpores(weed) => null,
-            "flowering" or "seeding" => visit,
+            Flowering or Seeding => visit,
             _ when IsOfSpores(weed) => null,
             "mature" => After(weed, visit, 0.25m),
             "seedling" => After(weed, visit, 1m),

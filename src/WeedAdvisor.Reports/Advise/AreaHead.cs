@@ -30,10 +30,18 @@ internal static class AreaHead
 
     private static string OneWeed(Names names, WeedSeen seen)
     {
-        string stage = seen.Stage is { } word ? names.Word("stage", word) : "stage not known";
+        string stage = seen.Stage is { } word ? names.StageInBrief(seen.Weed, word) : "stage not known";
+        if (seen is { IsUp: false, CoverPercent: null })
+            return $"{names.Weed(seen.Weed)} ({stage})";
         string cover = seen.CoverPercent is { } percent ? $"{Figures.Plain(percent)} % cover" : "cover not known";
         if (seen.PotsPercent is { } pots)
             cover += $" of {Figures.Plain(pots)} % of the pots";
-        return $"{names.Weed(seen.Weed)} ({stage}, {cover})";
+        string where = seen.Stands switch
+        {
+            WeedSeen.InPots => ", in the pots",
+            WeedSeen.InGround => ", in the ground beside the pots",
+            _ => "",
+        };
+        return $"{names.Weed(seen.Weed)} ({stage}, {cover}{where})";
     }
 }

@@ -23,9 +23,6 @@ internal static class FirstThings
             ],
         };
 
-    private static string Unless(Names names, ClearAction action) =>
-        action.Status == ActionStatus.Clear ? "" : $", {StatusWords.Of(action, names.NeedInShort)}";
-
     // Who is not to go in is told that, and no work that is done elsewhere.
     private static Line ToDo(Names names, AreaAdvice area, DateOnly day) =>
         area.KeepOut is { } keepOut
@@ -34,7 +31,7 @@ internal static class FirstThings
                 Tone = Tone.Warning,
             }
         : area.Clear is [var first, ..]
-            ? Line.Of($"{new Named(names.Action(first.Action))}{Unless(names, first)}") with
+            ? Line.Of($"{new Named(names.Action(first.Action))}{StatusWords.UnlessInWords(first)}") with
             {
                 Action = first.Action,
             }

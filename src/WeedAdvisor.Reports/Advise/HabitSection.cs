@@ -7,7 +7,7 @@ namespace WeedAdvisor.Reports.Advise;
 /// <summary>Habits of the nursery, told once for all areas, while the areas pass.</summary>
 internal sealed class HabitSection
 {
-    private const int MostHabits = 8;
+    private const int MostHabits = 4;
 
     private readonly Dictionary<string, Habit> _habits = new(StringComparer.Ordinal);
     private int _areas;
@@ -55,7 +55,7 @@ internal sealed class HabitSection
     private string Where(Habit habit) => habit.Areas.Count == _areas ? "" : $" ({Listing.Some([.. habit.Areas], 2)})";
 
     private static string Why(ClearAction action) =>
-        ReasonsInOrder.Of(action.Because).FirstOrDefault() is { } reason ? Names.UnderItsName(reason.Said) : "";
+        ReasonsInOrder.Of(action.Because, []).FirstOrDefault() is { } reason ? Names.UnderItsName(reason.Said) : "";
 
     private sealed class Habit(ClearAction first)
     {

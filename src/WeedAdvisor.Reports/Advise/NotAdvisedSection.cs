@@ -36,10 +36,13 @@ internal static class NotAdvisedSection
             .At(2);
     }
 
-    // What waited for an answer and is not called for after it must still be found by its name.
+    // What waited for an answer and is not called for after it must still be found by its name. A chemical that does not
+    // belong here is barred, and not among these.
     private static bool Fits(Names names, AreaAdvice area, string action) =>
-        names.Record(action) is { } record
-        && (area.Reading.Place is not { } place || record.Places.Contains(place))
+        names.IsTreatment(action) || (names.Record(action) is { } record && IsOfHere(record, area));
+
+    private static bool IsOfHere(CatalogueAction record, AreaAdvice area) =>
+        (area.Reading.Place is not { } place || record.Places.Contains(place))
         // What is for an empty place waits for that and is barred by no stock.
         && (
             area.Reading.Stock is not { } stock

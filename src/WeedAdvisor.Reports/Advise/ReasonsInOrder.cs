@@ -1,21 +1,48 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise;
 
 /// <summary>
 /// Reasons, the most telling first: one that rests on more of what was found here says more than one that holds
-/// everywhere; of two alike the stronger.
+/// everywhere; of two alike the stronger, and then the one on the weed that stands widest.
 /// </summary>
 internal static class ReasonsInOrder
 {
     private const string AnyPlace = "site";
+    private const string Weed = "weed";
 
     /// <summary>The reasons in order.</summary>
-    public static IEnumerable<Reason> Of(IEnumerable<Reason> reasons) =>
+    /// <param name="reasons">The reasons.</param>
+    /// <param name="weeds">Names of the weeds here, the most important first.</param>
+    public static IEnumerable<Reason> Of(IEnumerable<Reason> reasons, ImmutableArray<string> weeds) =>
         reasons
             .OrderByDescending(TellsOf)
             .ThenByDescending(reason => reason.Certainty)
+            .ThenBy(reason => PlaceOf(reason, weeds))
             .ThenBy(reason => reason.Judgement, StringComparer.Ordinal);
+
+    /// <summary>Names of the weeds of an area: those that are up before those to come, the widest first.</summary>
+    public static ImmutableArray<string> WeedsOf(Names names, VisitArea area) =>
+        [
+            .. (area.Weeds ?? [])
+                .OrderByDescending(seen => seen.IsUp == true)
+                .ThenByDescending(seen => seen.CoverPercent ?? 0)
+                .Select(seen => names.Weed(seen.Weed)),
+        ];
+
+    /// <summary>Names of the weeds that a reason speaks of.</summary>
+    public static IEnumerable<string> WeedsIn(Reason reason) =>
+        reason.Matched.Where(matched => matched.Pattern == Weed).Select(matched => matched.Fact);
+
+    private static int PlaceOf(Reason reason, ImmutableArray<string> weeds) =>
+        WeedsIn(reason)
+            .Select(weed => weeds.IndexOf(weed))
+            .Select(place => place < 0 ? weeds.Length : place)
+            .DefaultIfEmpty(weeds.Length)
+            .Min();
 
     // A weed or a crop by name, then what was found, then an answer on the place.
     private static int TellsOf(Reason reason) =>
@@ -23,7 +50,7 @@ internal static class ReasonsInOrder
             .Matched.Select(matched =>
                 matched.Pattern switch
                 {
-                    "weed" or "crop" or "past" => 3,
+                    Weed or "crop" or "past" => 3,
                     "finding" => 2,
                     AnyPlace => 1,
                     _ => 0,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Reports.Text;
@@ -55,10 +56,10 @@ public static class Figures
     public static string CaseWord(double certainty) =>
         certainty switch
         {
-            >= 0.9 => "very strong",
-            >= 0.7 => "strong",
-            >= 0.5 => "fair",
-            >= 0.3 => "weak",
+            >= Strengths.Decisive => "very strong",
+            >= Strengths.Strong => "strong",
+            >= Strengths.Fair => "fair",
+            >= Strengths.Weak => "weak",
             _ => "slight",
         };
 

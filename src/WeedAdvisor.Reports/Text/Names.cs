@@ -52,6 +52,14 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>A weed's name.</summary>
     public string Weed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Name ?? id;
 
+    /// <summary>How far a weed is, in a word or two that fit how it lives.</summary>
+    public string StageInBrief(string weed, string stage)
+    {
+        bool isOfSeed = knowledge.Weeds.GetValueOrDefault(weed)?.Kind is not ("bryophyte" or "fern" or "alga");
+        string list = isOfSeed ? "stage-of-seed-plants" : "stage-of-films-and-mats";
+        return Word(knowledge.Vocabulary.ContainsKey(list) ? list : "stage", stage);
+    }
+
     /// <summary>A word's plain text.</summary>
     public string Word(string list, string word) => knowledge.Vocabulary.GetValueOrDefault(list)?.TextOf(word) ?? word;
 
@@ -69,9 +77,38 @@ public sealed class Names(KnowledgeBase knowledge)
     }
 
     /// <summary>
+    /// What has to be known, as it is asked of the grower: of the earlier uses and a short question about the same the
+    /// short one.
+    /// </summary>
+    internal IEnumerable<string> QuestionsOf(ImmutableArray<Need> needs)
+    {
+        Question?[] asked =
+        [
+            .. needs.Select(need => need.Kind == NeedKind.Question ? knowledge.QuestionOf(need.Id) : null),
+        ];
+        return needs
+            .Where(
+                (_, at) =>
+                    asked[at] is not { Kind: QuestionKind.Past } past
+                    || !asked.Any(other => other is { Kind: not QuestionKind.Past } && other.Group == past.Group)
+            )
+            .Select(QuestionOf);
+    }
+
+    /// <summary>What has to be known, as it is asked of the grower.</summary>
+    internal string QuestionOf(Need need) =>
+        need.Kind == NeedKind.Question ? knowledge.QuestionOf(need.Id)?.Ask ?? need.Id : Need(need);
+
+    /// <summary>
     /// What has to be known in a word or two: the question's id, or the field that stands on the label.
     /// </summary>
     public string NeedInShort(Need need) => NeedOfAny(need).Short;
+
+    /// <summary>What has to be known in a few words of the grower's; the id where the question has none.</summary>
+    public string NeedInWords(Need need) =>
+        need.Kind == NeedKind.Question
+            ? knowledge.QuestionOf(need.Id)?.InBrief ?? need.Id
+            : $"what the label says of {RecordField(need).Field}";
 
     /// <summary>What has to be known, in words that do not name the record.</summary>
     internal NeedWords NeedOfAny(Need need) =>

@@ -65,6 +65,12 @@ public static class StatusWords
         return $"{Figures.Sentence(doubt ?? "")} ({Ask(action.Unless, need)})".TrimStart();
     }
 
+    /// <summary>What follows the name of an action that a doubt could outweigh, without ids; else nothing.</summary>
+    internal static string UnlessInWords(ClearAction action) =>
+        action.Status == ActionStatus.Clear ? ""
+        : DoubtOf(action) is { } doubt ? $", unless: {Names.UnderItsName(doubt)}"
+        : ", unless an answer speaks against it";
+
     /// <summary>The doubt that could still outweigh a clear action: the strongest; null when there is none.</summary>
     public static Said? DoubtOf(ClearAction action) =>
         action.Doubts.OrderByDescending(reason => reason.Certainty).FirstOrDefault()?.Said;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Advise;
 
@@ -16,13 +17,29 @@ internal static class WaitingWords
     public static string Of(Names names, AreaAdvice area, WaitingGroup group, int most)
     {
         WaitingAction best = area.Waiting.First(one => one.Action == group.Actions[0]);
-        string effect = best.IfClear is { } clear ? $" ({EffectWords.Of(clear)})" : "";
+        string effect = best.IfClear is { Effect.Reduction: not null } clear ? $" ({EffectWords.Of(clear)})" : "";
         string others =
             group.Actions.Length == 1
                 ? ""
                 : $", or {Listing.Some([.. group.Actions.Skip(1).Select(names.Action)], most)}";
-        return $"after {group.Listed} the likely choice is {names.Action(best.Action)}{effect}{others}.{Why(best)}";
+        string choice = $"{names.Action(best.Action)}{effect}{others}";
+        return $"once you tell {group.ListedInWords} the likely choice is {choice}.{Why(best)}";
     }
+
+    /// <summary>The same without its reason: what the answers may free.</summary>
+    /// <param name="names">Where names come from.</param>
+    /// <param name="area">The area.</param>
+    /// <param name="group">The actions, the likeliest first.</param>
+    /// <param name="more">How many others wait for other answers.</param>
+    public static string InBrief(Names names, AreaAdvice area, WaitingGroup group, int more)
+    {
+        WaitingAction best = area.Waiting.First(one => one.Action == group.Actions[0]);
+        string others = More(group.Actions.Length - 1 + more);
+        return $"once you tell {group.ListedInWords}: {names.Action(best.Action)}{others}";
+    }
+
+    private static string More(int count) =>
+        count == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", and {count} more");
 
     // A reason that is itself not sure is told as what it is.
     private static string Why(WaitingAction best) =>

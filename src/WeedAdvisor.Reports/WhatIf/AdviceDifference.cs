@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Reports.Advise;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.WhatIf;
 
@@ -63,7 +65,7 @@ public sealed record AdviceDifference(
 )
 {
     /// <summary>The difference between two advices.</summary>
-    public static AdviceDifference Of(AreaAdvice now, AreaAdvice then)
+    public static AdviceDifference Of(Names names, AreaAdvice now, AreaAdvice then)
     {
         Dictionary<string, (RuleStand Stand, Reason Reason)> rules = RulesOf(now),
             rulesThen = RulesOf(then);
@@ -97,8 +99,8 @@ public sealed record AdviceDifference(
                     })
                     .Where(turn => turn.Now != turn.Then),
             ],
-            CostOf(now),
-            CostOf(then)
+            CostOf(names, now),
+            CostOf(names, then)
         );
     }
 
@@ -141,15 +143,17 @@ public sealed record AdviceDifference(
                 StringComparer.Ordinal
             );
 
-    private static (decimal Usd, decimal Hours) CostOf(AreaAdvice area)
+    private static (decimal Usd, decimal Hours) CostOf(Names names, AreaAdvice area)
     {
-        ClearAction[] best =
+        AdvisedCost[] best =
         [
             .. WorkLine
                 .Of(area.Clear)
                 .Select(line => line.Best)
-                .Where(one => one.Horizon <= Horizon.ThisWeek && !one.LacksTool),
+                .Where(one => one.Horizon <= Horizon.ThisWeek && !one.LacksTool)
+                .Select(one => names.Cost(one.Action, area.Reading))
+                .OfType<AdvisedCost>(),
         ];
-        return (best.Sum(one => one.CostUsd ?? 0), best.Sum(one => one.Hours ?? 0));
+        return (best.Sum(one => one.UsdPerUnit ?? 0), best.Sum(one => one.HoursPerUnit));
     }
 }

@@ -34,7 +34,7 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
         bool full
     )
     {
-        var difference = AdviceDifference.Of(now, then);
+        var difference = AdviceDifference.Of(_names, now, then);
         ActionMove[] others = [.. difference.Moves.Where(move => !move.Appears && !move.Goes && !move.Moves)];
         return
         [
@@ -134,7 +134,7 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
     {
         if (difference.CostNow == difference.CostThen)
             return [];
-        string basis = Names.CostBasis(now.Reading.IsForPots);
+        string basis = now.Reading.IsForPots == false ? "for 100 m² of floor" : "for 1000 pots";
         (decimal usd, decimal hours) = difference.CostNow;
         (decimal usdThen, decimal hoursThen) = difference.CostThen;
         string word = usdThen < usd ? "saves" : "costs more, by";

@@ -22,6 +22,7 @@ public static class WhatIfJson
         JsonText.Of(json =>
         {
             var sentences = new ConditionSentences(knowledge);
+            var names = new Names(knowledge);
             json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
             StampJson.Write(json, now.Knowledge);
             json.WriteString("visit", now.Visit.Id);
@@ -33,7 +34,7 @@ public static class WhatIfJson
             });
             json.WriteList("areas", now.Areas.Zip(then.Areas), pair =>
             {
-                var difference = AdviceDifference.Of(pair.First, pair.Second);
+                var difference = AdviceDifference.Of(names, pair.First, pair.Second);
                 json.WriteString("id", pair.First.Area.Id);
                 json.WriteString("name", pair.First.Area.Name);
                 json.WriteList("actions", difference.Moves, move =>

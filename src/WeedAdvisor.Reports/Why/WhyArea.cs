@@ -73,8 +73,8 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
     {
         Line figures = Figures.Sentence(EffectWords.Of(clear));
         yield return new Paragraph(
-            Costs.Of(clear, Names.CostBasis(area.Reading.IsForPots)) is { } cost
-                ? Line.Of($"{figures}; {cost}.")
+            _names.Cost(clear.Action, area.Reading) is { } cost
+                ? Line.Of($"{figures}; {Costs.Of(cost)}.")
                 : Line.Of($"{figures}.")
         );
         foreach (Line line in DateLines.Of(_names.Dates(clear.Action, area.Area, day), day))

@@ -178,7 +178,9 @@ public sealed class AskDialogue
             QuestionKind.Number or QuestionKind.Date or QuestionKind.Name => $"({Answering.Expected(question)})",
             QuestionKind.Weeds =>
                 "(one weed a line, with stage and cover when known: liverwort, mature, 20; in a part of the pots only: "
-                    + "liverwort, mature, 80, in 20 % of pots; a weed without a name: unnamed grass; remove liverwort "
+                    + "liverwort, mature, 80, in 20 % of pots; in the gravel or ground and not in the pots: "
+                    + "nutsedge, young, 10, "
+                    + "beside the pots; a weed without a name: unnamed grass; remove liverwort "
                     + "takes it out; "
                     + "list liver looks it up; identify finds it by what you see; none when there are none; done when "
                     + "all are "

@@ -57,7 +57,7 @@ internal sealed class WeedSheet : PickerSheet
             _stages,
             Label("Cover, percent (empty: not known)", Pos.Percent(50), Pos.AnchorEnd(6)),
             _cover,
-            Label("Of how many pots, percent (empty: all)", Pos.Percent(50), Pos.AnchorEnd(4)),
+            Label("Pots in percent, or: beside the pots", Pos.Percent(50), Pos.AnchorEnd(4)),
             _pots
         );
         AddInRow(Pos.AnchorEnd(1), _presses);

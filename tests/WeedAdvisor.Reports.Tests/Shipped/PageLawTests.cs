@@ -20,8 +20,18 @@ public sealed partial class PageLawTests
 {
     private const int Lines = 40;
     private const int RoomForNeverCut = 15;
+    private const int RoomUsed = 28;
 
     private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
+
+    // Written once for all laws.
+    private static readonly Lazy<(AreaAdvice Advice, string Page)[]> s_worked = new(() =>
+        [
+            .. s_knowledge
+                .WorkedVisits.SelectMany(worked => ShippedRules.Advisor.Advise(worked.Visit).Areas)
+                .Select(advice => (advice, PageOf(advice))),
+        ]
+    );
 
     [Fact]
     public void A_page_has_at_most_40_lines_but_for_what_is_never_cut() =>
@@ -65,6 +75,46 @@ public sealed partial class PageLawTests
                         .Select(match => match.Groups[1].Value),
                 ];
                 Assert.True(actions.Distinct().SequenceEqual(actions), page);
+            }
+        );
+
+    [Fact]
+    public void A_page_speaks_no_ids_and_sends_nobody_to_a_command_for_each_thing() =>
+        OnEveryPage(
+            (_, page) =>
+            {
+                Assert.DoesNotContain("clear unless", page, StringComparison.Ordinal);
+                Assert.DoesNotContain("(ask: ", page, StringComparison.Ordinal);
+                Assert.DoesNotContain("'why VISIT", page, StringComparison.Ordinal);
+                Assert.DoesNotContain("no figure is published", page, StringComparison.Ordinal);
+                foreach (Question question in s_knowledge.Questions.Where(one => one.Id.Contains('-')))
+                    Assert.DoesNotContain($"({question.Id})", page, StringComparison.Ordinal);
+            }
+        );
+
+    [Fact]
+    public void A_page_that_leaves_work_to_a_list_of_names_has_used_its_room() =>
+        OnEveryPage(
+            (_, page) =>
+            {
+                int lines = page.Split('\n').Length - 1;
+                if (page.Contains("\n  More: ", StringComparison.Ordinal))
+                    Assert.True(lines >= RoomUsed, $"{lines} lines:\n{page}");
+            }
+        );
+
+    [Fact]
+    public void Every_page_says_how_it_stands_with_chemicals() =>
+        OnEveryPage(
+            (advice, page) =>
+            {
+                bool isAny =
+                    advice.Clear.Any(one => s_knowledge.Treatments.ContainsKey(one.Action))
+                    || advice.Waiting.Any(one => s_knowledge.Treatments.ContainsKey(one.Action));
+                if (!isAny)
+                    Assert.Contains("no chemical may be used here now", page, StringComparison.OrdinalIgnoreCase);
+                else if (!page.Contains("label first: ", StringComparison.Ordinal))
+                    Assert.Contains("\nCHEMICALS\n", page, StringComparison.Ordinal);
             }
         );
 
@@ -164,11 +214,8 @@ public sealed partial class PageLawTests
 
     private static void OnEveryPage(Action<AreaAdvice, string> holds)
     {
-        foreach (WorkedVisit worked in s_knowledge.WorkedVisits)
-        {
-            foreach (AreaAdvice advice in ShippedRules.Advisor.Advise(worked.Visit).Areas)
-                holds(advice, PageOf(advice));
-        }
+        foreach ((AreaAdvice advice, string page) in s_worked.Value)
+            holds(advice, page);
 
         new RandomVisits(s_knowledge).Case.Sample(
             drawn =>

@@ -6,9 +6,9 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 
 /// <summary>
 /// The page of one area to act on: what to do, in the order of the work, what to ask, what to mind. At most
-/// <see cref="MostLines"/> lines of <see cref="Columns"/> columns; it tells less of each thing until it fits. Who must
-/// keep out, what protects people, what is barred of what the grower holds, and the label of a chemical that is told
-/// are never cut.
+/// <see cref="MostLines"/> lines of <see cref="Columns"/> columns; it tells more of each thing while there is room. Who
+/// must keep out, what protects people, what is barred of what the grower holds, and the label of a chemical that is
+/// told are never cut.
 /// </summary>
 internal static class AreaPage
 {
@@ -22,72 +22,125 @@ internal static class AreaPage
     public const int RoomForNeverCut = 15;
 
     private const int MostThen = 5;
-    private const int MostNotes = 4;
+
+    private static readonly PageDetail s_still = new();
+
+    // The parts of a page in their order, each with the dials that it reads: what a dial does not turn is written once.
+    private static readonly ImmutableArray<Part> s_parts =
+    [
+        new(static _ => s_still, static (style, area, _) => [AreaHead.Of(style.Names, area)]),
+        new(
+            static page => new PageDetail { Mind = page.Mind },
+            static (_, area, page) => PageTail.InTime(area, page.Mind)
+        ),
+        new(static _ => s_still, KeptOut) { IsNeverCut = true },
+        new(static _ => s_still, static (style, area, _) => PageTail.People(style, area)) { IsNeverCut = true },
+        new(
+            static page => page.OfWork with { Cautions = page.Cautions },
+            static (style, area, page) => WorkSection.Of(style, area, page)
+        ),
+        new(static page => page.OfWork, static (style, area, page) => HeldSection.Usable(style, area, page))
+        {
+            IsNeverCut = true,
+        },
+        new(static _ => s_still, static (style, area, _) => HeldSection.Of(style, area)) { IsNeverCut = true },
+        new(static _ => s_still, static (style, area, _) => PageTail.NotMet(style, area)),
+        new(
+            static page =>
+                page.OfWork with
+                {
+                    Waiting = page.Waiting,
+                    Later = page.Later,
+                    Barred = page.Barred,
+                    Chemicals = page.Chemicals,
+                },
+            ChemicalSection.Of
+        ),
+        new(
+            static page => new PageDetail { AskWhatFor = page.AskWhatFor, Waiting = page.Waiting },
+            static (style, area, page) => PageTail.Ask(style, area, page.AskWhatFor, page.Waiting)
+        ),
+        new(static _ => s_still, static (_, area, _) => PageTail.Contradictions(area)),
+        new(
+            static page => new PageDetail { Mind = page.Mind },
+            static (style, area, page) => PageTail.Mind(style, area, page.Mind)
+        ),
+        new(
+            static page => new PageDetail { Notes = page.Notes },
+            static (style, area, page) => NoteLines.Of(style, area, page.Notes)
+        ),
+        new(
+            static page => new PageDetail { Waiting = page.Waiting },
+            static (style, area, page) => PageTail.Waiting(style, area, page.Waiting)
+        ),
+        new(
+            static page => new PageDetail { Mind = page.Mind },
+            static (_, area, page) => PageTail.Left(area, page.Mind)
+        ),
+    ];
+
+    // The labels of chemicals stand within the work; here they are only counted.
+    private static readonly Part s_labels = new(
+        static page => page.OfWork,
+        static (style, area, page) => WorkSection.Labels(style, area, page)
+    );
 
     /// <summary>The page.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area)
     {
-        ImmutableArray<PageDetail> steps = PageDetail.Steps;
-        int sparsest = steps.Length - 1;
-        int from = 0;
-        // The steps tell less and less: the first that fits is found by halving.
-        int to = sparsest;
-        while (from < to)
+        var room = new Room(style, area);
+        var chosen = new PageDetail();
+        HashSet<Func<PageDetail, PageDetail?>> noRoom = [];
+        foreach (Func<PageDetail, PageDetail?> grow in PageGrowth.Wanted)
         {
-            int middle = (from + to) / 2;
-            if (Fits(style, area, steps[middle]))
-                to = middle;
+            if (noRoom.Contains(grow) || grow(chosen) is not { } larger)
+                continue;
+            if (room.Has(larger))
+                chosen = larger;
             else
-                from = middle + 1;
+                noRoom.Add(grow);
         }
 
-        // What room is left goes to what is known of the weeds.
-        PageDetail chosen = Enumerable
-            .Range(0, MostNotes)
-            .Select(left => steps[to] with { Notes = MostNotes - left })
-            .FirstOrDefault(noted => LinesOf(Blocks(style, area, noted)) <= MostLines, steps[to]);
-        return Blocks(style, area, chosen);
+        return s_parts.SelectMany(part => room.BlocksOf(part, chosen));
     }
 
-    private static bool Fits(PageStyle style, AreaAdvice area, PageDetail detail)
+    private static IEnumerable<Block> KeptOut(PageStyle style, AreaAdvice area, PageDetail _) =>
+        KeepOutSection.Of(style.Names, area, style.Day, MostThen);
+
+    private sealed record Part(
+        Func<PageDetail, PageDetail> Reads,
+        Func<PageStyle, AreaAdvice, PageDetail, IEnumerable<Block>> Write
+    )
     {
-        Block[] blocks = [.. Blocks(style, area, detail)];
-        int lines = LinesOf(blocks);
-        if (lines <= MostLines)
-            return true;
-        int neverCut = LinesOf(NeverCut(style, area, detail));
-        return lines <= MostLines + Math.Max(0, neverCut - RoomForNeverCut);
+        public bool IsNeverCut { get; init; }
     }
 
-    private static int LinesOf(IEnumerable<Block> blocks) =>
-        DocumentText.Of(blocks, Columns).Count(mark => mark == '\n');
+    // The lines of a page are those of its parts.
+    private sealed class Room(PageStyle style, AreaAdvice area)
+    {
+        private readonly Dictionary<(Part, PageDetail), (Block[] Blocks, int Lines)> _written = [];
 
-    private static IEnumerable<Block> Blocks(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        [
-            AreaHead.Of(style.Names, area),
-            .. PageTail.InTime(area, detail.Mind),
-            .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
-            .. PageTail.People(style, area),
-            .. WorkSection.Of(style, area, detail),
-            .. HeldSection.Usable(style, area, detail),
-            .. HeldSection.Of(style, area),
-            .. PageTail.NotMet(style, area),
-            .. PageTail.Ask(style, area, detail.Told + detail.WithReason > 1),
-            .. PageTail.Contradictions(area),
-            .. PageTail.Mind(style, area, detail.Mind),
-            .. NoteLines.Of(style, area, detail.Notes),
-            .. PageTail.Waiting(style, area, detail.Waiting),
-            .. PageTail.Later(style, area, detail.Later),
-            .. PageTail.Barred(style, area, detail.Barred),
-            .. PageTail.Left(area, detail.Mind),
-        ];
+        public bool Has(PageDetail page)
+        {
+            int lines = s_parts.Sum(part => LinesOf(part, page));
+            if (lines <= MostLines)
+                return true;
+            int neverCut =
+                LinesOf(s_labels, page) + s_parts.Where(part => part.IsNeverCut).Sum(part => LinesOf(part, page));
+            return lines <= MostLines + Math.Max(0, neverCut - RoomForNeverCut);
+        }
 
-    private static IEnumerable<Block> NeverCut(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        [
-            .. KeepOutSection.Of(style.Names, area, style.Day, MostThen),
-            .. PageTail.People(style, area),
-            .. HeldSection.Usable(style, area, detail),
-            .. HeldSection.Of(style, area),
-            .. WorkSection.Labels(style, area, detail),
-        ];
+        public Block[] BlocksOf(Part part, PageDetail page) => Written(part, page).Blocks;
+
+        private int LinesOf(Part part, PageDetail page) => Written(part, page).Lines;
+
+        private (Block[] Blocks, int Lines) Written(Part part, PageDetail page)
+        {
+            (Part, PageDetail) key = (part, part.Reads(page));
+            if (_written.TryGetValue(key, out (Block[], int) known))
+                return known;
+            Block[] blocks = [.. part.Write(style, area, page)];
+            return _written[key] = (blocks, DocumentText.Of(blocks, Columns).Count(mark => mark == '\n'));
+        }
+    }
 }

@@ -21,7 +21,7 @@ internal static class HeldSection
                 .Select(one => (Barred: one, Reason: BarsInOrder.Of(one).First()))
                 .GroupBy(one =>
                     (
-                        Status: StatusWords.Of(one.Barred, style.Day),
+                        Status: StatusOf(one.Barred, style.Day),
                         Why: told.Contains(one.Reason.Text) ? "" : style.Names.OfAny(one.Barred.Action, one.Reason.Said)
                     )
                 )
@@ -42,9 +42,7 @@ internal static class HeldSection
                 .Clear.Where(one => !told.Contains(one.Action) && style.Names.Treatment(one.Action)?.Label is not null)
                 .Select(one => new Item(
                     Item.Dash,
-                    Line.Of(
-                        $"{new Named(style.Names.Action(one.Action))}: {StatusWords.Of(one, style.Names.NeedInShort)}"
-                    ) with
+                    Line.Of($"{new Named(style.Names.Action(one.Action))}{StatusWords.UnlessInWords(one)}") with
                     {
                         Action = one.Action,
                     }
@@ -57,6 +55,12 @@ internal static class HeldSection
             ? []
             : [Heading.Section("You have it, and may use it"), new ItemList([.. items]).At(2)];
     }
+
+    // Another way is told as what may be done.
+    private static string StatusOf(BarredAction barred, DateOnly day) =>
+        barred.Status == ActionStatus.NotThisWay
+            ? $"not this way, only {StatusWords.EndOf(barred, day)}"
+            : StatusWords.Of(barred, day);
 
     private static Item ItemOf(PageStyle style, BarredAction[] barred, string status, string why)
     {

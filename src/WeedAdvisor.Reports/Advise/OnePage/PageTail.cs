@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Reports.Documents;
@@ -10,19 +11,30 @@ internal static class PageTail
 {
     private const int MostNames = 3;
 
-    /// <summary>What to ask next and, if there is room, what for.</summary>
-    public static IEnumerable<Block> Ask(PageStyle style, AreaAdvice area, bool whatFor)
+    /// <summary>What to ask next, if there is room what for, and how much is open.</summary>
+    public static IEnumerable<Block> Ask(PageStyle style, AreaAdvice area, bool whatFor, int waitingTold)
     {
         if (area.NextQuestion is not { } next)
             yield break;
         yield return Heading.Section("Ask next");
+        string[] notYet =
+        [
+            .. next.MayBring.Where(action => area.Clear.All(one => one.Action != action)).Select(style.Names.Action),
+        ];
         string brings =
             !whatFor ? ""
             : OutcomeWords.Of(style.Names, next) is { IsEmpty: false } outcomes ? " " + string.Join(" ", outcomes)
-            : next.MayBring.IsEmpty ? ""
-            : $" The answer may bring: {Listing.Some([.. next.MayBring.Select(style.Names.Action)], MostNames)}.";
-        yield return new Paragraph($"{next.Text} ({next.Id}){brings}").At(2);
+            : notYet.Length == 0 ? ""
+            : $" The answer may bring: {Listing.Some(notYet, MostNames)}.";
+        yield return new Paragraph($"{next.Text}{brings}").At(2);
+        if (waitingTold == 0 && Undecided(style, area) is { Length: > 0 } open)
+            yield return new Paragraph($"Not decided before more is told: {open}.").At(2);
     }
+
+    private static string Undecided(PageStyle style, AreaAdvice area) =>
+        style.Names.CountActions([
+            .. area.Waiting.Select(one => one.Action).Where(action => !style.Names.IsTreatment(action)),
+        ]);
 
     /// <summary>Answers that contradict each other: nothing else is sound before they are settled.</summary>
     public static IEnumerable<Block> Contradictions(AreaAdvice area) =>
@@ -36,26 +48,6 @@ internal static class PageTail
             .Gaps.Where(gap => gap.Kind == GapKind.WeedWithoutAnswer)
             .Take(most)
             .Select(gap => new Paragraph(gap.Text).At(2));
-
-    /// <summary>What becomes possible, and when.</summary>
-    public static IEnumerable<Block> Later(PageStyle style, AreaAdvice area, int most)
-    {
-        Item[] lines =
-        [
-            .. BecomingPossible
-                .Lines(area, style.Day)
-                .Take(most)
-                .Select(line => new Item(
-                    Item.Dash,
-                    Line.FromString(
-                        $"{line.When}: {Listing.Some([.. line.Actions.Select(style.Names.Action)], MostNames)}"
-                    )
-                )),
-        ];
-        return lines.Length == 0
-            ? []
-            : [Heading.Section("What becomes possible, and when"), new ItemList([.. lines]).At(2)];
-    }
 
     /// <summary>
     /// On a clean area, why waiting for weeds is too late; where there is room, what to mind says it at length.
@@ -93,7 +85,7 @@ internal static class PageTail
         );
     }
 
-    /// <summary>What keeps somebody from being hurt here: never cut.</summary>
+    /// <summary>What keeps somebody from being hurt here, or a season's plants from being lost: never cut.</summary>
     public static IEnumerable<Block> People(PageStyle style, AreaAdvice area)
     {
         Item[] items =
@@ -110,7 +102,7 @@ internal static class PageTail
     {
         AreaCaution[] sure = [.. area.Cautions.Where(caution => caution.IsCertain && !IsOfPeople(caution))];
         int shown = Math.Min(most, sure.Length);
-        int left = area.Cautions.Count(caution => !(caution.IsCertain && IsOfPeople(caution))) - shown;
+        int left = sure.Length - shown;
         if (shown > 0)
             yield return Heading.Section("Mind here");
         if (shown + left > 0)
@@ -129,7 +121,7 @@ internal static class PageTail
     }
 
     private static bool IsOfPeople(AreaCaution caution) =>
-        caution.Because.Then is Consequence.Caution { ProtectsPeople: true };
+        caution.Because.Then is Consequence.Caution { StandsFirst: true };
 
     private static Item ItemOf(PageStyle style, AreaCaution caution) =>
         new(
@@ -140,23 +132,16 @@ internal static class PageTail
             }
         );
 
-    /// <summary>What waits for an answer, what would become of it, and why.</summary>
+    /// <summary>What practices wait for an answer, what would become of them, and why.</summary>
     public static IEnumerable<Block> Waiting(PageStyle style, AreaAdvice area, int most)
     {
-        if (area.Waiting.IsEmpty)
+        ImmutableArray<WaitingAction> practices = [.. area.Waiting.Where(one => !style.Names.IsTreatment(one.Action))];
+        if (practices.IsEmpty || most == 0)
             yield break;
-        string heading =
-            $"What waits for an answer: {style.Names.CountActions([.. area.Waiting.Select(one => one.Action)])}";
-        if (most == 0)
-        {
-            yield return new Paragraph(heading).At(2);
-            yield break;
-        }
-
-        yield return Heading.Section(heading);
+        yield return Heading.Section($"What waits for an answer: {Undecided(style, area)}");
         yield return new ItemList([
             .. WaitingGroup
-                .InOrderOfWork(style.Names, area.Waiting)
+                .InOrderOfWork(style.Names, practices)
                 .Take(most)
                 .Select(group => new Item(
                     Item.Dash,
@@ -164,28 +149,4 @@ internal static class PageTail
                 )),
         ]).At(2);
     }
-
-    /// <summary>What must not be used here: counted, with the reasons that bar most.</summary>
-    public static IEnumerable<Block> Barred(PageStyle style, AreaAdvice area, int most)
-    {
-        string[] chemicals = [.. area.Barred.Select(one => one.Action).Where(style.Names.IsTreatment)];
-        if (chemicals.Length == 0)
-            yield break;
-        yield return new Blank();
-        yield return new Paragraph(
-            $"Barred here: {Chemicals(chemicals.Length)}; 'why VISIT NAME' says why and until when."
-        ).At(2);
-        yield return new ItemList([
-            .. BarGroups
-                .Of(style.Names, [.. area.Barred.Where(one => style.Names.IsTreatment(one.Action))], style.Day)
-                .OrderByDescending(group => group.Actions.Length)
-                .Take(most)
-                .Select(group => new Item(
-                    Item.Dash,
-                    $"{Chemicals(group.Actions.Length)}: {group.Text}{style.Keys(group.Sources)}"
-                )),
-        ]).At(2);
-    }
-
-    private static string Chemicals(int count) => Figures.Count(count, "chemical", "chemicals");
 }

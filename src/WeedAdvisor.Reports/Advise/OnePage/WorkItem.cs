@@ -15,6 +15,7 @@ internal static class WorkItem
     private const string Mind = "mind: ";
     private const int Left = 5;
     private const int MostOthers = 3;
+    private const int LeastShared = 2;
 
     /// <summary>The line with as much below it as is told.</summary>
     public static Item Of(
@@ -39,9 +40,9 @@ internal static class WorkItem
                 .. Others(style, line),
             ],
             Telling.Why => [.. Pressing(style, line.Best), .. Why(style, line.Best, told), .. Cautions(line.Best, 0)],
-            _ => Pressing(style, line.Best),
+            _ => [.. Pressing(style, line.Best), .. Unless(style, line.Best, told)],
         };
-        return new Item(Item.Rank(number), Head(style, line, telling, told))
+        return new Item(Item.Rank(number), Head(style, line, telling))
         {
             Below =
             [
@@ -62,10 +63,10 @@ internal static class WorkItem
         yield return Warning(LabelFirst, string.Join("; ", Safety.BriefLinesFor(treatment, style.Day)));
     }
 
-    private static Line Head(PageStyle style, WorkLine line, Telling telling, ToldOnce told)
+    private static Line Head(PageStyle style, WorkLine line, Telling telling)
     {
         Line after = telling == Telling.WhatAndWhy || line.Others.IsEmpty ? "" : $" (or {OthersIn(style, line)})";
-        string state = string.Concat(States(style, line.Best, told).Select(state => $", {state}"));
+        string state = string.Concat(States(line.Best).Select(state => $", {state}"));
         return Line.Of($"{new Named(style.Names.Action(line.Best.Action))}{state}{after}") with
         {
             Action = line.Best.Action,
@@ -73,11 +74,8 @@ internal static class WorkItem
         };
     }
 
-    // Who reads no more than the name must see what still stands against it.
-    private static IEnumerable<string> States(PageStyle style, ClearAction action, ToldOnce told)
+    private static IEnumerable<string> States(ClearAction action)
     {
-        if (action.Status != ActionStatus.Clear && !told.HasAsked(action))
-            yield return StatusWords.Of(action, style.Names.NeedInShort);
         if (action.WaitsForCleaning)
             yield return "once the weeds are off";
         if (action.LacksTool)
@@ -93,12 +91,13 @@ internal static class WorkItem
     // What presses, how good it is and, where the pots are told, what it takes.
     private static IEnumerable<Block> Facts(PageStyle style, AreaAdvice area, ClearAction action)
     {
-        Line good = Line.FromString(Figures.Sentence(EffectWords.Of(action)) + NoFigureFor(style, action));
-        yield return new Paragraph(
-            Costs.ForArea(style.Names.Cost(action.Action, area.Reading)) is { } cost
-                ? Line.Of($"{good}; {cost}.")
-                : Line.Of($"{good}.")
-        );
+        string good = action.Effect.Reduction is null
+            ? ""
+            : Figures.Sentence(EffectWords.Of(action)) + NoFigureFor(style, action);
+        string cost = Costs.ForArea(style.Names.Cost(action.Action, area.Reading))?.Text ?? "";
+        string facts = string.Join("; ", new[] { good, cost }.Where(text => text.Length > 0));
+        if (facts.Length > 0)
+            yield return new Paragraph($"{Figures.Sentence(facts)}.");
         foreach (Block block in Pressing(style, action))
             yield return block;
     }
@@ -122,17 +121,28 @@ internal static class WorkItem
         [
             .. action.Effect.Parts.Where(part => part.LowPercent is null).Select(part => style.Names.Weed(part.Weed)),
         ];
-        return action.Effect.Reduction is null || silent.Length == 0 ? "" : $" (no figure for {Listing.And(silent)})";
+        return silent.Length == 0 ? "" : $" (no figure for {Listing.And(silent)})";
     }
 
     private static IEnumerable<Block> Why(PageStyle style, ClearAction action, ToldOnce told)
     {
-        if (StatusWords.DoubtOf(action) is { } doubt && action.Status != ActionStatus.Clear && !told.HasAsked(action))
-            yield return Warning("unless: ", Names.UnderItsName(doubt));
-        if (Strongest(action, isDoubt: false) is { } reason)
+        foreach (Block block in Unless(style, action, told))
+            yield return block;
+        if (Strongest(style, action, isDoubt: false) is { } reason)
             yield return new Keyed("why: ", Names.UnderItsName(reason.Said) + style.Keys(reason.Sources));
-        if (Strongest(action, isDoubt: true) is { } against && !action.ComesAfterCleaning)
+        if (Strongest(style, action, isDoubt: true) is { } against)
             yield return new Keyed("but: ", Names.UnderItsName(against.Said) + style.Keys(against.Sources));
+    }
+
+    // Who reads no more than the name must see what could still stand against it, and what settles that.
+    private static IEnumerable<Block> Unless(PageStyle style, ClearAction action, ToldOnce told)
+    {
+        if (action.Status == ActionStatus.Clear || told.HasAsked(action))
+            yield break;
+        if (StatusWords.DoubtOf(action) is { } doubt)
+            yield return Warning("unless: ", Names.UnderItsName(doubt));
+        if (!action.Unless.IsEmpty)
+            yield return new Keyed("ask: ", string.Join(" ", style.Names.QuestionsOf(action.Unless)));
     }
 
     // What keeps somebody from being hurt is told whatever the room.
@@ -160,11 +170,32 @@ internal static class WorkItem
     }
 
     private static string OthersIn(PageStyle style, WorkLine line) =>
-        Listing.Some([.. line.Others.Select(other => style.Names.Action(other.Action))], MostOthers);
+        Listing.Some(
+            [
+                .. line.Others.Select(other =>
+                    Briefly(style.Names.Action(line.Best.Action), style.Names.Action(other.Action))
+                ),
+            ],
+            MostOthers
+        );
 
-    private static Reason? Strongest(ClearAction action, bool isDoubt) =>
+    // "Cover with" need not be read four times.
+    private static string Briefly(string best, string other)
+    {
+        string[] words = other.Split(' ');
+        int shared = best.Split(' ').Zip(words).TakeWhile(pair => pair.First == pair.Second).Count();
+        string rest = string.Join(' ', words.Skip(shared));
+        return shared >= LeastShared && rest.Length > 0 && char.IsAsciiLetter(rest[0]) ? rest : other;
+    }
+
+    private static Reason? Strongest(PageStyle style, ClearAction action, bool isDoubt) =>
         ReasonsInOrder
-            .Of(action.Because.Where(reason => reason.Then is Consequence.Argument one && one.IsDoubt == isDoubt))
+            .Of(
+                action.Because.Where(reason =>
+                    reason.Then is Consequence.Argument { AfterCleaning: false } one && one.IsDoubt == isDoubt
+                ),
+                ReasonsInOrder.WeedsOf(style.Names, style.Area)
+            )
             .FirstOrDefault();
 
     private static Keyed Warning(string mark, string text) =>

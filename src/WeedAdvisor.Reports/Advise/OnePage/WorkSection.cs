@@ -52,7 +52,7 @@ internal static class WorkSection
         string doubt = StatusWords.DoubtOf(first) is { } said ? Names.UnderItsName(said) + " " : "";
         yield return new Paragraph(
             Line.FromString(
-                doubt + "Ask before anything else: " + string.Join(" ", first.Unless.Select(style.Names.Need))
+                doubt + "Ask before anything else: " + string.Join(" ", style.Names.QuestionsOf(first.Unless))
             ) with
             {
                 Tone = Tone.Warning,
@@ -62,9 +62,8 @@ internal static class WorkSection
 
     // A chemical is told with what to mind and its label, or only counted among those that are possible.
     private static Telling TellingOf(PageStyle style, WorkLine line, int at, PageDetail detail) =>
-        at <= detail.Told || (at <= detail.Told + detail.WithReason && style.Names.IsTreatment(line.Best.Action))
-            ? Telling.WhatAndWhy
-        : at <= detail.Told + detail.WithReason ? Telling.Why
+        at <= detail.Told || (at <= detail.Reasoned && style.Names.IsTreatment(line.Best.Action)) ? Telling.WhatAndWhy
+        : at <= detail.Reasoned ? Telling.Why
         : Telling.Name;
 
     private static IEnumerable<Block> More(
@@ -77,36 +76,32 @@ internal static class WorkSection
         HashSet<int> told = [.. shown.Select(line => line.Best.Rank)];
         ImmutableArray<WorkLine> left = [.. Lines(area).Where(line => !told.Contains(line.Best.Rank))];
         int most = Math.Min(MostNames, detail.Lines + 1);
-        WorkLine[] practices = [.. left.Where(line => !IsChemical(style, line))];
+        // Where a chemical leads a line that has no room, the hand work that does its job is named.
+        ClearAction[] practices =
+        [
+            .. left.Select(line => line.Others.Prepend(line.Best).FirstOrDefault(one => !IsChemical(style, one)))
+                .OfType<ClearAction>(),
+        ];
         // Where there is hardly any room the times stand in the full report.
         if (detail.Lines == 1 && practices.Length > 0)
             yield return new Keyed(
                 "More: ",
-                Listing.Some([.. practices.Select(line => style.Names.Action(line.Best.Action))], most)
+                Listing.Some([.. practices.Select(one => style.Names.Action(one.Action))], most)
             ).At(2);
-        foreach (var later in practices.Where(_ => detail.Lines > 1).GroupBy(line => line.Best.Horizon))
+        foreach (var later in practices.Where(_ => detail.Lines > 1).GroupBy(one => one.Horizon))
         {
             string more =
                 shown is [.., var last] && later.Key == last.Best.Horizon ? "More" : Horizons.InBrief(later.Key);
-            string names = Listing.Some([.. later.Select(line => style.Names.Action(line.Best.Action))], most);
+            string names = Listing.Some([.. later.Select(one => style.Names.Action(one.Action))], most);
             yield return new Keyed($"{more}: ", names).At(2);
         }
-
-        string[] chemicals =
-        [
-            .. left.Where(line => IsChemical(style, line)).Select(line => style.Names.Action(line.Best.Action)),
-        ];
-        if (chemicals.Length > 0)
-            yield return new Paragraph(
-                $"Chemicals, one of them if any, after reading all of it: {Listing.Some(chemicals, most)}"
-            ).At(2);
     }
 
-    private static bool IsChemical(PageStyle style, WorkLine line) => style.Names.IsTreatment(line.Best.Action);
+    private static bool IsChemical(PageStyle style, ClearAction action) => style.Names.IsTreatment(action.Action);
 
     /// <summary>The lines that are told with their reason.</summary>
     public static IEnumerable<WorkLine> Told(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        Shown(style, area, detail).Take(detail.Told + detail.WithReason);
+        Shown(style, area, detail).Take(detail.Reasoned);
 
     /// <summary>What is never cut of the chemicals that are shown.</summary>
     public static IEnumerable<Block> Labels(PageStyle style, AreaAdvice area, PageDetail detail) =>
@@ -116,14 +111,14 @@ internal static class WorkSection
         [.. WorkLine.Of(area.Clear).Where(line => line.Best.Horizon != Horizon.Habit)];
 
     // A chemical for which there is no room to be told with its label gets no line of its own, and takes no other's.
-    private static ImmutableArray<WorkLine> Shown(PageStyle style, AreaAdvice area, PageDetail detail)
+    public static ImmutableArray<WorkLine> Shown(PageStyle style, AreaAdvice area, PageDetail detail)
     {
         var shown = ImmutableArray.CreateBuilder<WorkLine>();
         foreach (WorkLine line in Lines(area))
         {
             if (shown.Count == detail.Lines)
                 break;
-            if (shown.Count < detail.Told + detail.WithReason || !IsChemical(style, line))
+            if (shown.Count < detail.Reasoned || !IsChemical(style, line.Best))
                 shown.Add(line);
         }
 

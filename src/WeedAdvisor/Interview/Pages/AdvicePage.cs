@@ -77,7 +77,7 @@ public static class AdvicePage
     }
 
     private static bool IsOfPeople(AreaCaution caution) =>
-        caution.Because.Then is Consequence.Caution { ProtectsPeople: true };
+        caution.Because.Then is Consequence.Caution { StandsFirst: true };
 
     private static IEnumerable<Block> Next(AdviceWords words, AreaAdvice advice, Question? next, Question? current)
     {

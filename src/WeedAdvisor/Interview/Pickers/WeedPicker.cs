@@ -26,7 +26,10 @@ public sealed class WeedPicker
         Narrowing = new Narrowing(session.Knowledge);
         Weed = seen?.Weed;
         Stage = seen?.Stage;
-        Pots = seen?.PotsPercent is { } pots ? Answering.Number(pots) : "";
+        Pots =
+            seen?.Stands is { } stands ? Answering.PlaceOfWeed(stands)
+            : seen?.PotsPercent is { } pots ? Answering.Number(pots)
+            : "";
         Cover = seen?.CoverPercent is { } cover ? Answering.Number(cover) : "";
         Look();
     }
@@ -54,7 +57,9 @@ public sealed class WeedPicker
     /// <summary>Its cover as typed; empty when not known.</summary>
     public string Cover { get; set; }
 
-    /// <summary>The share of pots or trays that have it as typed; empty when it was not told apart.</summary>
+    /// <summary>
+    /// The share of pots or trays that have it as typed, or where it stands; empty when neither was told.
+    /// </summary>
     public string Pots { get; set; }
 
     /// <summary>The weed picked, in words.</summary>
@@ -104,10 +109,11 @@ public sealed class WeedPicker
         (decimal? cover, string? wrong) = Percent(Cover, TypedWeed.ReadCover);
         if (wrong is not null)
             return wrong;
-        (decimal? pots, wrong) = Percent(Pots, TypedWeed.ReadPots);
+        string? stands = TypedWeed.StandsIn(Pots);
+        (decimal? pots, wrong) = stands is null ? Percent(Pots, TypedWeed.ReadPots) : (_before?.PotsPercent, null);
         if (wrong is not null)
             return wrong;
-        var seen = new WeedSeen(Weed, Stage, cover) { PotsPercent = pots };
+        var seen = new WeedSeen(Weed, Stage, cover) { PotsPercent = pots, Stands = stands };
         VisitArea area = _session.Area;
         _session.Change(_before is null ? area.WithWeed(seen) : area.WithWeedInPlaceOf(_before, seen));
         return null;

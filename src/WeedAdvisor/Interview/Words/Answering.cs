@@ -57,9 +57,13 @@ public static class Answering
                 WeedName(knowledge, seen.Weed),
                 seen.Stage is { } stage ? StageText(knowledge, stage) : "stage not known",
                 (seen.CoverPercent is { } cover ? $"{Number(cover)} % cover" : "cover not known")
-                    + (seen.PotsPercent is { } pots ? $" of {Number(pots)} % of the pots" : "")
+                    + (seen.PotsPercent is { } pots ? $" of {Number(pots)} % of the pots" : ""),
+                seen.Stands is { } place ? PlaceOfWeed(place) : null
             )
         );
+
+    /// <summary>Where a weed stands, as it is typed and told.</summary>
+    public static string PlaceOfWeed(string place) => place == WeedSeen.InGround ? "beside the pots" : "in the pots";
 
     /// <summary>A weed's common name.</summary>
     public static string WeedName(KnowledgeBase knowledge, string id) =>

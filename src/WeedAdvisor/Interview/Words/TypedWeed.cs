@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Words;
 
 /// <summary>Reads a weed seen that was typed in one line: <c>liverwort, mature, 20</c>, or with the share of pots that
-/// have it: <c>liverwort, mature, 80, in 20 % of pots</c>.</summary>
+/// have it: <c>liverwort, mature, 80, in 20 % of pots</c>, or with where it stands: <c>beside the pots</c>.</summary>
 public static class TypedWeed
 {
     /// <summary>Reads the line. Stage, cover and share of pots may be left out, in which case they are not
@@ -71,6 +72,20 @@ public static class TypedWeed
             : $" If it is not in the list, or has no name yet, tell its kind: {string.Join(", ", kinds)}.";
     }
 
+    /// <summary>Reads where it stands: <c>in the pots</c>, <c>beside the pots</c>; null for anything else.</summary>
+    public static string? StandsIn(string part) =>
+        FoldedWords.Of(part) switch
+        {
+            "in-the-pots" or "in-pots" or "in-the-trays" => WeedSeen.InPots,
+            "beside-the-pots"
+            or "between-the-pots"
+            or "under-the-pots"
+            or "not-in-the-pots"
+            or "in-the-ground"
+            or "ground" => WeedSeen.InGround,
+            _ => null,
+        };
+
     /// <summary>Reads a share of the pots or trays: <c>in 20 % of pots</c>, <c>20 % of the pots</c>.</summary>
     private static string? PotsIn(string part)
     {
@@ -85,6 +100,8 @@ public static class TypedWeed
     {
         if (part.Length == 0 || TypedAnswer.IsNotKnown(part))
             return (seen, null);
+        if (StandsIn(part) is { } place)
+            return (seen with { Stands = place }, null);
         if (PotsIn(part) is { } share)
         {
             Typed<decimal> pots = ReadPots(share);

@@ -58,6 +58,18 @@ public sealed class PickerTests
     }
 
     [Fact]
+    public void A_weed_is_told_to_stand_beside_the_pots_and_keeps_it_when_it_is_changed()
+    {
+        var picker = new WeedPicker(_session, null) { Text = "spotted", Pots = "beside the pots" };
+        picker.Pick(0);
+        Assert.Null(picker.Accept());
+        WeedSeen seen = Assert.Single(_session.Area.Weeds!.Value);
+        Assert.Equal(new WeedSeen("spurge-spotted", null, null) { Stands = WeedSeen.InGround }, seen);
+        Assert.Null(new WeedPicker(_session, seen) { Cover = "5" }.Accept());
+        Assert.Equal(seen with { CoverPercent = 5 }, Assert.Single(_session.Area.Weeds!.Value));
+    }
+
+    [Fact]
     public void A_weed_found_by_its_features_is_picked()
     {
         var picker = new WeedPicker(_session, null);

@@ -154,6 +154,10 @@ public sealed class TypedTests
         var inPots = new WeedSeen("liverwort", "mature", 80) { PotsPercent = 20 };
         Assert.Equal(inPots, Weed("liverwort, mature, 80, in 20 % of pots").Value);
         Assert.Equal(inPots, Weed("liverwort, 20 % of the trays, mature, 80").Value);
+        var beside = new WeedSeen("liverwort", "young", 10) { Stands = WeedSeen.InGround };
+        Assert.Equal(beside, Weed("liverwort, young, 10, beside the pots").Value);
+        Assert.Equal(beside, Weed("liverwort, not in the pots, young, 10").Value);
+        Assert.Equal(beside with { Stands = WeedSeen.InPots }, Weed("liverwort, young, 10, in the pots").Value);
         Assert.Equal("\"spurge\" fits several: Prostrate spurge, Spotted spurge.", Weed("spurge").Error);
         Assert.Equal("\"120\" is not a cover. Give a percentage from 0 to 100.", Weed("liverwort, 120").Error);
         Assert.Equal("No weed is called \"dragon tree\".", Weed("dragon tree").Error);
