@@ -41,7 +41,10 @@ internal static class AreaPage
                 from = middle + 1;
         }
 
-        // What room is left goes to what is known of the weeds.
+        // What room is left goes to what is known of the weeds; where none is left there is nothing to try.
+        Block[] plain = [.. Blocks(style, area, steps[to])];
+        if (LinesOf(plain) >= MostLines)
+            return plain;
         PageDetail chosen = Enumerable
             .Range(0, MostNotes)
             .Select(left => steps[to] with { Notes = MostNotes - left })

@@ -167,18 +167,16 @@ internal static class PageTail
     /// <summary>What must not be used here: counted, with the reasons that bar most.</summary>
     public static IEnumerable<Block> Barred(PageStyle style, AreaAdvice area, int most)
     {
-        string[] chemicals = [.. area.Barred.Select(one => one.Action).Where(style.Names.IsTreatment)];
-        if (chemicals.Length == 0)
+        int chemicals = area.Barred.Count(one => style.Names.IsTreatment(one.Action));
+        if (chemicals == 0)
             yield break;
         yield return new Blank();
         yield return new Paragraph(
-            $"Barred here: {Chemicals(chemicals.Length)}; 'why VISIT NAME' says why and until when."
+            $"Barred here: {Chemicals(chemicals)}; 'why VISIT NAME' says why and until when."
         ).At(2);
         yield return new ItemList([
-            .. BarGroups
-                .Of(style.Names, [.. area.Barred.Where(one => style.Names.IsTreatment(one.Action))], style.Day)
-                .OrderByDescending(group => group.Actions.Length)
-                .Take(most)
+            .. style
+                .Bars.Take(most)
                 .Select(group => new Item(
                     Item.Dash,
                     $"{Chemicals(group.Actions.Length)}: {group.Text}{style.Keys(group.Sources)}"
