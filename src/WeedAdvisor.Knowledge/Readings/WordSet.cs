@@ -26,7 +26,7 @@ public sealed class WordSet : IEquatable<WordSet>, IReadOnlyCollection<string>
     }
 
     /// <summary>A set of one word.</summary>
-    public static WordSet Single(string word) => new([word]);
+    public static WordSet OfOne(string word) => new([word]);
 
     /// <summary>Whether the word is in the set.</summary>
     public bool Contains(string word) => _words.BinarySearch(word, StringComparer.Ordinal) >= 0;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
@@ -46,7 +45,7 @@ internal static class DemoCommand
                 ExitCode.BadKnowledge,
                 $"the knowledge has no demo visit '{File}'. Give advise a visit of your own."
             );
-        return Print(Advisor.Of(knowledge).Advise(demo.Visit), knowledge, surroundings, width, full);
+        return Print(surroundings.Compile(knowledge).Advise(demo.Visit), knowledge, surroundings, width, full);
     }
 
     /// <summary>Prints advice.</summary>

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -45,6 +44,6 @@ internal static class StartCommand
             surroundings
         );
         Visit visit = VisitArgument.Read(path, null, knowledge, surroundings);
-        return DemoCommand.Print(Advisor.Of(knowledge).Advise(visit), knowledge, surroundings);
+        return DemoCommand.Print(surroundings.Compile(knowledge).Advise(visit), knowledge, surroundings);
     }
 }

@@ -123,5 +123,5 @@ public class WaysOfLifeTests
         ShippedRules.Visit(visit).Areas.Single(one => one.Id == area);
 
     private static AreaAdvice Advise(VisitArea area) =>
-        ShippedRules.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 6, 10), area)).Advice;
+        ShippedRules.On(AreaCase.Alone(new DateOnly(2026, 6, 10), area));
 }

@@ -11,13 +11,7 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <param name="Area">The area.</param>
 /// <param name="Cite">Whether sources are named.</param>
 /// <param name="Bars">Why the chemicals that are barred must not be used: the reasons that bar most first.</param>
-internal sealed record PageStyle(
-    Names Names,
-    DateOnly Day,
-    VisitArea Area,
-    bool Cite,
-    ImmutableArray<BarGroup> Bars
-)
+internal sealed record PageStyle(Names Names, DateOnly Day, VisitArea Area, bool Cite, ImmutableArray<BarGroup> Bars)
 {
     /// <summary>
     /// What the page of an area needs; what is grouped here is grouped once, however often the page is tried for fit.
