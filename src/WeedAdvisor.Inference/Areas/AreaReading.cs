@@ -229,7 +229,7 @@ public sealed record AreaReading
             Coming = WeedsToCome.Of(area, readings, zone, day, knowledge),
             HasUnnamedWeed = Known(weeds, knowledge).Any(one => one.Weed.IsUnnamed),
             HasWeedAboutToSeed = Known(weeds, knowledge)
-                .Any(one => one.Seen.IsAboutToSeed && !WaysOfLife.Of(one.Weed).Equals(s_belowOnly)),
+                .Any(one => one.Seen.IsAboutToSeed && !WaysOfLife.Of(one.Weed, knowledge.Usual).Equals(s_belowOnly)),
             IsMostlyMats = MostlyMats(weeds, knowledge),
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
@@ -269,7 +269,7 @@ public sealed record AreaReading
         ILookup<bool, decimal> covers = Known(weeds, knowledge)
             .Where(one => one.Seen.IsUp != false)
             .ToLookup(
-                one => WaysOfLife.Of(one.Weed).Contains(WaysOfLife.Spores),
+                one => WaysOfLife.Of(one.Weed, knowledge.Usual).Contains(WaysOfLife.Spores),
                 one => one.Seen.CoverOfAreaPercent ?? 1
             );
         return covers.Contains(true) && covers[true].Sum() >= covers[false].Sum();

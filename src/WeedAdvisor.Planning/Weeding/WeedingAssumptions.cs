@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Weeding;
@@ -54,7 +55,7 @@ internal static class WeedingAssumptions
 
         yield return $"A round passes over {Number(plan.Missed * 100)} % of the weeds of "
             + $"{Number(plan.SmallestPulledCm)} cm and more; smaller ones are left.";
-        yield return $"The first round is on {setup.Start.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, and "
+        yield return $"The first round is on {CalendarDay.Text(setup.Start)}, and "
             + $"{plan.Weeks} weeks are looked at. At the end all that stands is cleared, and that is counted.";
         yield return $"An hour costs {hour}, the materials of a round for 1000 pots "
             + $"${Number(plan.Numbers.MaterialsUsd)}.";
