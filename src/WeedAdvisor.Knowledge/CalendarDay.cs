@@ -19,6 +19,9 @@ public static class CalendarDay
     /// <summary>Reads a day as people type it: months and days may lack their nought.</summary>
     public static DateOnly? Typed(string text) => TryRead(text, s_typed, out DateOnly day) && IsNear(day) ? day : null;
 
+    /// <summary>A day as files and pages have it.</summary>
+    public static string Text(DateOnly day) => day.ToString(s_exact[0], CultureInfo.InvariantCulture);
+
     /// <summary>What to expect in place of a text that is no such day.</summary>
     public static string ExpectedInsteadOf(string text) =>
         TryRead(text, s_exact, out _)

@@ -1,3 +1,7 @@
+using WeedAdvisor.Inference;
+using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Problems;
+
 namespace WeedAdvisor;
 
 /// <summary>
@@ -32,6 +36,13 @@ public sealed record Surroundings
 
     /// <summary>Looks up an environment variable.</summary>
     public required Func<string, string?> Environment { get; init; }
+
+    /// <summary>Reads a knowledge folder: how much of it, and the local folder laid over it.</summary>
+    public Func<string, KnowledgeScope, string?, Outcome<KnowledgeBase, Problem>> ReadKnowledge { get; init; } =
+        KnowledgeFolder.Load;
+
+    /// <summary>Compiles the judgements of a knowledge base.</summary>
+    public Func<KnowledgeBase, Advisor> Compile { get; init; } = Advisor.Of;
 
     /// <summary>Opens the screens and gives the exit code; null where there are none.</summary>
     public Func<Surroundings, ScreensAsked, int>? OpenScreens { get; init; }

@@ -270,7 +270,7 @@ public sealed class BadRecordTests
         KnowledgeBase knowledge = new FixtureKnowledge().With("weeds/broad.yaml", Broad).Load().Value!;
         Weed weed = knowledge.Weeds["green-thing"];
         Assert.True(weed.IsUnnamed);
-        Assert.Equal(["spores"], WaysOfLife.Of(weed));
+        Assert.Equal(["spores"], WaysOfLife.Of(weed, knowledge.Usual));
         Assert.Empty(weed.Emergence);
         Assert.Null(weed.WeeksToFirstSeed);
         Assert.Empty(weed.RatedAs);

@@ -5,7 +5,7 @@ using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.World;
 
-/// <summary>Every usual value, for knowledge that a test makes by hand: the entry hours of the law, else 1.</summary>
+/// <summary>Every usual value, for knowledge that a test makes by hand: the hours of the law and counts of weeds as shipped, else 1.</summary>
 public static class UsualValues
 {
     public static UsualNumbers Of(params (string Id, decimal Value)[] others) =>
@@ -17,19 +17,24 @@ public static class UsualValues
             Id = id,
             Name = id,
             Value = others.Where(other => other.Id == id).Select(other => (decimal?)other.Value).FirstOrDefault()
-                ?? Law(id),
+                ?? Fixed(id),
             Sources = ["invented"],
             Where = Place.Whole("test"),
         };
 
     // 40 CFR 156.208(c)(2) and 170.405(b)(3).
-    private static decimal Law(string id) =>
+    private static decimal Fixed(string id) =>
         id switch
         {
             UsualIds.EntryHours => 48,
             UsualIds.EntryHoursOfAnything => 72,
             UsualIds.HoursUnaired => 24,
             UsualIds.HotDay => 29,
+            UsualIds.WeedsToCome => 4,
+            UsualIds.WeedsBlownIn => 2,
+            UsualIds.LeftWhenYoung => 50,
+            UsualIds.LeftWhenMature => 25,
+            UsualIds.SeedsThatCount => 1000,
             _ => 1,
         };
 }

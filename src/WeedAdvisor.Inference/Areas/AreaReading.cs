@@ -232,7 +232,7 @@ public sealed record AreaReading
             Coming = WeedsToCome.Of(area, readings, zone, day, knowledge),
             HasUnnamedWeed = Known(weeds, knowledge).Any(one => one.Weed.IsUnnamed),
             HasWeedAboutToSeed = Known(weeds, knowledge)
-                .Any(one => one.Seen.IsAboutToSeed && !WaysOfLife.Of(one.Weed).Equals(s_belowOnly)),
+                .Any(one => one.Seen.IsAboutToSeed && !WaysOfLife.Of(one.Weed, knowledge.Usual).Equals(s_belowOnly)),
             HasMatAboutToSpread = Known(weeds, knowledge)
                 .Any(one => one.Seen.IsAboutToSeed && one.Weed.Kind is ("bryophyte" or "alga")),
             IsMostlyMats = MostlyMats(weeds, knowledge),
@@ -274,7 +274,7 @@ public sealed record AreaReading
         ILookup<bool, decimal> covers = Known(weeds, knowledge)
             .Where(one => one.Seen.IsUp != false)
             .ToLookup(
-                one => WaysOfLife.Of(one.Weed).Contains(WaysOfLife.Spores),
+                one => WaysOfLife.Of(one.Weed, knowledge.Usual).Contains(WaysOfLife.Spores),
                 one => one.Seen.CoverOfAreaPercent ?? 1
             );
         return covers.Contains(true) && covers[true].Sum() >= covers[false].Sum();

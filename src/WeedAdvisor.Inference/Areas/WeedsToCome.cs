@@ -13,8 +13,6 @@ namespace WeedAdvisor.Inference.Areas;
 /// </summary>
 internal static class WeedsToCome
 {
-    private const int Most = 4;
-    private const int MostBlownIn = 2;
     private const int LookedAhead = 2;
     private const string None = "none",
         Wind = "wind",
@@ -101,11 +99,15 @@ internal static class WeedsToCome
                 .ThenByDescending(weed => MonthsAhead(weed, zone, month))
                 .ThenBy(weed => weed.Id, StringComparer.Ordinal),
         ];
+        int most = knowledge.Usual.Whole(UsualIds.WeedsToCome);
         IEnumerable<Weed> blownIn = isSeededInto
-            ? common.Skip(Most).Where(weed => weed.SpreadsBy.Contains(Wind)).Take(MostBlownIn)
+            ? common
+                .Skip(most)
+                .Where(weed => weed.SpreadsBy.Contains(Wind))
+                .Take(knowledge.Usual.Whole(UsualIds.WeedsBlownIn))
             : [];
         return common
-            .Take(Most)
+            .Take(most)
             .Select(weed => new ComingWeed(weed.Id, Emerges(weed, zone, month)))
             .Concat(blownIn.Select(weed => new ComingWeed(weed.Id, Emerges(weed, zone, month), BlowsIn: true)));
     }

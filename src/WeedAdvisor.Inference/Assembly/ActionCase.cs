@@ -44,6 +44,10 @@ internal sealed class ActionCase
             Evidences.CertaintyOf(Supports.Where(IsSure)),
             -Evidences.CertaintyOf(Doubts.Where(IsSure))
         );
+        MostCertainty = CertaintyFactor.Combine(
+            Evidences.MostCertaintyOf(Supports),
+            -Evidences.CertaintyOf(Doubts.Where(IsSure))
+        );
         Status = Bars.Exists(IsSure) ? StatusOfBars() : StatusOf(Bars);
     }
 
@@ -104,8 +108,7 @@ internal sealed class ActionCase
         CertaintyFactor.Combine(Evidences.CertaintyOf(Supports.Where(IsSure)), -Evidences.MostCertaintyOf(Doubts));
 
     /// <summary>What it can become at most if every argument for it holds: what is against it for sure stays.</summary>
-    public double MostCertainty =>
-        CertaintyFactor.Combine(Evidences.MostCertaintyOf(Supports), -Evidences.CertaintyOf(Doubts.Where(IsSure)));
+    public double MostCertainty { get; }
 
     /// <summary>What an answer could still bring up against it although it is clear: doubts, and ifs.</summary>
     public IEnumerable<Conclusion> OpenDoubts =>

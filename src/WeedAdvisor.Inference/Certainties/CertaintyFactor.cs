@@ -32,9 +32,18 @@ public static class CertaintyFactor
     /// </summary>
     public static double Combine(IEnumerable<double> factors)
     {
-        double[] ordered = [.. factors.Order()];
-        double against = ordered.Where(factor => factor < 0).Aggregate(0.0, Combine);
-        double support = ordered.Where(factor => factor > 0).Aggregate(0.0, Combine);
+        double[] ordered = [.. factors];
+        Array.Sort(ordered);
+        double against = 0,
+            support = 0;
+        foreach (double factor in ordered)
+        {
+            if (factor < 0)
+                against = Combine(against, factor);
+            else if (factor > 0)
+                support = Combine(support, factor);
+        }
+
         return Combine(support, against);
     }
 

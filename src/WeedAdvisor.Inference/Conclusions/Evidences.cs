@@ -34,8 +34,21 @@ internal static class Evidences
                 .SelectMany(OpenIn)
             : conclusion.Needs;
 
-    private static double Together(IEnumerable<Conclusion> evidence, Func<Conclusion, double> certainty) =>
-        CertaintyFactor.Combine(
-            evidence.GroupBy(one => one.Judgement.Id, StringComparer.Ordinal).Select(rule => rule.Max(certainty))
-        );
+    // Asked for every action of every area, mostly of one to three arguments: no query is made of it.
+    private static double Together(IEnumerable<Conclusion> evidence, Func<Conclusion, double> certainty)
+    {
+        List<(string Judgement, double Certainty)>? rules = null;
+        foreach (Conclusion one in evidence)
+        {
+            double now = certainty(one);
+            rules ??= [];
+            int place = rules.FindIndex(rule => rule.Judgement == one.Judgement.Id);
+            if (place < 0)
+                rules.Add((one.Judgement.Id, now));
+            else if (now > rules[place].Certainty)
+                rules[place] = (one.Judgement.Id, now);
+        }
+
+        return rules is null ? 0 : CertaintyFactor.Combine(rules.Select(rule => rule.Certainty));
+    }
 }

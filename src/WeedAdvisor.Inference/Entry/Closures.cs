@@ -148,9 +148,7 @@ public static class Closures
     private static string Name(PastApplication use, VisitArea? elsewhere, KnowledgeBase knowledge)
     {
         string product = PastProduct.Of(use, knowledge).Name;
-        string when = use.Date is { } day
-            ? $"on {day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}"
-            : "on a day that is not known";
+        string when = use.Date is { } day ? $"on {CalendarDay.Text(day)}" : "on a day that is not known";
         string hour = use.Hour is { } at ? $" until {at.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "";
         string where = elsewhere is null ? "here" : $"under the same roof ({elsewhere.Name})";
         return $"{char.ToUpperInvariant(product[0])}{product[1..]} went on {where} {when}{hour}";

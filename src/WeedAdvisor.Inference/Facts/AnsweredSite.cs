@@ -12,7 +12,7 @@ internal static class AnsweredSite
     {
         VisitArea area = looked.Area with
         {
-            Answers = looked.Area.Answers.SetItem(question, new Answer.Words(WordSet.Of([answer]))),
+            Answers = looked.Area.Answers.SetItem(question, new Answer.Words(WordSet.OfOne(answer))),
         };
         return new SiteFact(SiteReadings.Of(knowledge, looked with { Area = area }));
     }

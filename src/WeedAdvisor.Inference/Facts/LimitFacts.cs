@@ -81,7 +81,7 @@ internal static class LimitFacts
                 KindOf(verdict.Kind),
                 verdict.Active,
                 verdict.Holds,
-                verdict.Until?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+                verdict.Until is { } until ? CalendarDay.Text(until) : null,
                 string.Join(' ', verdict.Needs.Select(need => need.Id)),
                 verdict.Text
             );

@@ -101,21 +101,22 @@ internal static class SiteReadings
     )
     {
         var truth = Truth.Yes;
-        var gate = new SortedSet<Need>();
+        // Most questions always apply: nothing is made for them.
+        SortedSet<Need>? gate = null;
         foreach (var condition in question.AskedWhen)
         {
             Reading reading = earlier.GetValueOrDefault(condition.Attribute, Reading.Absent);
             Truth holds = TestTruth.Of(condition.Test, reading, Bindings.None);
             if (holds == Truth.NotKnown)
-                gate.UnionWith(reading.Needs);
+                (gate ??= []).UnionWith(reading.Needs);
             truth = Truths.And(truth, holds);
         }
 
-        return (truth, [.. gate]);
+        return (truth, gate is null ? [] : [.. gate]);
     }
 
     private static WordSet? DomainOf(Question question) =>
-        question.Kind == QuestionKind.OneOf ? WordSet.Of(question.Choices.Select(choice => choice.Id)) : null;
+        question.Kind == QuestionKind.OneOf ? question.ChoiceWords : null;
 
     private static Reading Days(Dictionary<string, Reading> readings, string question, int sign) =>
         readings.GetValueOrDefault(question, Reading.Absent) is Reading.Number days

@@ -30,12 +30,22 @@ internal static class WeedFacts
             {
                 Weed weed = knowledge.Weeds[one.Weed];
                 string key = several.Contains(one.Weed) ? $"{one.Weed}/{at}" : one.Weed;
-                return new WeedFact(key, weed.Name, weed.IsUnnamed ? Unnamed(weed, one) : Named(weed, one, date, zone));
+                return new WeedFact(
+                    key,
+                    weed.Name,
+                    weed.IsUnnamed ? Unnamed(knowledge, weed, one) : Named(knowledge, weed, one, date, zone)
+                );
             }
         );
     }
 
-    private static Dictionary<string, Reading> Named(Weed weed, WeedSeen seen, DateOnly date, EmergenceZone zone) =>
+    private static Dictionary<string, Reading> Named(
+        KnowledgeBase knowledge,
+        Weed weed,
+        WeedSeen seen,
+        DateOnly date,
+        EmergenceZone zone
+    ) =>
         new(AsSeen(weed, seen))
         {
             ["life-cycle"] = Reading.Of(weed.LifeCycle),
@@ -43,7 +53,7 @@ internal static class WeedFacts
             ["spreads-by"] = Reading.Of(weed.SpreadsBy),
             ["favoured-by"] = Reading.Of(weed.FavouredBy),
             ["underground"] = Reading.Of(weed.Underground),
-            ["lives-by"] = Reading.Of(WaysOfLife.Of(weed)),
+            ["lives-by"] = Reading.Of(WaysOfLife.Of(weed, knowledge.Usual)),
             ["needs-light"] = Reading.Of(weed.NeedsLight),
             ["weeks-to-first-seed"] = weed.WeeksToFirstSeed is { } weeks ? Reading.Of(weeks.Low) : Reading.Absent,
             ["rated-as"] = Reading.Of(WordSet.Of(weed.RatedAs)),
@@ -51,12 +61,12 @@ internal static class WeedFacts
         };
 
     // What its kind alone does not tell waits for its name.
-    private static Dictionary<string, Reading> Unnamed(Weed weed, WeedSeen seen)
+    private static Dictionary<string, Reading> Unnamed(KnowledgeBase knowledge, Weed weed, WeedSeen seen)
     {
         Dictionary<string, Reading> readings = AsSeen(weed, seen);
         foreach (AttributeDefinition attribute in AttributeSchema.Weed)
             readings.TryAdd(attribute.Name, NotSeenClosely());
-        if (WaysOfLife.Of(weed) is { Count: > 0 } ways)
+        if (WaysOfLife.Of(weed, knowledge.Usual) is { Count: > 0 } ways)
         {
             readings["lives-by"] = Reading.Of(ways);
             readings["underground"] = Reading.Of(ways.Contains(WaysOfLife.Below));

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace WeedAdvisor.Knowledge.Labels;
 
@@ -23,7 +22,6 @@ public sealed record LabelRead(string Name, string? RegistrationNumber, DateOnly
             Read.AddYears(YearsFresh) < today ? " That was more than a year ago: read it again."
             : Read > today ? " It was read after the day of the visit."
             : "";
-        return $"By your label of {Name}{number}, read {Read.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: "
-            + $"{what}.{old}";
+        return $"By your label of {Name}{number}, read {CalendarDay.Text(Read)}: " + $"{what}.{old}";
     }
 }

@@ -21,7 +21,7 @@ public abstract record Reading
     public static Reading Of(WordSet words) => words.Count == 0 ? Absent : new Words(words);
 
     /// <summary>One word.</summary>
-    public static Reading Of(string word) => new Words(WordSet.Of([word]));
+    public static Reading Of(string word) => new Words(WordSet.OfOne(word));
 
     /// <summary>A number, in the unit of its attribute.</summary>
     public static Reading Of(decimal number) => new Number(number);

@@ -25,6 +25,9 @@ public sealed class WordSet : IEquatable<WordSet>, IReadOnlyCollection<string>
         return sorted.IsEmpty ? Empty : new WordSet(sorted);
     }
 
+    /// <summary>A set of one word.</summary>
+    public static WordSet OfOne(string word) => new([word]);
+
     /// <summary>Whether the word is in the set.</summary>
     public bool Contains(string word) => _words.BinarySearch(word, StringComparer.Ordinal) >= 0;
 

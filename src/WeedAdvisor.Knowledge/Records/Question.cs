@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Readings;
 
 namespace WeedAdvisor.Knowledge.Records;
 
@@ -69,7 +70,18 @@ public sealed record Question : Record
     public required QuestionKind Kind { get; init; }
 
     /// <summary>The answers allowed, in order; empty unless the kind is one-of or any-of.</summary>
-    public ImmutableArray<AnswerChoice> Choices { get; init; } = [];
+    public ImmutableArray<AnswerChoice> Choices
+    {
+        get;
+        init
+        {
+            field = value;
+            ChoiceWords = WordSet.Of(value.Select(choice => choice.Id));
+        }
+    } = [];
+
+    /// <summary>The ids of these answers.</summary>
+    public WordSet ChoiceWords { get; private init; } = WordSet.Empty;
 
     /// <summary>Whether the whole nursery has one answer, which stands once at the head of a visit.</summary>
     public bool IsOfNursery { get; init; }

@@ -89,6 +89,21 @@ public static class UsualIds
     /// <summary>Variation of what pans catch above which a spread is uneven.</summary>
     public const string UnevenSpread = "uneven-spread-percent-above";
 
+    /// <summary>Weeds taken to come where nobody tells them.</summary>
+    public const string WeedsToCome = "weeds-taken-to-come-at-most";
+
+    /// <summary>Weeds taken to blow in besides.</summary>
+    public const string WeedsBlownIn = "weeds-taken-to-blow-in-at-most";
+
+    /// <summary>What a young weed has left of its weeks to first seed.</summary>
+    public const string LeftWhenYoung = "time-to-seed-left-percent-when-young";
+
+    /// <summary>What a full-grown weed has left of its weeks to first seed.</summary>
+    public const string LeftWhenMature = "time-to-seed-left-percent-when-mature";
+
+    /// <summary>Seeds from which a weed that runs below lives by seed too.</summary>
+    public const string SeedsThatCount = "seeds-a-plant-that-count-beside-runners";
+
     /// <summary>All of them: a knowledge folder has every one.</summary>
     public static ImmutableArray<string> All { get; } =
     [
@@ -120,5 +135,10 @@ public static class UsualIds
         HotDay,
         EvenSpread,
         UnevenSpread,
+        WeedsToCome,
+        WeedsBlownIn,
+        LeftWhenYoung,
+        LeftWhenMature,
+        SeedsThatCount,
     ];
 }

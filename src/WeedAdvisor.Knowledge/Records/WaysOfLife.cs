@@ -21,10 +21,6 @@ public static class WaysOfLife
     /// <summary>Where its words come from, as readers name them.</summary>
     public const string Notation = "words:seed|below|spores";
 
-    // What runs below and bears fewer seeds than this, none of which flies, or may bear none at all, comes from its
-    // runners (common practice).
-    private const decimal SeedsThatCount = 1000;
-
     private static readonly WordSet s_runners = WordSet.Of(["rhizomes", "creeping-roots", "stolons"]);
     private static readonly WordSet s_flyingSeed = WordSet.Of(["wind", "ballistic"]);
 
@@ -32,7 +28,9 @@ public static class WaysOfLife
     /// The ways of a weed; empty of a broad kind whose weeds live in different ways:
     /// then it is not known.
     /// </summary>
-    public static WordSet Of(Weed weed)
+    /// <param name="weed">The weed.</param>
+    /// <param name="usual">What is usual, for the seeds that count beside runners.</param>
+    public static WordSet Of(Weed weed, UsualNumbers usual)
     {
         if (weed.IsUnnamed)
             return weed.LivesBy;
@@ -40,15 +38,16 @@ public static class WaysOfLife
         return WordSet.Of([
             .. isOfSpores ? (string[])[Spores] : [],
             .. weed.Underground ? (string[])[Below] : [],
-            .. !isOfSpores && SeedCounts(weed) ? (string[])[Seed] : [],
+            .. !isOfSpores && SeedCounts(weed, usual[UsualIds.SeedsThatCount]) ? (string[])[Seed] : [],
         ]);
     }
 
     /// <summary>Whether it is known to live by seed.</summary>
-    public static bool IsBySeed(Weed weed) => Of(weed).Contains(Seed);
+    public static bool IsBySeed(Weed weed, UsualNumbers usual) => Of(weed, usual).Contains(Seed);
 
-    // Of nutsedges the tubers count, of horsetails the rhizomes: they have no seed, or next to none comes up.
-    private static bool SeedCounts(Weed weed) =>
+    // What runs below and bears fewer seeds than count, none of which flies, or may bear none at all, comes from its
+    // runners. Of nutsedges the tubers count, of horsetails the rhizomes: they have no seed, or next to none comes up.
+    private static bool SeedCounts(Weed weed, decimal seedsThatCount) =>
         weed.Kind != "horsetail"
         && !weed.SpreadsBy.Contains("tubers")
         && (
@@ -56,6 +55,6 @@ public static class WaysOfLife
             || weed.LifeCycle != "perennial"
             || !weed.SpreadsBy.Overlaps(s_runners)
             || (weed.SpreadsBy.Overlaps(s_flyingSeed) && weed.SeedsPerPlant?.Low is not 0m)
-            || weed.SeedsPerPlant?.Low >= SeedsThatCount
+            || weed.SeedsPerPlant?.Low >= seedsThatCount
         );
 }

@@ -59,7 +59,7 @@ internal static class ScalarGrammar
     public static bool TryDate(string text, out DateOnly date) => CalendarDay.TryRead(text, out date);
 
     /// <summary>A date as it is written in a file.</summary>
-    public static string Write(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    public static string Write(DateOnly date) => CalendarDay.Text(date);
 
     /// <summary>Reads an hour of the day, <c>HH:MM</c>, 00:00 to 23:59.</summary>
     public static bool TryTime(string text, out TimeOnly time) =>

@@ -16,6 +16,7 @@ internal static class WeedingDates
     private const int DaysInWeek = 7;
     private const string Flowering = "flowering";
     private const string Seeding = "seeding";
+    private const decimal AllOfIt = 100;
 
     /// <summary>The dates of a weeding in an area.</summary>
     public static ActionDates Of(VisitArea area, DateOnly visit, KnowledgeBase knowledge)
@@ -24,7 +25,11 @@ internal static class WeedingDates
         [
             .. (area.Weeds ?? [])
                 .Select(seen =>
-                    (Day: DueDay(seen, knowledge.Weeds[seen.Weed], visit), Seen: seen, Weed: knowledge.Weeds[seen.Weed])
+                    (
+                        Day: DueDay(seen, knowledge.Weeds[seen.Weed], visit, knowledge.Usual),
+                        Seen: seen,
+                        Weed: knowledge.Weeds[seen.Weed]
+                    )
                 )
                 .Where(one => one.Day is not null)
                 .Select(one => (one.Day!.Value, one.Seen, one.Weed))
@@ -47,18 +52,20 @@ internal static class WeedingDates
 
     private static bool IsOfSpores(Weed weed) => weed.Kind is "bryophyte" or "fern";
 
-    private static DateOnly? DueDay(WeedSeen seen, Weed weed, DateOnly visit) =>
+    private static DateOnly? DueDay(WeedSeen seen, Weed weed, DateOnly visit, UsualNumbers usual) =>
         seen.Stage switch
         {
-            _ when !WaysOfLife.IsBySeed(weed) && !IsOfSpores(weed) => null,
+            _ when !WaysOfLife.IsBySeed(weed, usual) && !IsOfSpores(weed) => null,
             Flowering or Seeding => visit,
             _ when IsOfSpores(weed) => null,
-            "mature" => After(weed, visit, 0.25m),
-            "seedling" => After(weed, visit, 1m),
-            "young" => After(weed, visit, 0.5m),
+            "mature" => After(weed, visit, usual[UsualIds.LeftWhenMature]),
+            "seedling" => After(weed, visit, AllOfIt),
+            "young" => After(weed, visit, usual[UsualIds.LeftWhenYoung]),
             _ => null,
         };
 
-    private static DateOnly? After(Weed weed, DateOnly visit, decimal share) =>
-        weed.WeeksToFirstSeed is { } weeks ? visit.AddDays((int)(weeks.Low * DaysInWeek * share)) : null;
+    private static DateOnly? After(Weed weed, DateOnly visit, decimal percentLeft) =>
+        weed.WeeksToFirstSeed is { } weeks
+            ? visit.AddDays((int)(weeks.Low * DaysInWeek * percentLeft / AllOfIt))
+            : null;
 }

@@ -42,7 +42,7 @@ internal static class RecordFields
                     : weed.Underground ? "yes"
                     : "no"
             )
-            .Add("lives by", WaysOfLife.Of(weed))
+            .Add("lives by", WaysOfLife.Of(weed, knowledge.Usual))
             .Add("marks", weed.Features.Select(word => names.Word("weed-feature", word)))
             .Add("rated as", weed.RatedAs)
             .AddEach("for control", weed.Control);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Reports.Text;
@@ -30,7 +31,7 @@ public static class Figures
     public static string Range(Span span) => Range(span.Low, span.High);
 
     /// <summary>A date as <c>YYYY-MM-DD</c>.</summary>
-    public static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    public static string Day(DateOnly date) => CalendarDay.Text(date);
 
     /// <summary>A count with its noun.</summary>
     public static string Count(int count, string one, string many) =>

@@ -54,7 +54,7 @@ internal static class AdviseCommand
                 knowledge,
                 surroundings
             );
-            var advisor = Advisor.Of(knowledge);
+            Advisor advisor = surroundings.Compile(knowledge);
             switch (parsed.GetValue(format))
             {
                 case FormatOption.Json:

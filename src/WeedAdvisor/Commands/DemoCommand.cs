@@ -1,6 +1,6 @@
 using System.CommandLine;
-using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Advise;
@@ -46,15 +46,11 @@ internal static class DemoCommand
                 ExitCode.BadKnowledge,
                 $"the knowledge has no demo visit '{File}'. Give advise a visit of your own."
             );
-        return Print(Advised(knowledge, demo.Visit), knowledge, surroundings, width, full);
+        return Print(Advised(surroundings.Compile(knowledge), demo.Visit), knowledge, surroundings, width, full);
     }
 
     /// <summary>The advice for a visit, with what its next questions would settle.</summary>
-    public static VisitAdvice Advised(KnowledgeBase knowledge, Visit visit)
-    {
-        var advisor = Advisor.Of(knowledge);
-        return advisor.WithOutcomes(advisor.Advise(visit));
-    }
+    public static VisitAdvice Advised(Advisor advisor, Visit visit) => advisor.WithOutcomes(advisor.Advise(visit));
 
     /// <summary>Prints advice.</summary>
     public static int Print(

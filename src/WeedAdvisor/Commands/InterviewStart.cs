@@ -1,4 +1,3 @@
-using WeedAdvisor.Inference;
 using WeedAdvisor.Interview.Desks.Labels;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Interview.Session;
@@ -50,7 +49,7 @@ internal sealed record InterviewStart(
         KnowledgeBase over = LabelsOption.Over(knowledge, labels, path, surroundings);
         var session = new InterviewSession(
             over,
-            new LiveAdviceSource(Advisor.Of(over)),
+            new LiveAdviceSource(surroundings.Compile(over)),
             document?.Visit ?? VisitEdits.Begin(today),
             recovery
         );

@@ -65,7 +65,7 @@ internal static class KnowledgeOption
         string? local = folders.Local is { } named
             ? Existing(named, "local", $"--local FOLDER or {LocalVariable}", surroundings)
             : null;
-        Outcome<KnowledgeBase, Problem> outcome = KnowledgeFolder.Load(full, scope, local);
+        Outcome<KnowledgeBase, Problem> outcome = surroundings.ReadKnowledge(full, scope, local);
         return outcome.IsGood ? outcome.Value : throw Bad(folders, outcome);
     }
 

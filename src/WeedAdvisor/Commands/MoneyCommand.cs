@@ -1,7 +1,6 @@
 using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using System.CommandLine;
-using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
@@ -78,7 +77,13 @@ internal static class MoneyCommand
                 surroundings
             );
             PriceBook book = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings);
-            MoneyReport report = Report(visit, knowledge, book, terms, parsed.GetValue(against));
+            MoneyReport report = Report(
+                surroundings.Compile(knowledge).Advise(visit),
+                knowledge,
+                book,
+                terms,
+                parsed.GetValue(against)
+            );
             surroundings.Out.Write(
                 parsed.GetValue(format) == FormatOption.Json
                     ? MoneyJson.Of(report)
@@ -94,14 +99,13 @@ internal static class MoneyCommand
     }
 
     private static MoneyReport Report(
-        Visit visit,
+        VisitAdvice advice,
         KnowledgeBase knowledge,
         PriceBook book,
         YearTerms terms,
         string? against
     )
     {
-        VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
         ImmutableArray<AreaMoney> areas =
         [
             .. advice.Areas.Select(area => Reckon(area, advice, knowledge, book, terms)),
@@ -109,7 +113,12 @@ internal static class MoneyCommand
         // What is missing everywhere is no report.
         if (areas.All(area => area.Compared is null))
             throw new RefusalException(ExitCode.Usage, string.Join(' ', areas.SelectMany(area => area.Refusals)));
-        return new MoneyReport(visit, knowledge, book, against is null ? areas : Against(areas, against, knowledge));
+        return new MoneyReport(
+            advice.Visit,
+            knowledge,
+            book,
+            against is null ? areas : Against(areas, against, knowledge)
+        );
     }
 
     private static AreaMoney Reckon(

@@ -109,7 +109,7 @@ internal static class PlanCommand
                 From = parsed.GetValue(from),
                 Prices = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings),
             };
-            PlanReport report = Report(visit, knowledge, request);
+            PlanReport report = Report(visit, knowledge, request, surroundings);
             surroundings.Out.Write(
                 parsed.GetValue(format) == FormatOption.Json
                     ? PlanJson.Of(report)
@@ -132,9 +132,14 @@ internal static class PlanCommand
             ? []
             : [.. ids.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Distinct()];
 
-    private static PlanReport Report(Visit visit, KnowledgeBase knowledge, PlanRequest request)
+    private static PlanReport Report(
+        Visit visit,
+        KnowledgeBase knowledge,
+        PlanRequest request,
+        Surroundings surroundings
+    )
     {
-        Advisor advisor = Advisor.Of(knowledge);
+        Advisor advisor = surroundings.Compile(knowledge);
         ImmutableArray<AreaPlanned> areas =
         [
             .. visit.Areas.Select(

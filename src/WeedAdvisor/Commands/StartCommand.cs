@@ -44,6 +44,6 @@ internal static class StartCommand
             surroundings
         );
         Visit visit = VisitArgument.Read(path, null, knowledge, surroundings);
-        return DemoCommand.Print(DemoCommand.Advised(knowledge, visit), knowledge, surroundings);
+        return DemoCommand.Print(DemoCommand.Advised(surroundings.Compile(knowledge), visit), knowledge, surroundings);
     }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -59,7 +58,7 @@ internal static class WhyCommand
                 knowledge,
                 surroundings
             );
-            VisitAdvice advice = Advisor.Of(knowledge).Advise(visit);
+            VisitAdvice advice = surroundings.Compile(knowledge).Advise(visit);
             surroundings.Out.Write(
                 parsed.GetValue(format) == FormatOption.Json
                     ? WhyJson.Of(advice, asked, knowledge)

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
@@ -40,7 +39,7 @@ internal static class WorkedVisitCommands
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
-            var coverage = Reports.Worked.Coverage.Of(knowledge, Advisor.Of(knowledge).Advise);
+            var coverage = Reports.Worked.Coverage.Of(knowledge, surroundings.Compile(knowledge).Advise);
             var gaps = CoverageGaps.Of(coverage, knowledge.NotShown);
             surroundings.Out.Write(CoverageText.Full(coverage, gaps, parsed.GetValue(width)));
             return gaps.IsEmpty ? ExitCode.Done : ExitCode.Negative;
@@ -58,7 +57,7 @@ internal static class WorkedVisitCommands
         command.SetAction(parsed =>
         {
             KnowledgeBase knowledge = KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole);
-            var coverage = Reports.Worked.Coverage.Of(knowledge, Advisor.Of(knowledge).Advise);
+            var coverage = Reports.Worked.Coverage.Of(knowledge, surroundings.Compile(knowledge).Advise);
             surroundings.Out.Write(KnowledgeDocument.Of(knowledge, coverage));
             return ExitCode.Done;
         });
@@ -67,7 +66,7 @@ internal static class WorkedVisitCommands
 
     private static int RunTest(KnowledgeBase knowledge, Surroundings surroundings)
     {
-        Func<Visit, VisitAdvice> advise = Once(Advisor.Of(knowledge).Advise);
+        Func<Visit, VisitAdvice> advise = Once(surroundings.Compile(knowledge).Advise);
         ExpectationResult result = ExpectationCheck.Run(knowledge, advise);
         var coverage = Reports.Worked.Coverage.Of(knowledge, advise);
         foreach (ExpectationFailure failure in result.Failures)

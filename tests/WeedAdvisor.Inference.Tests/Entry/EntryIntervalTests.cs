@@ -252,7 +252,7 @@ public sealed class EntryIntervalTests
         Assert.Single(Advise(area, s_day).Clear, clear => clear.Action == Work);
 
     private static AreaAdvice Advise(VisitArea area, DateOnly day, params ImmutableArray<VisitArea> others) =>
-        ShippedRules.Advisor.Open(new AreaCase(day, area, others)).Advice;
+        ShippedRules.On(new AreaCase(day, area, others));
 
     private static PastApplication Use(string treatment, DateOnly? day, string? hour) =>
         new(treatment, day, "clean", WordSet.Empty)

@@ -160,7 +160,7 @@ public sealed class EscapeTests
             [new WeedSeen(Spurge, "expected", null)],
             past
         );
-        return ShippedRules.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
+        return ShippedRules.On(AreaCase.Alone(s_day, area));
     }
 
     private static PastApplication Through(string treatment, int? seasons, params string[] weeds) =>

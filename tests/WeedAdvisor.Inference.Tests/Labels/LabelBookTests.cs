@@ -148,7 +148,7 @@ public sealed class LabelBookTests
                     }
                 }
             },
-            iter: Sizes.Of(60, 2000)
+            iter: Sizes.Of(30, 2000)
         );
 
     [Fact]

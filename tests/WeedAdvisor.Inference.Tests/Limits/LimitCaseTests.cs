@@ -181,7 +181,7 @@ public sealed class LimitCaseTests
     [Fact]
     public void With_the_past_unanswered_nothing_that_is_limited_is_clear()
     {
-        AreaAdvice advice = ShippedRules.Advisor.Open(AreaCase.Alone(s_day, Yard() with { Past = null })).Advice;
+        AreaAdvice advice = ShippedRules.On(AreaCase.Alone(s_day, Yard() with { Past = null }));
         LimitTable table = LimitTable.Of(s_knowledge);
         foreach (ClearAction clear in advice.Clear)
         {

@@ -137,9 +137,7 @@ public sealed class ComingWeedsTests
                 if (drawn.Area.Weeds is not { } seen || advice.Reading.Coming is not { From: Origin.Assumed } coming)
                     return;
                 IEnumerable<WeedSeen> told = coming.Weeds.Select(weed => new WeedSeen(weed.Weed, "expected", null));
-                AreaAdvice same = ShippedRules
-                    .Advisor.Open(drawn with { Area = drawn.Area with { Weeds = [.. seen, .. told] } })
-                    .Advice;
+                AreaAdvice same = ShippedRules.On(drawn with { Area = drawn.Area with { Weeds = [.. seen, .. told] } });
                 // Where it is not known what is usual, more may come: something may wait for it, nothing is freed.
                 Assert.All(Actions.Where(action => coming.Needs.IsEmpty || IsClear(advice, action)), action =>
                     Assert.Equal(same.StatusOf(action), advice.StatusOf(action))
@@ -152,9 +150,7 @@ public sealed class ComingWeedsTests
         Sampled(
             (drawn, advice) =>
             {
-                AreaAdvice without = ShippedRules
-                    .Advisor.Open(drawn with { Area = drawn.Area.With("expected-weeds", "none") })
-                    .Advice;
+                AreaAdvice without = ShippedRules.On(drawn with { Area = drawn.Area.With("expected-weeds", "none") });
                 foreach (ClearAction cleaning in advice.Clear.Where(one => one.WorksOn == WorksOn.Standing))
                 {
                     ClearAction? before = without.Clear.FirstOrDefault(one => one.Action == cleaning.Action);
@@ -170,11 +166,7 @@ public sealed class ComingWeedsTests
     private static IEnumerable<string> Actions => s_knowledge.Practices.Keys.Concat(s_knowledge.Treatments.Keys);
 
     private static void Sampled(Action<AreaCase, AreaAdvice> holds) =>
-        new RandomVisits(s_knowledge).Case.Sample(
-            drawn => holds(drawn, ShippedRules.Advisor.Open(drawn).Advice),
-            iter: Sizes.Of(60, 5000),
-            threads: 1
-        );
+        DrawnAdvice.OfCases.Sample(holds, Sizes.Of(60, 5000));
 
     // Of the north or, half a year later, of the south.
     private static bool IsSoon(int month) =>
@@ -183,8 +175,7 @@ public sealed class ComingWeedsTests
     private static string? Word(VisitArea area, string question) =>
         area.Answers.GetValueOrDefault(question) is Answer.Words words ? words.Value.First() : null;
 
-    private static AreaAdvice On(VisitArea area, DateOnly day) =>
-        ShippedRules.Advisor.Open(AreaCase.Alone(day, area)).Advice;
+    private static AreaAdvice On(VisitArea area, DateOnly day) => ShippedRules.On(AreaCase.Alone(day, area));
 
     private static VisitArea Clean(string region) =>
         new(

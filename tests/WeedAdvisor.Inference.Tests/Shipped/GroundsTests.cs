@@ -32,14 +32,14 @@ public sealed class GroundsTests
     private static void ClearsNoMore(string question, string said, string other) =>
         s_visits.Area.Sample(
             area => Assert.Subset(Clear(area.With(question, other)), Clear(area.With(question, said))),
-            iter: Sizes.Of(60, 1000)
+            iter: Sizes.Of(30, 1000)
         );
 
     private static HashSet<string> Clear(VisitArea area) =>
         [
             .. ShippedRules
-                .Advisor.Open(AreaCase.Alone(RandomVisits.Day, area))
-                .Advice.Clear.Select(one => one.Action)
+                .On(AreaCase.Alone(RandomVisits.Day, area))
+                .Clear.Select(one => one.Action)
                 .Where(s_knowledge.Treatments.ContainsKey),
         ];
 }

@@ -27,7 +27,7 @@ public sealed class NextQuestionTests
     [Fact]
     public void Its_answer_changes_what_is_done_first_more_often_than_that_of_what_most_waits_for()
     {
-        int many = Sizes.Of(60, 600);
+        int many = Sizes.Of(24, 600);
         (double worked, double workedPlain) = Shares(WorkedWithLess(many));
         (double drawn, double drawnPlain) = Shares(Drawn(many));
 
@@ -61,7 +61,7 @@ public sealed class NextQuestionTests
     public void What_is_seldom_to_the_point_is_asked_only_when_nothing_else_is_left()
     {
         string[] last = ["potted-on", "covering-planned", "covering-date"];
-        AreaAdvice advice = ShippedRules.Advisor.Open(AreaCase.Alone(RandomVisits.Day, Yard)).Advice;
+        AreaAdvice advice = ShippedRules.On(AreaCase.Alone(RandomVisits.Day, Yard));
         var all = advice.AllConclusions().SelectMany(reason => reason.Needs).Select(need => need.Id).ToHashSet();
 
         Assert.Contains("potted-on", all);

@@ -1,4 +1,3 @@
-using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
@@ -102,17 +101,9 @@ public class OrderOfWorkTests
 
     private static void Everywhere(Action<AreaAdvice> holds)
     {
-        foreach (
-            AreaAdvice advice in s_knowledge.WorkedVisits.SelectMany(one =>
-                ShippedRules.Advisor.Advise(one.Visit).Areas
-            )
-        )
+        foreach (AreaAdvice advice in ShippedRules.WorkedAreas)
             holds(advice);
-        new RandomVisits(s_knowledge).Case.Sample(
-            drawn => holds(ShippedRules.Advisor.Open(drawn).Advice),
-            iter: Sizes.Of(few: 150, many: 20_000),
-            threads: 1
-        );
+        DrawnAdvice.OfCases.Sample((_, advice) => holds(advice), Sizes.Of(few: 150, many: 20_000));
     }
 
     private static bool IsUp(WeedSeen weed) =>

@@ -34,7 +34,7 @@ public class SafetyTests
     public void With_a_first_question_unanswered_no_treatment_at_all_is_clear(string question) =>
         s_visits.Area.Sample(
             area => Assert.Empty(ClearTreatments(Advise(area with { Answers = area.Answers.Remove(question) }))),
-            iter: Sizes.Of(60, 1000)
+            iter: Sizes.Of(40, 1000)
         );
 
     // A floor spray that may be used under every cover, beside a crop, does not wait for the cover. Where the visit
@@ -59,7 +59,7 @@ public class SafetyTests
                         );
                     }
                 ),
-            iter: Sizes.Of(60, 1000)
+            iter: Sizes.Of(40, 1000)
         );
 
     private static bool SaysEmpty(VisitArea area) =>
@@ -94,11 +94,10 @@ public class SafetyTests
                 Assert.DoesNotContain(ClearTreatments(Advise(change(area))), action =>
                     s_knowledge.Treatments[action].ReachesCrop
                 ),
-            iter: Sizes.Of(150, 2000)
+            iter: Sizes.Of(60, 2000)
         );
 
-    private static AreaAdvice Advise(VisitArea area) =>
-        ShippedRules.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area)).Advice;
+    private static AreaAdvice Advise(VisitArea area) => ShippedRules.On(AreaCase.Alone(RandomVisits.Day, area));
 
     private static IEnumerable<string> ClearTreatments(AreaAdvice advice) =>
         advice.Clear.Select(one => one.Action).Where(s_knowledge.Treatments.ContainsKey);

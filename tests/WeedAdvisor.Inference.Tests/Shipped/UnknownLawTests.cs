@@ -37,7 +37,7 @@ public sealed class UnknownLawTests
                         Assert.True(broken.Length == 0, string.Join('\n', broken.Append(Describe.Of(all))));
                     }
                 },
-                iter: Sizes.Of(40, 2000)
+                iter: Sizes.Of(25, 2000)
             );
 
     [Fact]
@@ -54,7 +54,7 @@ public sealed class UnknownLawTests
                     Assert.True(broken.Length == 0, string.Join('\n', broken.Append(Describe.Of(all))));
                 }
             },
-            iter: Sizes.Of(40, 2000)
+            iter: Sizes.Of(25, 2000)
         );
 
     // The others stay listed, so what hangs on the list as a whole may change; that nobody may go in does not.
@@ -79,7 +79,7 @@ public sealed class UnknownLawTests
                     ];
                     Assert.True(sent.Length == 0, string.Join('\n', sent.Append(Describe.Of(all))));
                 },
-                iter: Sizes.Of(40, 2000)
+                iter: Sizes.Of(25, 2000)
             );
 
     // Nobody who tells a use of these days can also have said that nothing was put on.

@@ -81,7 +81,7 @@ public class UnnamedWeedLawTests
     public void Where_nothing_has_a_name_no_chemical_is_clear() =>
         s_drawn.Sample(
             drawn => Assert.Empty(Chemicals(Advise(drawn.Area with { Weeds = [drawn.Unnamed] }))),
-            iter: Sizes.Of(60, 5_000),
+            iter: Sizes.Of(30, 5_000),
             threads: 1
         );
 
@@ -97,11 +97,7 @@ public class UnnamedWeedLawTests
                 .Select(weed => weed.Id),
         ];
         int stood = 0;
-        foreach (
-            AreaAdvice advice in s_knowledge.WorkedVisits.SelectMany(one =>
-                ShippedRules.Advisor.Advise(one.Visit).Areas
-            )
-        )
+        foreach (AreaAdvice advice in ShippedRules.WorkedAreas)
         {
             if (advice.Clear.All(one => one.Action != Naming))
                 continue;
@@ -134,10 +130,9 @@ public class UnnamedWeedLawTests
                     drawn.Unnamed
                 );
             },
-            iter: Sizes.Of(60, 5_000),
+            iter: Sizes.Of(30, 5_000),
             threads: 1
         );
 
-    private static AreaAdvice Advise(VisitArea area) =>
-        ShippedRules.Advisor.Open(AreaCase.Alone(RandomVisits.Day, area)).Advice;
+    private static AreaAdvice Advise(VisitArea area) => ShippedRules.On(AreaCase.Alone(RandomVisits.Day, area));
 }

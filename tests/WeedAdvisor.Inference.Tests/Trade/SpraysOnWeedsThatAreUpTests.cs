@@ -112,6 +112,6 @@ public class SpraysOnWeedsThatAreUpTests
             ("equipment", "backpack-sprayer"),
         ];
         VisitArea path = new("path", "Path", AreaAnswers.Of(answers), [weed], []);
-        return ShippedRules.Advisor.Open(AreaCase.Alone(day, path)).Advice;
+        return ShippedRules.On(AreaCase.Alone(day, path));
     }
 }

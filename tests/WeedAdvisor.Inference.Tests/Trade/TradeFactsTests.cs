@@ -196,7 +196,7 @@ public class TradeFactsTests
     private static IEnumerable<string> Certain(AreaAdvice advice) =>
         advice.Findings.Where(finding => finding.IsCertain).Select(finding => finding.Id);
 
-    private static AreaAdvice Advise(VisitArea area) => ShippedRules.Advisor.Open(AreaCase.Alone(s_day, area)).Advice;
+    private static AreaAdvice Advise(VisitArea area) => ShippedRules.On(AreaCase.Alone(s_day, area));
 
     // An ordinary yard of settled woody stock, so that only what a test changes makes the difference.
     private static VisitArea Yard(params (string Question, string Answer)[] answers) =>

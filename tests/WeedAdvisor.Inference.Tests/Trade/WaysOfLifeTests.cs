@@ -43,7 +43,10 @@ public class WaysOfLifeTests
     [InlineData("unnamed-grass", "")]
     [InlineData("unnamed-vine", "")]
     public void A_weed_lives_by(string weed, string ways) =>
-        Assert.Equal(ways, string.Join(", ", WaysOfLife.Of(s_knowledge.Weeds[weed]).Order(StringComparer.Ordinal)));
+        Assert.Equal(
+            ways,
+            string.Join(", ", WaysOfLife.Of(s_knowledge.Weeds[weed], s_knowledge.Usual).Order(StringComparer.Ordinal))
+        );
 
     [Theory]
     [InlineData("nutsedge-yellow", "flowering")]
@@ -123,5 +126,5 @@ public class WaysOfLifeTests
         ShippedRules.Visit(visit).Areas.Single(one => one.Id == area);
 
     private static AreaAdvice Advise(VisitArea area) =>
-        ShippedRules.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 6, 10), area)).Advice;
+        ShippedRules.On(AreaCase.Alone(new DateOnly(2026, 6, 10), area));
 }

@@ -74,8 +74,8 @@ public class WeatherOfTheDayTests
     public void No_rule_asks_for_the_weather() =>
         Assert.DoesNotContain(
             ShippedRules
-                .Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), VisitArea.Blank("a", "A")))
-                .Advice.AllConclusions()
+                .On(AreaCase.Alone(new DateOnly(2026, 5, 14), VisitArea.Blank("a", "A")))
+                .AllConclusions()
                 .SelectMany(one => one.Needs),
             need => need.Id == Weather
         );
@@ -115,6 +115,6 @@ public class WeatherOfTheDayTests
             [new WeedSeen("crabgrass-large", "seedling", 5), new WeedSeen("groundsel-common", "young", 5)],
             []
         );
-        return ShippedRules.Advisor.Open(AreaCase.Alone(new DateOnly(2026, 5, 14), path)).Advice;
+        return ShippedRules.On(AreaCase.Alone(new DateOnly(2026, 5, 14), path));
     }
 }

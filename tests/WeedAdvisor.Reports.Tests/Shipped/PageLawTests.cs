@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using CsCheck;
 using WeedAdvisor.Golden;
@@ -24,14 +25,8 @@ public sealed partial class PageLawTests
 
     private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
 
-    // Written once for all laws.
-    private static readonly Lazy<(AreaAdvice Advice, string Page)[]> s_worked = new(() =>
-        [
-            .. s_knowledge
-                .WorkedVisits.SelectMany(worked => ShippedRules.Advisor.Advise(worked.Visit).Areas)
-                .Select(advice => (advice, PageOf(advice))),
-        ]
-    );
+    // Every law looks at the same pages.
+    private static readonly ConditionalWeakTable<AreaAdvice, string> s_pages = [];
 
     [Fact]
     public void A_page_has_at_most_40_lines_but_for_what_is_never_cut() =>
@@ -214,22 +209,15 @@ public sealed partial class PageLawTests
 
     private static void OnEveryPage(Action<AreaAdvice, string> holds)
     {
-        foreach ((AreaAdvice advice, string page) in s_worked.Value)
-            holds(advice, page);
-
-        new RandomVisits(s_knowledge).Case.Sample(
-            drawn =>
-            {
-                AreaAdvice advice = ShippedRules.Advisor.Open(drawn).Advice;
-                holds(advice, PageOf(advice));
-            },
-            iter: Sizes.Of(few: 40, many: 5_000),
-            threads: 1
-        );
+        foreach (AreaAdvice advice in ShippedRules.WorkedAreas)
+            holds(advice, PageOf(advice));
+        DrawnAdvice.OfCases.Sample((_, advice) => holds(advice, PageOf(advice)), Sizes.Of(few: 40, many: 5_000));
     }
 
+    private static string PageOf(AreaAdvice advice) => s_pages.GetValue(advice, Fitted);
+
     // The page of the only area: from its head to what stands behind all areas.
-    private static string PageOf(AreaAdvice advice)
+    private static string Fitted(AreaAdvice advice)
     {
         string text = TextReport.Of(Alone(advice), s_knowledge, new TextLayout());
         string rule = new('=', 80);

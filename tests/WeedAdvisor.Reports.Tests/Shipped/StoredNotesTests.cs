@@ -17,28 +17,19 @@ public sealed partial class StoredNotesTests
 
     private static readonly Lazy<(AreaAdvice Advice, string Full)[]> s_areas = new(() =>
         [
-            .. s_knowledge.WorkedVisits.SelectMany(worked =>
-                ShippedRules
-                    .Advisor.Advise(worked.Visit)
-                    .Areas.Select(area =>
-                        (
-                            area,
-                            OneLine(
-                                TextReport.Of(
-                                    new VisitAdvice(
-                                        s_knowledge.Stamp,
-                                        worked.Visit with
-                                        {
-                                            Areas = [area.Area],
-                                        },
-                                        [area]
-                                    ),
-                                    s_knowledge,
-                                    new TextLayout(Full: true)
-                                )
+            .. ShippedRules.WorkedAdvice.SelectMany(advice =>
+                advice.Areas.Select(area =>
+                    (
+                        area,
+                        OneLine(
+                            TextReport.Of(
+                                new VisitAdvice(s_knowledge.Stamp, advice.Visit with { Areas = [area.Area] }, [area]),
+                                s_knowledge,
+                                new TextLayout(Full: true)
                             )
                         )
                     )
+                )
             ),
         ]
     );

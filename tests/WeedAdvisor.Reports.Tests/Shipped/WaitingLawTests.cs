@@ -62,10 +62,10 @@ public sealed class WaitingLawTests
 
     [Fact]
     public void What_waits_is_told_in_the_order_in_which_it_would_stand() =>
-        new RandomVisits(s_knowledge).Case.Sample(
-            drawn =>
+        DrawnAdvice.OfCases.Sample(
+            (_, advice) =>
             {
-                WaitingAction[] waiting = [.. ShippedRules.Advisor.Open(drawn).Advice.Waiting];
+                WaitingAction[] waiting = [.. advice.Waiting];
                 foreach ((WaitingAction before, WaitingAction after) in waiting.Zip(waiting.Skip(1)))
                 {
                     Assert.True(before.Horizon <= after.Horizon);
@@ -73,23 +73,23 @@ public sealed class WaitingLawTests
                         Assert.True(before.Promise >= after.Promise - 1e-9);
                 }
             },
-            iter: Sizes.Of(60, 5000)
+            Sizes.Of(60, 5000)
         );
 
     [Fact]
     public void A_practice_waits_for_nothing_that_would_only_make_it_useless()
     {
-        new RandomVisits(s_knowledge).Case.Sample(
-            drawn =>
+        DrawnAdvice.OfCases.Sample(
+            (_, advice) =>
             {
-                foreach (WaitingAction one in ShippedRules.Advisor.Open(drawn).Advice.Waiting)
+                foreach (WaitingAction one in advice.Waiting)
                 {
                     if (s_knowledge.ActionOf(one.Action) is not Practice || !one.For.Any(reason => reason.IsCertain))
                         continue;
                     Assert.Contains(one.Because, IsMoreThanUseless);
                 }
             },
-            iter: Sizes.Of(60, 5000)
+            Sizes.Of(60, 5000)
         );
     }
 

@@ -83,7 +83,8 @@ public sealed class SeasonCommandTests
     }
 
     [Fact]
-    public void A_year_asked_twice_is_the_same_to_the_byte() => Assert.Equal(Run("--full").Out, Run("--full").Out);
+    public void A_year_asked_twice_is_the_same_to_the_byte() =>
+        Assert.Equal(Run("--full").Out, CommandRun.Alone(Line(["--full"])).Out);
 
     [Fact]
     public void Closed_weeks_and_fewer_applications_are_kept_and_cost_more()
@@ -193,13 +194,15 @@ public sealed class SeasonCommandTests
 
     private static JsonElement Area(CommandRun run) => JsonDocument.Parse(run.Out).RootElement.GetProperty("areas")[0];
 
-    private static CommandRun Run(params string[] args) =>
-        CommandRun.Of([
+    private static CommandRun Run(params string[] args) => CommandRun.Told(Line(args));
+
+    private static string[] Line(string[] args) =>
+        [
             "season",
             s_visit,
-            "--knowledge",
-            s_rules,
             .. args.Contains("--area") ? [] : (string[])["--area", "container-yard"],
             .. args,
-        ]);
+            "--knowledge",
+            s_rules,
+        ];
 }

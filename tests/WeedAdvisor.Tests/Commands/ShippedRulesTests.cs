@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using WeedAdvisor.Golden;
-using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
-using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports;
 using WeedAdvisor.Reports.Catalogue;
@@ -19,15 +17,6 @@ public sealed class ShippedRulesTests
 {
     private static readonly string s_rules = Repository.Rules;
 
-    // Read and advised on once for all tests of the class.
-    private static readonly Lazy<Outcome<KnowledgeBase, Problem>> s_loaded = new(() => KnowledgeFolder.Load(s_rules));
-
-    private static readonly Lazy<ImmutableArray<VisitAdvice>> s_advice = new(() =>
-    {
-        var advisor = Advisor.Of(Load());
-        return [.. advisor.Knowledge.WorkedVisits.Select((WorkedVisit worked) => advisor.Advise(worked.Visit))];
-    });
-
     [Fact]
     public void They_load_without_a_problem()
     {
@@ -39,8 +28,10 @@ public sealed class ShippedRulesTests
     [Fact]
     public void Every_worked_visit_comes_as_expected()
     {
-        KnowledgeBase knowledge = Load();
-        ExpectationResult result = ExpectationCheck.Run(knowledge, Advisor.Of(knowledge).Advise);
+        KnowledgeBase knowledge = ShippedRules.Knowledge;
+        ExpectationResult result = ExpectationCheck.Run(knowledge, visit =>
+            ShippedRules.WorkedAdvice.Single(advice => ReferenceEquals(advice.Visit, visit))
+        );
         Assert.Empty(result.Failures.Select(failure => failure.ToString()));
         Assert.True(result.Passed > knowledge.WorkedVisits.Length);
     }
@@ -63,7 +54,7 @@ public sealed class ShippedRulesTests
     [Fact]
     public void Any_record_is_shown_with_all_its_sources_in_words()
     {
-        KnowledgeBase knowledge = Load();
+        KnowledgeBase knowledge = ShippedRules.Knowledge;
         foreach (string kind in KnowledgeCatalogue.Kinds)
         {
             foreach (CatalogueEntry entry in KnowledgeCatalogue.Of(knowledge, kind, new DateOnly(2026, 11, 28)))
@@ -80,8 +71,8 @@ public sealed class ShippedRulesTests
     [Fact]
     public void Every_worked_visit_reads_well_on_80_columns_and_parses_as_json()
     {
-        KnowledgeBase knowledge = Load();
-        foreach (VisitAdvice advice in AllAdvice())
+        KnowledgeBase knowledge = ShippedRules.Knowledge;
+        foreach (VisitAdvice advice in ShippedRules.WorkedAdvice)
         {
             string full = TextReport.Of(advice, knowledge, new TextLayout(WithSources: true, Full: true));
             string brief = TextReport.Of(advice, knowledge, new TextLayout(WithSources: true));
@@ -95,8 +86,8 @@ public sealed class ShippedRulesTests
     [Fact]
     public void What_is_shown_first_is_half_of_everything_at_most_and_of_the_demo_a_third()
     {
-        KnowledgeBase knowledge = Load();
-        ImmutableArray<VisitAdvice> all = AllAdvice();
+        KnowledgeBase knowledge = ShippedRules.Knowledge;
+        ImmutableArray<VisitAdvice> all = ShippedRules.WorkedAdvice;
         Assert.True(2 * all.Sum(advice => LinesOf(advice, false)) < all.Sum(advice => LinesOf(advice, true)));
         VisitAdvice demo = all.Single(advice => advice.Visit.Id == "demo-spring");
         Assert.True(3 * LinesOf(demo, false) < LinesOf(demo, true));
@@ -108,13 +99,12 @@ public sealed class ShippedRulesTests
     [Fact]
     public void Reasons_that_wait_for_answers_read_without_holes()
     {
-        KnowledgeBase knowledge = Load();
+        KnowledgeBase knowledge = ShippedRules.Knowledge;
         Visit blank = ShippedRules.Visit("nothing-answered");
         string[] texts =
         [
-            .. Advisor
-                .Of(knowledge)
-                .Advise(blank)
+            .. ShippedRules
+                .Advisor.Advise(blank)
                 .Areas[0]
                 .AllConclusions()
                 .SelectMany(reason => new[] { reason.Text, reason.CautionText ?? "" }),
@@ -128,8 +118,8 @@ public sealed class ShippedRulesTests
     [InlineData(false)]
     public void No_chemical_is_named_without_the_safety_lines(bool full)
     {
-        KnowledgeBase knowledge = Load();
-        foreach (VisitAdvice advice in AllAdvice())
+        KnowledgeBase knowledge = ShippedRules.Knowledge;
+        foreach (VisitAdvice advice in ShippedRules.WorkedAdvice)
         {
             foreach (AreaAdvice area in advice.Areas)
             {
@@ -187,15 +177,6 @@ public sealed class ShippedRulesTests
             StringComparison.Ordinal
         );
     }
-
-    private static KnowledgeBase Load()
-    {
-        var outcome = s_loaded.Value;
-        Assert.Empty(outcome.Refusals);
-        return outcome.Value!;
-    }
-
-    private static ImmutableArray<VisitAdvice> AllAdvice() => s_advice.Value;
 
     private static string Flat(string text) =>
         string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));

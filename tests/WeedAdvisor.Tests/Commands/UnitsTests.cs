@@ -71,7 +71,7 @@ public sealed partial class UnitsTests
     [Fact]
     public void The_region_proposes_where_the_visit_says_nothing()
     {
-        KnowledgeBase shipped = KnowledgeFolder.Load(s_rules).Value!;
+        KnowledgeBase shipped = ShippedRules.Knowledge;
         Visit visit = VisitFile.Read(s_demo, shipped).Value!;
         Assert.Null(VisitUnits.Of(visit, shipped));
         KnowledgeBase metric = shipped with
@@ -92,7 +92,7 @@ public sealed partial class UnitsTests
 
     private static string Run(string[] command)
     {
-        CommandRun run = CommandRun.Of([.. command, "--knowledge", s_rules]);
+        CommandRun run = CommandRun.Told([.. command, "--format", "text", "--knowledge", s_rules]);
         Assert.Equal(ExitCode.Done, run.Code);
         // What is worked out stays in the units that were given.
         return run.Out.Split("WORKING")[0];

@@ -10,11 +10,24 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <param name="Day">The day of the visit.</param>
 /// <param name="Area">The area.</param>
 /// <param name="Cite">Whether sources are named.</param>
-internal sealed record PageStyle(Names Names, DateOnly Day, VisitArea Area, bool Cite)
+/// <param name="Bars">Why the chemicals that are barred must not be used: the reasons that bar most first.</param>
+internal sealed record PageStyle(Names Names, DateOnly Day, VisitArea Area, bool Cite, ImmutableArray<BarGroup> Bars)
 {
-    /// <summary>What the page of an area needs.</summary>
+    /// <summary>
+    /// What the page of an area needs; what is grouped here is grouped once, however often the page is tried for fit.
+    /// </summary>
     public static PageStyle Of(Names names, DateOnly day, AreaAdvice area, bool cite) =>
-        new(names, day, area.Area, cite);
+        new(
+            names,
+            day,
+            area.Area,
+            cite,
+            [
+                .. BarGroups
+                    .Of(names, [.. area.Barred.Where(one => names.IsTreatment(one.Action))], day)
+                    .OrderByDescending(group => group.Actions.Length),
+            ]
+        );
 
     /// <summary>Keys of sources when they are wanted.</summary>
     public string Keys(ImmutableArray<string> sources) => Cite ? Figures.Keys(sources) : "";

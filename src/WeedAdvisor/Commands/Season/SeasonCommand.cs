@@ -64,7 +64,7 @@ internal static class SeasonCommand
             );
             SeasonReport report = Report(
                 visit,
-                knowledge,
+                surroundings.Compile(knowledge),
                 options.Read(parsed, visit, knowledge, surroundings),
                 parsed.GetValue(years)
             );
@@ -96,9 +96,9 @@ internal static class SeasonCommand
     private static bool IsColoured(Surroundings surroundings) =>
         surroundings.IsOutputTerminal && string.IsNullOrEmpty(surroundings.Environment("NO_COLOR"));
 
-    private static SeasonReport Report(Visit visit, KnowledgeBase knowledge, SeasonRequest request, bool withYearAfter)
+    private static SeasonReport Report(Visit visit, Advisor advisor, SeasonRequest request, bool withYearAfter)
     {
-        Advisor advisor = Advisor.Of(knowledge);
+        KnowledgeBase knowledge = advisor.Knowledge;
         ImmutableArray<AreaSeason> areas =
         [
             .. visit.Areas.Select(

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Interview.Session;
@@ -9,13 +10,7 @@ public static class VisitEdits
 {
     /// <summary>A visit with one area of which nothing is known.</summary>
     public static Visit Begin(DateOnly date) =>
-        new(
-            "visit-" + date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-            null,
-            date,
-            null,
-            [VisitArea.Blank("area-1", "Area 1")]
-        );
+        new("visit-" + CalendarDay.Text(date), null, date, null, [VisitArea.Blank("area-1", "Area 1")]);
 
     /// <summary>
     /// The visit with one more area at its end, of which nothing is known but what the head of the visit says.

@@ -83,7 +83,7 @@ public static class Answering
     public static string Number(decimal value) => value.ToString("0.####", CultureInfo.InvariantCulture);
 
     /// <summary>A date as files write it.</summary>
-    public static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    public static string Date(DateOnly date) => CalendarDay.Text(date);
 
     private static ImmutableArray<AnswerChoice> ByName(IEnumerable<AnswerChoice> choices) =>
         [

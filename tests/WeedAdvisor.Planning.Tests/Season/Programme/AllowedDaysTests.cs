@@ -194,7 +194,7 @@ public sealed class AllowedDaysTests
 
     private static bool IsClear(YearPlan plan, DateOnly day, string treatment, ImmutableArray<PastApplication> done)
     {
-        AreaAdvice advice = ShippedRules.Advisor.Open(On(plan, day, done)).Advice;
+        AreaAdvice advice = ShippedRules.On(On(plan, day, done));
         return advice.Clear.Any(clear => clear.Action == treatment && clear.Status == ActionStatus.Clear);
     }
 }

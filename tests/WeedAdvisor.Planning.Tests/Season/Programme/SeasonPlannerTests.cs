@@ -173,8 +173,8 @@ public sealed class SeasonPlannerTests
     private static void AssertClear(SeasonCase season, SeasonApplication one) =>
         Assert.Contains(Enumerable.Range(0, 7).Select(season.Year.DayOf(one.Week).AddDays), day =>
             ShippedRules
-                .Advisor.Open(season.Through.On(day))
-                .Advice.Clear.Any(clear => clear.Action == one.Name && clear.Status == ActionStatus.Clear)
+                .On(season.Through.On(day))
+                .Clear.Any(clear => clear.Action == one.Name && clear.Status == ActionStatus.Clear)
         );
 
     private static void AssertIntervals(SeasonPlan plan)

@@ -25,7 +25,7 @@ public sealed class WeeklyAdviceTests
                     var year = new SeasonYear(RandomVisits.Day);
                     WeeklyAdvice weekly = WeeklyAdvice.Of(ShippedRules.Advisor, through, year);
                     LiveAdvice live = ShippedRules.Advisor.Open(through.On(year.From));
-                    for (DateOnly day = year.From; day <= year.LastDay; day = day.AddDays(1))
+                    foreach (DateOnly day in DaysOf(weekly))
                         Assert.Equal(Standing(live.Change(through.On(day))), Standing(weekly.On(day)));
                 },
                 iter: Sizes.Of(2, 100),
@@ -39,6 +39,16 @@ public sealed class WeeklyAdviceTests
         Assert.Equal(Years.DemoCase.Year.From, Years.DemoCase.Weekly.Stretches[0].From);
         Assert.Equal(Years.DemoCase.Year.LastDay, Years.DemoCase.Weekly.Stretches[^1].To);
     }
+
+    // The last day of each stretch and one within it; in the long run every day.
+    private static IEnumerable<DateOnly> DaysOf(WeeklyAdvice weekly) =>
+        weekly.Stretches.SelectMany(stretch =>
+        {
+            int days = stretch.To.DayNumber - stretch.From.DayNumber;
+            return Sizes.IsLong
+                ? Enumerable.Range(0, days + 1).Select(stretch.From.AddDays)
+                : [stretch.From.AddDays(days / 2), stretch.To];
+        });
 
     private static AreaThroughYear Through(VisitArea area, Region region) =>
         new(

@@ -192,7 +192,7 @@ public sealed class CostDeskTests
                 {
                     Prices = ShippedRules.Knowledge.Prices.Remove("labour-rate"),
                 },
-                new LiveAdviceSource(Inference.Advisor.Of(ShippedRules.Knowledge)),
+                new LiveAdviceSource(ShippedRules.Advisor),
                 ShippedRules.Demo with
                 {
                     Areas = [s_yard.Area.Without("labour-rate")],

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Interview.Words;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Labels;
 using WeedAdvisor.Knowledge.Yaml;
 
@@ -44,10 +45,12 @@ public sealed record LabelDraft(string Treatment, ImmutableSortedDictionary<stri
     {
         string text = this[field].Trim();
         if (text.Length == 0)
-            return field.Key == LabelField.Read.Key ? Day(today) : null;
+            return field.Key == LabelField.Read.Key ? CalendarDay.Text(today) : null;
         return field.Kind switch
         {
-            LabelFieldKind.Day => TypedAnswer.ReadDay(text, today) is { } day ? Day(day) : ScalarText.Quoted(text),
+            LabelFieldKind.Day => TypedAnswer.ReadDay(text, today) is { } day
+                ? CalendarDay.Text(day)
+                : ScalarText.Quoted(text),
             LabelFieldKind.Number => TypedAnswer.ReadFigure(text) is { } figure
                 ? Figure(figure)
                 : ScalarText.Quoted(text),
@@ -70,7 +73,7 @@ public sealed record LabelDraft(string Treatment, ImmutableSortedDictionary<stri
         field.Key switch
         {
             "name" => label.Name,
-            "read" => Day(label.Read),
+            "read" => CalendarDay.Text(label.Read),
             "registration-number" => label.RegistrationNumber ?? "",
             "entry-hours" => Figure(label.EntryHours),
             "sites" => string.Join(", ", label.Sites),
@@ -92,8 +95,6 @@ public sealed record LabelDraft(string Treatment, ImmutableSortedDictionary<stri
 
     private static string Word(string text) =>
         NearWords.Fold(text) is { Length: > 0 } word ? word : ScalarText.Quoted(text);
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static string Figure(decimal? number) =>
         number is { } figure ? figure.ToString("0.######", CultureInfo.InvariantCulture) : "";
