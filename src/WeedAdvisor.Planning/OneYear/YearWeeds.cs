@@ -116,10 +116,11 @@ public sealed record YearWeeds(ImmutableArray<YearWeed> Counted, ImmutableArray<
         // Who told nothing of weeds is not told of any.
         IEnumerable<(string Id, WeedOrigin Origin)> named =
             !only.IsEmpty ? only.Select(id => told.Append((id, WeedOrigin.Seen)).First(one => one.Item1 == id))
-            : told.Length > 0 ? [.. told, .. Flying(reading, knowledge)]
             : reading.Area.Weeds is null ? []
+            : reading.Area.Weeds is { IsEmpty: false } ? [.. told, .. Flying(reading, knowledge)]
             :
             [
+                .. told,
                 .. reading.Coming.Weeds.Select(weed =>
                     (weed.Weed, weed.BlowsIn ? WeedOrigin.BlownIn : WeedOrigin.ToCome)
                 ),

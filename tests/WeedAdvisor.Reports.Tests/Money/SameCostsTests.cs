@@ -128,7 +128,10 @@ public sealed class SameCostsTests
             1000
             * ShippedRules.Knowledge.Usual["plants-hurt-per-10000-each-application"]
             / 10_000
-            * ShippedRules.Knowledge.Prices["finished-pot"].Value;
+            * ShippedRules.Knowledge.Prices["finished-pot"].Value
+            // What a pot brings goes with the surface of its mix; the price is that of a pot of 16 cm.
+            * (found.Sums.Block.WidthCm.Value / 16)
+            * (found.Sums.Block.WidthCm.Value / 16);
         int compared = 0;
         JsonElement plan = season.RootElement.GetProperty("areas")[0].GetProperty("plan");
         foreach (JsonElement use in plan.GetProperty("applications").EnumerateArray())

@@ -136,7 +136,7 @@ public sealed class SeasonCaseTests
     {
         Assert.Contains(
             "no weed is named",
-            Years.Refusal(Years.DemoYard with { Weeds = [] }, new SeasonRequest()),
+            Years.Refusal(Years.DemoYard with { Weeds = null }, new SeasonRequest()),
             StringComparison.Ordinal
         );
         Assert.Contains(
