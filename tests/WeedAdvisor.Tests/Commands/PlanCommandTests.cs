@@ -1,0 +1,80 @@
+using System.Text.Json;
+using WeedAdvisor.World;
+
+namespace WeedAdvisor.Tests.Commands;
+
+/// <summary><c>plan</c> through the command line, on the shipped demo visit.</summary>
+public sealed class PlanCommandTests
+{
+    private static readonly Lazy<CommandRun> s_text = new(() => Run("--area", "container-yard"));
+
+    [Fact]
+    public void What_to_do_this_week_stands_first_and_what_it_costs_adds_up()
+    {
+        CommandRun run = s_text.Value;
+        Assert.Equal(ExitCode.Done, run.Code);
+        string page = run.Out.ReplaceLineEndings("\n");
+        string[] headings = ["THIS WEEK", "THROUGH THE YEAR", "MONTH BY MONTH", "WHAT IT COSTS", "WHAT IS LEFT OUT"];
+        int[] places = [.. headings.Select(heading => page.IndexOf(heading, StringComparison.Ordinal))];
+        Assert.All(places, place => Assert.True(place > 0));
+        Assert.Equal(places.Order(), places);
+        Assert.Contains("BEFORE ANY CHEMICAL", page, StringComparison.Ordinal);
+        Assert.All(page.Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Fact]
+    public void The_json_has_the_plan_its_floor_and_what_was_left_out()
+    {
+        CommandRun run = Run("--area", "container-yard", "--format", "json", "--pots", "2000");
+        using var json = JsonDocument.Parse(run.Out);
+        JsonElement area = json.RootElement.GetProperty("areas")[0];
+        Assert.Equal(2000, area.GetProperty("pots").GetInt32());
+        JsonElement plan = area.GetProperty("plan");
+        decimal usd = plan.GetProperty("usdPer1000Pots").GetDecimal();
+        Assert.True(plan.GetProperty("leastUsdPer1000Pots").GetDecimal() <= usd);
+        Assert.True(usd < area.GetProperty("today").GetProperty("usdPer1000Pots").GetDecimal());
+        Assert.Equal(
+            usd,
+            plan.GetProperty("measuresUsdPer1000Pots").GetDecimal()
+                + plan.GetProperty("weedingUsdPer1000Pots").GetDecimal()
+                + plan.GetProperty("lostUsdPer1000Pots").GetDecimal()
+                + plan.GetProperty("nextYearUsdPer1000Pots").GetDecimal(),
+            2
+        );
+        Assert.NotEqual(0, area.GetProperty("leftOut").GetArrayLength());
+    }
+
+    [Theory]
+    [InlineData("1 to 100000000", "--pots", "0")]
+    [InlineData("0 to", "--hours", "-1")]
+    [InlineData("0 to", "--budget", "-1")]
+    [InlineData("There is no action 'bark-mulsh'. Did you mean 'bark-mulch'?", "--with", "bark-mulsh")]
+    [InlineData("cannot be both in the plan and left out", "--with", "bark-mulch", "--without", "bark-mulch")]
+    [InlineData("No pots stand here", "--area", "bark-pile")]
+    public void A_slip_ends_with_code_2_and_one_line(string said, params string[] args)
+    {
+        CommandRun run = Run(args.Contains("--area") ? args : [.. args, "--area", "container-yard"]);
+        Assert.Equal(ExitCode.Usage, run.Code);
+        Assert.Contains(said, Assert.Single(run.Complaints), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Hours_that_no_year_keeps_are_said_to_be_too_few()
+    {
+        CommandRun run = Run("--area", "container-yard", "--hours", "0");
+        Assert.Equal(ExitCode.Negative, run.Code);
+        Assert.Contains("No year keeps 0 hours a week", run.Out, StringComparison.Ordinal);
+    }
+
+    private static CommandRun Run(params string[] args) =>
+        CommandRun.With(
+            surroundings => surroundings,
+            [
+                "plan",
+                Path.Combine(Repository.Folder, "rules", "visits", "demo-spring.yaml"),
+                .. args,
+                "--knowledge",
+                Path.Combine(Repository.Folder, "rules"),
+            ]
+        );
+}
