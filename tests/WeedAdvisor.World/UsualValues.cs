@@ -5,7 +5,10 @@ using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.World;
 
-/// <summary>Every usual value, for knowledge that a test makes by hand: the hours of the law and counts of weeds as shipped, else 1.</summary>
+/// <summary>
+/// Every usual value, for knowledge that a test makes by hand: the hours of the law and counts of weeds as shipped,
+/// else 1.
+/// </summary>
 public static class UsualValues
 {
     public static UsualNumbers Of(params (string Id, decimal Value)[] others) =>
