@@ -9,8 +9,8 @@ namespace WeedAdvisor.Inference.Unlock;
 
 /// <summary>
 /// Which other answers a question could have: of listed answers each; of several at once one more or one less; of a
-/// number one on each side of every mark that a rule compares it with. Weeds, earlier uses, crops, region, days and names
-/// stay as they are.
+/// number one on each side of every mark that a rule compares it with. Weeds, earlier uses, crops, region, days and
+/// names stay as they are.
 /// </summary>
 /// <param name="knowledge">The knowledge.</param>
 /// <param name="answers">What is told.</param>

@@ -6,8 +6,8 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Inference.Unlock;
 
 /// <summary>
-/// The smallest sets of answers, up to three changed, under which an action stands as wanted. Weeds and earlier uses stay
-/// as they are. Sets are tried by size, and of each size only those that can bring it about (<see cref="Blame"/>).
+/// The smallest sets of answers, up to three changed, under which an action stands as wanted. Weeds and earlier uses
+/// stay as they are. Sets are tried by size, and of each size only those that can bring it about (<see cref="Blame"/>).
 /// </summary>
 public sealed class UnlockSearch
 {

@@ -5,8 +5,8 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Costs;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Money;
 

@@ -1,6 +1,6 @@
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Costs;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Money;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Costs;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Money;

@@ -1,4 +1,5 @@
 using WeedAdvisor.Planning.Costs;
+
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>

@@ -1,4 +1,5 @@
 using WeedAdvisor.Planning.Costs;
+
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>What a way costs, split into what the wage moves and what it does not.</summary>

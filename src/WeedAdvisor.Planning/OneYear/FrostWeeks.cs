@@ -1,7 +1,7 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Dates;
 
 namespace WeedAdvisor.Planning.OneYear;

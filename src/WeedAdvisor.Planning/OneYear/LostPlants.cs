@@ -1,13 +1,13 @@
-using WeedAdvisor.Planning.Costs;
 using System.Globalization;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>
 /// Plants that cannot be sold, or only later, because weeds grew up beside them: a small share of the pots in which an
-/// old weed stood, a larger one of those that a weed grew over. The shares and what a pot brings are assumptions, prices
-/// the grower can set.
+/// old weed stood, a larger one of those that a weed grew over. The shares and what a pot brings are assumptions,
+/// prices the grower can set.
 /// </summary>
 internal static class LostPlants
 {

@@ -1,6 +1,6 @@
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 
 namespace WeedAdvisor.Planning.OneYear;
 

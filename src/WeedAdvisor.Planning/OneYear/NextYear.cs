@@ -1,6 +1,6 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;
@@ -46,10 +46,11 @@ internal static class NextYear
     }
 
     /// <summary>The most seedlings to come that count, in 1000 pots.</summary>
-    public static double MostCounted(WeedingNumbers numbers) =>
-        Pots * numbers["next-year-seedlings-per-pot-at-most"];
+    public static double MostCounted(WeedingNumbers numbers) => Pots * numbers["next-year-seedlings-per-pot-at-most"];
 
-    /// <summary>Hours of pulling that one seedling makes in the year after, with its descendants of that year.</summary>
+    /// <summary>
+    /// Hours of pulling that one seedling makes in the year after, with its descendants of that year.
+    /// </summary>
     public static double HoursOfOne(WeedingNumbers numbers, WeedTraits traits)
     {
         const int weeks = WeedTraits.WeeksInYear;

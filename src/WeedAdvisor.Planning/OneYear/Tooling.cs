@@ -1,6 +1,6 @@
-using WeedAdvisor.Planning.Costs;
 using System.Globalization;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Planning.Costs;
 
 namespace WeedAdvisor.Planning.OneYear;
 

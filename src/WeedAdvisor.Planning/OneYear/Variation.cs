@@ -1,5 +1,5 @@
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 
 namespace WeedAdvisor.Planning.OneYear;
 

@@ -1,9 +1,9 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;
@@ -55,7 +55,9 @@ internal static class WayControl
         return held;
     }
 
-    /// <summary>Control of a treatment by weeks since it went on, 0 to 1; empty when it does nothing to the weed.</summary>
+    /// <summary>
+    /// Control of a treatment by weeks since it went on, 0 to 1; empty when it does nothing to the weed.
+    /// </summary>
     public static ImmutableArray<double> Course(YearCase year, Treatment treatment, YearWeed weed, Variation variation)
     {
         if (

@@ -53,8 +53,8 @@ public static class WayCosting
     }
 
     /// <summary>
-    /// What one use of a treatment costs, US dollars for 1000 pots, tools that have to be bought left aside; null when a
-    /// price is missing.
+    /// What one use of a treatment costs, US dollars for 1000 pots, tools that have to be bought left aside; null when
+    /// a price is missing.
     /// </summary>
     public static decimal? UsdOfUse(YearCase year, Treatment treatment)
     {

@@ -1,4 +1,3 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
@@ -8,6 +7,7 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Blocks;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;

@@ -1,5 +1,5 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;
@@ -56,8 +56,8 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
     /// <param name="standing">The rounds and measures that stand, reckoned without any preventive.</param>
     /// <param name="most">By weed and week, the most that preventives can hold back.</param>
     /// <param name="capUsd">
-    /// A price of the year, US dollars for 1000 pots: only years that cost less are spoken of, so the floor is one under
-    /// every year that does.
+    /// A price of the year, US dollars for 1000 pots: only years that cost less are spoken of, so the floor is one
+    /// under every year that does.
     /// </param>
     public static YearEscapes Least(
         YearCase year,
@@ -120,17 +120,22 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
     {
         double wage = (double)year.WageUsd,
             standing = 0;
-        ImmutableArray<double> pulled =
-        [
-            .. plan.Numbers.PullSeconds.Select(seconds => seconds * wage / SecondsInHour),
-        ];
+        ImmutableArray<double> pulled = [.. plan.Numbers.PullSeconds.Select(seconds => seconds * wage / SecondsInHour)];
         ImmutableArray<int> walked = RoundSchedule.Of(plan);
         double[][] usd = new double[plan.Weeds.Length][];
         for (int i = 0; i < usd.Length; i++)
         {
             PlannedWeed weed = plan.Weeds[i];
             double toCome = year.NextYearHours(weed.Traits) * wage * countedShare;
-            var worth = PlantWorth.Of(plan, walked, weed, course, new PiecePrices(pulled, toCome) { GrewOld = lostUsd.Old, GrewOvergrown = lostUsd.Overgrown }, control[i], isLeast);
+            var worth = PlantWorth.Of(
+                plan,
+                walked,
+                weed,
+                course,
+                new PiecePrices(pulled, toCome) { GrewOld = lostUsd.Old, GrewOvergrown = lostUsd.Overgrown },
+                control[i],
+                isLeast
+            );
             standing += worth.OfStanding(weed.Standing);
             double through = WayControl.Through(year, way, year.Weeds.Counted[i], Variation.None);
             usd[i] = new double[plan.Weeks];

@@ -1,4 +1,5 @@
 using WeedAdvisor.Planning.Costs;
+
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>How often the pots are weeded in each part of the year.</summary>

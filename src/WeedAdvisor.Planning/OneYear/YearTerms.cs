@@ -1,9 +1,11 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.Costs;
 
 namespace WeedAdvisor.Planning.OneYear;
 
-/// <summary>What the grower sets for the sums of a year; null and empty leave it to the visit and the knowledge.</summary>
+/// <summary>
+/// What the grower sets for the sums of a year; null and empty leave it to the visit and the knowledge.
+/// </summary>
 /// <param name="WageUsd">Cost of an hour, US dollars; null for the area's answer or the price
 /// <c>labour-rate</c>.</param>
 /// <param name="Pots">How many pots the area holds; null for those answered or the usual ones.</param>

@@ -1,5 +1,5 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;

@@ -1,10 +1,10 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;
@@ -13,7 +13,8 @@ namespace WeedAdvisor.Planning.OneYear;
 /// The weeds of an area's year, one list for all sums: those told, those that came through earlier treatments and those
 /// that fly in; where none is told, those to come.
 /// </summary>
-/// <param name="Counted">The weeds counted, at most <see cref="Most"/>: those told first, then those that fly in.</param>
+/// <param name="Counted">The weeds counted, at most <see cref="Most"/>: those told first, then those that fly
+/// in.</param>
 /// <param name="LeftOut">Why other weeds are not counted, as sentences.</param>
 public sealed record YearWeeds(ImmutableArray<YearWeed> Counted, ImmutableArray<string> LeftOut)
 {

@@ -1,4 +1,3 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
@@ -6,6 +5,7 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
@@ -15,7 +15,8 @@ namespace WeedAdvisor.Planning.Plan;
 /// <summary>An area's year, ready to be planned as a whole.</summary>
 /// <param name="Request">What was asked.</param>
 /// <param name="Money">The year with the advice on its first day.</param>
-/// <param name="Season">The preventives and what the rules allow in each week; null where they cannot be planned.</param>
+/// <param name="Season">The preventives and what the rules allow in each week; null where they cannot be
+/// planned.</param>
 /// <param name="NoSeason">Why preventives cannot be planned, as sentences; empty where they can.</param>
 /// <param name="Measures">What may be laid or changed once and has a figure, in ordinal order of id.</param>
 public sealed record PlanCase(

@@ -1,7 +1,7 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
@@ -10,9 +10,9 @@ namespace WeedAdvisor.Planning.Plan;
 
 /// <summary>
 /// Chooses everything of a year together: rounds in each part of the year, a cover and other measures, preventives by
-/// week. Every standing choice has a floor under its price; the search goes through them from the lowest floor up, finds
-/// the preventives of each exactly at what seedlings cost there, prices the whole year, and ends when no floor is left
-/// that is much lower than the best price.
+/// week. Every standing choice has a floor under its price; the search goes through them from the lowest floor up,
+/// finds the preventives of each exactly at what seedlings cost there, prices the whole year, and ends when no floor is
+/// left that is much lower than the best price.
 /// </summary>
 public sealed class PlanSearch
 {

@@ -8,8 +8,8 @@ namespace WeedAdvisor.Planning.Plan;
 
 /// <summary>
 /// A floor under every year with some standing measures that needs no search: each use saves at most what it saves when
-/// it is the only one, of the limits only the distance between two uses and their number are kept, and all together they
-/// hold back no more than the best of them does in each week.
+/// it is the only one, of the limits only the distance between two uses and their number are kept, and all together
+/// they hold back no more than the best of them does in each week.
 /// </summary>
 internal sealed class QuickFloor
 {

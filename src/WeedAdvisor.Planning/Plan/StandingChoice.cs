@@ -1,11 +1,13 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Plan;
 
-/// <summary>What stands all the year in a plan: how often the pots are weeded, and what is laid or changed once.</summary>
+/// <summary>
+/// What stands all the year in a plan: how often the pots are weeded, and what is laid or changed once.
+/// </summary>
 /// <param name="Rounds">The rounds.</param>
 /// <param name="Measures">Covers, ways of feeding or filling that are new; at most one cover.</param>
 public sealed record StandingChoice(YearRounds Rounds, ImmutableArray<Practice> Measures)

@@ -1,8 +1,8 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Rounds;

@@ -1,7 +1,7 @@
-using WeedAdvisor.Planning.Costs;
 using System.Globalization;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 

@@ -29,7 +29,9 @@ public sealed class PlantWorth
         _first = first;
     }
 
-    /// <summary>US dollars for one plant that has come up in each week of the plan, before a round of that week.</summary>
+    /// <summary>
+    /// US dollars for one plant that has come up in each week of the plan, before a round of that week.
+    /// </summary>
     public ImmutableArray<double> Seedling { get; }
 
     /// <summary>US dollars for plants that stand at the start, by age in weeks.</summary>

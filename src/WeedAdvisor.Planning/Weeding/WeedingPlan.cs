@@ -91,7 +91,8 @@ public sealed record WeedingPlan
             if (!weed.Control.All(IsShare))
                 yield return $"The control of {weed.Traits.Name} lies between 0 and 100 percent in every week.";
             if (weed.Frost.Length != 0 && (weed.Frost.Length != Weeks || !weed.Frost.All(IsShare)))
-                yield return $"What frost kills of {weed.Traits.Name} is a share from 0 to 1 for each of {Weeks} weeks.";
+                yield return $"What frost kills of {weed.Traits.Name} is a share from 0 to 1 for each of {Weeks} "
+                    + $"weeks.";
             if (weed.Standing.Length > WeedTraits.Ages || !weed.Standing.All(count => count is >= 0 and < 1e9))
                 yield return $"The plants of {weed.Traits.Name} that stand now are 0 or more, of an age under "
                     + $"{WeedTraits.Ages} weeks.";

@@ -46,7 +46,9 @@ public sealed record WeedFate(
     /// </summary>
     public double SeedlingsToCome { get; init; }
 
-    /// <summary>Plants that grew to 10 cm in the pots; those that were as large at the start are not among them.</summary>
+    /// <summary>
+    /// Plants that grew to 10 cm in the pots; those that were as large at the start are not among them.
+    /// </summary>
     public double GrewOld { get; init; }
 
     /// <summary>Plants that grew to 20 cm.</summary>

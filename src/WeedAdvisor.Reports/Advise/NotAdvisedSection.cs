@@ -36,8 +36,8 @@ internal static class NotAdvisedSection
             .At(2);
     }
 
-    // What waited for an answer and is not called for after it must still be found by its name. A chemical that does not
-    // belong here is barred, and not among these.
+    // What waited for an answer and is not called for after it must still be found by its name. A chemical that does
+    // not belong here is barred, and not among these.
     private static bool Fits(Names names, AreaAdvice area, string action) =>
         names.IsTreatment(action) || (names.Record(action) is { } record && IsOfHere(record, area));
 

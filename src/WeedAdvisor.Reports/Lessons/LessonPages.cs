@@ -14,8 +14,8 @@ using Then = WeedAdvisor.Knowledge.Judgements.Consequence;
 namespace WeedAdvisor.Reports.Lessons;
 
 /// <summary>
-/// A lesson page by page: what is there, then for each step the question to the class and, on the next page, the rule with
-/// what it rests on here; last the advice and what is learnt.
+/// A lesson page by page: what is there, then for each step the question to the class and, on the next page, the rule
+/// with what it rests on here; last the advice and what is learnt.
 /// </summary>
 /// <param name="knowledge">The knowledge.</param>
 public sealed class LessonPages(KnowledgeBase knowledge)

@@ -1,6 +1,6 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using System.Text.Json;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Json;

@@ -1,5 +1,5 @@
-using WeedAdvisor.Planning.Costs;
 using System.Globalization;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Weeding;

@@ -1,7 +1,7 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Year;

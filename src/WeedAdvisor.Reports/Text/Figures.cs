@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Reports.Text;

@@ -1,4 +1,3 @@
-using WeedAdvisor.Planning.OneYear;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
@@ -9,6 +8,7 @@ using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Dates;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Reports.Text;
 

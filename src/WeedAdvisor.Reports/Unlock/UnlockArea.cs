@@ -11,8 +11,8 @@ using WeedAdvisor.Reports.Why;
 namespace WeedAdvisor.Reports.Unlock;
 
 /// <summary>
-/// What would have to change before an action stands otherwise in an area: what the grower can do or has not told yet, what
-/// only time changes, and what nothing changes.
+/// What would have to change before an action stands otherwise in an area: what the grower can do or has not told yet,
+/// what only time changes, and what nothing changes.
 /// </summary>
 /// <param name="advisor">Gives the advice.</param>
 public sealed class UnlockArea(Advisor advisor)
@@ -41,7 +41,8 @@ public sealed class UnlockArea(Advisor advisor)
             .. action is Treatment ? SafetyBlocks.Standing([]) : [],
             new Blank(),
             new Paragraph(
-                "Weeds and earlier uses stay as they are told; up to three answers are changed together. The visit is not "
+                "Weeds and earlier uses stay as they are told; up to three answers are changed together. The "
+                    + "visit is not "
                     + "changed. Tell only what is true there: a wrong answer clears nothing."
             ),
         ];

@@ -27,7 +27,8 @@ internal static class RoundWorking
             usd = round.Hours * pots * wage,
             materials = season.MaterialsUsdPerRound * pots;
         yield return Line.Of(
-            $"walk and look: {Amounts.Whole(weeding.Year.Pots)} pots x {Number(round.WalkingHours * 3600 / 1000, "s")} = "
+            $"walk and look: {Amounts.Whole(weeding.Year.Pots)} pots x "
+                + $"{Number(round.WalkingHours * 3600 / 1000, "s")} = "
                 + $"{Minutes(round.WalkingHours * pots)}"
         );
         for (int size = 0; size < PlantSizes.Count; size++)

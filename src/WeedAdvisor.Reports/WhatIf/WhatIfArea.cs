@@ -119,7 +119,8 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
 
     private Line LineOf(ActionMove move) =>
         Line.Of(
-            $"{new Named(_names.Action(move.Action))}: {Stands(move.Now, move.Place)}, then {Stands(move.Then, move.PlaceThen)}"
+            $"{new Named(_names.Action(move.Action))}: {Stands(move.Now, move.Place)}, then "
+                + $"{Stands(move.Then, move.PlaceThen)}"
         ) with
         {
             Action = move.Action,
@@ -143,7 +144,8 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
             Heading.Section("What the work of today and this week costs"),
             new Paragraph(
                 Line.Of(
-                    $"Now about {Amounts.Dollars(usd)} and {Amounts.Hours(hours)}, then about {Amounts.Dollars(usdThen)} and {Amounts.Hours(hoursThen)} {basis}: it {word} {Amounts.Dollars(Math.Abs(usdThen - usd))}."
+                    $"Now about {Amounts.Dollars(usd)} and {Amounts.Hours(hours)}, then about "
+                        + $"{Amounts.Dollars(usdThen)} and {Amounts.Hours(hoursThen)} {basis}: it {word} {Amounts.Dollars(Math.Abs(usdThen - usd))}."
                 )
             ).At(2),
         ];
@@ -162,7 +164,8 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
                         .Take(most)
                         .Select(turn => new Item(
                             Item.Dash,
-                            $"{Kind(turn.Reason)} {Was(turn.Now)}, {Is(turn.Then)}: {Names.UnderItsName(turn.Reason.Said)}"
+                            $"{Kind(turn.Reason)} {Was(turn.Now)}, {Is(turn.Then)}: "
+                                + $"{Names.UnderItsName(turn.Reason.Said)}"
                         )
                         {
                             Below = [new Keyed("rule: ", turn.Reason.Judgement).At(2)],

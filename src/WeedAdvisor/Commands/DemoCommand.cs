@@ -1,6 +1,6 @@
 using System.CommandLine;
-using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Advise;

@@ -1,10 +1,10 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Commands;

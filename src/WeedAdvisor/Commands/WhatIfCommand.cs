@@ -26,7 +26,8 @@ internal static class WhatIfCommand
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "whatif",
-            "Say what would be otherwise if some answers were other ones: what appears, goes and moves, which rules turn, "
+            "Say what would be otherwise if some answers were other ones: what appears, goes and moves, which "
+                + "rules turn, "
                 + "what it costs. The visit stays as it is.",
             "weedadvisor whatif visit.yaml surface-moisture=dry-between",
             "weedadvisor whatif visit.yaml drainage=free mulch=bark --area container-yard"

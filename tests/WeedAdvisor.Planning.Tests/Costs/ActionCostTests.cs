@@ -1,10 +1,10 @@
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Planning.Blocks;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Costs;

@@ -1,4 +1,3 @@
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Readings;
@@ -6,6 +5,7 @@ using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Blocks;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Costs;

@@ -1,5 +1,5 @@
-using WeedAdvisor.Planning.Costs;
 using CsCheck;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 

@@ -1,7 +1,7 @@
-using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Costs;
 using CsCheck;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 

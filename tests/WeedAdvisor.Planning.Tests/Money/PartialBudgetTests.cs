@@ -1,6 +1,6 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using CsCheck;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 

@@ -1,9 +1,9 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Tests.Money;
 using WeedAdvisor.World;

@@ -1,4 +1,3 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using System.Text.Json;
 using WeedAdvisor.Golden;
@@ -6,6 +5,7 @@ using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Rounds;

@@ -1,12 +1,12 @@
-using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Costs;
 using System.Text.Json;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Reports.Money;

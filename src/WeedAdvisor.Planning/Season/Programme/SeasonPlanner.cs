@@ -1,15 +1,17 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Season.Year;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
-/// <summary>Plans a case: the best year, how far from the best it can be, what comes next, what the rules cost.</summary>
+/// <summary>
+/// Plans a case: the best year, how far from the best it can be, what comes next, what the rules cost.
+/// </summary>
 public static class SeasonPlanner
 {
     private const int HowManyNext = 3,

@@ -1,5 +1,5 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Season.Programme;

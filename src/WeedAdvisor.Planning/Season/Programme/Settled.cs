@@ -1,14 +1,14 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Search;
 
 namespace WeedAdvisor.Planning.Season.Programme;
 
 /// <summary>
-/// Finds a plan that is best where it stands itself. What a seedling costs hangs on how crowded the pots are and on what
-/// holds its descendants, so on the plan: the search is made again at the costs of the plan it found, for as long as
-/// the whole price of the year falls. Where a problem is tightened and searched again, it begins at the costs of the
+/// Finds a plan that is best where it stands itself. What a seedling costs hangs on how crowded the pots are and on
+/// what holds its descendants, so on the plan: the search is made again at the costs of the plan it found, for as long
+/// as the whole price of the year falls. Where a problem is tightened and searched again, it begins at the costs of the
 /// last plan.
 /// </summary>
 /// <param name="season">The case.</param>

@@ -1,6 +1,6 @@
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
+using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Tests.Money.Trade;
 

@@ -1,9 +1,9 @@
-using WeedAdvisor.Planning.Costs;
 using CsCheck;
 using WeedAdvisor.Interview.Desks.Costs;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;

@@ -1,6 +1,6 @@
-using WeedAdvisor.Planning.Costs;
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 
