@@ -145,7 +145,8 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
             new Paragraph(
                 Line.Of(
                     $"Now about {Amounts.Dollars(usd)} and {Amounts.Hours(hours)}, then about "
-                        + $"{Amounts.Dollars(usdThen)} and {Amounts.Hours(hoursThen)} {basis}: it {word} {Amounts.Dollars(Math.Abs(usdThen - usd))}."
+                        + $"{Amounts.Dollars(usdThen)} and {Amounts.Hours(hoursThen)} {basis}: it {word} "
+                        + $"{Amounts.Dollars(Math.Abs(usdThen - usd))}."
                 )
             ).At(2),
         ];
