@@ -88,7 +88,7 @@ public sealed class JsonReportTests
         HasKeys(First(area, "conflicts"), "action", "for", "against");
         HasKeys(First(area, "cautions"), "text", "certain", "because");
         HasKeys(First(area, "gaps"), "kind", "subject", "text");
-        HasKeys(area.GetProperty("nextQuestion"), "id", "text", "why", "mayBring");
+        HasKeys(area.GetProperty("nextQuestion"), "id", "text", "why", "mayBring", "outcomes");
         HasKeys(area.GetProperty("weedsToCome"), "from", "weeds");
     }
 

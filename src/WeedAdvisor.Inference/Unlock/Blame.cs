@@ -8,8 +8,8 @@ using WeedAdvisor.Knowledge.Readings;
 namespace WeedAdvisor.Inference.Unlock;
 
 /// <summary>
-/// Which questions have to do with it that an action does not stand as wanted: whatever answers bring it about, at least
-/// one of these is among them. That keeps the search short without losing a set.
+/// Which questions have to do with it that an action does not stand as wanted: whatever answers bring it about, at
+/// least one of these is among them. That keeps the search short without losing a set.
 /// </summary>
 internal sealed class Blame(ActionProbe probe, QuestionsBehind behind)
 {
@@ -50,8 +50,8 @@ internal sealed class Blame(ActionProbe probe, QuestionsBehind behind)
                 .. stand.Case.Supports.Concat(stand.Case.Doubts).SelectMany(one => behind.Of(one.Judgement)),
             ];
 
-    // A test on the site that does not hold has to, whatever else the rule is matched on. Where none fails by itself, all
-    // that the rule hangs on may be it.
+    // A test on the site that does not hold has to, whatever else the rule is matched on. Where none fails by itself,
+    // all that the rule hangs on may be it.
     private IReadOnlySet<string> ToHold(Judgement rule, Stand stand)
     {
         if (stand.Holds(rule))

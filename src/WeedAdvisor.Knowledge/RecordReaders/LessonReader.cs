@@ -30,7 +30,9 @@ internal static class LessonReader
         return lesson;
     }
 
-    /// <summary>A problem for each lesson whose visit or area is not there. Only where worked visits were read.</summary>
+    /// <summary>
+    /// A problem for each lesson whose visit or area is not there. Only where worked visits were read.
+    /// </summary>
     public static IEnumerable<Problem> WithoutVisit(IEnumerable<Lesson> lessons, ImmutableArray<WorkedVisit> visits)
     {
         string[] ids = [.. visits.Select(worked => worked.Visit.Id)];

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
@@ -14,8 +15,8 @@ using Then = WeedAdvisor.Knowledge.Judgements.Consequence;
 namespace WeedAdvisor.Reports.Lessons;
 
 /// <summary>
-/// A lesson page by page: what is there, then for each step the question to the class and, on the next page, the rule with
-/// what it rests on here; last the advice and what is learnt.
+/// A lesson page by page: what is there, then for each step the question to the class and, on the next page, the rule
+/// with what it rests on here; last the advice and what is learnt.
 /// </summary>
 /// <param name="knowledge">The knowledge.</param>
 public sealed class LessonPages(KnowledgeBase knowledge)
@@ -63,8 +64,8 @@ public sealed class LessonPages(KnowledgeBase knowledge)
     private IEnumerable<string> Told(VisitArea area) =>
         knowledge
             .Questions.Where(question => question.Choices.Length > 0)
-            .Where(question => area.Answers.GetValueOrDefault(question.Id) is Answer.Words { Value.Count: > 0 })
-            .Select(question => _sentences.Answered(question, area.Answers[question.Id]));
+            .Where(question => area.Told(question.Id) is Answer.Words { Value.Count: > 0 })
+            .Select(question => _sentences.Answered(question, area.Told(question.Id)));
 
     private static IEnumerable<Block> Asked(Lesson lesson, int at) =>
         [

@@ -7,8 +7,8 @@ namespace WeedAdvisor.Reports.Lessons;
 public static class RankAgreement
 {
     /// <summary>
-    /// Agreeing pairs less disagreeing ones, over the geometric mean of the pairs that each ranking tells apart: 1 for the
-    /// same order, -1 for the reverse. Null where one of them tells nothing apart.
+    /// Agreeing pairs less disagreeing ones, over the geometric mean of the pairs that each ranking tells apart: 1 for
+    /// the same order, -1 for the reverse. Null where one of them tells nothing apart.
     /// </summary>
     /// <param name="one">The rank of each thing; equal ranks are ties.</param>
     /// <param name="other">The ranks of the same things in the same order.</param>

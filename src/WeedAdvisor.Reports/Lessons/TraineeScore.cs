@@ -19,8 +19,8 @@ public sealed record TraineeScore(
     private const int LeastFirst = 3;
 
     /// <summary>
-    /// The score. Of several that do one job any is right. What the trainee left out stands last in his order, what is not
-    /// clear last in that of the advice; both as ties.
+    /// The score. Of several that do one job any is right. What the trainee left out stands last in his order, what is
+    /// not clear last in that of the advice; both as ties.
     /// </summary>
     /// <param name="area">The advice.</param>
     /// <param name="named">Ids of actions in the trainee's order; each once.</param>

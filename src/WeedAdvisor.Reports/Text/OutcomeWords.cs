@@ -3,13 +3,16 @@ using WeedAdvisor.Inference.Advice;
 
 namespace WeedAdvisor.Reports.Text;
 
-/// <summary>What the next question would settle, answer by answer: "if it dries off: ...; if it stays wet: ...".</summary>
+/// <summary>
+/// What the next question would settle, answer by answer: "if it dries off: ...; if it stays wet: ...".
+/// </summary>
 public static class OutcomeWords
 {
     private const int MostNames = 2;
 
     /// <summary>
-    /// A sentence for each outcome; answers that come to the same are told together. Empty where nothing was worked out.
+    /// A sentence for each outcome; answers that come to the same are told together. Empty where nothing was worked
+    /// out.
     /// </summary>
     /// <param name="names">What things are called.</param>
     /// <param name="next">The question.</param>

@@ -78,8 +78,8 @@ public sealed partial class ConditionSentences(KnowledgeBase knowledge)
         };
 
     /// <summary>
-    /// A condition on a weed, a crop or an earlier use as one sentence that names none, such as <c>a weed is here such that
-    /// it is up</c>; null for any other condition.
+    /// A condition on a weed, a crop or an earlier use as one sentence that names none, such as <c>a weed is here such
+    /// that it is up</c>; null for any other condition.
     /// </summary>
     public string? Wanted(MatchedPattern match) =>
         match is { Asked: Pattern.Fact { Tests.IsEmpty: false } fact, IsWithoutFact: false }

@@ -6,8 +6,8 @@ using WeedAdvisor.Knowledge.Records;
 namespace WeedAdvisor.Commands;
 
 /// <summary>
-/// Which action somebody means: by its id, its name, a part of the name, an active or the name of a product in the label
-/// book. The first of these that any action answers to counts; several are asked back.
+/// Which action somebody means: by its id, its name, a part of the name, an active or the name of a product in the
+/// label book. The first of these that any action answers to counts; several are asked back.
 /// </summary>
 internal static class ActionAsked
 {

@@ -205,8 +205,8 @@ public sealed partial class ConditionSentenceTests
             AssertIsSentence(fact + ".");
     }
 
-    // A sentence holds no sign of the rule language: no slot, no variable, no word joined by hyphens as an id is, and it
-    // does not end in the middle.
+    // A sentence holds no sign of the rule language: no slot, no variable, no word joined by hyphens as an id is, and
+    // it does not end in the middle.
     private static void AssertIsSentence(string text)
     {
         Assert.DoesNotMatch(RuleLanguage(), text);

@@ -5,7 +5,9 @@ using static WeedAdvisor.Interview.Pages.PageLines;
 
 namespace WeedAdvisor.Interview.Pages;
 
-/// <summary>What would have to change before an action stands otherwise, as a page: the same as <c>unlock</c> writes.</summary>
+/// <summary>
+/// What would have to change before an action stands otherwise, as a page: the same as <c>unlock</c> writes.
+/// </summary>
 public static class UnlockPage
 {
     /// <summary>The page; empty of an action that the knowledge does not hold.</summary>
