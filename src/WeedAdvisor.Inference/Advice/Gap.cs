@@ -26,5 +26,6 @@ public enum GapKind
 /// <param name="Kind">What kind of gap.</param>
 /// <param name="Subject">The weed's id, or null.</param>
 /// <param name="Text">The gap in plain words.</param>
-/// <param name="Held">The id of the action that would meet a weed that is left, and may not be done yet; or null.</param>
+/// <param name="Held">The id of the action that would meet a weed that is left, and may not be done yet; or
+/// null.</param>
 public sealed record Gap(GapKind Kind, string? Subject, string Text, string? Held = null);
