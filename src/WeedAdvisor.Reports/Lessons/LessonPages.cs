@@ -87,7 +87,9 @@ public sealed class LessonPages(KnowledgeBase knowledge)
         yield return new Hanging(Figures.Sentence(best.Text)).At(2);
         if (lines.Facts(best) is { IsEmpty: false } facts)
             yield return new Keyed("here: ", Figures.Sentence(string.Join("; ", facts)) + ".").At(2);
-        yield return new Keyed("so: ", SoOf(reasons)).At(2);
+        string so = SoOf(reasons);
+        if (so != best.Text)
+            yield return new Keyed("so: ", so).At(2);
         if (step.Say is { } say)
             yield return new Keyed("note: ", say).At(2);
         yield return new Keyed("rule: ", $"{step.Rule}; source: {string.Join(", ", best.Sources)}").At(2);
