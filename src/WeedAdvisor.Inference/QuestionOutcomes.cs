@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Assembly;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
@@ -61,10 +62,7 @@ public static class QuestionOutcomes
     private static AreaCase With(AreaCase looked, Question question, AnswerChoice choice) =>
         looked with
         {
-            Area = looked.Area with
-            {
-                Answers = looked.Area.Answers.SetItem(question.Id, new Answer.Words(WordSet.Of(choice.Id))),
-            },
+            Area = looked.Area.Taking((question.Id, new Answer.Words(WordSet.Of(choice.Id)))),
         };
 
     private static AreaCase Looked(Visit visit, AreaAdvice area) =>

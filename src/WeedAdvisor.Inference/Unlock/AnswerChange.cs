@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 
@@ -26,11 +27,6 @@ public sealed record AnswerSet(ImmutableArray<AnswerChange> Changes, Advice.Acti
     public AreaCase On(AreaCase looked) =>
         looked with
         {
-            Area = looked.Area with
-            {
-                Answers = looked.Area.Answers.SetItems(
-                    Changes.Select(change => KeyValuePair.Create(change.Question.Id, change.Then))
-                ),
-            },
+            Area = looked.Area.Taking(Changes.Select(change => (change.Question.Id, change.Then))),
         };
 }

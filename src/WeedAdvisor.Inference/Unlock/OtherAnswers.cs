@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
@@ -13,8 +14,8 @@ namespace WeedAdvisor.Inference.Unlock;
 /// names stay as they are.
 /// </summary>
 /// <param name="knowledge">The knowledge.</param>
-/// <param name="answers">What is told.</param>
-internal sealed class OtherAnswers(KnowledgeBase knowledge, ImmutableSortedDictionary<string, Answer> answers)
+/// <param name="area">The area with what is told.</param>
+internal sealed class OtherAnswers(KnowledgeBase knowledge, VisitArea area)
 {
     // They tell of weeds and of earlier uses, which stay.
     private static readonly ImmutableArray<string> s_staying = [QuestionIds.PutOnLately, QuestionIds.ExpectedWeeds];
@@ -33,7 +34,7 @@ internal sealed class OtherAnswers(KnowledgeBase knowledge, ImmutableSortedDicti
     {
         if (s_staying.Contains(id) || knowledge.QuestionOf(id) is not { } question)
             return [];
-        Answer? now = answers.GetValueOrDefault(id);
+        Answer? now = area.Told(id);
         WordSet told = now is Answer.Words words ? words.Value : WordSet.Empty;
         IEnumerable<Answer> others = question.Kind switch
         {

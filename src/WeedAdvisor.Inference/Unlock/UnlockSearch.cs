@@ -16,7 +16,7 @@ public sealed class UnlockSearch
 
     // So that an answer comes within a second: an action by itself is asked so often, the order of all so often.
     private const int ProbesAsked = 1500,
-        OrdersAsked = 60;
+        OrdersAsked = 240;
 
     private readonly AreaCase _looked;
     private readonly string _action;
@@ -34,7 +34,7 @@ public sealed class UnlockSearch
         var behind = new QuestionsBehind(advisor.Knowledge);
         _probe = new ActionProbe(advisor.Knowledge, looked, action, behind);
         _blame = new Blame(_probe, behind);
-        _others = new OtherAnswers(advisor.Knowledge, looked.Area.Answers);
+        _others = new OtherAnswers(advisor.Knowledge, looked.Area);
         _all = [.. advisor.Knowledge.Questions.Select(question => question.Id)];
         var live = new Lazy<LiveAdvice>(() => advisor.Open(looked));
         _order = area => live.Value.OrderOf(area);

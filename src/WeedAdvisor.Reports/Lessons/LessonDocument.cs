@@ -46,8 +46,8 @@ public static class LessonDocument
                 new Paragraph(
                     score.TauB is { } tau
                         ? $"Agreement with the advice: {tau.ToString("0.00", CultureInfo.InvariantCulture)} "
-                            + $"(Kendall's tau-b, 1945: 1 the same order, 0 no more than chance, -1 the reverse). "
-                            + $"{Kindly(tau)}"
+                            + "(Kendall's tau-b, 1945: 1 the same order, 0 no more than chance, -1 the reverse). "
+                            + Kindly(tau)
                         : "Too few to hold two orders against each other: name two actions or more."
                 ),
                 Heading.Section("The advice has first"),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
@@ -63,8 +64,8 @@ public sealed class LessonPages(KnowledgeBase knowledge)
     private IEnumerable<string> Told(VisitArea area) =>
         knowledge
             .Questions.Where(question => question.Choices.Length > 0)
-            .Where(question => area.Answers.GetValueOrDefault(question.Id) is Answer.Words { Value.Count: > 0 })
-            .Select(question => _sentences.Answered(question, area.Answers[question.Id]));
+            .Where(question => area.Told(question.Id) is Answer.Words { Value.Count: > 0 })
+            .Select(question => _sentences.Answered(question, area.Told(question.Id)));
 
     private static IEnumerable<Block> Asked(Lesson lesson, int at) =>
         [
@@ -86,7 +87,9 @@ public sealed class LessonPages(KnowledgeBase knowledge)
         yield return new Hanging(Figures.Sentence(best.Text)).At(2);
         if (lines.Facts(best) is { IsEmpty: false } facts)
             yield return new Keyed("here: ", Figures.Sentence(string.Join("; ", facts)) + ".").At(2);
-        yield return new Keyed("so: ", SoOf(reasons)).At(2);
+        string so = SoOf(reasons);
+        if (so != best.Text)
+            yield return new Keyed("so: ", so).At(2);
         if (step.Say is { } say)
             yield return new Keyed("note: ", say).At(2);
         yield return new Keyed("rule: ", $"{step.Rule}; source: {string.Join(", ", best.Sources)}").At(2);

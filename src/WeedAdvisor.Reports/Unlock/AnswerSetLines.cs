@@ -23,7 +23,7 @@ internal sealed class AnswerSetLines(ConditionSentences sentences)
         ];
         yield return new ItemList([.. items.Take(Most)]).At(2);
         if (items.Length > Most)
-            yield return new Paragraph($"and {items.Length - Most} more ways.").At(4);
+            yield return new Paragraph($"and {Figures.Count(items.Length - Most, "more way", "more ways")}.").At(4);
     }
 
     /// <summary>An answer with what is told now.</summary>

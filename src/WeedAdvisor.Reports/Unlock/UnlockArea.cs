@@ -41,9 +41,8 @@ public sealed class UnlockArea(Advisor advisor)
             .. action is Treatment ? SafetyBlocks.Standing([]) : [],
             new Blank(),
             new Paragraph(
-                "Weeds and earlier uses stay as they are told; up to three answers are changed together. The "
-                    + "visit is not "
-                    + "changed. Tell only what is true there: a wrong answer clears nothing."
+                "Weeds and earlier uses stay as they are told; up to three answers are changed together. The visit "
+                    + "is not changed. Tell only what is true there: a wrong answer clears nothing."
             ),
         ];
     }
@@ -59,8 +58,8 @@ public sealed class UnlockArea(Advisor advisor)
         {
             yield return new Paragraph(
                 unlocks.Clear.IsCutShort
-                    ? "No set of answers was found in the time there is; larger sets were not all tried."
-                    : "No three answers together would: nothing here changes that."
+                    ? "None was found; not all sets of answers were tried."
+                    : "No three answers together would clear it" + More(area, action) + "."
             ).At(2);
             if (Waiting(area, action, day) is { } end)
                 yield return new Paragraph($"By waiting alone: {end}.").At(2);
@@ -82,6 +81,13 @@ public sealed class UnlockArea(Advisor advisor)
             yield return new Paragraph($"By waiting alone: {wait}.").At(2);
     }
 
+    // What waits for more answers than are changed together is told as that.
+    private static string More(AreaAdvice area, string action) =>
+        area.Waiting.FirstOrDefault(one => one.Action == action) is { } waiting
+        && waiting.Needs.Length > UnlockSearch.MostChanges
+            ? $": it waits for {waiting.Needs.Length}"
+            : "";
+
     private static IEnumerable<Block> InHand(Unlocks unlocks) =>
         unlocks.ClearReach == UnlockReach.Grower && !unlocks.Clear.Sets.IsEmpty
             ?
@@ -92,7 +98,8 @@ public sealed class UnlockArea(Advisor advisor)
                         : "What you can change or have not told yet:"
                 ).At(2),
             ]
-            : [new Paragraph("Nothing that you can do or tell clears it.").At(2)];
+        : unlocks.Clear.Sets.IsEmpty ? []
+        : [new Paragraph("Nothing that you can do or tell clears it.").At(2)];
 
     // The day, hour or state that ends what bars it.
     private static string? Waiting(AreaAdvice area, string action, DateOnly day) =>
@@ -117,7 +124,7 @@ public sealed class UnlockArea(Advisor advisor)
                     Heading.Section("What would bring it first"),
                     new Paragraph(
                         unlocks.First.IsCutShort
-                            ? "No single answer that was tried; not all sets were."
+                            ? "None was found; not all sets of answers were tried."
                             : "Nothing that you can do or tell."
                     ).At(2),
                 ]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Records;
@@ -60,7 +61,7 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
 
     private string Changed(VisitArea area, Question question, Answer answer)
     {
-        Answer? now = area.Answers.GetValueOrDefault(question.Id);
+        Answer? now = area.Told(question.Id);
         string told = now is null or Answer.NotKnown ? "not told" : _sentences.Told(question, now);
         return Figures.Sentence($"{_sentences.Answered(question, answer)} (now: {told}).");
     }
@@ -118,13 +119,12 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
     }
 
     private Line LineOf(ActionMove move) =>
-        Line.Of(
-            $"{new Named(_names.Action(move.Action))}: {Stands(move.Now, move.Place)}, then "
-                + $"{Stands(move.Then, move.PlaceThen)}"
-        ) with
+        Line.Of($"{new Named(_names.Action(move.Action))}: {Stands(move.Now, move.Place)}, {Then(move)}") with
         {
             Action = move.Action,
         };
+
+    private static string Then(ActionMove move) => $"then {Stands(move.Then, move.PlaceThen)}";
 
     private static string Stands(ActionStatus status, (Horizon Horizon, int Rank)? place) =>
         place is { } at
@@ -143,10 +143,13 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
         [
             Heading.Section("What the work of today and this week costs"),
             new Paragraph(
-                Line.Of(
-                    $"Now about {Amounts.Dollars(usd)} and {Amounts.Hours(hours)}, then about "
-                        + $"{Amounts.Dollars(usdThen)} and {Amounts.Hours(hoursThen)} {basis}: it {word} "
-                        + $"{Amounts.Dollars(Math.Abs(usdThen - usd))}."
+                Line.Join(
+                    ", ",
+                    [
+                        Line.Of($"Now about {Amounts.Dollars(usd)} and {Amounts.Hours(hours)}"),
+                        Line.Of($"then about {Amounts.Dollars(usdThen)} and {Amounts.Hours(hoursThen)} {basis}"),
+                        Line.Of($"which {word} {Amounts.Dollars(Math.Abs(usdThen - usd))}."),
+                    ]
                 )
             ).At(2),
         ];
@@ -166,7 +169,7 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
                         .Select(turn => new Item(
                             Item.Dash,
                             $"{Kind(turn.Reason)} {Was(turn.Now)}, {Is(turn.Then)}: "
-                                + $"{Names.UnderItsName(turn.Reason.Said)}"
+                                + Names.UnderItsName(turn.Reason.Said)
                         )
                         {
                             Below = [new Keyed("rule: ", turn.Reason.Judgement).At(2)],

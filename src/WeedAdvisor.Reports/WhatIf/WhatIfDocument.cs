@@ -29,9 +29,8 @@ public static class WhatIfDocument
             "What if",
             [
                 new Paragraph(
-                    $"Visit {now.Visit.Id}, {Figures.Day(now.Visit.Date)}; knowledge {now.Knowledge.Brief}. The "
-                        + $"visit stays as "
-                        + "it is."
+                    $"Visit {now.Visit.Id}, {Figures.Day(now.Visit.Date)}; knowledge {now.Knowledge.Brief}. The visit "
+                        + "stays as it is."
                 ),
                 .. LiftedBars.Of(now.Knowledge),
                 .. now

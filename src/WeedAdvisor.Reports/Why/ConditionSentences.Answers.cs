@@ -63,8 +63,7 @@ public sealed partial class ConditionSentences
             ),
             Answer.Words words => $"{begin} {_words.Say(FactKind.Site, question.Id, Reading.Of(words.Value))}",
             Answer.Number number => $"{begin} {Figures.Plain(number.Value)}",
-            Answer.Date date => $"{begin.Replace("days from the visit to the", "the", StringComparison.Ordinal)}: "
-                + $"{Figures.LongDay(date.Value)}",
+            Answer.Date date => $"{Names.Field(question.Id)}: {Figures.LongDay(date.Value)}",
             _ => $"{question.Ask.TrimEnd('?')}: not told",
         };
     }

@@ -60,7 +60,7 @@ internal static class WorkingSection
                 step.Before == 0
                     ? Figure(step.Certainty)
                     : $"{Figure(step.Before)} + {Figure(step.Certainty)} x (1 - {Figure(step.Before)}) = "
-                        + $"{Figure(step.After)}";
+                        + Figure(step.After);
             yield return Line(label, $"{sum}, rule {step.Rule}");
             Reason reason = reasons
                 .Where(one => one.IsCertain && one.Judgement == step.Rule)
@@ -68,9 +68,8 @@ internal static class WorkingSection
             if (reason is { Then: Consequence.Argument own, Premise: < 1 - Nothing })
                 yield return Line(
                         "where ",
-                        $"{Figure(step.Certainty)} = {Figure(own.Certainty)} x {Figure(reason.Premise)}: the "
-                            + $"rule's weight "
-                            + "times how sure the finding is that it builds on"
+                        $"{Figure(step.Certainty)} = {Figure(own.Certainty)} x {Figure(reason.Premise)}: the rule's "
+                            + "weight times how sure the finding is that it builds on"
                     )
                     .At(4);
         }
@@ -112,7 +111,7 @@ internal static class WorkingSection
             yield return Line(
                 "Effect: ",
                 $"{sum} = {Figure(reduction)}, of each weed its share of the cover times the middle of what is "
-                    + $"published"
+                    + "published"
                     + (none.Length == 0 ? "" : $"; nothing is promised of {none}")
             );
         }
@@ -128,7 +127,7 @@ internal static class WorkingSection
         yield return Line(
             "Worth: ",
             $"{Figure(clear.Certainty)} x {Figure(clear.EffectCounted)} = {Figure(clear.Worth)}, the case times "
-                + $"the effect"
+                + "the effect"
         );
     }
 

@@ -34,9 +34,8 @@ internal static class LessonCommand
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "lesson",
-            "Take a worked visit rule by rule, for a class: first the question, then, on Enter, the answer. Into "
-                + "a pipe it "
-                + "goes straight through.",
+            "Take a worked visit rule by rule, for a class: first the question, then, on Enter, the answer. Into a "
+                + "pipe it goes straight through.",
             "weedadvisor lesson",
             "weedadvisor lesson liverwort",
             "weedadvisor lesson rounds --score \"hand-weed-now, bark-mulch\""

@@ -1,3 +1,4 @@
+using WeedAdvisor.Interview.Desks.Lessons;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
@@ -20,7 +21,10 @@ internal static class ScreensCommand
         bool isPlain = ScreenSettings.WantsNoColour(surroundings.Environment);
         int code = ScreenHost.Run(
             start.Session,
-            new ScreenSettings(start.Store, isPlain, offers, troubles, start.Labels),
+            new ScreenSettings(start.Store, isPlain, offers, troubles, start.Labels)
+            {
+                Lessons = () => new LessonDesk(KnowledgeOption.Load(asked.Folders, surroundings, KnowledgeScope.Whole)),
+            },
             surroundings.Error
         );
         if (start.Session is { IsSaved: false, DraftPlace: not null, DraftTrouble: null } && code == ExitCode.Done)

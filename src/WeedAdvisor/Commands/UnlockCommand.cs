@@ -21,9 +21,8 @@ internal static class UnlockCommand
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "unlock",
-            "Say what would have to change before an action is clear, is barred or comes first: the fewest "
-                + "answers, what "
-                + "you can change told apart from what only time changes and what nothing does.",
+            "Say what would have to change before an action is clear, is barred or comes first: the fewest answers, "
+                + "what you can change told apart from what only time changes and what nothing does.",
             "weedadvisor unlock visit.yaml rice-hull-mulch",
             "weedadvisor unlock visit.yaml oxadiazon-granule --area container-yard"
         )

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using WeedAdvisor.Inference;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Interview.Words;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
@@ -26,9 +27,8 @@ internal static class WhatIfCommand
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "whatif",
-            "Say what would be otherwise if some answers were other ones: what appears, goes and moves, which "
-                + "rules turn, "
-                + "what it costs. The visit stays as it is.",
+            "Say what would be otherwise if some answers were other ones: what appears, goes and moves, which rules "
+                + "turn, what it costs. The visit stays as it is.",
             "weedadvisor whatif visit.yaml surface-moisture=dry-between",
             "weedadvisor whatif visit.yaml drainage=free mulch=bark --area container-yard"
         )
@@ -91,17 +91,7 @@ internal static class WhatIfCommand
     private static Visit With(Visit visit, (Question Question, Answer Answer)[] told) =>
         visit with
         {
-            Areas =
-            [
-                .. visit.Areas.Select(area =>
-                    area with
-                    {
-                        Answers = area.Answers.SetItems(
-                            told.Select(one => KeyValuePair.Create(one.Question.Id, one.Answer))
-                        ),
-                    }
-                ),
-            ],
+            Areas = [.. visit.Areas.Select(area => area.Taking(told.Select(one => (one.Question.Id, one.Answer))))],
         };
 
     private static (Question Question, Answer Answer) Read(string text, KnowledgeBase knowledge, DateOnly day)

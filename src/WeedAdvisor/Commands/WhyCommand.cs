@@ -24,9 +24,9 @@ internal static class WhyCommand
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "why",
-            "Say why an action is advised, and why not: what bars it and until when, what speaks for it and "
-                + "against it, "
-                + "what is not known, and how the figures come about; where nothing speaks for it, what nearly does.",
+            "Say why an action is advised, and why not: what bars it and until when, what speaks for it and against "
+                + "it, what is not known, and how the figures come about; where nothing speaks for it, what "
+                + "nearly does.",
             "weedadvisor why visit.yaml scrape-off-liverwort",
             "weedadvisor why visit.yaml oxadiazon --area mist-house --full"
         )

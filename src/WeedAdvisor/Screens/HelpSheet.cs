@@ -25,6 +25,7 @@ internal sealed class HelpSheet : Sheet
         ("Ctrl+E", "what it costs: weeding rounds, mulches, granules, sprays, by your numbers"),
         ("Ctrl+L", "your labels: copy what your own bag or bottle says; on the reasons of a treatment, its label"),
         ("Ctrl+W", "on a question: what if the answer under the cursor were so; on reasons: what would change it"),
+        ("Ctrl+T", "lessons: a worked visit rule by rule, for a class"),
         ("Ctrl+Z", "undo the last change of the visit, and go to where it was made; again: the one before"),
         ("Ctrl+R", "do again what was undone"),
         ("Ctrl+S", "save"),

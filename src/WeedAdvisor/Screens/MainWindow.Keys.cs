@@ -28,6 +28,9 @@ internal sealed partial class MainWindow
             Step(-1);
         else if (_sheets.Count > 0 ? !HearOnSheet(key) : !HearOnInterview(key))
             return;
+        // A sheet may have other keys now.
+        if (_sheets.Count > 0)
+            ShowBars();
         key.Handled = true;
     }
 
@@ -73,6 +76,8 @@ internal sealed partial class MainWindow
             OpenLabels();
         else if (key == Key.W.WithCtrl)
             OpenWhatIf();
+        else if (key == Key.T.WithCtrl)
+            OpenLessons();
         else if (key == Key.S.WithCtrl)
             Save();
         else if (key == Key.O.WithCtrl)

@@ -179,6 +179,14 @@ internal sealed partial class MainWindow
             return false;
         });
 
+    private void OpenLessons()
+    {
+        if (_settings.Lessons is not { } lessons)
+            return;
+        _page.Commit();
+        Show(new LessonSheet(_look, _lessons ??= lessons(), Search));
+    }
+
     /// <summary>What would be otherwise with the answer under the cursor; the visit stays as it is.</summary>
     private void OpenWhatIf()
     {

@@ -6,6 +6,7 @@ using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using WeedAdvisor.Interview.Desks.Costs;
+using WeedAdvisor.Interview.Desks.Lessons;
 using WeedAdvisor.Interview.Desks.Rates;
 using WeedAdvisor.Interview.Desks.Season;
 using WeedAdvisor.Interview.Pages;
@@ -32,6 +33,7 @@ internal sealed partial class MainWindow : Window
     private readonly IApplication _app;
     private readonly InterviewSession _session;
     private readonly ScreenSettings _settings;
+    private LessonDesk? _lessons;
     private readonly Look _look;
     private readonly TextRows _head;
     private readonly TextRows _foot;

@@ -1,4 +1,5 @@
 using WeedAdvisor.Interview.Desks.Labels;
+using WeedAdvisor.Interview.Desks.Lessons;
 using WeedAdvisor.Interview.Files;
 
 namespace WeedAdvisor.Screens;
@@ -19,6 +20,9 @@ public sealed record ScreenSettings(
     LabelShelf? Labels = null
 )
 {
+    /// <summary>Gives the lessons when they are first wanted; null where there are none.</summary>
+    public Func<LessonDesk>? Lessons { get; init; }
+
     /// <summary>
     /// Whether the environment asks for no colour: NO_COLOR is set and not empty, or the terminal is dumb.
     /// </summary>

@@ -60,20 +60,18 @@ public sealed partial class ConditionSentenceTests
             typeof(AttributeTest).GetNestedTypes().Length,
             s_tests.Select(test => test.GetType()).Distinct().Count()
         );
-        foreach (FactKind kind in Enum.GetValues<FactKind>())
-        foreach (AttributeTest test in s_tests)
-        foreach (Reading found in s_readings)
-        foreach (Truth truth in Enum.GetValues<Truth>())
+        IEnumerable<(FactKind Kind, AttributeTest Test, Reading Found, Truth Truth)> all =
+            from kind in Enum.GetValues<FactKind>()
+            from test in s_tests
+            from found in s_readings
+            from truth in Enum.GetValues<Truth>()
+            select (kind, test, found, truth);
+        foreach ((FactKind kind, AttributeTest test, Reading found, Truth truth) in all)
         {
             var fact = new Pattern.Fact(kind, [new AttributeCondition("an-attribute", test)]);
+            var matched = new MatchedTest("an-attribute", "", found.Text, truth) { Asked = test, Found = found };
             foreach (Pattern pattern in (Pattern[])[fact, new Pattern.None(fact), new Pattern.Any(fact)])
-                AssertReads(
-                    Match(
-                        pattern,
-                        truth,
-                        new MatchedTest("an-attribute", "", found.Text, truth) { Asked = test, Found = found }
-                    )
-                );
+                AssertReads(Match(pattern, truth, matched));
         }
     }
 

@@ -1,5 +1,8 @@
 using System.Text.RegularExpressions;
 using WeedAdvisor.Golden;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Why;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
@@ -18,17 +21,37 @@ public sealed partial class ExplanationsTests
         Assert.Equal(10, pairs.Count);
         foreach (Match pair in pairs)
         {
-            CommandRun run = CommandRun.With(
-                s => s with { WorkingFolder = Repository.Folder },
-                [.. ShellWords.Of(pair.Groups["command"].Value).Skip(1), "--knowledge", Repository.Rules]
+            string said = string.Join(
+                '\n',
+                Said(ShellWords.Of(pair.Groups["command"].Value)).Split('\n').Select(line => line.Trim())
             );
-            Assert.Equal("", run.Error);
-            string said = string.Join('\n', run.Out.Split('\n').Select(line => line.Trim()));
             // Of a section one item may stand on the page: each paragraph of it stands together in the output.
             string[] lines = [.. pair.Groups["now"].Value.Split('\n').Select(line => line.Trim())];
             Assert.Contains(lines[0], said, StringComparison.Ordinal);
             Assert.Contains(string.Join('\n', lines.Skip(1)).Trim(), said, StringComparison.Ordinal);
         }
+    }
+
+    // weedadvisor why VISIT ACTION --area ID, as the command writes it.
+    private static string Said(string[] command)
+    {
+        Assert.Equal(["weedadvisor", "why"], command.Take(2));
+        Assert.Equal("--area", command[4]);
+        VisitAdvice advice = ShippedRules.Advisor.Advise(
+            ShippedRules.Visit(Path.GetFileNameWithoutExtension(command[2]))
+        );
+        AreaAdvice area = advice.Areas.Single(one => one.Area.Id == command[5]);
+        return DocumentText.Of(
+            WhyDocument.Of(
+                advice with
+                {
+                    Areas = [area],
+                },
+                ShippedRules.Knowledge.ActionOf(command[3])!,
+                ShippedRules.Knowledge
+            ),
+            80
+        );
     }
 
     [GeneratedRegex(

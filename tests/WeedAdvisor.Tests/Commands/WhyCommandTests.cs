@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Why;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
@@ -38,13 +40,20 @@ public sealed partial class WhyCommandTests
     public void Every_line_of_the_working_adds_up_with_the_figures_that_stand_in_it()
     {
         int sums = 0;
-        foreach (string action in (string[])["rice-hull-mulch", "shorten-mist", "hand-weed-now", "clean-tools"])
+        foreach (string action in (string[])["rice-hull-mulch", "shorten-mist", "hand-weed-now", "clean-boots-and-tools"])
         {
             foreach (
                 string file in (string[])["mist-house-with-liverwort", "demo-spring", "container-yard-with-spurge"]
             )
             {
-                string text = Why(Path.Combine(s_visits, file + ".yaml"), action, "--width", "240").Out;
+                string text = DocumentText.Of(
+                    WhyDocument.Of(
+                        ShippedRules.Advisor.Advise(ShippedRules.Visit(file)),
+                        ShippedRules.Knowledge.ActionOf(action)!,
+                        ShippedRules.Knowledge
+                    ),
+                    240
+                );
                 foreach (Match sum in Sum().Matches(text))
                 {
                     sums++;

@@ -3,11 +3,13 @@ using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
 using WeedAdvisor.Interview.Desks.Labels;
+using WeedAdvisor.Interview.Desks.Lessons;
 using WeedAdvisor.Interview.Files;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Screens;
 using WeedAdvisor.Tests.Interview;
+using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Screens;
 
@@ -46,7 +48,14 @@ internal sealed class Bench : IDisposable
             + "file yet.";
         IReadOnlyList<RecoveryOffer> offered = offers?.Invoke(this)
             ?? (recovered is null ? [] : [Offer(told, recovered)]);
-        _window = new MainWindow(_app, Session, new ScreenSettings(Store, plain, offered, Labels: labels));
+        _window = new MainWindow(
+            _app,
+            Session,
+            new ScreenSettings(Store, plain, offered, Labels: labels)
+            {
+                Lessons = () => new LessonDesk(ShippedRules.Knowledge),
+            }
+        );
         _token = _app.Begin(_window);
         Draw();
     }

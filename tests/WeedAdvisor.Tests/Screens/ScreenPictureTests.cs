@@ -106,6 +106,14 @@ public sealed class ScreenPictureTests
     public void Screen_what_if() => Matches(new Bench(visit: MistHouse()).Press(Key.CursorDown, Key.W.WithCtrl));
 
     [Fact]
+    public void Screen_lesson() =>
+        Matches(
+            new Bench()
+                .Press(Key.T.WithCtrl, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown)
+                .Press(Key.Enter, Key.Enter)
+        );
+
+    [Fact]
     public void Screen_areas() => Matches(new Bench(visit: MistHouse()).Press(Key.F2));
 
     [Fact]
