@@ -116,8 +116,8 @@ internal static class ChemicalSection
             .Distinct(StringComparer.Ordinal)
             .Where(ReasonsInOrder.WeedsOf(style.Names, style.Area).Contains);
 
-    // What stops seed and misses the widest weed, or one that the grower himself expects, comes after the others; what is
-    // for weeds that stand and misses the widest is not worth its name.
+    // What stops seed and misses the widest weed, or one that the grower himself expects, comes after the others; what
+    // is for weeds that stand and misses the widest is not worth its name.
     private static bool MissesTheMain(PageStyle style, ClearAction action)
     {
         HashSet<string> main =
