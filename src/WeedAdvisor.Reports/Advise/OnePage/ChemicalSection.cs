@@ -35,7 +35,7 @@ internal static class ChemicalSection
             yield break;
         Line[] lines =
         [
-            .. LetThrough(style, area),
+            .. detail.LetThrough ? LetThrough(style, area) : [],
             .. Possible(style, [.. free.Where(one => !numbered.Contains(one.Action))], detail.Chemicals),
             .. Waiting(style, area, waiting, detail.Waiting),
             .. Later(style, area, detail.Later),
