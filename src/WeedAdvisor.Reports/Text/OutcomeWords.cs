@@ -31,6 +31,12 @@ public static class OutcomeWords
         ];
     }
 
+    /// <summary>The same for the page of an area: only what changes anything, and of that what changes.</summary>
+    /// <param name="names">What things are called.</param>
+    /// <param name="next">The question.</param>
+    internal static ImmutableArray<string> OfChanges(Names names, NextQuestion next) =>
+        Of(names, next with { Outcomes = [.. next.Outcomes.Where(outcome => !IsSame(outcome))] });
+
     private static bool IsSame(AnswerOutcome outcome) =>
         outcome is { Brings.IsEmpty: true, Drops.IsEmpty: true, Reorders: false };
 

@@ -63,6 +63,27 @@ public class OrderOfWorkTests
             );
         });
 
+    // What sheds seed does not wait for a drier surface (umass-bmp, common practice).
+    [Fact]
+    public void What_flowers_or_seeds_is_pulled_before_water_feed_and_air_are_looked_to() =>
+        Everywhere(advice =>
+        {
+            string[] order = [.. advice.Clear.Select(one => one.Action)];
+            int pull = Array.IndexOf(order, "pull-before-seed");
+            if (pull < 0 || advice.Clear[pull].Horizon != Horizon.Today || HasMatAboutToSpread(advice))
+                return;
+            int starve = Array.FindIndex(order, action =>
+                s_knowledge.Practices.TryGetValue(action, out Practice? one)
+                && one.Kind is ("watering" or "feeding" or "air-and-spacing")
+            );
+            Assert.True(starve < 0 || pull < starve, string.Join(", ", order.Take(5)));
+        });
+
+    private static bool HasMatAboutToSpread(AreaAdvice advice) =>
+        (advice.Area.Weeds ?? []).Any(seen =>
+            seen.Stage is ("flowering" or "seeding") && s_knowledge.Weeds[seen.Weed].Kind is ("bryophyte" or "alga")
+        );
+
     // A doubt that holds may say that two are one job here: dig or spray. Else the record says it.
     private static string? JobOf(ClearAction one) =>
         one.Because.Where(reason => reason.IsCertain)

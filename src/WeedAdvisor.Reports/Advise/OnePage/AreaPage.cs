@@ -53,6 +53,7 @@ internal static class AreaPage
                     Later = page.Later,
                     Barred = page.Barred,
                     Chemicals = page.Chemicals,
+                    LetThrough = page.LetThrough,
                 },
             ChemicalSection.Of
         ),

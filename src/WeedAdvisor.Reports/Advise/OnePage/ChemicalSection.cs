@@ -35,7 +35,7 @@ internal static class ChemicalSection
             yield break;
         Line[] lines =
         [
-            .. LetThrough(style, area),
+            .. detail.LetThrough ? LetThrough(style, area) : [],
             .. Possible(style, [.. free.Where(one => !numbered.Contains(one.Action))], detail.Chemicals),
             .. Waiting(style, area, waiting, detail.Waiting),
             .. Later(style, area, detail.Later),
@@ -76,7 +76,11 @@ internal static class ChemicalSection
 
     private static IEnumerable<Line> Possible(PageStyle style, ClearAction[] free, int most)
     {
-        ClearAction[] good = [.. free.Where(one => SupportsOf(one) >= Strengths.Weak && !HasMuchAgainst(one))];
+        ClearAction[] good =
+        [
+            .. free.Where(one => SupportsOf(one) >= Strengths.Weak && !HasMuchAgainst(one))
+                .Where(one => one.WorksOn == WorksOn.Coming || !MissesTheMain(style, one)),
+        ];
         ClearAction[] coming =
         [
             .. good.Where(one => one.WorksOn == WorksOn.Coming).OrderBy(one => MissesTheMain(style, one)),
@@ -112,7 +116,8 @@ internal static class ChemicalSection
             .Distinct(StringComparer.Ordinal)
             .Where(ReasonsInOrder.WeedsOf(style.Names, style.Area).Contains);
 
-    // What misses the widest weed, or one that the grower himself expects, comes after the others.
+    // What stops seed and misses the widest weed, or one that the grower himself expects, comes after the others; what
+    // is for weeds that stand and misses the widest is not worth its name.
     private static bool MissesTheMain(PageStyle style, ClearAction action)
     {
         HashSet<string> main =

@@ -35,6 +35,9 @@ internal sealed record PageDetail
     /// <summary>How many notes on weeds are told.</summary>
     public int Notes { get; init; }
 
+    /// <summary>Whether what let weeds through is told.</summary>
+    public bool LetThrough { get; init; }
+
     /// <summary>Whether the next question says what its answer may bring.</summary>
     public bool AskWhatFor { get; init; }
 
@@ -91,13 +94,17 @@ internal static class PageGrowth
     private static readonly Func<PageDetail, PageDetail?> s_later = static page =>
         page.Later < MostOfTheRest ? page with { Later = page.Later + 1 } : null;
 
+    private static readonly Func<PageDetail, PageDetail?> s_letThrough = static page =>
+        page.LetThrough ? null : page with { LetThrough = true };
+
     private static readonly Func<PageDetail, PageDetail?> s_askWhatFor = static page =>
         page.AskWhatFor ? null : page with { AskWhatFor = true };
 
     /// <summary>In the order in which room is given.</summary>
     public static ImmutableArray<Func<PageDetail, PageDetail?>> Wanted { get; } =
     [
-        .. (Func<PageDetail, PageDetail?>[])[s_reason, s_told, s_barred, s_line, s_reason, s_line, s_reason, s_told],
+        .. (Func<PageDetail, PageDetail?>[])
+            [s_letThrough, s_reason, s_told, s_barred, s_line, s_reason, s_line, s_reason, s_told],
         .. (Func<PageDetail, PageDetail?>[])
             [s_later, s_line, s_reason, s_told, s_chemical, s_line, s_reason, s_caution],
         .. (Func<PageDetail, PageDetail?>[])

@@ -23,8 +23,9 @@ internal static class PageTail
         ];
         string brings =
             !whatFor ? ""
-            : OutcomeWords.Of(style.Names, next) is { IsEmpty: false } outcomes ? " " + string.Join(" ", outcomes)
-            : notYet.Length == 0 ? ""
+            : OutcomeWords.OfChanges(style.Names, next) is { IsEmpty: false } outcomes
+                ? " " + string.Join(" ", outcomes)
+            : !next.Outcomes.IsEmpty || notYet.Length == 0 ? ""
             : $" The answer may bring: {Listing.Some(notYet, MostNames)}.";
         yield return new Paragraph($"{next.Text}{brings}").At(2);
         if (waitingTold == 0 && Undecided(style, area) is { Length: > 0 } open)

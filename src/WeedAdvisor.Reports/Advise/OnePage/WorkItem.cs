@@ -40,7 +40,7 @@ internal static class WorkItem
                 .. Others(style, line),
             ],
             Telling.Why => [.. Pressing(style, line.Best), .. Why(style, line.Best, told), .. Cautions(line.Best, 0)],
-            _ => [.. Pressing(style, line.Best), .. Unless(style, line.Best, told)],
+            _ => [.. Pressing(style, line.Best), .. Unless(style, line.Best, told).Take(1)],
         };
         return new Item(Item.Rank(number), Head(style, line, telling))
         {
