@@ -104,13 +104,19 @@ public static class MoneyNotes
         );
     }
 
-    private static Line Share(PriceBook prices) =>
-        prices.Find("unsaleable-share") is { } share && prices.Find("finished-pot") is { } pot
-            ? Line.Of(
-                $"Assumed: of the pots in which a weed grew to 10 cm, {new Amount(share.Value, "%", "0.##")} cannot be "
-                    + $"sold at {Usd(pot.Value)} ('unsaleable-share', 'finished-pot')."
-            )
-            : "Plants lost to weeds are not counted: the price 'unsaleable-share' or 'finished-pot' is missing.";
+    private static Line Share(PriceBook prices)
+    {
+        if (prices.Find("unsaleable-share") is not { } old || prices.Find("finished-pot") is not { } pot)
+            return "Plants lost to weeds are not counted: the price 'unsaleable-share' or 'finished-pot' is missing.";
+        Line overgrown = prices.Find("unsaleable-share-overgrown") is { } closed
+            ? Line.Of($", of those in which one grew to 20 cm {new Amount(closed.Value, "%", "0.##")}")
+            : "";
+        return Line.Of(
+            $"Assumed: of the pots in which a weed grew to 10 cm, {new Amount(old.Value, "%", "0.##")} cannot be "
+                + $"sold{overgrown}; a pot of 16 cm brings {Usd(pot.Value)}, others by their surface "
+                + $"('unsaleable-share', 'finished-pot')."
+        );
+    }
 
     private static Amount Usd(decimal usd) => new(usd, Amount.Dollar, "0.##");
 }
