@@ -168,7 +168,7 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
                         .Take(most)
                         .Select(turn => new Item(
                             Item.Dash,
-                            $"{Kind(turn.Reason)} {Was(turn.Now)}, {Is(turn.Then)}: "
+                            $"{Kind(turn.Reason)} now {Word(turn.Now)}, then {Word(turn.Then)}: "
                                 + Names.UnderItsName(turn.Reason.Said)
                         )
                         {
@@ -191,19 +191,11 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
             _ => "Caution",
         };
 
-    private static string Was(RuleStand stand) =>
+    private static string Word(RuleStand stand) =>
         stand switch
         {
-            RuleStand.Yes => "held",
-            RuleStand.Perhaps => "could hold",
-            _ => "did not hold",
-        };
-
-    private static string Is(RuleStand stand) =>
-        stand switch
-        {
-            RuleStand.Yes => "holds then",
-            RuleStand.Perhaps => "may hold then",
-            _ => "does not then",
+            RuleStand.Yes => "holds",
+            RuleStand.Perhaps => "may hold",
+            _ => "does not hold",
         };
 }

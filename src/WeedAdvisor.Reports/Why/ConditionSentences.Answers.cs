@@ -12,10 +12,17 @@ public sealed partial class ConditionSentences
 {
     /// <summary>An answer by itself, such as <c>drains freely</c>.</summary>
     public string Told(Question question, Answer answer) =>
-        answer is Answer.Words { Value.Count: > 0 } words
-        && _words.Whole(FactKind.Site, question.Id, words.Value.First()) is null
-            ? _words.Say(FactKind.Site, question.Id, Reading.Of(words.Value))
-            : Answered(question, answer);
+        answer switch
+        {
+            Answer.Number number => Figures.Plain(number.Value),
+            Answer.Words { Value.Count: > 0 } words
+                when _words.Whole(FactKind.Site, question.Id, words.Value.First()) is null => _words.Say(
+                FactKind.Site,
+                question.Id,
+                Reading.Of(words.Value)
+            ),
+            _ => Answered(question, answer),
+        };
 
     /// <summary>One of several answers as a sentence.</summary>
     public string AnsweredByOneOf(Question question, ImmutableArray<Answer> answers)

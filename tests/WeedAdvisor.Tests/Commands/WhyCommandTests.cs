@@ -12,6 +12,19 @@ public sealed partial class WhyCommandTests
 {
     private static readonly string s_visits = Path.Combine(Repository.Rules, "visits");
     private static readonly string s_mist = Path.Combine(s_visits, "mist-house-with-liverwort.yaml");
+    private static readonly string[] s_worked =
+    [
+        "mist-house-with-liverwort",
+        "demo-spring",
+        "container-yard-with-spurge",
+    ];
+    private static readonly string[] s_actions =
+    [
+        "rice-hull-mulch",
+        "shorten-mist",
+        "hand-weed-now",
+        "clean-boots-and-tools",
+    ];
 
     [Theory]
     [InlineData("rice-hull-mulch", "rice-hull-mulch")]
@@ -40,11 +53,9 @@ public sealed partial class WhyCommandTests
     public void Every_line_of_the_working_adds_up_with_the_figures_that_stand_in_it()
     {
         int sums = 0;
-        foreach (string action in (string[])["rice-hull-mulch", "shorten-mist", "hand-weed-now", "clean-boots-and-tools"])
+        foreach (string action in s_actions)
         {
-            foreach (
-                string file in (string[])["mist-house-with-liverwort", "demo-spring", "container-yard-with-spurge"]
-            )
+            foreach (string file in s_worked)
             {
                 string text = DocumentText.Of(
                     WhyDocument.Of(
