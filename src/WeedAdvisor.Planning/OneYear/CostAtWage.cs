@@ -1,5 +1,3 @@
-using WeedAdvisor.Planning.Costs;
-
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>What a way costs, split into what the wage moves and what it does not.</summary>

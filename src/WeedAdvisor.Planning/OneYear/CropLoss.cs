@@ -1,5 +1,3 @@
-using WeedAdvisor.Planning.Costs;
-
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>

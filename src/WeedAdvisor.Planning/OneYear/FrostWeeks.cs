@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Dates;
 
 namespace WeedAdvisor.Planning.OneYear;

@@ -1,6 +1,5 @@
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Costs;
 
 namespace WeedAdvisor.Planning.OneYear;
 

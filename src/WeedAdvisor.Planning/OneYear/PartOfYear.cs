@@ -1,5 +1,4 @@
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Costs;
 
 namespace WeedAdvisor.Planning.OneYear;
 

@@ -3,7 +3,6 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;

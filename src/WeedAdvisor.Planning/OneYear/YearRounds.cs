@@ -1,5 +1,3 @@
-using WeedAdvisor.Planning.Costs;
-
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>How often the pots are weeded in each part of the year.</summary>

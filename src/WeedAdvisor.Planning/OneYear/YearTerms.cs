@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Planning.Costs;
 
 namespace WeedAdvisor.Planning.OneYear;
 

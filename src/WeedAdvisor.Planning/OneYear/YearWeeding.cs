@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.OneYear;

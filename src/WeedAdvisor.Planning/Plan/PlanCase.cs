@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;

@@ -1,4 +1,3 @@
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Plan;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 

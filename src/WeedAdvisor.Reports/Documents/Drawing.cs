@@ -1,6 +1,4 @@
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Season;
 
 namespace WeedAdvisor.Reports.Documents;

@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Text;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Money;
 using WeedAdvisor.Reports.Season;
 

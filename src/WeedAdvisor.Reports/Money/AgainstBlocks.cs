@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Json;

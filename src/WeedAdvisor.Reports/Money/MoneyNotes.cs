@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Blocks;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 

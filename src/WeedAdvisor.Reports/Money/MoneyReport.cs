@@ -3,7 +3,6 @@ using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Reports.Money;
 

@@ -1,7 +1,5 @@
 using System.Globalization;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Money;

@@ -1,6 +1,4 @@
 using WeedAdvisor.Inference.Areas;
-using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Season.Programme;

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using WeedAdvisor.Inference.Areas;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Reports.Json;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;

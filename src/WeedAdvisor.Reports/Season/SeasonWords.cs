@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Year;

@@ -7,8 +7,6 @@ using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Dates;
-using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Reports.Text;
 

@@ -5,7 +5,6 @@ using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Costs;
-using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Commands;
 

@@ -3,8 +3,6 @@ using WeedAdvisor.Knowledge.Prices;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Planning.Blocks;
 using WeedAdvisor.Planning.Costs;
-using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Costs;

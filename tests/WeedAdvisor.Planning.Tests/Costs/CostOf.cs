@@ -4,8 +4,6 @@ using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Blocks;
 using WeedAdvisor.Planning.Costs;
-using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Costs;

@@ -1,5 +1,4 @@
 using CsCheck;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 

@@ -1,7 +1,5 @@
 using CsCheck;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 

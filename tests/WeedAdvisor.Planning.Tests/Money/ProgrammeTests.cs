@@ -2,9 +2,7 @@ using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Money;

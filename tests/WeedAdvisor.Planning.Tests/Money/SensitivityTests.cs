@@ -1,7 +1,6 @@
 using CsCheck;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Tests.Money;
 

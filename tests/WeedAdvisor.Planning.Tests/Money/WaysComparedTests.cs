@@ -1,7 +1,6 @@
 using CsCheck;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Tests.Weeding;

@@ -4,7 +4,6 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Season.Programme;

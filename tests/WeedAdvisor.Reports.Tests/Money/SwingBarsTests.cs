@@ -2,7 +2,6 @@ using System.Xml.Linq;
 using CsCheck;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
-using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Money;
 using WeedAdvisor.Reports.Text;
 

@@ -44,7 +44,7 @@ public sealed class LessonCommandTests
                 "lesson",
                 "liverwort",
                 "--score",
-                "shorten-mist, discard-infested, fix-leaks-and-heads",
+                "shorten-mist, fix-leaks-and-heads, discard-infested",
                 "--format",
                 "json"
             ).Out

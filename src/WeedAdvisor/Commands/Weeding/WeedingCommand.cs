@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;

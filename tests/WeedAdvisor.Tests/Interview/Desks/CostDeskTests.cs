@@ -3,7 +3,6 @@ using WeedAdvisor.Interview.Desks.Costs;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
@@ -179,7 +178,7 @@ public sealed class CostDeskTests
         );
         Refused(
             new InterviewSession(SmallTrade.Knowledge, new FakeAdvice(), VisitEdits.Begin(new DateOnly(2026, 4, 14))),
-            "The region is not known"
+            "no weeding.yaml"
         );
     }
 

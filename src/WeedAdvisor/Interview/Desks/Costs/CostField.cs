@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Weeding;
 

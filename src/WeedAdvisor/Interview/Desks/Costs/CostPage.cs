@@ -1,5 +1,4 @@
 using System.Globalization;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Rounds;
