@@ -45,10 +45,8 @@ internal static class PlanCosts
         decimal saved = today.Usd - way.Usd;
         yield return new Paragraph(
             saved >= 0
-                ? Line.Of($"It saves {All(plan, saved)} a year against today's way ({today.Plan.Name}).")
-                : Line.Of(
-                    $"Today's way ({today.Plan.Name}) costs {All(plan, -saved)} less; it breaks a rule or a wish."
-                )
+                ? Line.Of($"{today.Plan.Name}. The plan saves {All(plan, saved)} a year against it.")
+                : Line.Of($"{today.Plan.Name}. It costs {All(plan, -saved)} less; it breaks a rule or a wish.")
         ).At(2);
         yield return new Paragraph(Proof(plan)).At(2);
 

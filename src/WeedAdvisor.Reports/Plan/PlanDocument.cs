@@ -69,7 +69,7 @@ public static class PlanDocument
         string assumed = year.Block.Pots.From == Origin.Assumed ? " (assumed: give --pots)" : "";
         return Line.Of(
             $"{Figures.Day(year.Day)} to {Figures.Day(year.Day.AddDays((DaysOfWeek * year.Weeks) - 1))}; all money for "
-                + $"all {Amounts.Count(year.Pots, "pot", "pots")}{assumed}; an hour costs "
+                + $"all {new Amount(year.Pots, "pots", "#,0")}{assumed}; an hour costs "
                 + $"{Amounts.Dollars(year.WageUsd)}."
         );
     }

@@ -25,7 +25,7 @@ public static class WeedingDocument
             yield break;
         yield return Said(
             Line.Of(
-                $"Figures are for all pots of the area: {Amounts.Count(weeding.Year.Pots, "pot", "pots")}"
+                $"Figures are for all pots of the area: {new Amount(weeding.Year.Pots, "pots", "#,0")}"
                     + $"{(weeding.Year.Block.Pots.From == Origin.Assumed ? " (assumed: give --pots)" : "")}, a year."
             )
         );
