@@ -48,11 +48,11 @@ public sealed class StatusTests
     [Fact]
     public void A_doubt_that_the_missing_answer_could_raise_makes_clear_unless_and_names_the_question()
     {
-        Visit pad = ShippedRules.Visit("horsetail-on-an-empty-pad");
-        ClearAction spray = Advise(pad.Areas[0], pad.Date)
-            .Clear.Single(clear => clear.Action == "dimethenamid-p-spray");
+        Visit march = ShippedRules.Visit("hollies-and-boxwood-in-march");
+        ClearAction spray = Advise(march.Areas[0], march.Date)
+            .Clear.Single(clear => clear.Action == "isoxaben-prodiamine-granule");
         Assert.Equal(ActionStatus.ClearUnless, spray.Status);
-        Assert.Contains(Need.Question("irrigation"), spray.Unless);
+        Assert.Contains(Need.Question("waters-in-evenly"), spray.Unless);
         Assert.Contains(spray.Doubts, doubt => !doubt.IsCertain);
     }
 
