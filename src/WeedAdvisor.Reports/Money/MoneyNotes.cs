@@ -107,12 +107,12 @@ public static class MoneyNotes
         if (prices.Find("unsaleable-share") is not { } old || prices.Find("finished-pot") is not { } pot)
             return "Plants lost to weeds are not counted: the price 'unsaleable-share' or 'finished-pot' is missing.";
         Line overgrown = prices.Find("unsaleable-share-overgrown") is { } closed
-            ? Line.Of($", of those in which one grew to 20 cm {new Amount(closed.Value, "%", "0.##")}")
+            ? Line.Of($" and {new Amount(closed.Value, "%", "0.##")} of those in which one grew to 20 cm")
             : "";
         return Line.Of(
-            $"Assumed: of the pots in which a weed grew to 10 cm, {new Amount(old.Value, "%", "0.##")} cannot be "
-                + $"sold{overgrown}; a pot of 16 cm brings {Usd(pot.Value)}, others by their surface "
-                + $"('unsaleable-share', 'finished-pot')."
+            $"Assumed: {new Amount(old.Value, "%", "0.##")} of the pots in which a weed grew to 10 cm{overgrown} "
+                + $"cannot be sold; a pot of 16 cm brings {Usd(pot.Value)}, others by their surface ('unsaleable-share', "
+                + $"'finished-pot')."
         );
     }
 
