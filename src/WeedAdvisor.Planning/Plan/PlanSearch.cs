@@ -18,6 +18,14 @@ public sealed class PlanSearch
 {
     private static readonly ImmutableArray<int?> s_intervals = [1, 2, 3, 4, 6, 8, null];
 
+    private static readonly ImmutableArray<YearRounds> s_rounds =
+    [
+        .. from spring in s_intervals
+        from summer in s_intervals
+        from cool in s_intervals
+        select new YearRounds(spring, summer, cool),
+    ];
+
     private readonly PlanCase _plan;
     private readonly PlanEffort _effort;
     private readonly IProgress<PlanProgress>? _progress;
@@ -108,10 +116,8 @@ public sealed class PlanSearch
         {
             if (!must.All(id => measures.Any(measure => measure.Id == id)))
                 continue;
-            foreach (int? spring in s_intervals)
-            foreach (int? summer in s_intervals)
-            foreach (int? cool in s_intervals)
-                yield return new StandingChoice(new YearRounds(spring, summer, cool), measures);
+            foreach (YearRounds rounds in s_rounds)
+                yield return new StandingChoice(rounds, measures);
         }
     }
 

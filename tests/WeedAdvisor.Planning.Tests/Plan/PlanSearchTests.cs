@@ -95,20 +95,21 @@ public sealed class PlanSearchTests
     {
         AreaPlan plan = Planned(Years.DemoYard with { Past = null }, new PlanRequest());
         Assert.NotEmpty(plan.Case.NoSeason);
-        decimal least = decimal.MaxValue;
-        foreach (int? spring in s_intervals)
-        foreach (int? summer in s_intervals)
-        foreach (int? cool in s_intervals)
-        foreach (var measure in plan.Case.Measures.Cast<Knowledge.Records.Practice?>().Prepend(null))
-        {
-            var rounds = new YearRounds(spring, summer, cool);
-            var way = new WayPlan("drawn", "Drawn", 4, measure is null ? [] : [new WayPart(measure, [])])
-            {
-                Rounds = rounds,
-            };
-            least = Math.Min(least, WayCosting.Of(plan.Case.Year, way).Value!.Usd);
-        }
-
+        decimal least = (
+            from spring in s_intervals
+            from summer in s_intervals
+            from cool in s_intervals
+            from measure in plan.Case.Measures.Cast<Knowledge.Records.Practice?>().Prepend(null)
+            select WayCosting
+                .Of(
+                    plan.Case.Year,
+                    new WayPlan("drawn", "Drawn", 4, measure is null ? [] : [new WayPart(measure, [])])
+                    {
+                        Rounds = new YearRounds(spring, summer, cool),
+                    }
+                )
+                .Value!.Usd
+        ).Min();
         Assert.Equal(least, plan.Best!.Way.Usd, 6);
         Assert.Equal(least, plan.LeastUsd, 6);
         Assert.True(plan.IsProven);

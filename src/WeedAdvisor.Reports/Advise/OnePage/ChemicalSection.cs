@@ -141,12 +141,9 @@ internal static class ChemicalSection
 
     private static IEnumerable<Reason> DoubtsOf(ClearAction action) =>
         action.Because.Where(reason =>
-            reason
-                is {
-                    IsCertain: true,
-                    Then: Consequence.Argument { IsDoubt: true, AfterCleaning: false },
-                    Certainty: >= Strengths.Weak,
-                }
+            reason.IsCertain
+            && reason.Then is Consequence.Argument { IsDoubt: true, AfterCleaning: false }
+            && reason.Certainty >= Strengths.Weak
         );
 
     private static IEnumerable<Line> Waiting(PageStyle style, AreaAdvice area, WaitingAction[] waiting, int most)
