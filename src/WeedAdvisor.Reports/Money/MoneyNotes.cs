@@ -111,8 +111,8 @@ public static class MoneyNotes
             : "";
         return Line.Of(
             $"Assumed: {new Amount(old.Value, "%", "0.##")} of the pots in which a weed grew to 10 cm{overgrown} "
-                + $"cannot be sold; a pot of 16 cm brings {Usd(pot.Value)}, others by their surface ('unsaleable-share', "
-                + $"'finished-pot')."
+                + $"cannot be sold; a pot of 16 cm brings {Usd(pot.Value)}, others by their surface "
+                + $"('unsaleable-share', 'finished-pot')."
         );
     }
 
