@@ -42,18 +42,7 @@ internal static class AdviseCommand
             KnowledgeScope scope = parsed.GetValue(sources)
                 ? KnowledgeScope.WithoutWorkedVisits
                 : KnowledgeScope.ForAdvice;
-            KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings, scope),
-                parsed,
-                parsed.GetRequiredValue(file),
-                surroundings
-            );
-            Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file),
-                parsed.GetValue(area),
-                knowledge,
-                surroundings
-            );
+            (KnowledgeBase knowledge, Visit visit) = VisitArgument.Load(parsed, file, area, scope, surroundings);
             Advisor advisor = surroundings.Compile(knowledge);
             switch (parsed.GetValue(format))
             {

@@ -35,12 +35,7 @@ internal static class DemoCommand
     /// <summary>Prints the advice on the demo visit of the knowledge.</summary>
     public static int Run(ParseResult parsed, Surroundings surroundings, int width = UsualWidth, bool full = false)
     {
-        KnowledgeBase knowledge = LabelsOption.Over(
-            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.Whole),
-            parsed,
-            null,
-            surroundings
-        );
+        KnowledgeBase knowledge = LabelsOption.Load(parsed, null, KnowledgeScope.Whole, surroundings);
         WorkedVisit demo = knowledge.WorkedVisits.FirstOrDefault(worked => worked.File == File)
             ?? throw new RefusalException(
                 ExitCode.BadKnowledge,

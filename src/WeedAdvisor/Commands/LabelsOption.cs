@@ -28,24 +28,30 @@ internal static class LabelsOption
             Recursive = true,
         };
 
-    /// <summary>The knowledge with the labels over it; as it is where there are none.</summary>
-    /// <param name="knowledge">The knowledge.</param>
+    /// <summary>The knowledge of the command line with the labels over it.</summary>
     /// <param name="parsed">The command line.</param>
     /// <param name="visit">The visit file; null without one.</param>
+    /// <param name="scope">How much of the knowledge is needed.</param>
     /// <param name="surroundings">The surroundings.</param>
     /// <exception cref="RefusalException">The file that was named is not there, or something in it is
     /// wrong.</exception>
-    public static KnowledgeBase Over(
-        KnowledgeBase knowledge,
+    public static KnowledgeBase Load(
         ParseResult parsed,
         string? visit,
+        KnowledgeScope scope,
         Surroundings surroundings
-    ) => Over(knowledge, Given(parsed), visit, surroundings);
+    ) => Over(KnowledgeOption.Load(parsed, surroundings, scope), Given(parsed), visit, surroundings);
 
     /// <summary>The file that the command line names; null when it names none.</summary>
     public static string? Given(ParseResult parsed) => parsed.GetValue<string?>(Name);
 
-    /// <summary>The same with the path of the option at hand; null where it was not given.</summary>
+    /// <summary>The knowledge with the labels over it; as it is where there are none.</summary>
+    /// <param name="knowledge">The knowledge.</param>
+    /// <param name="given">The file that the command line names; null when it names none.</param>
+    /// <param name="visit">The visit file; null without one.</param>
+    /// <param name="surroundings">The surroundings.</param>
+    /// <exception cref="RefusalException">The file that was named is not there, or something in it is
+    /// wrong.</exception>
     public static KnowledgeBase Over(KnowledgeBase knowledge, string? given, string? visit, Surroundings surroundings)
     {
         if (PathOf(given, visit, surroundings) is not { } path)

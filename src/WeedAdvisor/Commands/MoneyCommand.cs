@@ -64,16 +64,11 @@ internal static class MoneyCommand
         command.SetAction(parsed =>
         {
             var terms = new YearTerms(parsed.GetValue(wage), parsed.GetValue(pots));
-            KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+            (KnowledgeBase knowledge, Visit visit) = VisitArgument.Load(
                 parsed,
-                parsed.GetRequiredValue(file),
-                surroundings
-            );
-            Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file),
-                parsed.GetValue(area),
-                knowledge,
+                file,
+                area,
+                KnowledgeScope.WithoutWorkedVisits,
                 surroundings
             );
             PriceBook book = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings);

@@ -84,16 +84,11 @@ internal static class PlanCommand
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+            (KnowledgeBase knowledge, Visit visit) = VisitArgument.Load(
                 parsed,
-                parsed.GetRequiredValue(file),
-                surroundings
-            );
-            Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file),
-                parsed.GetValue(area),
-                knowledge,
+                file,
+                area,
+                KnowledgeScope.WithoutWorkedVisits,
                 surroundings
             );
             var request = new PlanRequest

@@ -37,12 +37,7 @@ internal static class StartCommand
 
     private static int Advise(ParseResult parsed, string path, Surroundings surroundings)
     {
-        KnowledgeBase knowledge = LabelsOption.Over(
-            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
-            parsed,
-            path,
-            surroundings
-        );
+        KnowledgeBase knowledge = LabelsOption.Load(parsed, path, KnowledgeScope.WithoutWorkedVisits, surroundings);
         Visit visit = VisitArgument.Read(path, null, knowledge, surroundings);
         return DemoCommand.Print(DemoCommand.Advised(surroundings.Compile(knowledge), visit), knowledge, surroundings);
     }

@@ -36,20 +36,15 @@ internal static class UnlockCommand
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.ForAdvice),
+            (KnowledgeBase knowledge, Visit visit) = VisitArgument.Load(
                 parsed,
-                parsed.GetRequiredValue(file),
+                file,
+                area,
+                KnowledgeScope.ForAdvice,
                 surroundings
             );
             CatalogueAction asked = ActionAsked.Find(parsed.GetRequiredValue(action), knowledge);
-            Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file),
-                parsed.GetValue(area),
-                knowledge,
-                surroundings
-            );
-            var advisor = Advisor.Of(knowledge);
+            Advisor advisor = surroundings.Compile(knowledge);
             VisitAdvice advice = advisor.Advise(visit);
             surroundings.Out.Write(
                 parsed.GetValue(format) == FormatOption.Json

@@ -19,6 +19,23 @@ internal static class VisitArgument
     public static Option<string?> Area() =>
         new("--area") { Description = "Only the area with this id.", HelpName = "ID" };
 
+    /// <summary>
+    /// The knowledge of the command line, with the labels that go with the visit over it, and the visit read by it,
+    /// narrowed to one area when that is asked for.
+    /// </summary>
+    public static (KnowledgeBase Knowledge, Visit Visit) Load(
+        ParseResult parsed,
+        Argument<string> file,
+        Option<string?> area,
+        KnowledgeScope scope,
+        Surroundings surroundings
+    )
+    {
+        string path = parsed.GetRequiredValue(file);
+        KnowledgeBase knowledge = LabelsOption.Load(parsed, path, scope, surroundings);
+        return (knowledge, Read(path, parsed.GetValue(area), knowledge, surroundings));
+    }
+
     /// <summary>Reads the visit, narrowed to one area when that is asked for.</summary>
     public static Visit Read(string path, string? area, KnowledgeBase knowledge, Surroundings surroundings)
     {

@@ -43,23 +43,18 @@ internal static class WhatIfCommand
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.ForAdvice),
+            (KnowledgeBase knowledge, Visit visit) = VisitArgument.Load(
                 parsed,
-                parsed.GetRequiredValue(file),
-                surroundings
-            );
-            Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file),
-                parsed.GetValue(area),
-                knowledge,
+                file,
+                area,
+                KnowledgeScope.ForAdvice,
                 surroundings
             );
             (Question Question, Answer Answer)[] told =
             [
                 .. parsed.GetRequiredValue(answers).Select(text => Read(text, knowledge, visit.Date)),
             ];
-            var advisor = Advisor.Of(knowledge);
+            Advisor advisor = surroundings.Compile(knowledge);
             var now = advisor.Advise(visit);
             var then = advisor.Advise(With(visit, told));
             string? medium = parsed.GetValue(format);

@@ -42,23 +42,14 @@ internal static class WhyCommand
         command.SetAction(parsed =>
         {
             bool isWhole = parsed.GetValue(full) || FormatOption.IsWhole(parsed.GetValue(format));
-            KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(
-                    parsed,
-                    surroundings,
-                    isWhole ? KnowledgeScope.WithoutWorkedVisits : KnowledgeScope.ForAdvice
-                ),
+            (KnowledgeBase knowledge, Visit visit) = VisitArgument.Load(
                 parsed,
-                parsed.GetRequiredValue(file),
+                file,
+                area,
+                isWhole ? KnowledgeScope.WithoutWorkedVisits : KnowledgeScope.ForAdvice,
                 surroundings
             );
             CatalogueAction asked = ActionAsked.Find(parsed.GetRequiredValue(action), knowledge);
-            Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file),
-                parsed.GetValue(area),
-                knowledge,
-                surroundings
-            );
             VisitAdvice advice = surroundings.Compile(knowledge).Advise(visit);
             surroundings.Out.Write(
                 parsed.GetValue(format) == FormatOption.Json

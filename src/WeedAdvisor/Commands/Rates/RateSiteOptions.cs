@@ -38,12 +38,7 @@ internal sealed record RateSiteOptions(Option<string?> Visit, Option<string?> Ar
             id = parsed.GetValue(Area);
         if (file is null && id is not null)
             throw new RefusalException(ExitCode.Usage, "--visit-area needs --visit FILE.");
-        KnowledgeBase knowledge = LabelsOption.Over(
-            KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
-            parsed,
-            file,
-            surroundings
-        );
+        KnowledgeBase knowledge = LabelsOption.Load(parsed, file, KnowledgeScope.WithoutWorkedVisits, surroundings);
         if (file is null)
             return new RateSite(knowledge, null, null);
         Visit visit = VisitArgument.Read(file, id, knowledge, surroundings);

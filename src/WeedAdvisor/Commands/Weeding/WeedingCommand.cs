@@ -102,10 +102,11 @@ internal static class WeedingCommand
         };
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+            (KnowledgeBase knowledge, Visit visit) = VisitArgument.Load(
                 parsed,
-                parsed.GetRequiredValue(file),
+                file,
+                area,
+                KnowledgeScope.WithoutWorkedVisits,
                 surroundings
             );
             int[] compared = parsed.GetValue(intervals) is { Length: > 0 } given
@@ -118,12 +119,6 @@ internal static class WeedingCommand
                 Weeks = parsed.GetValue(weeks),
                 Weeds = WeedsOf(parsed.GetValue(weeds), knowledge),
             };
-            Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file),
-                parsed.GetValue(area),
-                knowledge,
-                surroundings
-            );
             ulong? from = parsed.GetValue(uncertain) ? (ulong)parsed.GetValue(seed) : null;
             WeedingReport report = Worked(WeedingReport.Of(visit, knowledge, terms, compared, from));
             surroundings.Out.Write(
