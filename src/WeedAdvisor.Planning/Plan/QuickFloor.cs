@@ -64,7 +64,7 @@ internal sealed class QuickFloor
         {
             for (int start = 0; start < weeks; start++)
             {
-                if (candidate.Cost[start] is { } cost)
+                if (_season.Problem.CostIn(candidate, start) is { } cost)
                     gain[start] = Math.Max(gain[start], Saved(candidate, start, usd) - (double)cost);
             }
         }

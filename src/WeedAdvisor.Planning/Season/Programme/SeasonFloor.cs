@@ -52,7 +52,7 @@ internal static class SeasonFloor
             var control = candidate.Control[place];
             for (int start = 0; start < most.Length; start++)
             {
-                if (candidate.Cost[start] is null)
+                if (season.Problem.CostIn(candidate, start) is null)
                     continue;
                 for (int age = 0; age < control.Length && start + age < most.Length; age++)
                     most[start + age] = Math.Max(most[start + age], control[age]);

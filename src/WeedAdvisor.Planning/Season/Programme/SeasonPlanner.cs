@@ -45,15 +45,13 @@ public static class SeasonPlanner
     {
         Func<AreaCase, AreaAdvice> ask = season.Rules.Open();
         SeasonCase asked = season;
-        AllowedPlans<SeasonPlan?> bests = AllowedPlans<SeasonPlan?>.Of(
+        (season, search, SeasonPlan? best, ImmutableArray<PlannedUse> uses) = AllowedPlan.Of(
             season,
             search,
             ask,
             knowledge,
-            new Settled(season, stop).Of,
-            plan => plan is null ? [] : [plan]
+            stop
         );
-        (season, search, SeasonPlan? best, _) = bests;
         Way bare = season.WayOf([]);
         Way? way = best is null ? null : season.WayOf(best.Applications);
         if (way is not null)
@@ -70,7 +68,7 @@ public static class SeasonPlanner
             Way = way,
             HandsAlone = bare,
             LeastUsd = isFull && way is not null ? SeasonFloor.Of(asked, bare, stop) : null,
-            Uses = best is null ? [] : bests.Uses[0],
+            Uses = uses,
             NextBest = isFull && best is not null ? NextBestOf(season, search, best, ask, knowledge, stop) : [],
             RulePrices =
                 isFull && best is not null
@@ -78,7 +76,7 @@ public static class SeasonPlanner
                     : [],
             MonthPrices = isFull && best is not null ? Months(season, search, way!, stop) : [],
             ClashingWishes = best is null ? Clash.Of(season.Problem, stop: stop).Wishes : [],
-            Work = best is null ? [] : WorkList.Of(season, bests.Uses[0], ask, knowledge),
+            Work = best is null ? [] : WorkList.Of(season, uses, ask, knowledge),
             Escapes = best is null ? [] : EscapeSpans.Of(season, best),
             Closed = ClosedSpans.Of(season, ask, knowledge),
             Assumed = SeasonAssumptions.Of(season, knowledge),

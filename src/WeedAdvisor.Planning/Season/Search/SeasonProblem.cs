@@ -43,6 +43,15 @@ public sealed record SeasonProblem(
     /// </summary>
     public ImmutableArray<SeasonGap> Gaps { get; init; } = [];
 
+    /// <summary>
+    /// What a candidate costs when it goes on in a week, US dollars; null when it may not, by its own weeks or by a
+    /// wish.
+    /// </summary>
+    /// <param name="candidate">One of the candidates.</param>
+    /// <param name="week">0 to one less than <see cref="Weeks"/>.</param>
+    public decimal? CostIn(SeasonCandidate candidate, int week) =>
+        Wishes.ClosedWeeks.Contains(week) || Wishes.Dropped.Contains(candidate.Name) ? null : candidate.Cost[week];
+
     /// <summary>What is wrong with the problem, in plain words; empty when it can be searched.</summary>
     public ImmutableArray<string> Faults() => [.. ProblemFaults.Of(this)];
 }

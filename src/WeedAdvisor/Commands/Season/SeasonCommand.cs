@@ -10,7 +10,7 @@ using WeedAdvisor.Reports.Season;
 namespace WeedAdvisor.Commands.Season;
 
 /// <summary>
-/// <c>season</c>: what goes on when through a year, with proof that nothing under the rules is better.
+/// <c>season</c>: what goes on when through a year, and how far from the best it can be.
 /// </summary>
 internal static class SeasonCommand
 {
@@ -27,7 +27,7 @@ internal static class SeasonCommand
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "season",
-            "Plan a year: which preventives go on in which week, with proof that nothing under the rules costs less.",
+            "Plan a year: which preventives go on in which week, and how far from the best it can be.",
             "weedadvisor season visit.yaml --area container-yard",
             "weedadvisor season visit.yaml --area container-yard --applications 3 --closed "
                 + "2026-07,2026-12-20..2027-01-04",
@@ -50,16 +50,11 @@ internal static class SeasonCommand
         command.Add(width);
         command.SetAction(parsed =>
         {
-            KnowledgeBase knowledge = LabelsOption.Over(
-                KnowledgeOption.Load(parsed, surroundings, KnowledgeScope.WithoutWorkedVisits),
+            (KnowledgeBase knowledge, Visit visit) = VisitArgument.Load(
                 parsed,
-                parsed.GetRequiredValue(file),
-                surroundings
-            );
-            Visit visit = VisitArgument.Read(
-                parsed.GetRequiredValue(file),
-                parsed.GetValue(area),
-                knowledge,
+                file,
+                area,
+                KnowledgeScope.WithoutWorkedVisits,
                 surroundings
             );
             SeasonReport report = Report(

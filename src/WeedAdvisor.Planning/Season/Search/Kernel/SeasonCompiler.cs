@@ -60,11 +60,7 @@ internal static class SeasonCompiler
     private static bool[] OpenSpots(SeasonProblem problem) =>
         [
             .. problem.Candidates.SelectMany(candidate =>
-            {
-                bool dropped = problem.Wishes.Dropped.Contains(candidate.Name);
-                return candidate.Cost.Select(
-                    (cost, week) => !dropped && cost is not null && !problem.Wishes.ClosedWeeks.Contains(week)
-                );
-            }),
+                candidate.Cost.Select((_, week) => problem.CostIn(candidate, week) is not null)
+            ),
         ];
 }
