@@ -26,4 +26,14 @@ public enum CostKind
 /// <param name="Usd">US dollars a year, at least 0.</param>
 /// <param name="Hours">Hours of work a year in it, at least 0.</param>
 /// <param name="Working">The sum that gives the amount.</param>
-public sealed record CostItem(string Id, string Name, CostKind Kind, decimal Usd, decimal Hours, string Working);
+public sealed record CostItem(string Id, string Name, CostKind Kind, decimal Usd, decimal Hours, string Working)
+{
+    /// <summary>Id of the action whose use it is; null for rounds, tools and what comes of the weeds.</summary>
+    public string? Action { get; init; }
+
+    /// <summary>
+    /// Whether the weeds that come up cause it, so that it falls as fewer do; what is walked and bought is the same
+    /// whatever comes up.
+    /// </summary>
+    public bool IsOfWeeds { get; init; }
+}

@@ -76,16 +76,7 @@ internal sealed record LeastCrowding(WeedingCourse Course, double Old, double Ov
         private double _rootsNext;
         private double _ready;
 
-        public double Cover
-        {
-            get
-            {
-                double sum = 0;
-                for (int age = 0; age < _plants.Length; age++)
-                    sum += _plants[age] * Math.PI / 4 * _traits.DiameterCm[age] * _traits.DiameterCm[age];
-                return sum;
-            }
-        }
+        public double Cover => _traits.CoverCm2(_plants);
 
         public double Standing => _plants.Sum();
 

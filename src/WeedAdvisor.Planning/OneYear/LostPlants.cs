@@ -1,4 +1,5 @@
 using System.Globalization;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Weeding;
 
@@ -21,7 +22,7 @@ internal static class LostPlants
     /// </summary>
     public static decimal? PotUsd(YearCase year)
     {
-        decimal width = year.Block.WidthCm.Value / year.Usual[Knowledge.Records.UsualIds.PotWidth];
+        decimal width = year.Block.WidthCm.Value / year.Usual[UsualIds.PotWidth];
         return year.Prices.Find(Pot)?.Value * width * width;
     }
 
@@ -43,7 +44,10 @@ internal static class LostPlants
             Text(
                 $"{hurt:#,0.#} pots with an old weed, {closed:#,0.#} of them grown over: {shares.Old * 100:0.##} % and "
             ) + Text($"{shares.Overgrown * 100:0.##} % of them x ${price:0.##} (assumed)")
-        );
+        )
+        {
+            IsOfWeeds = true,
+        };
     }
 
     /// <summary>

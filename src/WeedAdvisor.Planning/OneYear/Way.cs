@@ -71,6 +71,25 @@ public sealed record Way(
     /// <summary>Hours of the year for 1000 pots.</summary>
     public decimal Hours => Items.Where(item => item.Kind != CostKind.NextYear).Sum(item => item.Hours);
 
+    /// <summary>
+    /// Hours of each week for 1000 pots: rounds, and what else is done in the week in which it begins. The last is the
+    /// clearing when the year is over. Together they are <see cref="Hours"/>.
+    /// </summary>
+    public ImmutableArray<decimal> HoursByWeek()
+    {
+        decimal[] hours = new decimal[Season.Clearing.Week + 1];
+        foreach (WeedingRound round in Season.Rounds.Append(Season.Clearing))
+            hours[round.Week] += (decimal)round.Hours;
+        foreach (WayPart part in Plan.Parts)
+        {
+            decimal each = Items.Where(item => item.Action == part.Action.Id).Sum(item => item.Hours) / part.Times;
+            foreach (int week in part.Weeks.IsEmpty ? [0] : part.Weeks)
+                hours[week] += each;
+        }
+
+        return [.. hours];
+    }
+
     /// <summary>Price of what is bought for years, US dollars, for the whole area.</summary>
     public decimal OutlayUsd => Tools.Sum(tool => tool.PurchaseUsd);
 
@@ -85,6 +104,14 @@ public sealed record Way(
 
     /// <summary>What is done besides the rounds, tools that are bought among it, US dollars for 1000 pots.</summary>
     public decimal MeasuresUsd => Usd - WeedingUsd - LostUsd - Of(CostKind.NextYear);
+
+    /// <summary>What the uses of one action cost, US dollars for 1000 pots.</summary>
+    public decimal UsdOf(string action) => Items.Where(item => item.Action == action).Sum(item => item.Usd);
+
+    /// <summary>
+    /// What is spent whatever comes up: rounds that are walked, what is put on and bought, US dollars for 1000 pots.
+    /// </summary>
+    public decimal FixedUsd => Items.Where(item => !item.IsOfWeeds).Sum(item => item.Usd);
 
     /// <summary>The part of one kind, US dollars for 1000 pots.</summary>
     public decimal Of(CostKind kind) => Items.Where(item => item.Kind == kind).Sum(item => item.Usd);

@@ -16,9 +16,6 @@ namespace WeedAdvisor.Planning.OneYear;
 /// </summary>
 internal static class WayControl
 {
-    /// <summary>Weeks of control of a treatment that stops nothing that comes up later.</summary>
-    public static readonly Span NoResidual = new(0, 0);
-
     /// <summary>Share of the seedlings of a weed that is stopped, for each week of the year.</summary>
     public static ImmutableArray<double> Of(YearCase year, WayPlan plan, YearWeed weed, Variation variation)
     {

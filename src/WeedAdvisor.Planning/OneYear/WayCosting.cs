@@ -31,7 +31,7 @@ public static class WayCosting
             Outcome<ActionCost, string> cost = CostOf(year, part);
             if (!cost.IsGood)
                 return Outcome<Way, string>.Bad(cost.Refusals);
-            items.AddRange(Part(year, part, cost.Value, variation));
+            items.AddRange(OfPart(year, part, cost.Value, variation));
             WordSet needed = cost.Value.Tool is { } with ? WordSet.Of(with) : part.Action.NeedsEquipment;
             BoughtTool? tool = Tooling.Of(
                 needed,
@@ -48,7 +48,7 @@ public static class WayCosting
 
         items.AddRange(tools.Values.Select(tool => Share(tool, year.Pots)));
         items.AddRange(LostPlants.Items(year, season, variation.PotPrice));
-        items.Add(NextYear.Item(weeding, season, wage));
+        items.Add(SeedLeft.Item(weeding, season, wage));
         return Outcome<Way, string>.Good(new Way(plan, items.ToImmutable(), season, [.. tools.Values]));
     }
 
@@ -60,7 +60,7 @@ public static class WayCosting
     {
         var once = new WayPart(treatment, [0]);
         return CostOf(year, once).Value is { } cost
-            ? Part(year, once, cost, Variation.None).Sum(item => item.Usd)
+            ? OfPart(year, once, cost, Variation.None).Sum(item => item.Usd)
             : null;
     }
 
@@ -84,7 +84,10 @@ public static class WayCosting
             pulling * wage,
             pulling,
             Text($"{season.Pulled + season.Standing:#,0} weeds, {pulling:0.##} h x ${wage:0.##}")
-        );
+        )
+        {
+            IsOfWeeds = true,
+        };
         yield return new CostItem(
             "weeding-materials",
             "Bags and gloves for weeding",
@@ -106,6 +109,9 @@ public static class WayCosting
             year.Reading.Equipment,
             part.IsByBoom ? ApplicationTools.Boom : null
         );
+
+    private static IEnumerable<CostItem> OfPart(YearCase year, WayPart part, ActionCost cost, Variation variation) =>
+        Part(year, part, cost, variation).Select(item => item with { Action = part.Action.Id });
 
     // What a part costs in a year for 1000 pots: each use costs the area what it costs on every page.
     private static IEnumerable<CostItem> Part(YearCase year, WayPart part, ActionCost cost, Variation variation)

@@ -194,7 +194,7 @@ public sealed record YearCase
 
     /// <summary>Hours of pulling that one seedling of a weed makes in the year after.</summary>
     internal double NextYearHours(WeedTraits traits) =>
-        _nextYear.GetOrAdd((traits.Weed, Numbers), _ => NextYear.HoursOfOne(Numbers, traits));
+        _nextYear.GetOrAdd((traits.Weed, Numbers), _ => SeedLeft.HoursOfOne(Numbers, traits));
 
     private static decimal? MiddleOfFirstSeed(Weed weed) => weed.WeeksToFirstSeed?.Middle;
 

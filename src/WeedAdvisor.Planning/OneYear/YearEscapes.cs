@@ -33,7 +33,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
             plan,
             season.Course,
             LostPlants.UsdOfOne(year, old, overgrown),
-            NextYear.CountedShare(plan.Numbers, toCome),
+            SeedLeft.CountedShare(plan.Numbers, toCome),
             control,
             isLeast: false
         );
@@ -90,11 +90,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
             control,
             isLeast: true
         );
-        double rest = (double)
-            standing
-                .Items.Where(item => item.Id is not ("pulling" or "lost-plants" or "next-year"))
-                .Sum(item => item.Usd);
-        return new YearEscapes([.. usd.Select(row => row.ToImmutableArray())], rest + plants);
+        return new YearEscapes([.. usd.Select(row => row.ToImmutableArray())], (double)standing.FixedUsd + plants);
     }
 
     // More seedlings than count would by themselves cost what the cheapest of them do; where that is more than the cap,
@@ -102,9 +98,9 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
     private static double CountedShare(YearCase year, WeedingPlan plan, double toCome, double capUsd)
     {
         double cheapest = plan.Weeds.Min(weed => year.NextYearHours(weed.Traits)) * (double)year.WageUsd;
-        return NextYear.MostCounted(plan.Numbers) * cheapest >= capUsd
+        return SeedLeft.MostCounted(plan.Numbers) * cheapest >= capUsd
             ? 1
-            : NextYear.CountedShare(plan.Numbers, toCome);
+            : SeedLeft.CountedShare(plan.Numbers, toCome);
     }
 
     private static (double[][] Usd, double Standing) Weighed(

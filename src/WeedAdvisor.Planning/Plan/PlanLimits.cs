@@ -1,4 +1,3 @@
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 
 namespace WeedAdvisor.Planning.Plan;
@@ -13,22 +12,8 @@ internal static class PlanLimits
         (request.HoursPerWeek is not { } hours || BusiestWeekHours(year, way) <= hours)
         && (request.BudgetUsd is not { } budget || SpentUsd(year, way) <= budget);
 
-    /// <summary>Hours of the busiest week, for all pots: rounds and what else is done, each in its week.</summary>
-    public static decimal BusiestWeekHours(YearCase year, Way way)
-    {
-        decimal[] hours = new decimal[year.Weeks + 1];
-        foreach (var round in way.Season.Rounds.Append(way.Season.Clearing))
-            hours[round.Week] += (decimal)round.Hours;
-        foreach (WayPart part in way.Plan.Parts)
-        {
-            decimal each =
-                way.Items.Where(item => item.Id == $"labour-{part.Action.Id}").Sum(item => item.Hours) / part.Times;
-            foreach (int week in part.Weeks.IsEmpty ? [0] : part.Weeks)
-                hours[week] += each;
-        }
-
-        return hours.Max() * year.Pots / Thousand;
-    }
+    /// <summary>Hours of the busiest week, for all pots.</summary>
+    public static decimal BusiestWeekHours(YearCase year, Way way) => way.HoursByWeek().Max() * year.Pots / Thousand;
 
     /// <summary>What is spent on materials and a year's share of tools, US dollars for all pots.</summary>
     public static decimal SpentUsd(YearCase year, Way way) =>

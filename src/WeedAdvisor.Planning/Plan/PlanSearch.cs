@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 
@@ -16,7 +16,11 @@ namespace WeedAdvisor.Planning.Plan;
 /// </summary>
 public sealed class PlanSearch
 {
-    private static readonly ImmutableArray<int?> s_intervals = [1, 2, 3, 4, 6, 8, null];
+    private static readonly ImmutableArray<int?> s_intervals =
+    [
+        .. IntervalComparison.UsualIntervals.Select(weeks => (int?)weeks),
+        null,
+    ];
 
     private static readonly ImmutableArray<YearRounds> s_rounds =
     [
@@ -28,29 +32,23 @@ public sealed class PlanSearch
 
     private readonly PlanCase _plan;
     private readonly PlanEffort _effort;
-    private readonly IProgress<PlanProgress>? _progress;
     private readonly CancellationToken _stop;
     private readonly QuickFloor? _floor;
     private readonly Dictionary<StandingChoice, PricedChoice> _searched = [];
     private PricedChoice? _best;
 
-    private PlanSearch(PlanCase plan, PlanEffort effort, IProgress<PlanProgress>? progress, CancellationToken stop)
+    private PlanSearch(PlanCase plan, PlanEffort effort, CancellationToken stop)
     {
-        (_plan, _effort, _progress, _stop) = (plan, effort, progress, stop);
+        (_plan, _effort, _stop) = (plan, effort, stop);
         _floor = plan.Season is { } season ? new QuickFloor(season) : null;
     }
 
     /// <summary>Plans a year.</summary>
     /// <param name="plan">The case.</param>
     /// <param name="effort">How far to go; the usual effort when left out.</param>
-    /// <param name="progress">Is told how far the search has got.</param>
     /// <param name="stop">Stops early: the best plan so far comes back, with the floor that is known.</param>
-    public static AreaPlan Of(
-        PlanCase plan,
-        PlanEffort? effort = null,
-        IProgress<PlanProgress>? progress = null,
-        CancellationToken stop = default
-    ) => new PlanSearch(plan, effort ?? new PlanEffort(), progress, stop).Planned();
+    public static AreaPlan Of(PlanCase plan, PlanEffort? effort = null, CancellationToken stop = default) =>
+        new PlanSearch(plan, effort ?? new PlanEffort(), stop).Planned();
 
     private YearCase Year => _plan.Year;
 
@@ -79,7 +77,6 @@ public sealed class PlanSearch
 
             Search(choice);
             searched++;
-            _progress?.Report(new PlanProgress(choices.Length, searched, _best?.Usd ?? 0, open));
             open = decimal.MaxValue;
         }
 
@@ -159,15 +156,13 @@ public sealed class PlanSearch
     private PricedChoice WithFloor(PricedChoice priced, decimal cap)
     {
         // Rounds and measures alone may cost as much.
-        if (priced.Bare.Items.Where(item => !IsOfWeeds(item)).Sum(item => item.Usd) >= cap)
+        if (priced.Bare.FixedUsd >= cap)
             return priced with { FloorUsd = Math.Min(priced.Bare.Usd, cap) };
         double capUsd = cap == decimal.MaxValue ? double.PositiveInfinity : (double)cap;
         var least = YearEscapes.Least(Year, priced.Bare, _floor!.MostHeld, capUsd);
         double floor = Math.Min(capUsd, _floor.Of(least));
         return priced with { Least = least, FloorUsd = Math.Min(priced.Bare.Usd, (decimal)floor) };
     }
-
-    private static bool IsOfWeeds(CostItem item) => item.Id is "pulling" or "lost-plants" or "next-year";
 
     // Finds the preventives of a choice, and what no year with it costs less than.
     private void Search(PricedChoice choice)
@@ -202,21 +197,14 @@ public sealed class PlanSearch
         if (best.Season is not { } season)
             return new PlannedWay(best.Choice, best.Bare, []);
         Func<Inference.AreaCase, AreaAdvice> ask = season.Rules.Open();
-        AllowedPlans<SeasonPlan?> allowed = AllowedPlans<SeasonPlan?>.Of(
-            season,
-            SeasonSearch.Prepare(season.Problem),
-            ask,
-            Year.Knowledge,
-            new Settled(season, _stop).Of,
-            found => found is null ? [] : [found]
-        );
-        return allowed.Found is { } found
-            ? new PlannedWay(best.Choice, season.WayOf(found.Applications), allowed.Uses[0])
+        var allowed = AllowedPlan.Of(season, SeasonSearch.Prepare(season.Problem), ask, Year.Knowledge, _stop);
+        return allowed.Plan is { } plan
+            ? new PlannedWay(best.Choice, season.WayOf(plan.Applications), allowed.Uses)
             {
                 Work =
                 [
                     .. WorkList
-                        .Of(season, allowed.Uses[0], ask, Year.Knowledge)
+                        .Of(season, allowed.Uses, ask, Year.Knowledge)
                         .Where(work => !IsNotTaken(work, best.Choice)),
                 ],
             }
@@ -241,9 +229,7 @@ public sealed class PlanSearch
             if (with is null)
                 continue;
             Way way = _searched.GetValueOrDefault(with.Choice, with).BestWay;
-            decimal costs = way
-                .Items.Where(item => item.Id.EndsWith($"-{measure.Id}", StringComparison.Ordinal))
-                .Sum(item => item.Usd);
+            decimal costs = way.UsdOf(measure.Id);
             yield return new LeftOut(measure.Id, measure.Name, costs, best.Way.Usd - (way.Usd - costs));
         }
     }

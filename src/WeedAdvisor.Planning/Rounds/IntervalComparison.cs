@@ -76,7 +76,7 @@ public sealed record IntervalComparison(
             return Outcome<IntervalComparison, string>.Bad(Wage.OutOfRange(wageUsdPerHour));
         return Compared(intervals, (decimal)wageUsdPerHour, interval =>
         {
-            Outcome<WeedingSeason, string> run = WeedingRun.Of(plan with { IntervalWeeks = interval, FirstRound = 0 });
+            Outcome<WeedingSeason, string> run = WeedingRun.Of(plan with { IntervalWeeks = interval });
             if (!run.IsGood)
                 return Outcome<IntervalCost, string>.Bad(run.Refusals);
             var cost = new CostAtWage((decimal)run.Value.MaterialsUsd, (decimal)run.Value.Hours);

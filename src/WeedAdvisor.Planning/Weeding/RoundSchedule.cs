@@ -24,7 +24,7 @@ public static class RoundSchedule
         ??
         [
             .. Walkable(plan.Weeds, plan.FirstWeek, plan.Weeks, _ => plan.IntervalWeeks)
-                .Where(week => week % plan.IntervalWeeks == plan.FirstRound),
+                .Where(week => week % plan.IntervalWeeks == 0),
         ];
 
     /// <summary>

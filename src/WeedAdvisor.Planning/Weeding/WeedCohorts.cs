@@ -51,20 +51,7 @@ internal sealed class WeedCohorts
     }
 
     /// <summary>Square centimetres that the plants would cover side by side.</summary>
-    public double CoverCm2
-    {
-        get
-        {
-            double sum = 0;
-            for (int age = 0; age < _plants.Length; age++)
-            {
-                if (_plants[age] > 0)
-                    sum += _plants[age] * Math.PI / 4 * _traits.DiameterCm[age] * _traits.DiameterCm[age];
-            }
-
-            return sum;
-        }
-    }
+    public double CoverCm2 => _traits.CoverCm2(_plants);
 
     /// <summary>How many seedlings would come up this week. To be followed by <see cref="Emerge"/>.</summary>
     /// <param name="weekOfYear">0 to 51.</param>

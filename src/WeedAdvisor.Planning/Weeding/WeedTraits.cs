@@ -61,6 +61,20 @@ public sealed record WeedTraits
     /// <summary>Share that dies by itself in a week, by age in weeks.</summary>
     public required ImmutableArray<double> DeathShare { get; init; }
 
+    /// <summary>Square centimetres that plants cover side by side.</summary>
+    /// <param name="plants">How many of each age in weeks, as many ages as have a diameter.</param>
+    public double CoverCm2(ReadOnlySpan<double> plants)
+    {
+        double sum = 0;
+        for (int age = 0; age < plants.Length; age++)
+        {
+            if (plants[age] > 0)
+                sum += plants[age] * Math.PI / 4 * DiameterCm[age] * DiameterCm[age];
+        }
+
+        return sum;
+    }
+
     /// <summary>Whether a plant of an age that lives a week longer is then one of 10 cm for the first time.</summary>
     public bool GrowsOldAfter(int age) => GrowsInto(PlantSizes.FirstOld, age);
 

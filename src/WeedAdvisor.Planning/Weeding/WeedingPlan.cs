@@ -41,11 +41,6 @@ public sealed record WeedingPlan
     public required int IntervalWeeks { get; init; }
 
     /// <summary>
-    /// The first round falls in this week of the plan, 0 to <see cref="IntervalWeeks"/> - 1; 0 at first.
-    /// </summary>
-    public int FirstRound { get; init; }
-
-    /// <summary>
     /// The weeks of the plan in which a round is walked, each once and in order, whatever the interval; null for the
     /// rounds of the interval.
     /// </summary>
@@ -73,8 +68,6 @@ public sealed record WeedingPlan
             yield return $"A plan lasts 1 to {MostWeeks} weeks.";
         if (IntervalWeeks is < 1 or > LongestInterval)
             yield return $"There are 1 to {LongestInterval} whole weeks between two rounds.";
-        else if (FirstRound < 0 || FirstRound >= IntervalWeeks)
-            yield return "The first round falls within the first interval.";
         if (RoundWeeks is { } rounds && !IsInOrder(rounds))
             yield return $"Rounds fall in weeks 0 to {Weeks - 1} of the plan, each named once and in order.";
         if (!IsShare(Missed))

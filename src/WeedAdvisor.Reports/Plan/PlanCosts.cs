@@ -1,4 +1,3 @@
-using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Season.Programme;
@@ -46,7 +45,10 @@ internal static class PlanCosts
         yield return new Paragraph(
             saved >= 0
                 ? Line.Of($"{today.Plan.Name}. The plan saves {All(plan, saved)} a year against it.")
-                : Line.Of($"{today.Plan.Name}. It costs {All(plan, -saved)} less; it breaks a rule or a wish.")
+                : Line.Of(
+                    $"{today.Plan.Name}. It costs {All(plan, -saved)} less, but is not among the plans: a use in it is "
+                        + $"not allowed now, a wish bars it, or its rounds are of another length."
+                )
         ).At(2);
         yield return new Paragraph(Proof(plan)).At(2);
 
@@ -55,10 +57,6 @@ internal static class PlanCosts
 
     /// <summary>An amount for 1000 pots, for all pots.</summary>
     public static Amount All(AreaPlan plan, decimal usd) => Amounts.Dollars(usd * plan.Case.Year.Pots / Thousand);
-
-    /// <summary>What one action costs in a way, US dollars for 1000 pots.</summary>
-    public static decimal UsdOf(Way way, string action) =>
-        way.Items.Where(item => item.Id.EndsWith($"-{action}", StringComparison.Ordinal)).Sum(item => item.Usd);
 
     private static Line Proof(AreaPlan plan) =>
         plan.IsProven

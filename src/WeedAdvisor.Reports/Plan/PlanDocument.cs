@@ -77,16 +77,14 @@ public static class PlanDocument
     private static Line NoPlan(AreaPlan plan)
     {
         PlanRequest asked = plan.Case.Request;
-        string[] wishes =
+        string?[] wishes =
         [
-            .. asked.HoursPerWeek is { } hours ? [FormattableString.Invariant($"{hours:0.##} hours a week")] : NoWish,
-            .. asked.BudgetUsd is { } budget ? [FormattableString.Invariant($"a budget of ${budget:0.##}")] : NoWish,
+            asked.HoursPerWeek is { } hours ? FormattableString.Invariant($"{hours:0.##} hours a week") : null,
+            asked.BudgetUsd is { } budget ? FormattableString.Invariant($"a budget of ${budget:0.##}") : null,
             .. asked.With.Select(id => $"'{id}' in the plan"),
         ];
-        return $"No year keeps {Listing.And(wishes)}. Loosen one of them.";
+        return $"No year keeps {Listing.And([.. wishes.OfType<string>()])}. Loosen one of them.";
     }
-
-    private static string[] NoWish => [];
 
     private static IEnumerable<Block> Soon(AreaPlan plan, PlannedWay best)
     {
@@ -123,7 +121,7 @@ public static class PlanDocument
             new Item(Item.Dash, Line.FromString($"Weed {best.Way.Plan.Rounds.InWords}.")),
             .. best.Choice.Measures.Select(measure => new Item(
                 Item.Dash,
-                Line.Of($"{new Named(measure.Name)}: {PlanCosts.All(plan, PlanCosts.UsdOf(best.Way, measure.Id))}") with
+                Line.Of($"{new Named(measure.Name)}: {PlanCosts.All(plan, best.Way.UsdOf(measure.Id))}") with
                 {
                     Action = measure.Id,
                 }
@@ -140,13 +138,10 @@ public static class PlanDocument
             )),
             .. best.Uses.IsEmpty ? [new Item(Item.Dash, Line.FromString(NothingGoesOn(plan)))] : (Item[])[],
         ]).At(2);
-        ToolsToBuy(best, out string[] tools);
+        string[] tools = [.. best.Way.Tools.Select(tool => tool.Name)];
         if (tools.Length > 0)
             yield return Said($"To buy or hire for it: {Listing.And(tools)}; a year's share of the price is counted.");
     }
-
-    private static void ToolsToBuy(PlannedWay best, out string[] tools) =>
-        tools = [.. best.Way.Tools.Select(tool => tool.Name)];
 
     private static string NothingGoesOn(AreaPlan plan) =>
         plan.Case.Season is null ? "No preventive is planned: see below."

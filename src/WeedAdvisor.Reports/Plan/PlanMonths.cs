@@ -1,30 +1,35 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
-using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Plan;
 
-/// <summary>The months of a plan: rounds, hours, and what goes on.</summary>
+/// <summary>The months of a plan: rounds, hours of all work, and what goes on.</summary>
 internal static class PlanMonths
 {
-    private const int MonthColumns = 10;
-    private const double Thousand = 1000;
+    private const int MonthColumns = 10,
+        DaysInWeek = 7;
+    private const decimal Thousand = 1000;
 
     public static IEnumerable<Block> Of(AreaPlan plan, PlannedWay best, Names names)
     {
-        YearCase year = plan.Case.Year;
-        DateOnly last = year.Day.AddDays((7 * year.Weeks) - 1);
+        ImmutableArray<decimal> hours = best.Way.HoursByWeek();
         yield return Heading.Section("Month by month");
         yield return new Table(
             [
                 new Column("rounds", 8) { Brief = ["rounds"], After = " rounds" },
-                new Column("hours of weeding", 8) { Brief = ["hours"], After = " h of weeding" },
+                new Column("hours of work", 8) { Brief = ["hours"], After = " h of work" },
             ],
-            [.. Months(year.Day, last).Select(month => RowOf(plan, best, names, month))]
+            [
+                .. Enumerable
+                    .Range(0, hours.Length)
+                    .GroupBy(week => MonthOf(DayOf(plan.Case.Year, week)))
+                    .Select(weeks => RowOf(plan, best, names, weeks.Key, [.. weeks], hours)),
+            ]
         )
         {
             HeadWidth = MonthColumns,
@@ -34,31 +39,31 @@ internal static class PlanMonths
         };
     }
 
-    private static IEnumerable<DateOnly> Months(DateOnly from, DateOnly last)
-    {
-        for (var month = new DateOnly(from.Year, from.Month, 1); month <= last; month = month.AddMonths(1))
-            yield return month;
-    }
-
-    private static Row RowOf(AreaPlan plan, PlannedWay best, Names names, DateOnly month)
-    {
-        YearCase year = plan.Case.Year;
-        WeedingRound[] rounds =
-        [
-            .. best.Way.Season.Rounds.Where(round => IsIn(year.Day.AddDays(7 * round.Week), month)),
-        ];
-        string goesOn = string.Join(
-            "; ",
-            best.Uses.Where(use => IsIn(use.Days.First, month)).Select(use => names.Action(use.Treatment))
-        );
-        return new Row(
+    private static Row RowOf(
+        AreaPlan plan,
+        PlannedWay best,
+        Names names,
+        DateOnly month,
+        int[] weeks,
+        ImmutableArray<decimal> hours
+    ) =>
+        new(
             month.ToString("MMM yyyy", CultureInfo.InvariantCulture),
-            [Amounts.Whole(rounds.Length), Amounts.Tenths(rounds.Sum(round => round.Hours) * year.Pots / Thousand)]
+            [
+                Amounts.Whole(best.Way.Season.Rounds.Count(round => weeks.Contains(round.Week))),
+                Amounts.Tenths((double)(weeks.Sum(week => hours[week]) * plan.Case.Year.Pots / Thousand)),
+            ]
         )
         {
-            Remark = goesOn,
+            Remark = string.Join(
+                "; ",
+                best.Uses.Where(use => MonthOf(use.Days.First) == month).Select(use => names.Action(use.Treatment))
+            ),
         };
-    }
 
-    private static bool IsIn(DateOnly day, DateOnly month) => day.Year == month.Year && day.Month == month.Month;
+    // The clearing when the year is over is done on its last day.
+    private static DateOnly DayOf(YearCase year, int week) =>
+        year.Day.AddDays(Math.Min(DaysInWeek * week, (DaysInWeek * year.Weeks) - 1));
+
+    private static DateOnly MonthOf(DateOnly day) => new(day.Year, day.Month, 1);
 }

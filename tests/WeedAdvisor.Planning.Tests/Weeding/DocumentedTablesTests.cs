@@ -33,20 +33,6 @@ public sealed class DocumentedTablesTests
             [.. Shares.Select(share => ($"{share} %", Missing(share)))]
         );
 
-    [Fact]
-    public void What_one_escape_costs() => Assert.All(IntervalComparison.UsualIntervals, weeks =>
-        {
-            EscapeCost cost = EscapeCost
-                .Of(Yard.Traits("spurge-spotted"), 20, weeks, 0.1, 1, Yard.Wage, Yard.Numbers)
-                .Value!;
-            string row = string.Create(
-                CultureInfo.InvariantCulture,
-                $"| {(weeks == 1 ? "1 week" : $"{weeks} weeks")} | {cost.Hours * 3600:0.0} | ${cost.Usd:0.000} | "
-                    + $"{cost.Descendants:0.00} |\n"
-            );
-            Assert.Contains(row, s_page, StringComparison.Ordinal);
-        });
-
     private static int[] Shares => [0, 5, 10, 20];
 
     private static (string, WeedingSetup)[] SixAlone =>

@@ -73,6 +73,7 @@ public sealed class WeedingRunTests
         Assert.Equal(1, spurge.WeekShare.Sum(), 12);
         Assert.Equal(0, spurge.ExpectedEmergence(2));
         Assert.Equal(spurge.SeedlingsPerYear, Enumerable.Range(0, 52).Sum(spurge.ExpectedEmergence), 9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => spurge.ExpectedEmergence(52));
         Assert.Equal(0, WeedTraits.WeekOf(new DateOnly(2026, 1, 7)));
         Assert.Equal(51, WeedTraits.WeekOf(new DateOnly(2028, 12, 31)));
     }

@@ -1,10 +1,12 @@
+using System.Globalization;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Tests.Commands;
 
 /// <summary><c>plan</c> through the command line, on the shipped demo visit.</summary>
-public sealed class PlanCommandTests
+public sealed partial class PlanCommandTests
 {
     private static readonly Lazy<CommandRun> s_text = new(() => Run("--area", "container-yard"));
 
@@ -20,6 +22,23 @@ public sealed class PlanCommandTests
         Assert.Equal(places.Order(), places);
         Assert.Contains("BEFORE ANY CHEMICAL", page, StringComparison.Ordinal);
         Assert.All(page.Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    // The months are rounded to tenths of an hour, the year to whole hours.
+    [Fact]
+    public void The_hours_of_the_months_are_the_hours_of_the_year()
+    {
+        string page = s_text.Value.Out.ReplaceLineEndings("\n");
+        decimal[] months =
+        [
+            .. MonthRow()
+                .Matches(page)
+                .Select(row => decimal.Parse(row.Groups[1].ValueSpan, CultureInfo.InvariantCulture)),
+        ];
+        decimal year = decimal.Parse(HoursRow().Match(page).Groups[1].ValueSpan, CultureInfo.InvariantCulture);
+        Assert.InRange(months.Length, 12, 13);
+        Assert.All(months, hours => Assert.True(hours > 0));
+        Assert.InRange(months.Sum(), year - 1.2m, year + 1.2m);
     }
 
     [Fact]
@@ -65,6 +84,12 @@ public sealed class PlanCommandTests
         Assert.Equal(ExitCode.Negative, run.Code);
         Assert.Contains("No year keeps 0 hours a week", run.Out, StringComparison.Ordinal);
     }
+
+    [GeneratedRegex(@"^  [A-Z][a-z]{2} 20[0-9]{2} +[0-9]+ +([0-9.]+)", RegexOptions.Multiline)]
+    private static partial Regex MonthRow();
+
+    [GeneratedRegex(@"^  hours of work +([0-9]+) ", RegexOptions.Multiline)]
+    private static partial Regex HoursRow();
 
     private static CommandRun Run(params string[] args) =>
         CommandRun.With(

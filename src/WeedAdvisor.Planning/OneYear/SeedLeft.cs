@@ -9,7 +9,7 @@ namespace WeedAdvisor.Planning.OneYear;
 /// The work that seed and roots left in the pots make in the year after, at one interval of rounds whatever is chosen
 /// now; of more seedlings than find room before they are pulled only those that do count.
 /// </summary>
-internal static class NextYear
+internal static class SeedLeft
 {
     private const double Pots = 1000,
         SecondsInHour = 3600;
@@ -35,7 +35,10 @@ internal static class NextYear
                 $"{toCome * counted:#,0} seedlings to come, {rounded:0.##} h x ${wage:0.##} at rounds of "
                     + $"{plan.Numbers["next-year-rounds-weeks"]:0} weeks"
             )
-        );
+        )
+        {
+            IsOfWeeds = true,
+        };
     }
 
     /// <summary>Share of the seedlings to come that counts, 0 to 1.</summary>
