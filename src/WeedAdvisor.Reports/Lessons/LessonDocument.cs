@@ -48,24 +48,32 @@ public static class LessonDocument
                         ? $"Agreement with the advice: {tau.ToString("0.00", CultureInfo.InvariantCulture)} "
                             + "(Kendall's tau-b, 1945: 1 the same order, 0 no more than chance, -1 the reverse). "
                             + Kindly(tau)
-                        : "Too few to hold two orders against each other: name two actions or more."
+                    : named.Length < 2 ? "Too few to hold two orders against each other: name two actions or more."
+                    : "No two of these stand in an order here, so there is nothing to agree on."
                 ),
-                Heading.Section("The advice has first"),
-                new ItemList([
-                    .. score.First.Select(
-                        (action, at) =>
-                            new Item(
-                                $" {(at + 1).ToString(CultureInfo.InvariantCulture)}. ",
-                                Line.Of($"{new Named(names.Action(action))} ({action})")
-                            )
-                    ),
-                ]).At(2),
+                .. score.First.IsEmpty
+                    ? [new Paragraph("The advice has no work here for now: nothing is clear.")]
+                    : First(score, names),
                 .. Missed(score, area, names),
                 .. NotClear(score, area, names),
                 .. score.First.Concat(named).Any(names.IsTreatment) ? SafetyBlocks.Standing([]) : [],
             ]
         );
     }
+
+    private static Block[] First(TraineeScore score, Names names) =>
+        [
+            Heading.Section("The advice has first"),
+            new ItemList([
+                .. score.First.Select(
+                    (action, at) =>
+                        new Item(
+                            $" {(at + 1).ToString(CultureInfo.InvariantCulture)}. ",
+                            Line.Of($"{new Named(names.Action(action))} ({action})")
+                        )
+                ),
+            ]).At(2),
+        ];
 
     private static Line TitleOf(Lesson lesson) => $"Lesson: {lesson.Title}";
 

@@ -26,6 +26,22 @@ public sealed class LessonTests
 
     [Theory]
     [MemberData(nameof(Lessons))]
+    public void A_trainee_may_choose_all_that_is_clear_and_what_tempts_and_the_list_tells_no_order(string id)
+    {
+        AreaAdvice area = AdviceOf(s_lessons.Single(one => one.Id == id));
+        ImmutableArray<string> choices = TraineeChoices.Of(area, ShippedRules.Knowledge);
+        Assert.Subset(
+            choices.ToHashSet(),
+            (HashSet<string>)[.. area.Clear.Where(one => one.Horizon != Horizon.Habit).Select(one => one.Action)]
+        );
+        Assert.Equal(choices.Distinct(), choices);
+        Assert.InRange(choices.Count(choice => area.Barred.Any(one => one.Action == choice)), 0, 8);
+        string[] names = [.. choices.Select(choice => ShippedRules.Knowledge.ActionOf(choice)!.Name)];
+        Assert.Equal(names.Order(StringComparer.OrdinalIgnoreCase), names);
+    }
+
+    [Theory]
+    [MemberData(nameof(Lessons))]
     public void Every_step_names_a_rule_that_holds_in_its_visit_each_once(string id)
     {
         Lesson lesson = s_lessons.Single(one => one.Id == id);

@@ -7,6 +7,11 @@ namespace WeedAdvisor.Reports.Tests.Lessons;
 /// <summary>Kendall's tau-b, held against a published value and against its own definition.</summary>
 public sealed class RankAgreementTests
 {
+    // SciPy reference documentation, scipy.stats.kendalltau, its example: two lists of five with ties in both.
+    [Fact]
+    public void The_example_of_a_reference_library_comes_to_its_value() =>
+        Assert.Equal(-0.47140452079103173, RankAgreement.TauB([12, 2, 1, 12, 2], [1, 4, 7, 1, 0])!.Value, 15);
+
     // M. G. Kendall, Rank Correlation Methods (1948), chapter 3: ten objects with ties in both rankings, S = 33, tau-b
     // 0.859. Ranks are doubled here so that shared ranks are whole numbers. From memory: check against the book.
     [Fact]

@@ -52,6 +52,14 @@ public sealed class LessonCommandTests
         Assert.Equal(1, json.RootElement.GetProperty("tauB").GetDouble());
     }
 
+    [Fact]
+    public void Where_nothing_is_clear_a_score_says_so()
+    {
+        string text = Run("lesson", "entry", "--score", "hand-weed-now, glufosinate-floor-spray").Out;
+        Assert.Contains("nothing is clear", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("THE ADVICE HAS FIRST", text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("no lesson 'liverwurt' (did you mean 'liverwort'?)", "liverwurt")]
     [InlineData("no action 'pray'", "liverwort", "--score", "shorten-mist, pray")]
