@@ -1,13 +1,15 @@
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Why;
 
 // What was found, told of the area and not of the rule.
 public sealed partial class ConditionSentences
 {
-    private const string It = "it ";
+    private const string It = "it ",
+        They = "they ";
 
     /// <summary>What of the area meets a condition, as told of the area and not of the rule; nothing where it is not
     /// sure.</summary>
@@ -28,13 +30,21 @@ public sealed partial class ConditionSentences
             _ => Of(match).Where(sentence => sentence.Truth == Truth.Yes).Select(sentence => sentence.Text),
         };
 
-    // One weed is said in its own sentence: "common liverwort is up and is one of the mosses".
-    private static string Of(string fact, FactKind kind, string[] sentences) =>
-        kind == FactKind.Weed
-        && !fact.Contains(", ", StringComparison.Ordinal)
-        && sentences.All(sentence => sentence.StartsWith(It, StringComparison.Ordinal))
-            ? $"{fact} {string.Join(" and ", sentences.Select(sentence => sentence[It.Length..]))}"
-            : $"{fact}: {string.Join(" and ", sentences)}";
+    // What is told of one is one sentence: "common liverwort is up and is one of the mosses". Of several weeds it is told
+    // of each.
+    private static string Of(string fact, FactKind kind, string[] sentences)
+    {
+        string subject = kind == FactKind.Crop ? They : It;
+        bool areSeveral = kind == FactKind.Weed && fact.Contains(", ", StringComparison.Ordinal);
+        // What closes an area is a sentence already.
+        if (
+            kind == FactKind.Closure
+            || !sentences.All(sentence => sentence.StartsWith(subject, StringComparison.Ordinal))
+        )
+            return $"{fact}: {Listing.And(sentences)}";
+        string told = Listing.And([.. sentences.Select(sentence => sentence[subject.Length..])]);
+        return areSeveral ? $"{fact}: each {told}" : $"{fact} {told}";
+    }
 
     private string[] Met(MatchedPattern match, FactKind kind) =>
         [
@@ -44,33 +54,32 @@ public sealed partial class ConditionSentences
                     && !(kind != FactKind.Site && test.Attribute == "id")
                     && !(test.Asked is AttributeTest.Variable { Binds: true } && IsComparedLater(match, test))
                 )
-                .Select(test => FoundSentence(kind, test)),
+                .Select(test => FoundSentence(kind, match.Fact, test)),
         ];
 
     // What a later test names again is said there.
     private static bool IsComparedLater(MatchedPattern match, MatchedTest test) =>
         match.Tests.Any(other => other != test && other.Attribute == test.Attribute);
 
-    private string FoundSentence(FactKind kind, MatchedTest test)
+    private string FoundSentence(FactKind kind, string fact, MatchedTest test)
     {
         if (
             test.Found is Reading.Words { Value: { Count: 1 } only }
             && _words.Whole(kind, test.Attribute, only.First()) is { } whole
         )
             return whole;
-        bool isOneOfMany =
+        string found =
             test is { Asked: AttributeTest.Word { Negated: false } asked, Found: Reading.Words many }
-            && many.Value.Any(asked.Words.Contains);
-        string found = isOneOfMany
-            ? ConditionWords.Some(
-                [
-                    .. ((Reading.Words)test.Found!)
-                        .Value.Where(((AttributeTest.Word)test.Asked!).Words.Contains)
-                        .Select(word => _words.Say(kind, test.Attribute, word)),
-                ],
-                "and"
-            )
-            : _words.Say(kind, test.Attribute, test.Found!);
-        return $"{_words.Beginning(kind, test.Attribute)} {found}";
+            && many.Value.Any(asked.Words.Contains)
+                ? Named(kind, fact, test.Attribute, [.. many.Value.Where(asked.Words.Contains)])
+                : _words.Say(kind, test.Attribute, test.Found!);
+        return _words.Found(kind, test.Attribute, found) ?? $"{_words.Beginning(kind, test.Attribute)} {found}";
+    }
+
+    // That hydrangeas count among hydrangeas tells nothing where they count among shrubs as well.
+    private string Named(FactKind kind, string fact, string attribute, string[] words)
+    {
+        string[] said = [.. words.Select(word => _words.Say(kind, attribute, word))];
+        return ConditionWords.Some(said.Length > 1 ? [.. said.Where(one => one != fact)] : said, "and");
     }
 }

@@ -191,8 +191,29 @@ public sealed partial class ConditionSentences(KnowledgeBase knowledge)
             };
     }
 
-    private string Such(Pattern.Fact fact, MatchedPattern match) =>
-        fact.Tests.IsEmpty ? "" : $" such that {Tests(fact, match)}";
+    private string Such(Pattern.Fact fact, MatchedPattern match)
+    {
+        if (fact.Tests.IsEmpty)
+            return "";
+        string[] sentences = [.. TestsOf(fact, match)];
+        string[] told = [.. sentences.Select(AfterThat).OfType<string>()];
+        string[] owned = [.. sentences.Select(AfterWhose).OfType<string>()];
+        if (told.Length + owned.Length < sentences.Length)
+            return $" such that {Listing.And(sentences)}";
+        if (told.Length > 0)
+            told[0] = $"that {told[0]}";
+        return $" {Listing.And([.. told, .. owned])}";
+    }
+
+    // "it is up" as it stands in "a weed that is up".
+    private static string? AfterThat(string sentence) => Rest(sentence, "it ") ?? Rest(sentence, "they ");
+
+    // "its stage is ..." as it stands in "a weed whose stage is ...".
+    private static string? AfterWhose(string sentence) =>
+        (Rest(sentence, "its ") ?? Rest(sentence, "their ")) is { } owned ? $"whose {owned}" : null;
+
+    private static string? Rest(string sentence, string begin) =>
+        sentence.StartsWith(begin, StringComparison.Ordinal) ? sentence[begin.Length..] : null;
 
     private string Tests(Pattern.Fact fact, MatchedPattern match) => string.Join(" and ", TestsOf(fact, match));
 

@@ -19,6 +19,7 @@ public sealed class ConditionWords(KnowledgeBase knowledge)
     public const string List = "condition";
 
     private const string ShortWord = "say.";
+    private const string FoundKey = ".found";
     private const string Answers = "answers:";
     private const int MostWords = 6;
 
@@ -45,6 +46,21 @@ public sealed class ConditionWords(KnowledgeBase knowledge)
     {
         string key = $"{KeyOf(kind, attribute)}.{word}";
         return _list.Contains(key) ? _list.TextOf(key) : null;
+    }
+
+    /// <summary>What was found of an attribute as a whole sentence; null when the list has none.</summary>
+    /// <param name="kind">The kind of fact.</param>
+    /// <param name="attribute">The attribute.</param>
+    /// <param name="found">What was found, in plain words.</param>
+    public string? Found(FactKind kind, string attribute, string found)
+    {
+        string key = $"{KeyOf(kind, attribute)}{FoundKey}";
+        return _list.Contains(key)
+            ? _list
+                .TextOf(key)
+                .Replace("(s)", found == "1" ? "" : "s", StringComparison.Ordinal)
+                .Replace("#", found, StringComparison.Ordinal)
+            : null;
     }
 
     /// <summary>A word of an attribute in plain words.</summary>

@@ -176,6 +176,20 @@ public sealed partial class ConditionSentenceTests
     }
 
     [Fact]
+    public void What_was_found_is_told_in_a_sentence_with_its_figure_and_one_is_one()
+    {
+        WordList list = s_knowledge.Vocabulary[ConditionWords.List];
+        string[] found = [.. list.Words.Select(word => word.Key).Where(IsFound)];
+        Assert.NotEmpty(found);
+        Assert.DoesNotContain(found, key => list.TextOf(key).Split('#').Length != 2);
+        Assert.Equal("it is weeded every 1 week", s_words.Found(FactKind.Site, "weeding-interval", "1"));
+        Assert.Equal("it is weeded every 2.5 weeks", s_words.Found(FactKind.Site, "weeding-interval", "2.5"));
+        Assert.Null(s_words.Found(FactKind.Site, "stock", "1"));
+
+        static bool IsFound(string key) => key.EndsWith(".found", StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_long_list_begins_with_what_the_rule_compares()
     {
         var test = new AttributeTest.Variable("one", Binds: false, Negated: false);
