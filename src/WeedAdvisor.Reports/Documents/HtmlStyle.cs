@@ -13,7 +13,7 @@ internal static class HtmlStyle
         + "table{border-collapse:collapse;margin:.5rem "
         + "0}caption{text-align:left;font-weight:bold}th,td{border-bottom:1px solid #999;padding:.2rem "
         + ".6rem;text-align:right;vertical-align:top}"
-        + "th:first-child,td:first-child,td.text{text-align:left}tr.strong{background:#eee}"
+        + "th:first-child,td:first-child,th.text,td.text{text-align:left}tr.strong{background:#eee}"
         + "figure{margin:.5rem 0}svg{max-width:100%;height:auto;font:12px "
         + "system-ui,sans-serif}.small{font-size:10px;fill:#555}"
         + "@media print{body{max-width:none;margin:0;font-size:9pt}tr,svg{break-inside:avoid}"

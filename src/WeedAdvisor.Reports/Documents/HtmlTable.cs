@@ -18,7 +18,7 @@ internal static class HtmlTable
             if (hasHeads)
                 html.Append($"<th scope=\"col\">{HtmlLetters.Of(table.RowHead ?? "")}</th>");
             foreach (Column column in table.Columns)
-                html.Append($"<th scope=\"col\">{HtmlLetters.Of(column.Name)}</th>");
+                html.Append($"<th scope=\"col\"{TextClass(column)}>{HtmlLetters.Of(column.Name)}</th>");
             html.Append(hasRemarks ? "<th scope=\"col\"></th></tr>\n</thead>\n" : "</tr>\n</thead>\n");
         }
 
@@ -33,7 +33,9 @@ internal static class HtmlTable
                 // Where the row has no head of its own, its first cell says what it is about.
                 bool isHead = !hasHeads && at == 0;
                 html.Append(
-                    isHead ? $"<th scope=\"row\">{HtmlLetters.Of(cell)}</th>" : $"<td>{HtmlLetters.Of(cell)}</td>"
+                    isHead
+                        ? $"<th scope=\"row\">{HtmlLetters.Of(cell)}</th>"
+                        : $"<td{TextClass(table.Columns[at])}>{HtmlLetters.Of(cell)}</td>"
                 );
             }
 
@@ -42,6 +44,8 @@ internal static class HtmlTable
 
         html.Append("</tbody>\n</table>\n");
     }
+
+    private static string TextClass(Column column) => column.IsText ? " class=\"text\"" : "";
 
     private static string Mark(Row row) => row.Mark.Trim().Length == 0 ? "" : HtmlLetters.Of(row.Mark.Trim()) + " ";
 }

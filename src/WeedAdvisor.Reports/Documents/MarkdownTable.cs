@@ -18,7 +18,7 @@ internal static class MarkdownTable
         IEnumerable<string> rules =
         [
             .. hasHeads ? ["---"] : (string[])[],
-            .. table.Columns.Select(_ => "--:"),
+            .. table.Columns.Select(column => column.IsText ? "---" : "--:"),
             .. hasRemarks ? ["---"] : (string[])[],
         ];
         if (table.Caption is { } caption)

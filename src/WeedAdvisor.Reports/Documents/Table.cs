@@ -66,6 +66,9 @@ public sealed record Column(string Name, int Width)
     /// <summary>What stands before a cell in a sentence.</summary>
     public string Before { get; init; } = "";
 
+    /// <summary>Whether its cells are words, which begin at the left and go on below where they are long.</summary>
+    public bool IsText { get; init; }
+
     /// <summary>What stands after a cell in a sentence.</summary>
     public string After { get; init; } = "";
 }

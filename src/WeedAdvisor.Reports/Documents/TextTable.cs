@@ -36,16 +36,20 @@ internal static class TextTable
         return table.HeadWidth > 0 ? table.HeadWidth : Math.Max(LeastHead, width - cells);
     }
 
-    /// <summary>Whether every cell has its column, with a blank before it, on a page that is wide enough.</summary>
+    /// <summary>Whether every cell has its column, with a blank beside it, on a page that is wide enough.</summary>
     private static bool IsDrawn(Table table, int width, int head)
     {
         int needed = table.CellIndent + head + table.Columns.Sum(column => column.Width);
         return width >= Math.Max(needed, table.LeastPage)
             && table.Rows.All(row => table.HeadWidth == 0 || ColumnWidth.Of(row.Mark + row.Head.Text) < head)
             && table.Rows.All(row =>
-                row.Cells.Zip(table.Columns).All(pair => ColumnWidth.Of(pair.First.Text) < pair.Second.Width)
+                row.Cells.Zip(table.Columns).All(pair => Longest(pair.First.Text, pair.Second) < pair.Second.Width)
             );
     }
+
+    // A cell of words may go on below, a word may not.
+    private static int Longest(string cell, Column column) =>
+        column.IsText ? cell.Split(' ').Max(ColumnWidth.Of) : ColumnWidth.Of(cell);
 
     private static int RemarkColumns(Table table)
     {
@@ -60,9 +64,7 @@ internal static class TextTable
         for (int line = 0; line < lines; line++)
         {
             string cells = string.Concat(
-                table.Columns.Select(column =>
-                    ColumnWidth.PadLeft(line < column.Brief.Length ? column.Brief[line] : "", column.Width)
-                )
+                table.Columns.Select(column => Placed(line < column.Brief.Length ? column.Brief[line] : "", column))
             );
             string heads = table.HeadPlace == RowHeadPlace.Beside && line == 0 ? table.RowHead ?? "" : "";
             WithRemark(
@@ -79,23 +81,42 @@ internal static class TextTable
 
     private static void Draw(Page page, Table table, Row row, int left, int head)
     {
-        string cells = string.Concat(
-            row.Cells.Zip(table.Columns, (cell, column) => ColumnWidth.PadLeft(cell.Text, column.Width))
-        );
+        string[] cells = [.. Lines(table, row)];
         if (table.HeadPlace != RowHeadPlace.Beside)
         {
-            WithRemark(page, table, left, cells, row.Remark);
+            WithRemark(page, table, left, cells[0], row.Remark);
+            foreach (string line in cells.Skip(1))
+                page.Drawn(left, line);
             return;
         }
 
-        // A long head goes on below; the cells stand beside its first line.
-        string remark = row.Remark;
-        foreach (string line in Page.Wrapped(row.Mark, row.Head.Text, head))
+        // A long head goes on below, beside what goes on of the cells.
+        string[] heads = [.. Page.Wrapped(row.Mark, row.Head.Text, head)];
+        for (int i = 0; i < Math.Max(heads.Length, cells.Length); i++)
         {
-            WithRemark(page, table, left, ColumnWidth.PadRight(line, head) + cells, remark);
-            (cells, remark) = ("", "");
+            string line = ColumnWidth.PadRight(heads.ElementAtOrDefault(i) ?? "", head);
+            WithRemark(page, table, left, line + cells.ElementAtOrDefault(i), i == 0 ? row.Remark : "");
         }
     }
+
+    // The cells of a row side by side; as many lines as the longest cell of words takes.
+    private static IEnumerable<string> Lines(Table table, Row row)
+    {
+        string[][] cells =
+        [
+            .. row.Cells.Zip(table.Columns, (cell, column) =>
+                column.IsText ? [.. Page.Wrapped("", cell.Text, column.Width - 1)] : (string[])[cell.Text]
+            ),
+        ];
+        int lines = cells.Select(cell => cell.Length).DefaultIfEmpty(1).Max();
+        for (int i = 0; i < lines; i++)
+            yield return string.Concat(
+                cells.Zip(table.Columns, (cell, column) => Placed(cell.ElementAtOrDefault(i) ?? "", column))
+            );
+    }
+
+    private static string Placed(string text, Column column) =>
+        column.IsText ? ColumnWidth.PadRight(text, column.Width) : ColumnWidth.PadLeft(text, column.Width);
 
     // A remark that has no room behind the cells stands below them.
     private static void WithRemark(Page page, Table table, int left, string cells, string remark)

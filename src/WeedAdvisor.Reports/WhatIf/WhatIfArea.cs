@@ -76,7 +76,20 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
         [
             Heading.Section("What is done first"),
             new Table(
-                [new Column("now", 36) { Before = "now " }, new Column("then", 36) { Before = "then " }],
+                [
+                    new Column("now", 36)
+                    {
+                        Brief = ["now"],
+                        Before = "now ",
+                        IsText = true,
+                    },
+                    new Column("then", 36)
+                    {
+                        Brief = ["then"],
+                        Before = "then ",
+                        IsText = true,
+                    },
+                ],
                 [
                     .. Enumerable
                         .Range(0, Math.Max(left.Length, right.Length))
@@ -166,13 +179,9 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
                 new ItemList([
                     .. turns
                         .Take(most)
-                        .Select(turn => new Item(
-                            Item.Dash,
-                            $"{Kind(turn.Reason)} now {Word(turn.Now)}, then {Word(turn.Then)}: "
-                                + Names.UnderItsName(turn.Reason.Said)
-                        )
+                        .Select(turn => new Item(Item.Dash, $"{Turned(turn)}: {Names.UnderItsName(turn.Reason.Said)}")
                         {
-                            Below = [new Keyed("rule: ", turn.Reason.Judgement).At(2)],
+                            Below = [new Keyed("rule: ", $"{turn.Reason.Judgement} ({Kind(turn.Reason)})").At(2)],
                         }),
                 ]).At(2),
                 .. turns.Length > most
@@ -184,18 +193,21 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
     private static string Kind(Reason reason) =>
         reason.Then switch
         {
-            Consequence.MakesFinding => "Finding",
-            Consequence.Bar => "Bar",
-            Consequence.Argument { IsDoubt: true } => "Doubt",
-            Consequence.Argument => "Support",
-            _ => "Caution",
+            Consequence.MakesFinding => "a finding",
+            Consequence.Bar => "a bar",
+            Consequence.Argument { IsDoubt: true } => "a doubt",
+            Consequence.Argument => "a support",
+            _ => "a caution",
         };
 
-    private static string Word(RuleStand stand) =>
-        stand switch
+    private static string Turned(RuleTurn turn) =>
+        (turn.Now, turn.Then) switch
         {
-            RuleStand.Yes => "holds",
-            RuleStand.Perhaps => "may hold",
-            _ => "does not hold",
+            (RuleStand.No, RuleStand.Yes) => "New",
+            (RuleStand.No, _) => "New, but not sure yet",
+            (RuleStand.Perhaps, RuleStand.Yes) => "Now sure",
+            (RuleStand.Perhaps, _) => "Ruled out",
+            (_, RuleStand.Perhaps) => "No longer sure",
+            _ => "No longer",
         };
 }

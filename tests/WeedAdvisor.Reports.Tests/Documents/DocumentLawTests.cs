@@ -110,6 +110,28 @@ public sealed class DocumentLawTests
         Assert.Equal("one way: cost $1,234, 12.5 h (now)\n", DocumentText.Of([table], 40));
     }
 
+    [Fact]
+    public void Words_in_a_column_of_words_go_on_below()
+    {
+        Column[] columns =
+        [
+            .. new[] { "now", "then" }.Select(name => new Column(name, 14) { Brief = [name], IsText = true }),
+        ];
+        var table = new Table([.. columns], [new Row("1", ["Mend the leaks", "Scrub the benches today"])])
+        {
+            HeadWidth = 3,
+        };
+        Assert.Equal(
+            """
+               now           then
+            1  Mend the      Scrub the
+               leaks         benches today
+
+            """,
+            DocumentText.Of([table], 40)
+        );
+    }
+
     private static readonly string[] s_elements =
     [
         "html",

@@ -95,7 +95,7 @@ internal static class RandomDocuments
         Gen.Int[1, 4]
             .SelectMany(count =>
                 Gen.Select(
-                        Gen.Select(s_words, Gen.Int[6, 24]).Array[count],
+                        Gen.Select(s_words, Gen.Int[6, 24], Gen.Bool).Array[count],
                         Gen.Select(s_line, s_line.Array[count], s_words).Array[1, 3],
                         Gen.Bool
                     )
@@ -103,7 +103,12 @@ internal static class RandomDocuments
                         (columns, rows, isAbove) =>
                             (Block)
                                 new Table(
-                                    [.. columns.Select(column => new Column(column.Item1, column.Item2))],
+                                    [
+                                        .. columns.Select(column => new Column(column.Item1, column.Item2)
+                                        {
+                                            IsText = column.Item3,
+                                        }),
+                                    ],
                                     [.. rows.Select(row => new Row(row.Item1, [.. row.Item2]) { Remark = row.Item3 })]
                                 )
                                 {

@@ -36,7 +36,17 @@ internal static class Saying
             Citation citation => [citation.Key, citation.Text!],
             ItemList list => list.Items.SelectMany(item => item.Below.SelectMany(Lines).Prepend(item.Text)),
             FieldList fields => fields.Entries.SelectMany(entry => entry.Values.Prepend(entry.Label)),
-            Table table => table.Rows.SelectMany(row => row.Cells.Prepend(row.Head).Append(row.Remark)),
+            Table table => table.Rows.SelectMany(row =>
+                row.Cells.Zip(table.Columns).SelectMany(Cell).Prepend(row.Head).Append(row.Remark)
+            ),
             _ => [],
         };
+
+    // Words of columns side by side stand between each other; each stays whole. What drives a terminal parts words.
+    private static IEnumerable<Line> Cell((Line Cell, Column Column) pair) =>
+        pair.Column.IsText
+            ? string.Concat(pair.Cell.Text.Select(letter => char.IsControl(letter) ? ' ' : letter))
+                .Split(' ', StringSplitOptions.RemoveEmptyEntries)
+                .Select(Line.FromString)
+            : [pair.Cell];
 }
