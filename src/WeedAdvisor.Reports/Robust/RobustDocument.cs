@@ -62,9 +62,14 @@ public static class RobustDocument
         if (robust.StaysShare < 1 && RobustWords.ToFindOut(robust) is { Count: > 0 } figures)
             yield return ItemList
                 .Dashes(
-                    figures.Select(figure =>
-                        Line.FromString($"{Figures.Sentence(figure.Name)}: {RobustWords.HowToFindOut(figure.Kind)}.")
-                    )
+                    figures
+                        .GroupBy(figure => figure.Kind)
+                        .Select(alike =>
+                            Line.FromString(
+                                $"{Figures.Sentence(string.Join("; ", alike.Select(figure => figure.Name)))}: "
+                                    + $"{RobustWords.HowToFindOut(alike.Key)}."
+                            )
+                        )
                 )
                 .At(2);
     }
@@ -144,7 +149,7 @@ public static class RobustDocument
                     .Leans.Where(lean => robust.Turns.All(turn => turn.Figure.Id != lean.Figure.Id))
                     .Select(lean =>
                         Line.FromString(
-                            $"{Figures.Sentence(lean.Figure.Name)}: mostly {(lean.Errors > 0 ? "more" : "less")} in the "
+                            $"{Figures.Sentence(lean.Figure.Name)}: mostly {(lean.Errors > 0 ? "higher" : "lower")} in the "
                                 + $"draws in which the plan loses ({RobustWords.Value(lean.Figure, lean.MeanLost)} in the "
                                 + $"mean, else {RobustWords.Value(lean.Figure, lean.MeanKept)})."
                         )
@@ -194,8 +199,8 @@ public static class RobustDocument
         ).At(2);
         yield return new Paragraph(
             "The ways keep their rounds and weeks; planned anew at other figures each could be a little cheaper. Hours "
-                + "and budget are not looked at again. What you have put in yourself does not move, except the wage; "
-                + "nor does a dose or a depth, which is chosen and not found out."
+                + "and budget are not looked at again. A price or number of your own does not move unless you gave it a "
+                + "range; nor does a dose or a depth, which is chosen and not found out."
         ).At(2);
     }
 
