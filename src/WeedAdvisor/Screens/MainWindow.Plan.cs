@@ -10,18 +10,18 @@ internal sealed partial class MainWindow
     {
         _page.Commit();
         PlanDesk desk = _plans.Here();
-        Show(
-            new PlanSheet(
-                _look,
-                desk,
-                new PlanWays(
-                    Beside,
-                    () => Show(new ReadingSheet(_look, desk.Title, desk.Details, Search)),
-                    () => OpenRobust(desk),
-                    () => Show(new HelpSheet(_look, HelpSheet.Plan))
-                )
+        var sheet = new PlanSheet(
+            _look,
+            desk,
+            new PlanWays(
+                Beside,
+                () => Show(new ReadingSheet(_look, desk.Title, desk.Details, Search)),
+                () => OpenRobust(desk),
+                () => Show(new HelpSheet(_look, HelpSheet.Plan))
             )
         );
+        Show(sheet);
+        sheet.Seek();
     }
 
     private void OpenRobust(PlanDesk desk)
@@ -30,13 +30,13 @@ internal sealed partial class MainWindow
         Show(sheet);
         if (desk.RobustJob is not { } job)
             return;
+        // Left to itself at the end: the page may be closed after the answer has come, and then stops it once more.
         var stop = new CancellationTokenSource();
         sheet.Closed += stop.Cancel;
         Beside<PlanRobustness?>(
             () => Unless(stop.Token, job),
             robust =>
             {
-                stop.Dispose();
                 if (robust is null)
                     return;
                 desk.Take(robust);

@@ -16,8 +16,10 @@ internal sealed class PlanSheet : Sheet
     private const int MoneyAt = 1,
         MostMoneyRows = 3,
         MostStatusRows = 3,
-        AboutRows = 2,
-        WidthForWords = 100;
+        MostAboutRows = 4,
+        LeastRows = 3,
+        WidthForAll = 80,
+        WidthForWords = 118;
 
     private readonly PlanDesk _desk;
     private readonly PlanWays _ways;
@@ -38,18 +40,8 @@ internal sealed class PlanSheet : Sheet
         _ways = ways;
         _money = new TextRows(look) { Y = MoneyAt, Width = Dim.Fill() };
         _status = new TextRows(look) { Width = Dim.Fill() };
-        _about = new TextRows(look)
-        {
-            Y = Pos.AnchorEnd(AboutRows),
-            Width = Dim.Fill(),
-            Height = AboutRows,
-        };
-        _rows = new ListingView(look, width => Row.Of(desk.Lines(width)))
-        {
-            Width = Dim.Fill(),
-            Height = Dim.Fill(AboutRows),
-            KeepsCursor = true,
-        };
+        _about = new TextRows(look) { Width = Dim.Fill() };
+        _rows = new ListingView(look, width => Row.Of(desk.Lines(width))) { Width = Dim.Fill(), KeepsCursor = true };
         _rows.Moved += () =>
         {
             desk.PointAt(_rows.At);
@@ -58,7 +50,6 @@ internal sealed class PlanSheet : Sheet
         };
         Add(_money, _status, _rows, _about);
         Renew();
-        Seek();
     }
 
     public override IReadOnlyList<View> Stops => [_rows];
@@ -68,6 +59,7 @@ internal sealed class PlanSheet : Sheet
         : Columns >= WidthForWords
             ? "F1 Keys  ↑↓ row  ←→ change  Delete wish back  Space close week  D drop  K keep  U undo  R stands?  Enter plan  "
                 + "Esc"
+        : Columns < WidthForAll ? "F1 Keys  ←→ change  U undo  R stands?  Enter plan  Esc"
         : "F1 Keys  ←→ change  Del  Space  D  K  U undo  R stands?  Enter plan  Esc";
 
     // The bar is written before a new size has come down to the sheet.
@@ -102,7 +94,7 @@ internal sealed class PlanSheet : Sheet
     {
         _money.Show((_desk.Money.Text, _desk.Money.Tone));
         _status.Show((_desk.Status.Text, _desk.Status.Tone));
-        _about.Show((_desk.About.Text, _desk.About.Tone));
+        _about.Show((_desk.About.Text, _desk.About.Tone), (_desk.Caution.Text, _desk.Caution.Tone));
         _rows.Renew();
         _rows.PointAt(_desk.At);
         Arrange();
@@ -177,8 +169,11 @@ internal sealed class PlanSheet : Sheet
         Seek();
     }
 
-    // One search at a time: a new wish stops the one that runs, and the next begins when that has ended.
-    private void Seek()
+    /// <summary>
+    /// Begins the search that is still to be made. One at a time: a new wish stops the one that runs, and the next
+    /// begins when that has ended.
+    /// </summary>
+    public void Seek()
     {
         if (_running is not null)
         {
@@ -212,12 +207,17 @@ internal sealed class PlanSheet : Sheet
         if (_rows is null)
             return;
         int width = Math.Max(8, Frame.Width);
-        _money.Height = Math.Clamp(_money.RowsAt(width), 1, MostMoneyRows);
         int money = Math.Clamp(_money.RowsAt(width), 1, MostMoneyRows),
-            status = Math.Clamp(_status.RowsAt(width), 1, MostStatusRows);
+            status = Math.Clamp(_status.RowsAt(width), 1, MostStatusRows),
+            about = Math.Clamp(_about.RowsAt(width), 1, MostAboutRows),
+            top = MoneyAt + money + status + 1;
+        _money.Height = money;
         _status.Y = MoneyAt + money;
         _status.Height = status;
-        _rows.Y = MoneyAt + money + status + 1;
+        _rows.Y = top;
+        _rows.Height = Math.Max(LeastRows, Frame.Height - top - about);
+        _about.Y = top + Math.Max(LeastRows, Frame.Height - top - about);
+        _about.Height = about;
     }
 }
 

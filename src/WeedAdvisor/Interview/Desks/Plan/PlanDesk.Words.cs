@@ -15,7 +15,7 @@ namespace WeedAdvisor.Interview.Desks.Plan;
 /// <content>What the desk says.</content>
 public sealed partial class PlanDesk
 {
-    private const int LabelColumns = 27,
+    private const int LabelColumns = 29,
         LongestName = 40,
         DaysInWeek = 7;
     private const decimal Thousand = 1000;
@@ -93,6 +93,15 @@ public sealed partial class PlanDesk
                 PlanRowKind.Pots => "Left and Right, or type a number and Enter. Delete: as the visit has it.",
                 _ => "",
             },
+            LineTone.Quiet
+        );
+
+    /// <summary>What must be said where products are named, and of prices.</summary>
+    public AdviceLine Caution =>
+        new(
+            Rows.Any(row => row.Kind == PlanRowKind.Use)
+                ? "The label is the law; run the advice again on the day. Prices are invented until you give yours."
+                : "Prices are invented until you give yours.",
             LineTone.Quiet
         );
 
