@@ -23,6 +23,23 @@ public sealed class LocalFolderTests
     }
 
     [Fact]
+    public void A_number_of_the_nursery_is_certain_unless_it_gives_a_range()
+    {
+        Assert.NotNull(ShippedRules.Knowledge.Prices["labour-rate"].Range);
+        // Far outside the shipped range, which was that of the shipped price.
+        Assert.Null(Good(("prices.yaml", "- { amends: labour-rate, value: 93 }\n")).Prices["labour-rate"].Range);
+        Assert.Equal(
+            new Span(80, 99),
+            Good(("prices.yaml", "- { amends: labour-rate, value: 93, range: [80, 99] }\n")).Prices["labour-rate"].Range
+        );
+        Assert.Null(
+            Good(("usual.yaml", "- { amends: seed-blown-in-percent-of-base, value: 90 }\n"))
+                .Usual.Records["seed-blown-in-percent-of-base"]
+                .Range
+        );
+    }
+
+    [Fact]
     public void What_the_nursery_says_otherwise_is_its_own_word_and_the_rest_keeps_its_sources()
     {
         KnowledgeBase own = Good(

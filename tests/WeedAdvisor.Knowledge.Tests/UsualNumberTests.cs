@@ -27,6 +27,25 @@ public sealed class UsualNumberTests
             problem.Found == "'rounds-week'" && problem.Nearest == "rounds-weeks"
         );
 
+    [Fact]
+    public void A_range_holds_its_value_and_only_a_late_year_goes_below_none()
+    {
+        Assert.Contains(
+            Problems("- { id: rounds-weeks, name: Rounds, value: 4, range: [5, 8], from: { all: invented } }\n"),
+            problem => problem.Found == "the value 4 outside its range"
+        );
+        Assert.Contains(
+            Problems("- { id: rounds-weeks, name: Rounds, value: 4, range: [-1, 8], from: { all: invented } }\n"),
+            problem => problem.Found == "-1"
+        );
+        Assert.DoesNotContain(
+            Problems(
+                $"- {{ id: {UsualIds.YearLate}, name: Late, value: 0, range: [-3, 3], from: {{ all: invented }} }}\n"
+            ),
+            problem => problem.Where.Line == 1 && problem.Found.Contains('3', StringComparison.Ordinal)
+        );
+    }
+
     private static ImmutableArray<Problem> Problems(string file) =>
         new FixtureKnowledge().With("usual.yaml", file).Load().Refusals;
 }

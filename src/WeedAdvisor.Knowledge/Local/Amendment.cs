@@ -33,6 +33,7 @@ internal static class Amendment
         UsualIds.LookTo,
         UsualIds.EvenSpread,
         UsualIds.UnevenSpread,
+        UsualIds.YearLate,
     ];
 
     /// <summary>The record as the nursery has it, and what may not be said of it.</summary>
@@ -60,6 +61,9 @@ internal static class Amendment
                 Put(entry);
         }
 
+        // A number of the nursery's own is as sure as it says; the shipped range was that of the shipped one.
+        if (role is FileRole.Prices or FileRole.Usual && own.Find("value") is not null && own.Find("range") is null)
+            merged.RemoveAll(entry => entry.Key.Text == "range");
         if (own.Find(AmendedOrigins.From) is null && LocalFiles.ValuesOf(role) is { } fields)
             AmendedOrigins.Put(merged, own, own.Find(Also) as MappingNode, fields);
         return (new MappingNode(merged, own.Line, own.Column), problems.ToImmutable());

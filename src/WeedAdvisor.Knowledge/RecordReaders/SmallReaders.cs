@@ -54,17 +54,21 @@ internal static class SmallReaders
         };
 
     /// <summary>A price.</summary>
-    public static Price Price(MappingReader map) =>
-        new()
+    public static Price Price(MappingReader map)
+    {
+        (decimal value, Span? range) = RangedNumber.Read(map, 0, 1_000_000);
+        return new Price
         {
             Id = map.Id(),
             Name = map.Text("name"),
-            Value = map.Number("value", 0, 1_000_000),
+            Value = value,
+            Range = range,
             Unit = map.Text("unit"),
             Checked = map.OptionalDate("checked"),
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.Number),
         };
+    }
 
     /// <summary>A yearly limit of an active: an amount, a number of uses, or both.</summary>
     public static ActiveLimit ActiveLimit(MappingReader map)

@@ -20,11 +20,13 @@ internal static class UsualNumberReader
                 "the id of a usual value",
                 NearestWord.Of(id, UsualIds.All)
             );
+        (decimal value, Span? range) = RangedNumber.Read(map, id == UsualIds.YearLate ? -Most : 0, Most);
         return new UsualNumber
         {
             Id = id,
             Name = map.Text("name"),
-            Value = map.Number("value", 0, Most),
+            Value = value,
+            Range = range,
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.Number),
         };

@@ -23,25 +23,13 @@ internal static class WeedingParameterReader
             limits = new Span(0, decimal.MaxValue);
         }
 
-        decimal value = map.Number("value", limits.Low, limits.High);
-        Span range = map.OptionalRange("range", limits.Low, limits.High) ?? new Span(value, value);
-        if (
-            map.Has("range")
-            && map.Has("value")
-            && range.Low <= range.High
-            && (value < range.Low || value > range.High)
-        )
-            map.Context.Report(
-                map.Optional("value")!,
-                $"the value {ScalarGrammar.Write(value)} outside its range",
-                "a value within 'range'"
-            );
+        (decimal value, Span? range) = RangedNumber.Read(map, limits.Low, limits.High);
         return new WeedingParameter
         {
             Id = id,
             Name = map.Text("name"),
             Value = value,
-            Range = range,
+            Range = range ?? new Span(value, value),
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.Number),
         };

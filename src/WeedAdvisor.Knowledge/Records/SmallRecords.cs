@@ -73,6 +73,9 @@ public sealed record Price : Record
     /// <summary>The price, in <see cref="Unit"/>.</summary>
     public required decimal Value { get; init; }
 
+    /// <summary>The range in which it may lie; null when it is held to be certain.</summary>
+    public Span? Range { get; init; }
+
     /// <summary>The unit, such as <c>usd-per-hour</c>.</summary>
     public required string Unit { get; init; }
 
@@ -143,6 +146,9 @@ public sealed record UsualNumber : Record
 
     /// <summary>The value, in the unit that the id names.</summary>
     public required decimal Value { get; init; }
+
+    /// <summary>The range in which it may lie; null when it is held to be certain.</summary>
+    public Span? Range { get; init; }
 }
 
 /// <summary>A source that records cite.</summary>

@@ -4,7 +4,7 @@ using WeedAdvisor.Planning.Weeding;
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>The way that the visit found, and any way at other rounds.</summary>
-internal static class WaysOfYear
+public static class WaysOfYear
 {
     private const int DaysInWeek = 7;
 

@@ -21,6 +21,9 @@ public sealed record PlanRequest
     /// <summary>Ids of actions that must be in it.</summary>
     public ImmutableArray<string> With { get; init; } = [];
 
+    /// <summary>Rounds that are wished for; empty to choose them all. One wish at most for each part of the year.</summary>
+    public ImmutableArray<RoundsWish> Rounds { get; init; } = [];
+
     /// <summary>How many pots the area holds; null for those answered or the usual ones.</summary>
     public int? Pots { get; init; }
 

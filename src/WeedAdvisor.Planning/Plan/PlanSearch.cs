@@ -113,7 +113,7 @@ public sealed class PlanSearch
         {
             if (!must.All(id => measures.Any(measure => measure.Id == id)))
                 continue;
-            foreach (YearRounds rounds in s_rounds)
+            foreach (YearRounds rounds in s_rounds.Where(one => _plan.Request.Rounds.All(wish => wish.Allows(one))))
                 yield return new StandingChoice(rounds, measures);
         }
     }

@@ -15,4 +15,8 @@ public sealed record StripDrawing(string Title, Strip Strip) : Drawing(Title);
 /// <summary>What each uncertain input does to a result, as bars on one scale.</summary>
 /// <param name="Title">What it shows.</param>
 /// <param name="Sensitivity">The swings; the result in US dollars.</param>
-public sealed record SwingDrawing(string Title, Sensitivity Sensitivity) : Drawing(Title);
+public sealed record SwingDrawing(string Title, Sensitivity Sensitivity) : Drawing(Title)
+{
+    /// <summary>What the result is called where its figures stand in a table.</summary>
+    public string Result { get; init; } = "net change";
+}

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Reports.Money;
 using WeedAdvisor.Reports.Season;
 
@@ -19,7 +18,7 @@ internal static class HtmlDrawings
         {
             case SwingDrawing swings:
                 html.Append($"<figure>\n{SwingSvg.Of(swings.Sensitivity, swings.Title)}</figure>\n");
-                Figures(html, swings.Sensitivity);
+                Figures(html, swings);
                 break;
             case StripDrawing strip:
                 html.Append($"<figure>\n{StripSvg.Of(strip.Strip, strip.Title, number)}\n</figure>\n")
@@ -31,13 +30,18 @@ internal static class HtmlDrawings
     }
 
     // Who cannot see the bars reads them.
-    private static void Figures(StringBuilder html, Sensitivity sensitivity) =>
+    private static void Figures(StringBuilder html, SwingDrawing drawing) =>
         HtmlTable.Write(
             html,
             new Table(
-                [new Column("from", 0), new Column("to", 0), new Column("net change from", 0), new Column("to", 0)],
                 [
-                    .. sensitivity.Swings.Select(swing => new Row(
+                    new Column("from", 0),
+                    new Column("to", 0),
+                    new Column($"{drawing.Result} from", 0),
+                    new Column("to", 0),
+                ],
+                [
+                    .. drawing.Sensitivity.Swings.Select(swing => new Row(
                         $"{swing.Input.Name}, {swing.Input.Unit}",
                         [
                             Plain(swing.Input.Low),

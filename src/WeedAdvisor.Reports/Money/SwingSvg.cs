@@ -12,10 +12,11 @@ namespace WeedAdvisor.Reports.Money;
 public static class SwingSvg
 {
     private const int Width = 640;
-    private const int LabelWidth = 300;
-    private const int RowHeight = 26;
+    private const int LabelHeight = 16;
+    private const int RowHeight = 42;
     private const int BarHeight = 14;
     private const int Margin = 10;
+    private const int MostLetters = 95;
 
     /// <summary>The picture as one <c>svg</c> element; nothing when there is no input.</summary>
     /// <param name="sensitivity">The swings; the result in US dollars.</param>
@@ -62,11 +63,14 @@ public static class SwingSvg
             $"{input.Name}, {input.Low:0.##} to {input.High:0.##} {input.Unit}"
         );
         string figures = $"{label}: {SwingBars.Signed(swing.AtLow)} to {SwingBars.Signed(swing.AtHigh)}";
-        int baseline = top + BarHeight - 2;
-        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"0\" y=\"{baseline}\">{HtmlLetters.Of(label)}</text>\n");
+        // Above its bar, so that a long one runs into nothing.
         svg.Append(
             CultureInfo.InvariantCulture,
-            $"<rect x=\"{Across(scale, low)}\" y=\"{top}\" width=\"{Long(scale, low, high)}\""
+            $"<text x=\"{Margin}\" y=\"{top + LabelHeight - 5}\">{HtmlLetters.Of(Fitting(label))}</text>\n"
+        );
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<rect x=\"{Across(scale, low)}\" y=\"{top + LabelHeight}\" width=\"{Long(scale, low, high)}\""
         );
         svg.Append(
             CultureInfo.InvariantCulture,
@@ -74,12 +78,15 @@ public static class SwingSvg
         );
     }
 
+    private static string Fitting(string label) =>
+        label.Length <= MostLetters ? label : string.Concat(label.AsSpan(0, MostLetters - 3), "...");
+
     private static string Across(SwingScale scale, decimal value) =>
-        Number(LabelWidth + (scale.Share(value) * (Width - LabelWidth - Margin)));
+        Number(Margin + (scale.Share(value) * (Width - (2 * Margin))));
 
     // A bar that nothing moves is still drawn, as a hair line.
     private static string Long(SwingScale scale, decimal low, decimal high) =>
-        Number(Math.Max(1, (scale.Share(high) - scale.Share(low)) * (Width - LabelWidth - Margin)));
+        Number(Math.Max(1, (scale.Share(high) - scale.Share(low)) * (Width - (2 * Margin))));
 
     private static string Number(decimal value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }

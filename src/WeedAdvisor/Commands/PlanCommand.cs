@@ -8,6 +8,7 @@ using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Plan;
+using WeedAdvisor.Reports.Robust;
 
 namespace WeedAdvisor.Commands;
 
@@ -57,6 +58,7 @@ internal static class PlanCommand
             HelpName = "DATE",
         };
         Option<string?> prices = PricesOption.Of();
+        RobustOptions robust = new();
         Option<string> format = FormatOption.Of("How it is written.");
         Option<string?> units = UnitsOption.Of();
         Option<int> width = LayoutOptions.Width();
@@ -65,7 +67,8 @@ internal static class PlanCommand
             "Plan a whole year together: rounds, covers and preventives, what it costs and what was left out.",
             "weedadvisor plan visit.yaml --area container-yard",
             "weedadvisor plan visit.yaml --area container-yard --pots 500 --hours 4",
-            "weedadvisor plan visit.yaml --area container-yard --budget 300 --without bark-mulch"
+            "weedadvisor plan visit.yaml --area container-yard --budget 300 --without bark-mulch",
+            "weedadvisor plan visit.yaml --area container-yard --robust"
         )
         {
             file,
@@ -78,6 +81,9 @@ internal static class PlanCommand
             without,
             from,
             prices,
+            robust.Robust,
+            robust.Draws,
+            robust.Seed,
             format,
             units,
             width,
@@ -103,12 +109,20 @@ internal static class PlanCommand
                 Prices = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings),
             };
             PlanReport report = Report(visit, knowledge, request, surroundings);
+            RobustReport? moved = robust.Of(parsed, report);
             surroundings.Out.Write(
                 parsed.GetValue(format) == FormatOption.Json
-                    ? PlanJson.Of(report)
+                    ? moved is null
+                        ? PlanJson.Of(report)
+                        : RobustJson.Of(moved)
                     : FormatOption.Written(
                         parsed.GetValue(format),
-                        UnitsOption.Applied(PlanDocument.Of(report), parsed.GetValue(units), visit, knowledge),
+                        UnitsOption.Applied(
+                            moved is null ? PlanDocument.Of(report) : RobustDocument.Of(moved),
+                            parsed.GetValue(units),
+                            visit,
+                            knowledge
+                        ),
                         parsed.GetValue(width)
                     )
             );

@@ -21,6 +21,7 @@ internal sealed class HelpSheet : Sheet
         ("F7", "the question before"),
         ("F8", "the next question"),
         ("F9", "rates: sprayers, spreaders, product; where a weed is named: find it by features"),
+        ("Ctrl+P", "the plan of the year: rounds, cover, what goes on, hours and money, all chosen together"),
         ("Ctrl+Y", "the year: what goes on in which week of this area"),
         ("Ctrl+E", "what it costs: weeding rounds, mulches, granules, sprays, by your numbers"),
         ("Ctrl+L", "your labels: copy what your own bag or bottle says; on the reasons of a treatment, its label"),
@@ -62,6 +63,30 @@ internal sealed class HelpSheet : Sheet
                 + "stopped. + partly: half or more. o: it comes up and less than half is stopped. A dot: it does not "
                 + "come up. "
                 + "- nothing may go on. x closed by your wish."
+        ),
+    ];
+
+    /// <summary>The keys of the plan of the year.</summary>
+    public static readonly (string Key, string Does)[] Plan =
+    [
+        ("Up, Down", "the row before, the row after"),
+        ("Left, Right", "change what stands in the row: rounds, cover, product, hours, money, pots"),
+        ("0 to 9, Enter", "on hours, money and pots: type the number"),
+        ("Delete", "take the wish of this row back: the search chooses there again"),
+        ("Space", "on a product: close its week, so that nothing goes on in it"),
+        ("D", "on a product: drop it; on one that was dropped: let it go on again"),
+        ("K", "on a product: keep it, it must go on some time; again: let it go"),
+        ("U, Ctrl+Z", "take the last change back"),
+        ("A", "take all wishes back"),
+        ("R", "does it stand? Every figure behind the plan is moved within its range"),
+        ("Enter", "the whole plan to read: this week, month by month, costs, what is left out"),
+        ("Esc", "back to the interview; the wishes stay"),
+        ("", ""),
+        (
+            "",
+            "A star stands before what you have wished. What you ask for is priced at once; then the year is planned "
+                + "anew with your wish, and what is found takes its place. That takes some seconds; the keys do not "
+                + "wait for it."
         ),
     ];
 

@@ -68,6 +68,8 @@ internal sealed partial class MainWindow
             Next();
         else if (key == Key.F9)
             OpenRates();
+        else if (key == Key.P.WithCtrl)
+            OpenPlan();
         else if (key == Key.Y.WithCtrl)
             OpenSeason();
         else if (key == Key.E.WithCtrl)

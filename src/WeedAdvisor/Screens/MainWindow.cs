@@ -7,6 +7,7 @@ using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using WeedAdvisor.Interview.Desks.Costs;
 using WeedAdvisor.Interview.Desks.Lessons;
+using WeedAdvisor.Interview.Desks.Plan;
 using WeedAdvisor.Interview.Desks.Rates;
 using WeedAdvisor.Interview.Desks.Season;
 using WeedAdvisor.Interview.Pages;
@@ -43,6 +44,7 @@ internal sealed partial class MainWindow : Window
     private readonly RateDesks _rates;
     private readonly CostDesks _costs;
     private readonly SeasonDesks _seasons;
+    private readonly PlanDesks _plans;
     private readonly Stack<Sheet> _sheets = new();
     private Pane _page;
     private string _pageKey = "";
@@ -64,6 +66,7 @@ internal sealed partial class MainWindow : Window
         _rates = new RateDesks(session);
         _costs = new CostDesks(session);
         _seasons = new SeasonDesks(session);
+        _plans = new PlanDesks(session);
         _look = settings.IsPlain ? Look.Plain : Look.Calm;
         SetScheme(_look.Scheme);
         BorderStyle = LineStyle.None;
@@ -213,7 +216,8 @@ internal sealed partial class MainWindow : Window
                         ? [("Go through what is not known once more", () => _session.AskAgain())]
                         : Array.Empty<(string, Action)>(),
                     ("Save the visit", Save),
-                    ("Plan the year", OpenSeason),
+                    ("Plan the year", OpenPlan),
+                    ("What goes on in which week", OpenSeason),
                     ("What it costs", OpenCosts),
                     ("Another area", () => Show(new AreasSheet(_look, _session, Show))),
                     ("All questions of this area", () => Show(new QuestionsSheet(_look, _session))),
@@ -281,10 +285,10 @@ internal sealed partial class MainWindow : Window
         string whole = $"{place}   {_session.Progress}   {Answering.Date(_session.Visit.Date)}   {saved}";
         _head.Show((whole.Length < Frame.Width ? whole : $"{place}   {_session.Progress}   {saved}", LineTone.Plain));
         string keys =
-            Frame.Width >= 118
-                ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  E Costs  S "
+            Frame.Width >= 120
+                ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+: Z Undo  P Plan  Y Year  E Costs  S "
                     + "Save  Q Leave"
-            : Frame.Width >= 80 ? "F1 Help  F2 Areas  F6 Advice  F9 Rates  Ctrl+: Z Undo  Y Year  S Save  Q Leave"
+            : Frame.Width >= 80 ? "F1 Help  F2 Areas  F6 Advice  F9 Rates  Ctrl+: Z Undo  P Plan  S Save  Q Leave"
             : "F1 Help  F2 Areas  F6 Advice  Ctrl+: Z Undo S Save Q Leave";
         if (_sheets.Count > 0)
             keys = _told ?? _sheets.Peek().Keys;

@@ -25,6 +25,8 @@ internal sealed class ReadingSheet : Sheet
         Add(_page);
     }
 
+    public override void Renew() => _page.Renew();
+
     public override IReadOnlyList<View> Stops => [_page];
 
     public override string Keys => "Up and Down   PgUp and PgDn   / find   Esc back";

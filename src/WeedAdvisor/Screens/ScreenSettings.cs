@@ -23,6 +23,9 @@ public sealed record ScreenSettings(
     /// <summary>Gives the lessons when they are first wanted; null where there are none.</summary>
     public Func<LessonDesk>? Lessons { get; init; }
 
+    /// <summary>Runs a search where it does not hold up the keys.</summary>
+    public Action<Action> Beside { get; init; } = search => Task.Run(search);
+
     /// <summary>
     /// Whether the environment asks for no colour: NO_COLOR is set and not empty, or the terminal is dumb.
     /// </summary>

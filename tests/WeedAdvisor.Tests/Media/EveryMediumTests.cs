@@ -26,6 +26,7 @@ public sealed class EveryMediumTests
             ["money", s_demo],
             ["money", s_demo, "--area", "container-yard", "--against", "bark-mulch"],
             ["season", s_demo, "--area", "container-yard", "--full"],
+            ["plan", Path.Combine(s_rules, "visits", "organic-nursery.yaml"), "--robust", "--draws", "20"],
             ["rate", "product", "treatment", "--treatment", "oxadiazon-granule", "--area", "1000 ft2"]
         );
 

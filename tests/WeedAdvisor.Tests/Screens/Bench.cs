@@ -53,6 +53,7 @@ internal sealed class Bench : IDisposable
             Session,
             new ScreenSettings(Store, plain, offered, Labels: labels)
             {
+                Beside = search => search(),
                 Lessons = () => new LessonDesk(ShippedRules.Knowledge),
             }
         );
