@@ -104,6 +104,9 @@ public static class UsualIds
     /// <summary>Seeds from which a weed that runs below lives by seed too.</summary>
     public const string SeedsThatCount = "seeds-a-plant-that-count-beside-runners";
 
+    /// <summary>How often in a year the ground round about is mown so that nothing flowers.</summary>
+    public const string Mowings = "mowings-a-year";
+
     /// <summary>All of them: a knowledge folder has every one.</summary>
     public static ImmutableArray<string> All { get; } =
     [
@@ -140,5 +143,6 @@ public static class UsualIds
         LeftWhenYoung,
         LeftWhenMature,
         SeedsThatCount,
+        Mowings,
     ];
 }
