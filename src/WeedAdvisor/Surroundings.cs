@@ -28,6 +28,9 @@ public sealed record Surroundings
     /// <summary>Whether results go to a terminal.</summary>
     public required bool IsOutputTerminal { get; init; }
 
+    /// <summary>Whether complaints go to a terminal, so that it can be told there how far the work is.</summary>
+    public bool IsErrorTerminal { get; init; }
+
     /// <summary>The folder that relative paths start from.</summary>
     public required string WorkingFolder { get; init; }
 
@@ -49,6 +52,9 @@ public sealed record Surroundings
 
     /// <summary>Today, by the local clock.</summary>
     public DateOnly Today => DateOnly.FromDateTime(Time.GetLocalNow().DateTime);
+
+    /// <summary>Whether results are coloured: on a terminal that was not asked to stay plain.</summary>
+    public bool IsColoured => IsOutputTerminal && string.IsNullOrEmpty(Environment("NO_COLOR"));
 
     /// <summary>A path made absolute.</summary>
     public string FullPath(string path) => Path.GetFullPath(path, WorkingFolder);

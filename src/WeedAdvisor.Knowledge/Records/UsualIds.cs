@@ -107,6 +107,9 @@ public static class UsualIds
     /// <summary>Weeks by which weeds come up later than their months say.</summary>
     public const string YearLate = "weeks-that-the-year-is-late";
 
+    /// <summary>How often in a year the ground round about is mown so that nothing flowers.</summary>
+    public const string Mowings = "mowings-a-year";
+
     /// <summary>All of them: a knowledge folder has every one.</summary>
     public static ImmutableArray<string> All { get; } =
     [
@@ -144,5 +147,6 @@ public static class UsualIds
         LeftWhenMature,
         SeedsThatCount,
         YearLate,
+        Mowings,
     ];
 }

@@ -50,8 +50,13 @@ public sealed record AreaPlan
 /// <param name="Uses">What goes on, with its days; in order.</param>
 public sealed record PlannedWay(StandingChoice Choice, Way Way, ImmutableArray<PlannedUse> Uses)
 {
-    /// <summary>All work by day, as the rules allow it; empty where preventives cannot be planned.</summary>
+    /// <summary>
+    /// All work by day, as the rules allow it; where preventives cannot be planned, rounds and what is laid.
+    /// </summary>
     public ImmutableArray<PlannedWork> Work { get; init; } = [];
+
+    /// <summary>Weeks in which no preventive may go on, and why; empty where preventives cannot be planned.</summary>
+    public ImmutableArray<ClosedSpan> Closed { get; init; } = [];
 }
 
 /// <summary>A measure that the plan does not take.</summary>

@@ -65,6 +65,7 @@ public sealed record PlanCase(
                 WageUsdPerHour = request.WageUsdPerHour,
                 Pots = request.Pots,
                 Prices = request.Prices,
+                CountsWaiting = request.CountsWaiting,
                 Dropped = [.. request.Without.Where(knowledge.Treatments.ContainsKey)],
                 MustUse = [.. request.With.Where(knowledge.Treatments.ContainsKey)],
             }

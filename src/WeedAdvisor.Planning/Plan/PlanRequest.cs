@@ -32,4 +32,7 @@ public sealed record PlanRequest
 
     /// <summary>Prices; null for the shipped ones.</summary>
     public PriceBook? Prices { get; init; }
+
+    /// <summary>Whether what waits for an answer is taken for clear, to tell what it could be worth at most.</summary>
+    internal bool CountsWaiting { get; init; }
 }

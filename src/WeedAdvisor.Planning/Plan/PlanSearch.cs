@@ -52,6 +52,16 @@ public sealed class PlanSearch
 
     private YearCase Year => _plan.Year;
 
+    /// <summary>
+    /// What no plan of a case costs less than, US dollars for 1000 pots, without looking for the plan.
+    /// </summary>
+    /// <param name="plan">The case.</param>
+    public static decimal FloorOf(PlanCase plan)
+    {
+        var search = new PlanSearch(plan, new PlanEffort(), default);
+        return search.Priced(search.Choices()).Min(choice => choice.FloorUsd);
+    }
+
     private AreaPlan Planned()
     {
         PricedChoice[] choices = [.. Priced(Choices()).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd)];
@@ -59,6 +69,7 @@ public sealed class PlanSearch
         if (_plan.Request.With.All(id => _plan.Measures.Any(measure => measure.Id == id)))
             _best = bare.FirstOrDefault();
         // A good plan at once, so that much need not be looked at: the rounds and measures that are best by themselves.
+        Tell(choices.Length, 0, null);
         foreach (PricedChoice first in bare.Take(2))
             Search(first);
         decimal open = decimal.MaxValue;
@@ -77,6 +88,7 @@ public sealed class PlanSearch
 
             Search(choice);
             searched++;
+            Tell(choices.Length, searched, open);
             open = decimal.MaxValue;
         }
 
@@ -97,6 +109,11 @@ public sealed class PlanSearch
         };
     }
 
+    private void Tell(int choices, int searched, decimal? least) =>
+        _effort.Progress?.Report(new PlanProgress(choices, searched, All(_best?.Usd), All(least)));
+
+    private decimal? All(decimal? usd) => usd * Year.Pots / 1000;
+
     private decimal Content(decimal usd) => usd * (1 - (_effort.ContentPercent / 100));
 
     // What was searched knows its floor better.
@@ -113,7 +130,8 @@ public sealed class PlanSearch
         {
             if (!must.All(id => measures.Any(measure => measure.Id == id)))
                 continue;
-            foreach (YearRounds rounds in s_rounds.Where(one => _plan.Request.Rounds.All(wish => wish.Allows(one))))
+            ImmutableArray<YearRounds> all = _effort.Rounds.IsEmpty ? s_rounds : _effort.Rounds;
+            foreach (YearRounds rounds in all.Where(one => _plan.Request.Rounds.All(wish => wish.Allows(one))))
                 yield return new StandingChoice(rounds, measures);
         }
     }
@@ -155,6 +173,9 @@ public sealed class PlanSearch
 
     private PricedChoice WithFloor(PricedChoice priced, decimal cap)
     {
+        // Who stops it early has no floor worked out: only that nothing costs less than nothing.
+        if (_stop.IsCancellationRequested)
+            return priced with { FloorUsd = 0 };
         // Rounds and measures alone may cost as much.
         if (priced.Bare.FixedUsd >= cap)
             return priced with { FloorUsd = Math.Min(priced.Bare.Usd, cap) };
@@ -195,9 +216,10 @@ public sealed class PlanSearch
     private PlannedWay WithDays(PricedChoice best)
     {
         if (best.Season is not { } season)
-            return new PlannedWay(best.Choice, best.Bare, []);
+            return new PlannedWay(best.Choice, best.Bare, []) { Work = PlainWork.Of(Year, best.Choice, best.Bare) };
         Func<Inference.AreaCase, AreaAdvice> ask = season.Rules.Open();
-        var allowed = AllowedPlan.Of(season, SeasonSearch.Prepare(season.Problem), ask, Year.Knowledge, _stop);
+        // Also where the search was stopped: what it found must have its days.
+        var allowed = AllowedPlan.Of(season, SeasonSearch.Prepare(season.Problem), ask, Year.Knowledge, default);
         return allowed.Plan is { } plan
             ? new PlannedWay(best.Choice, season.WayOf(plan.Applications), allowed.Uses)
             {
@@ -207,8 +229,9 @@ public sealed class PlanSearch
                         .Of(season, allowed.Uses, ask, Year.Knowledge)
                         .Where(work => !IsNotTaken(work, best.Choice)),
                 ],
+                Closed = ClosedSpans.Of(season, ask, Year.Knowledge),
             }
-            : new PlannedWay(best.Choice, best.Bare, []);
+            : new PlannedWay(best.Choice, best.Bare, []) { Work = PlainWork.Of(Year, best.Choice, best.Bare) };
     }
 
     // The list of work names whatever is clear; of covers and feeds the plan has chosen.

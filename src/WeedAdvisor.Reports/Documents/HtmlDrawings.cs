@@ -12,6 +12,8 @@ internal static class HtmlDrawings
         "Dark: held. Hatched: partly held. Red: comes up and is not held. Grey: does not come up. "
         + "Letters: what goes on. Bars at the top: nothing may go on.";
 
+    private const string RoundsKey = " Strokes in the first row: weeding rounds.";
+
     public static void Write(StringBuilder html, Drawing drawing, int number)
     {
         switch (drawing)
@@ -22,7 +24,7 @@ internal static class HtmlDrawings
                 break;
             case StripDrawing strip:
                 html.Append($"<figure>\n{StripSvg.Of(strip.Strip, strip.Title, number)}\n</figure>\n")
-                    .Append($"<p>{HtmlLetters.Of(StripKey)}</p>\n");
+                    .Append($"<p>{HtmlLetters.Of(strip.Strip.Rounds.IsEmpty ? StripKey : StripKey + RoundsKey)}</p>\n");
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(drawing), drawing, "a drawing without a picture");

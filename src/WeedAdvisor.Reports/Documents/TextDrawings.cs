@@ -41,18 +41,18 @@ internal static class TextDrawings
                 page.Drawn(
                     left,
                     line,
-                    colour && row++ >= StripText.HeadRows ? drawn => StripColour.Of(drawn, names) : null
+                    colour && row++ >= StripText.HeadRowsOf(strip) ? drawn => StripColour.Of(drawn, names) : null
                 );
         }
 
-        Key(page, left);
+        Key(page, strip, left);
     }
 
     // Between two signs stands more than one blank, also where the key needs several lines.
-    private static void Key(Page page, int left)
+    private static void Key(Page page, Strip strip, int left)
     {
         string line = "";
-        foreach (string sign in StripText.Key.Split(StripText.Between))
+        foreach (string sign in StripText.KeyOf(strip).Split(StripText.Between))
         {
             string longer = line.Length == 0 ? sign : line + StripText.Between + sign;
             if (line.Length > 0 && left + longer.Length > page.Width)

@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
@@ -16,7 +17,9 @@ namespace WeedAdvisor.Reports.Plan;
 public static class PlanDocument
 {
     private const int DaysOfWeek = 7,
-        DaysOfMonth = 28;
+        DaysOfMonth = 28,
+        MostAtPotting = 4,
+        Below = 4;
 
     /// <summary>The document.</summary>
     public static Document Of(PlanReport report) =>
@@ -53,10 +56,12 @@ public static class PlanDocument
                 [
                     .. Soon(plan, best),
                     .. AllYear(plan, best, names),
+                    .. Potting(plan, names),
+                    .. Beside(plan, area.Questions, names),
                     .. PlanMonths.Of(plan, best, names),
                     .. PlanCosts.Of(plan, best),
                     .. NotTaken(plan),
-                    .. Asked(plan),
+                    .. PlanAsked.Of(plan, area.Questions, names),
                     .. Rests(plan),
                 ]
         )
@@ -117,30 +122,72 @@ public static class PlanDocument
     private static IEnumerable<Block> AllYear(AreaPlan plan, PlannedWay best, Names names)
     {
         yield return Heading.Section("Through the year");
+        yield return new StripDrawing($"{plan.Case.Year.Area.Name}: weeks across, weeds down", Strip.Of(plan, best));
+        yield return new Blank();
         yield return new ItemList([
-            new Item(Item.Dash, Line.FromString($"Weed {best.Way.Plan.Rounds.InWords}.")),
+            new Item(Item.Dash, Line.FromString($"Weed {best.Way.Plan.Rounds.InWords}."))
+            {
+                Below = [new Paragraph(PlanMonths.Rounds(plan, best)).At(Below)],
+            },
             .. best.Choice.Measures.Select(measure => new Item(
                 Item.Dash,
-                Line.Of($"{new Named(measure.Name)}: {PlanCosts.All(plan, best.Way.UsdOf(measure.Id))}") with
+                Line.Of(
+                    $"{new Named(measure.Name)}: {PlanCosts.All(plan, best.Way.UsdOf(measure.Id))}"
+                        + $"{CoverWords.Fetched(plan.Case.Year, measure)}"
+                ) with
                 {
                     Action = measure.Id,
                 }
             )),
-            .. best.Uses.Select(use => new Item(
-                Item.Dash,
-                Line.Of(
-                    $"{SeasonWords.Days(use)}  {new Named(names.Action(use.Treatment))}, "
-                        + $"{PlanCosts.All(plan, use.Usd)}"
-                ) with
-                {
-                    Action = use.Treatment,
-                }
-            )),
+            .. PlanUses.Of(plan, best, names),
             .. best.Uses.IsEmpty ? [new Item(Item.Dash, Line.FromString(NothingGoesOn(plan)))] : (Item[])[],
         ]).At(2);
         string[] tools = [.. best.Way.Tools.Select(tool => tool.Name)];
         if (tools.Length > 0)
             yield return Said($"To buy or hire for it: {Listing.And(tools)}; a year's share of the price is counted.");
+    }
+
+    // What waits for the next potting is no part of this year's sums, but is bought and settled before it.
+    private static IEnumerable<Block> Potting(AreaPlan plan, Names names)
+    {
+        ClearAction[] then =
+        [
+            .. plan
+                .Case.Money.Advice.Clear.Where(clear => clear.Horizon is Horizon.AtPotting or Horizon.NextBatch)
+                .Take(MostAtPotting),
+        ];
+        if (then.Length == 0)
+            yield break;
+        yield return Heading.Section("At the next potting");
+        yield return ItemList
+            .Dashes(
+                then.Select(clear =>
+                    Line.Of($"{new Named(names.Action(clear.Action))}.") with
+                    {
+                        Action = clear.Action,
+                    }
+                )
+            )
+            .At(2);
+    }
+
+    private static IEnumerable<Block> Beside(AreaPlan plan, PlanQuestions questions, Names names)
+    {
+        if (questions.Source is not { } source)
+            yield break;
+        yield return Heading.Section("What seeds round about");
+        yield return Said(
+            Line.Of(
+                $"{new Named(names.Action(source.Action))}: {source.Times} times a year cost "
+                    + $"{PlanCosts.All(plan, source.CostsUsd)} and save "
+                    + $"{PlanCosts.All(plan, Math.Max(0, source.SavesUsd))} in these pots, the plan fitted to it; "
+                    + $"{(source.SavesUsd > source.CostsUsd ? "do it first" : "here it does not pay for these pots alone")}. "
+                    + $"It is not in the sums below."
+            ) with
+            {
+                Action = source.Action,
+            }
+        );
     }
 
     private static string NothingGoesOn(AreaPlan plan) =>
@@ -173,14 +220,6 @@ public static class PlanDocument
             yield break;
         yield return Heading.Section("What is left out, and why");
         yield return ItemList.Dashes(left).At(2);
-    }
-
-    private static IEnumerable<Block> Asked(AreaPlan plan)
-    {
-        if (plan.Case.NoSeason.IsEmpty)
-            yield break;
-        yield return Heading.Section("Preventives are not in the plan");
-        yield return ItemList.Dashes(plan.Case.NoSeason.Select(Line.FromString)).At(2);
     }
 
     private static IEnumerable<Block> Rests(AreaPlan plan)

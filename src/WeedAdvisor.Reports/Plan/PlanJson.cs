@@ -2,9 +2,10 @@ using System.Text.Json;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
+using WeedAdvisor.Planning.Rates.Units;
 using WeedAdvisor.Reports.Json;
 using WeedAdvisor.Reports.Season;
-using WeedAdvisor.Reports.Text;
+using Figures = WeedAdvisor.Reports.Text.Figures;
 
 namespace WeedAdvisor.Reports.Plan;
 
@@ -42,7 +43,7 @@ public static class PlanJson
         if (plan.Best is { } best)
         {
             json.WriteStartObject("plan");
-            WriteBest(json, best);
+            WriteBest(json, year, best);
             json.WriteFigure("leastUsdPer1000Pots", plan.LeastUsd);
             json.WriteFigure("gapPercent", plan.GapPercent);
             json.WriteBoolean("proven", plan.IsProven);
@@ -64,9 +65,10 @@ public static class PlanJson
             json.WriteFigure("dearerUsdPer1000Pots", one.DearerUsd);
             WriteWay(json, one.Way);
         });
+        WriteQuestions(json, area.Questions);
     }
 
-    private static void WriteBest(Utf8JsonWriter json, PlannedWay best)
+    private static void WriteBest(Utf8JsonWriter json, YearCase year, PlannedWay best)
     {
         WriteWay(json, best.Way);
         json.WriteTexts("measures", best.Choice.Measures.Select(measure => measure.Id));
@@ -76,6 +78,21 @@ public static class PlanJson
             json.WriteString("day", Figures.Day(use.Days.First));
             json.WriteString("lastDay", Figures.Day(use.Days.Last));
             json.WriteFigure("usdPer1000Pots", use.Usd);
+            WriteAmounts(json, UseAmounts.Of(year, use, best.Uses.TakeWhile(one => one != use)));
+        });
+        json.WriteList("covers", best.Choice.Measures, measure =>
+        {
+            json.WriteString("practice", measure.Id);
+            CoverAmount? amount = CoverAmount.Of(year, measure);
+            json.WriteFigure("cubicMetresLow", amount?.CubicM.Low);
+            json.WriteFigure("cubicMetresHigh", amount?.CubicM.High);
+        });
+        json.WriteList("rounds", RoundHours.Of(year, best.Way), part =>
+        {
+            json.WriteString("part", PartName(part.Part));
+            json.WriteNumber("rounds", part.Rounds);
+            json.WriteFigure("hoursAWeek", part.HoursAWeek);
+            json.WriteFigure("longestRoundHours", part.LongestHours);
         });
         json.WriteList("work", best.Work, work =>
         {
@@ -85,6 +102,57 @@ public static class PlanJson
             json.WriteText("action", work.Action);
             json.WriteString("text", work.Text);
         });
+    }
+
+    private static string PartName(PartOfYear part) =>
+        part switch
+        {
+            PartOfYear.Spring => "spring",
+            PartOfYear.Summer => "summer",
+            _ => "autumnAndWinter",
+        };
+
+    // Kilograms and litres, by the sums of rate.
+    private static void WriteAmounts(Utf8JsonWriter json, UseAmounts use)
+    {
+        json.WriteText("tool", use.Tool);
+        json.WriteFigure("groundM2", use.GroundM2);
+        json.WriteList("product", use.Ranges, range =>
+        {
+            string unit = range.Product.Low.Dimension == Dimension.Weight ? "kg" : "L";
+            json.WriteString("unit", unit);
+            json.WriteFigure("low", range.Product.Low.In(unit));
+            json.WriteFigure("high", range.Product.High.In(unit));
+        });
+        json.WriteText("noProduct", use.NoProduct);
+        json.WriteFigure("fullTanks", use.Tanks?["full-tanks"].Value.Value);
+        json.WriteFigure("tankLitres", use.TankLitres);
+        json.WriteFigure("sprayLitresHa", use.SprayLitresHa);
+        json.WriteFigure("waterLitresLow", use.WaterLitres?.Low);
+        json.WriteFigure("waterLitresHigh", use.WaterLitres?.High);
+    }
+
+    private static void WriteQuestions(Utf8JsonWriter json, PlanQuestions questions)
+    {
+        json.WriteTexts("waiting", questions.Blocked);
+        json.WriteTexts("waitingFor", questions.BlockedBy);
+        json.WriteFigure("waitingSaveAtMostUsdPer1000Pots", questions.MostSavedUsd);
+        json.WriteList("answersTried", questions.Tried, one =>
+        {
+            json.WriteString("question", one.Question);
+            json.WriteString("answer", one.Answer);
+            json.WriteFigure("changeUsdPer1000Pots", one.ChangeUsd);
+            json.WriteBoolean("otherWork", one.HasOtherWork);
+        });
+        json.WriteTexts("questionsNotTried", questions.NotTried);
+        if (questions.Source is not { } source)
+            return;
+        json.WriteStartObject("nearby");
+        json.WriteString("practice", source.Action);
+        json.WriteNumber("times", source.Times);
+        json.WriteFigure("costsUsdPer1000Pots", source.CostsUsd);
+        json.WriteFigure("savesUsdPer1000Pots", source.SavesUsd);
+        json.WriteEndObject();
     }
 
     private static void WriteWay(Utf8JsonWriter json, Way way)

@@ -39,6 +39,30 @@ internal static class PlanMonths
         };
     }
 
+    /// <summary>The rounds as hours a week, part of the year by part.</summary>
+    public static Line Rounds(AreaPlan plan, PlannedWay best) =>
+        Line.Join(
+            "; ",
+            RoundHours
+                .Of(plan.Case.Year, best.Way)
+                .Select(part =>
+                    part.Rounds == 0
+                        ? Line.FromString($"{In(part.Part)} no round")
+                        : Line.Of(
+                            $"{In(part.Part)} {Amounts.Tenths((double)part.HoursAWeek)} h a week, the longest round "
+                                + $"{Amounts.Tenths((double)part.LongestHours)} h"
+                        )
+                )
+        );
+
+    private static string In(PartOfYear part) =>
+        part switch
+        {
+            PartOfYear.Spring => "in spring",
+            PartOfYear.Summer => "in summer",
+            _ => "in autumn and winter",
+        };
+
     private static Row RowOf(
         AreaPlan plan,
         PlannedWay best,

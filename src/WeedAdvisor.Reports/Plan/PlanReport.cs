@@ -9,7 +9,11 @@ namespace WeedAdvisor.Reports.Plan;
 /// <param name="Area">The area.</param>
 /// <param name="Plan">The plan; null when the area cannot be planned.</param>
 /// <param name="Refusals">Why not, as sentences; empty when there is a plan.</param>
-public sealed record AreaPlanned(VisitArea Area, AreaPlan? Plan, ImmutableArray<string> Refusals);
+public sealed record AreaPlanned(VisitArea Area, AreaPlan? Plan, ImmutableArray<string> Refusals)
+{
+    /// <summary>What answers that are missing could make of the plan.</summary>
+    public PlanQuestions Questions { get; init; } = PlanQuestions.None;
+}
 
 /// <summary>The plans of a visit, for any format.</summary>
 /// <param name="Visit">The visit.</param>

@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Year;
+using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Reports.Season;
 
@@ -35,39 +39,65 @@ public sealed record Strip(
     ImmutableArray<StripRow> Rows
 )
 {
+    /// <summary>By week, whether a weeding round is walked; empty where the strip does not show them.</summary>
+    public ImmutableArray<bool> Rounds { get; init; } = [];
+
     private const double Half = 0.5,
         FourFifths = 0.8;
 
     /// <summary>The strip of a plan; without applications when no plan was found.</summary>
     public static Strip Of(YearPlan plan)
     {
-        SeasonYear year = plan.Case.Year;
-        ImmutableArray<char> letters = [.. (plan.Plan?.Applications ?? []).Select((_, i) => (char)('A' + i))];
-        char?[] marks = new char?[SeasonYear.Weeks];
-        for (int i = 0; i < letters.Length; i++)
-            marks[plan.Plan!.Applications[i].Week] = letters[i];
-        bool[] shut = new bool[SeasonYear.Weeks];
-        foreach (ClosedSpan span in plan.Closed)
-            Array.Fill(shut, true, span.FromWeek, span.ToWeek - span.FromWeek + 1);
-        return new Strip(
-            [.. MonthStarts(year)],
-            [.. marks],
-            letters,
-            [.. shut],
-            [.. plan.Case.Weeds.Select((weed, i) => Row(weed, plan.Plan?.Control[i]))]
+        return Of(
+            plan.Case.Year,
+            [.. (plan.Plan?.Applications ?? []).Select(use => use.Week)],
+            plan.Closed,
+            plan.Case.Weeds.Select((weed, i) => Row(weed.Weed, weed.Emergence, plan.Plan?.Control[i]))
         );
     }
 
-    private static StripRow Row(WeedPressure weed, ImmutableArray<double>? control) =>
+    /// <summary>The strip of a whole year's plan: what covers stop is held too, and the rounds are shown.</summary>
+    public static Strip Of(AreaPlan plan, PlannedWay best)
+    {
+        bool[] rounds = new bool[SeasonYear.Weeks];
+        foreach (WeedingRound round in best.Way.Season.Rounds)
+            rounds[round.Week] = true;
+        return Of(
+            new SeasonYear(plan.Case.Year.Day),
+            [.. best.Uses.Select(use => use.Week)],
+            best.Closed,
+            WeedWeeks.Of(plan.Case.Year, best.Way.Plan).Select(weed => Row(weed.Weed, weed.Emergence, weed.Held))
+        ) with
+        {
+            Rounds = [.. rounds],
+        };
+    }
+
+    private static Strip Of(
+        SeasonYear year,
+        ImmutableArray<int> weeks,
+        IEnumerable<ClosedSpan> closed,
+        IEnumerable<StripRow> rows
+    )
+    {
+        ImmutableArray<char> letters = [.. weeks.Select((_, i) => (char)('A' + i))];
+        char?[] marks = new char?[SeasonYear.Weeks];
+        for (int i = 0; i < letters.Length; i++)
+            marks[weeks[i]] = letters[i];
+        bool[] shut = new bool[SeasonYear.Weeks];
+        foreach (ClosedSpan span in closed)
+            Array.Fill(shut, true, span.FromWeek, span.ToWeek - span.FromWeek + 1);
+        return new Strip([.. MonthStarts(year)], [.. marks], letters, [.. shut], [.. rows]);
+    }
+
+    private static StripRow Row(Weed weed, ImmutableArray<double> emergence, ImmutableArray<double>? control) =>
         new(
-            weed.Weed.Id,
-            weed.Weed.Name,
+            weed.Id,
+            weed.Name,
             [
                 .. Enumerable
                     .Range(0, SeasonYear.Weeks)
-                    .Select(week =>
-                        weed.Emergence[week] == 0 ? Cover.NotUp : Grade(control is { } held ? held[week] : 0)
-                    ),
+                    .Select(week => emergence[week] == 0 ? Cover.NotUp : Grade(control is { } held ? held[week] : 0)),
             ]
         );
 

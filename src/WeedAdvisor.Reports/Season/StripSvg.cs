@@ -23,7 +23,8 @@ internal static class StripSvg
     public static string Of(Strip strip, string title, int number)
     {
         int width = Left + (SeasonYear.Weeks * Cell) + 10,
-            height = Top + (strip.Rows.Length * Row) + 8;
+            top = strip.Rounds.IsEmpty ? Top : Top + Row,
+            height = top + (strip.Rows.Length * Row) + 8;
         var svg = new StringBuilder();
         Add(svg, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" role=\"img\" ");
         Add(svg, $"aria-label=\"{Text(title)}\">");
@@ -35,7 +36,8 @@ internal static class StripSvg
             );
         Months(svg, strip, height);
         for (int row = 0; row < strip.Rows.Length; row++)
-            Weeks(svg, strip.Rows[row], Top + (row * Row), number);
+            Weeks(svg, strip.Rows[row], top + (row * Row), number);
+        Rounds(svg, strip);
         Applications(svg, strip, height);
         svg.Append("</svg>");
         return svg.ToString();
@@ -65,6 +67,20 @@ internal static class StripSvg
             };
             Add(svg, $"<rect x=\"{Left + (week * Cell)}\" y=\"{y + 2}\" width=\"{Cell - 1}\" height=\"{Row - 4}\" ");
             Add(svg, $"fill=\"{fill}\"/>");
+        }
+    }
+
+    private static void Rounds(StringBuilder svg, Strip strip)
+    {
+        if (strip.Rounds.IsEmpty)
+            return;
+        Add(svg, $"<text x=\"{Left - 6}\" y=\"{Top + 14}\" text-anchor=\"end\">rounds</text>");
+        for (int week = 0; week < strip.Rounds.Length; week++)
+        {
+            if (!strip.Rounds[week])
+                continue;
+            int x = Left + (week * Cell) + 5;
+            Add(svg, $"<rect x=\"{x}\" y=\"{Top + 3}\" width=\"3\" height=\"{Row - 6}\" fill=\"#444\"/>");
         }
     }
 

@@ -23,6 +23,14 @@ public static class StripText
     public const string Key =
         "# held   + partly held   o comes up and is not held   . does not come up   - nothing may go on";
 
+    private const string RoundsKey = "| weeding round";
+
+    /// <summary>What the characters of a strip mean.</summary>
+    public static string KeyOf(Strip strip) => strip.Rounds.IsEmpty ? Key : Key + Between + RoundsKey;
+
+    /// <summary>How many lines of a strip stand above the weeds.</summary>
+    public static int HeadRowsOf(Strip strip) => strip.Rounds.IsEmpty ? HeadRows : HeadRows + 1;
+
     /// <summary>The lines of the whole year, all of one width.</summary>
     public static IEnumerable<string> Lines(Strip strip) => Lines(strip, 0, SeasonYear.Weeks, NameColumns);
 
@@ -38,6 +46,9 @@ public static class StripText
             + string.Concat(
                 strip.Marks.Select((mark, week) => mark ?? (strip.Shut[week] ? '-' : ' ')).Skip(from).Take(count)
             );
+        if (!strip.Rounds.IsEmpty)
+            yield return Name("rounds", nameColumns)
+                + string.Concat(strip.Rounds.Skip(from).Take(count).Select(isWalked => isWalked ? '|' : ' '));
         foreach (StripRow row in strip.Rows)
             yield return Name(row.Name, nameColumns)
                 + string.Concat(row.Weeks.Skip(from).Take(count).Select(Character));

@@ -15,8 +15,12 @@ namespace WeedAdvisor.Commands;
 /// <summary><c>plan</c>: the whole year of an area chosen together: rounds, covers, preventives.</summary>
 internal static class PlanCommand
 {
+    private const string Calendar = "ics";
     private const int MostHours = 1_000_000,
-        MostDollars = 1_000_000_000;
+        MostDollars = 1_000_000_000,
+        UsualAnswers = 8,
+        MostAnswers = 200,
+        MostSeconds = 3600;
 
     public static Command Of(Surroundings surroundings)
     {
@@ -57,9 +61,24 @@ internal static class PlanCommand
             Description = "The first day of the plan (else the day of the visit).",
             HelpName = "DATE",
         };
+        Option<int> answers = NumberOptions.Whole(
+            "--answers",
+            "N",
+            "Answers to open questions that are tried in each area, to tell which would change the plan most.",
+            0,
+            MostAnswers,
+            UsualAnswers
+        );
+        Option<int?> seconds = NumberOptions.Whole(
+            "--seconds",
+            "N",
+            "Stops each area's search after so long and tells how far it is from proven.",
+            1,
+            MostSeconds
+        );
         Option<string?> prices = PricesOption.Of();
         RobustOptions robust = new();
-        Option<string> format = FormatOption.Of("How it is written.");
+        Option<string> format = FormatOption.Of("How it is written.", Calendar);
         Option<string?> units = UnitsOption.Of();
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
@@ -68,7 +87,8 @@ internal static class PlanCommand
             "weedadvisor plan visit.yaml --area container-yard",
             "weedadvisor plan visit.yaml --area container-yard --pots 500 --hours 4",
             "weedadvisor plan visit.yaml --area container-yard --budget 300 --without bark-mulch",
-            "weedadvisor plan visit.yaml --area container-yard --robust"
+            "weedadvisor plan visit.yaml --area container-yard --robust",
+            "weedadvisor plan visit.yaml --area container-yard --format ics > year.ics"
         )
         {
             file,
@@ -80,6 +100,8 @@ internal static class PlanCommand
             with,
             without,
             from,
+            answers,
+            seconds,
             prices,
             robust.Robust,
             robust.Draws,
@@ -108,23 +130,26 @@ internal static class PlanCommand
                 From = parsed.GetValue(from),
                 Prices = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings),
             };
-            PlanReport report = Report(visit, knowledge, request, surroundings);
+            using var watch = PlanWatch.Start(surroundings, parsed.GetValue(seconds));
+            PlanReport report = Report(visit, knowledge, request, parsed.GetValue(answers), watch, surroundings);
             RobustReport? moved = robust.Of(parsed, report);
             surroundings.Out.Write(
-                parsed.GetValue(format) == FormatOption.Json
-                    ? moved is null
-                        ? PlanJson.Of(report)
-                        : RobustJson.Of(moved)
-                    : FormatOption.Written(
-                        parsed.GetValue(format),
+                parsed.GetValue(format) switch
+                {
+                    FormatOption.Json => moved is null ? PlanJson.Of(report) : RobustJson.Of(moved),
+                    Calendar => PlanCalendar.Of(report),
+                    var written => FormatOption.Written(
+                        written,
                         UnitsOption.Applied(
                             moved is null ? PlanDocument.Of(report) : RobustDocument.Of(moved),
                             parsed.GetValue(units),
                             visit,
                             knowledge
                         ),
-                        parsed.GetValue(width)
-                    )
+                        parsed.GetValue(width),
+                        surroundings.IsColoured
+                    ),
+                }
             );
             return report.Areas.Any(one => one.Plan?.Best is not null) ? ExitCode.Done : ExitCode.Negative;
         });
@@ -143,6 +168,8 @@ internal static class PlanCommand
         Visit visit,
         KnowledgeBase knowledge,
         PlanRequest request,
+        int answers,
+        PlanWatch watch,
         Surroundings surroundings
     )
     {
@@ -152,13 +179,21 @@ internal static class PlanCommand
             .. visit.Areas.Select(
                 (area, index) =>
                 {
-                    Outcome<PlanCase, string> plan = PlanCase.Of(advisor, AreaCase.Of(visit, index), request);
-                    return plan.IsGood
-                        ? new AreaPlanned(area, PlanSearch.Of(plan.Value), [])
-                        : new AreaPlanned(area, null, plan.Refusals);
+                    AreaCase found = AreaCase.Of(visit, index);
+                    Outcome<PlanCase, string> asked = PlanCase.Of(advisor, found, request);
+                    if (!asked.IsGood)
+                        return new AreaPlanned(area, null, asked.Refusals);
+                    watch.Begin(area.Name);
+                    AreaPlan plan = PlanSearch.Of(asked.Value, new PlanEffort { Progress = watch }, watch.Stop);
+                    watch.Trying();
+                    return new AreaPlanned(area, plan, [])
+                    {
+                        Questions = PlanAnswers.Of(advisor, found, plan, answers, watch.StopAll),
+                    };
                 }
             ),
         ];
+        watch.End();
         // What cannot be planned anywhere is no report.
         return areas.Any(area => area.Plan is not null)
             ? new PlanReport(visit, knowledge, areas)

@@ -24,6 +24,43 @@ public sealed partial class PlanCommandTests
         Assert.All(page.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
 
+    [Fact]
+    public void It_says_how_much_of_what_and_how_the_weeks_stand()
+    {
+        string page = s_text.Value.Out.ReplaceLineEndings("\n");
+        Assert.Contains("| weeding round", page, StringComparison.Ordinal);
+        Assert.Contains("Product on 256 m²", page, StringComparison.Ordinal);
+        Assert.Contains("litres over all beds", page, StringComparison.Ordinal);
+        Assert.Contains("h a week, the longest round", page, StringComparison.Ordinal);
+        Assert.Contains("WHICH ANSWERS WOULD CHANGE IT MOST", page, StringComparison.Ordinal);
+    }
+
+    // RFC 5545: one event for each piece of work, each with a beginning and an end.
+    [Fact]
+    public void The_calendar_has_the_work_of_the_plan()
+    {
+        using var json = JsonDocument.Parse(Run("--area", "container-yard", "--format", "json").Out);
+        int work = json.RootElement.GetProperty("areas")[0].GetProperty("plan").GetProperty("work").GetArrayLength();
+        string[] lines = Run("--area", "container-yard", "--format", "ics").Out.Split("\r\n");
+        Assert.Equal("BEGIN:VCALENDAR", lines[0]);
+        Assert.Equal("END:VCALENDAR", lines[^2]);
+        Assert.Equal(work, lines.Count(line => line == "BEGIN:VEVENT"));
+        Assert.Equal(work, lines.Count(line => line.StartsWith("DTEND;VALUE=DATE:", StringComparison.Ordinal)));
+        Assert.Contains(lines, line => line.Contains("weeding round", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Progress_is_told_on_a_terminal_alone_and_leaves_nothing_on_the_page()
+    {
+        CommandRun watched = CommandRun.With(
+            surroundings => surroundings with { IsErrorTerminal = true },
+            Args("--area", "container-yard", "--answers", "0")
+        );
+        Assert.Contains("Ctrl+C keeps the best", watched.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("Ctrl+C", watched.Out, StringComparison.Ordinal);
+        Assert.Empty(s_text.Value.Error);
+    }
+
     // The months are rounded to tenths of an hour, the year to whole hours.
     [Fact]
     public void The_hours_of_the_months_are_the_hours_of_the_year()
@@ -91,15 +128,14 @@ public sealed partial class PlanCommandTests
     [GeneratedRegex(@"^  hours of work +([0-9]+) ", RegexOptions.Multiline)]
     private static partial Regex HoursRow();
 
-    private static CommandRun Run(params string[] args) =>
-        CommandRun.With(
-            surroundings => surroundings,
-            [
-                "plan",
-                Path.Combine(Repository.Folder, "rules", "visits", "demo-spring.yaml"),
-                .. args,
-                "--knowledge",
-                Path.Combine(Repository.Folder, "rules"),
-            ]
-        );
+    private static CommandRun Run(params string[] args) => CommandRun.With(surroundings => surroundings, Args(args));
+
+    private static string[] Args(params string[] args) =>
+        [
+            "plan",
+            Path.Combine(Repository.Folder, "rules", "visits", "demo-spring.yaml"),
+            .. args,
+            "--knowledge",
+            Path.Combine(Repository.Folder, "rules"),
+        ];
 }

@@ -7,6 +7,8 @@ public static class Figures
 {
     private const int Shown = 6;
 
+    private const int MostFigures = 15;
+
     // The most places that a decimal can be rounded to.
     private const int MostPlaces = 28;
 
@@ -51,5 +53,27 @@ public static class Figures
         for (decimal bound = 0.1m; size != 0 && size < bound && places < MostPlaces; bound /= 10)
             places++;
         return Math.Round(value, places, MidpointRounding.AwayFromZero);
+    }
+
+    /// <summary>
+    /// A number cut to so many significant figures: never more than it is, for doses. The trace that conversions leave in
+    /// the last digits takes none away.
+    /// </summary>
+    /// <param name="value">The number, 0 or more.</param>
+    /// <param name="significant">Significant figures, 1 to 15.</param>
+    public static decimal Down(decimal value, int significant)
+    {
+        decimal rounded = Rounded(value, significant);
+        if (rounded <= value || value == 0 || Rounded(value, MostFigures) == rounded)
+            return rounded;
+        decimal step = 1,
+            least = 1;
+        for (int i = 1; i < significant; i++)
+            least *= 10;
+        while (value / step < least)
+            step /= 10;
+        while (value / step >= least * 10)
+            step *= 10;
+        return Math.Floor(value / step) * step;
     }
 }

@@ -194,7 +194,7 @@ public sealed record SeasonCase
         ImmutableArray<WeedPressure> weeds
     )
     {
-        WeeklyAdvice weekly = rules.Weekly(through, year);
+        WeeklyAdvice weekly = rules.Weekly(through, year) with { CountsWaiting = request.CountsWaiting };
         var list = new CandidateList(weekly, weeds, basis.Sums, knowledge, EscapesOfArea.Of(area.Past, knowledge));
         (Treatment Treatment, SeasonCandidate Candidate)[] candidates =
         [

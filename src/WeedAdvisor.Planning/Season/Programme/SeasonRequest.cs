@@ -50,4 +50,7 @@ public sealed record SeasonRequest
 
     /// <summary>What an hour of labour costs, US dollars; null for the visit's answer or the default price.</summary>
     public decimal? WageUsdPerHour { get; init; }
+
+    /// <summary>Whether what waits for an answer is taken for clear, to tell what it could be worth at most.</summary>
+    internal bool CountsWaiting { get; init; }
 }

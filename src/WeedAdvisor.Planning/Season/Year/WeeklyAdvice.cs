@@ -19,6 +19,12 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch>
 {
     private const int MostDays = 4;
 
+    /// <summary>
+    /// Whether what waits for an answer counts as clear: to tell what the open questions could be worth at most. Such a
+    /// year is never shown as a plan.
+    /// </summary>
+    public bool CountsWaiting { get; init; }
+
     /// <summary>Asks the rules anew for every stretch, on the area as it will stand then.</summary>
     public static WeeklyAdvice Of(Advisor advisor, AreaThroughYear area, SeasonYear year)
     {
@@ -60,7 +66,8 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch>
     public AreaAdvice On(DateOnly day) => Stretches.First(stretch => day <= stretch.To).Advice;
 
     /// <summary>Whether an action is clear on a day of the plan.</summary>
-    public bool IsClear(string action, DateOnly day) => On(day).IsClear(action);
+    public bool IsClear(string action, DateOnly day) =>
+        On(day) is var advice && (CountsWaiting ? MayBecomeClear(advice, action) : advice.IsClear(action));
 
     /// <summary>
     /// Whether a week serves an action: it is clear on the first day or on most days. What goes on is credited from the
@@ -75,11 +82,20 @@ public sealed record WeeklyAdvice(SeasonYear Year, ImmutableArray<AdviceStretch>
     public ImmutableArray<Treatment> Preventives(IReadOnlyDictionary<string, Treatment> treatments) =>
         [
             .. Stretches
-                .SelectMany(stretch => stretch.Advice.Clear)
-                .Select(clear => treatments.GetValueOrDefault(clear.Action))
+                .SelectMany(stretch => Clear(stretch.Advice))
+                .Select(treatments.GetValueOrDefault)
                 .OfType<Treatment>()
                 .Distinct()
                 .Where(treatment => treatment is { Role: "preemergence", ResidualWeeks: not null })
                 .OrderBy(treatment => treatment.Id, StringComparer.Ordinal),
         ];
+
+    private IEnumerable<string> Clear(AreaAdvice advice)
+    {
+        IEnumerable<string> clear = advice.Clear.Select(one => one.Action);
+        return CountsWaiting ? clear.Concat(advice.Waiting.Select(one => one.Action)) : clear;
+    }
+
+    private static bool MayBecomeClear(AreaAdvice advice, string action) =>
+        advice.Clear.Any(one => one.Action == action) || advice.Waiting.Any(one => one.Action == action);
 }

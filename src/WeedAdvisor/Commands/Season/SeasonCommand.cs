@@ -77,7 +77,7 @@ internal static class SeasonCommand
                             knowledge
                         ),
                         parsed.GetValue(width),
-                        IsColoured(surroundings)
+                        surroundings.IsColoured
                     ),
                 }
             );
@@ -86,10 +86,6 @@ internal static class SeasonCommand
         });
         return command;
     }
-
-    // A terminal that was asked not to be coloured is left alone.
-    private static bool IsColoured(Surroundings surroundings) =>
-        surroundings.IsOutputTerminal && string.IsNullOrEmpty(surroundings.Environment("NO_COLOR"));
 
     private static SeasonReport Report(Visit visit, Advisor advisor, SeasonRequest request, bool withYearAfter)
     {

@@ -4,6 +4,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Year;
 using WeedAdvisor.Planning.Weeding;
@@ -77,6 +78,14 @@ internal sealed class SeasonOptions
         Wage.Highest
     );
 
+    private readonly Option<int?> _pots = NumberOptions.Whole(
+        "--pots",
+        "N",
+        "Pots of each area (else those answered, else the usual number).",
+        1,
+        YearCase.MostPots
+    );
+
     private readonly Option<string?> _prices = PricesOption.Of();
     private readonly Option<DateOnly?> _uncover = NumberOptions.Day(
         "--uncover",
@@ -98,6 +107,7 @@ internal sealed class SeasonOptions
             _with,
             _rounds,
             _wage,
+            _pots,
             _prices,
             _uncover,
         ];
@@ -124,6 +134,7 @@ internal sealed class SeasonOptions
             MustUse = [.. parsed.GetValue(_with) ?? []],
             RoundsWeeks = parsed.GetValue(_rounds),
             WageUsdPerHour = parsed.GetValue(_wage),
+            Pots = parsed.GetValue(_pots),
             Prices = PricesOption.Read(parsed.GetValue(_prices), knowledge, surroundings),
             Uncovering = parsed.GetValue(_uncover),
         };

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Planning.OneYear;
+using WeedAdvisor.Planning.Season.Programme;
+
+namespace WeedAdvisor.Planning.Plan;
+
+/// <summary>The work of a year in which no preventive is planned: what is laid in the first week, and the rounds.</summary>
+internal static class PlainWork
+{
+    private const int DaysInWeek = 7;
+
+    /// <summary>The work, by day.</summary>
+    public static ImmutableArray<PlannedWork> Of(YearCase year, StandingChoice choice, Way way)
+    {
+        return
+        [
+            .. choice.Measures.Select(measure =>
+                InWeek(0, PlannedWorkKind.Practice, measure.Id, $"{measure.Name}. Weed the pots first.")
+            ),
+            .. way.Season.Rounds.Select(round =>
+                InWeek(round.Week, PlannedWorkKind.Round, null, "Weeding round: pull what is up before it seeds.")
+            ),
+        ];
+
+        PlannedWork InWeek(int week, PlannedWorkKind kind, string? action, string text)
+        {
+            DateOnly day = year.Day.AddDays(week * DaysInWeek);
+            return new PlannedWork(day, day.AddDays(DaysInWeek - 1), kind, action, text);
+        }
+    }
+}
