@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Robust;
 

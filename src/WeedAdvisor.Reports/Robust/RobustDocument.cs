@@ -1,6 +1,5 @@
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Robust;
-using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 

@@ -3,7 +3,6 @@ using System.Text;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview.Desks.Plan;
-using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 

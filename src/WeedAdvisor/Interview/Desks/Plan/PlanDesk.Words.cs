@@ -142,6 +142,15 @@ public sealed partial class PlanDesk
             ? "Planned anew: proven within 2 %"
             : FormattableString.Invariant($"Planned anew: the best found, proven within {plan.GapPercent:0.#} %");
         string first = Wishes.IsFree ? what.Replace(" anew", "", StringComparison.Ordinal) : what + Against(First);
+        // Priced as asked it was put neither to the rules nor to the label's limits.
+        if (
+            _asked is { } asked
+            && !Wishes.IsFree
+            && All(asked.Usd) != All(way.Usd)
+            && asked.Usd < way.Usd
+            && IsKept(asked)
+        )
+            first += $"; what you asked for costs {All(way.Usd - asked.Usd)} less, but the rules may not allow it";
         decimal saved = plan.Today.Usd - way.Usd;
         return saved >= 0
             ? $"{first}. It saves {All(saved)} against today's way."
