@@ -21,7 +21,7 @@ public sealed record PlanRequest
     /// <summary>Ids of actions that must be in it.</summary>
     public ImmutableArray<string> With { get; init; } = [];
 
-    /// <summary>Rounds that are wished for; empty to choose them all. One wish at most for each part of the year.</summary>
+    /// <summary>Rounds that are wished for, one wish at most for a part of the year; empty to choose all.</summary>
     public ImmutableArray<RoundsWish> Rounds { get; init; } = [];
 
     /// <summary>How many pots the area holds; null for those answered or the usual ones.</summary>

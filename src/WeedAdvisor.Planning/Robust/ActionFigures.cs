@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
 

@@ -3,7 +3,7 @@ using WeedAdvisor.Knowledge.Records;
 
 namespace WeedAdvisor.Planning.Robust;
 
-/// <summary>A figure behind the price of a year that is not known for sure, and the range in which it may lie.</summary>
+/// <summary>A figure behind the price of a year that is not sure, and the range in which it may lie.</summary>
 /// <param name="Id">Names it: the record and what of it.</param>
 /// <param name="Name">What it is, in plain words.</param>
 /// <param name="Unit">Its unit, in plain words.</param>

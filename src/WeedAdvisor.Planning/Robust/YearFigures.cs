@@ -1,14 +1,14 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Weeding;
 
 namespace WeedAdvisor.Planning.Robust;
 
 /// <summary>
 /// The figures behind some ways through a year, each with its range: those of the knowledge, published or marked as
-/// assumed. What the grower has put in his own folder or price file without a range is certain; so are a dose and
-/// the depth of a cover, which are chosen and not found out. A wage that is told is moved by the same share as that of the price list: wages rise.
+/// assumed. What the grower has put in his own folder or price file without a range is certain; so are a dose and the
+/// depth of a cover, which are chosen and not found out. A wage that is told is moved by the same share as that of the
+/// price list: wages rise.
 /// </summary>
 public static class YearFigures
 {

@@ -1,6 +1,5 @@
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.Robust;
-using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
@@ -138,8 +137,8 @@ public static class RobustDocument
                         Line.Of(
                             $"{Figures.Sentence(turn.Figure.Name)}: {(turn.IsAbove ? "above" : "below")} "
                                 + $"{RobustWords.Value(turn.Figure, turn.Past)} (reckoned with "
-                                + $"{RobustWords.Value(turn.Figure, turn.Figure.Usual)}) the cheapest is {turn.Kind}, by "
-                                + $"up to {All(robust, (double)turn.LosesUsd)}."
+                                + $"{RobustWords.Value(turn.Figure, turn.Figure.Usual)}) the cheapest is {turn.Kind}, "
+                                + $"by up to {All(robust, (double)turn.LosesUsd)}."
                         )
                     ),
                 .. robust.Turns.IsEmpty
@@ -149,9 +148,9 @@ public static class RobustDocument
                     .Leans.Where(lean => robust.Turns.All(turn => turn.Figure.Id != lean.Figure.Id))
                     .Select(lean =>
                         Line.FromString(
-                            $"{Figures.Sentence(lean.Figure.Name)}: mostly {(lean.Errors > 0 ? "higher" : "lower")} in the "
-                                + $"draws in which the plan loses ({RobustWords.Value(lean.Figure, lean.MeanLost)} in the "
-                                + $"mean, else {RobustWords.Value(lean.Figure, lean.MeanKept)})."
+                            $"{Figures.Sentence(lean.Figure.Name)}: mostly {(lean.Errors > 0 ? "higher" : "lower")} in "
+                                + $"the draws in which the plan loses ({RobustWords.Value(lean.Figure, lean.MeanLost)} "
+                                + $"in the mean, else {RobustWords.Value(lean.Figure, lean.MeanKept)})."
                         )
                     ),
             ])
@@ -199,8 +198,8 @@ public static class RobustDocument
         ).At(2);
         yield return new Paragraph(
             "The ways keep their rounds and weeks; planned anew at other figures each could be a little cheaper. Hours "
-                + "and budget are not looked at again. A price or number of your own does not move unless you gave it a "
-                + "range; nor does a dose or a depth, which is chosen and not found out."
+                + "and budget are not looked at again. A price or number of your own does not move unless you gave it "
+                + "a range; nor does a dose or a depth, which is chosen and not found out."
         ).At(2);
     }
 

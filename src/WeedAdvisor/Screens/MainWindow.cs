@@ -286,8 +286,8 @@ internal sealed partial class MainWindow : Window
         _head.Show((whole.Length < Frame.Width ? whole : $"{place}   {_session.Progress}   {saved}", LineTone.Plain));
         string keys =
             Frame.Width >= 120
-                ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+: Z Undo  P Plan  Y Year  E Costs  S "
-                    + "Save  Q Leave"
+                ? "F1 Help  F2 Areas  F3 Questions  F5 Visit  F6 Advice  F9 Rates  Ctrl+: Z Undo  P Plan  Y Year  "
+                    + "E Costs  S Save  Q Leave"
             : Frame.Width >= 80 ? "F1 Help  F2 Areas  F6 Advice  F9 Rates  Ctrl+: Z Undo  P Plan  S Save  Q Leave"
             : "F1 Help  F2 Areas  F6 Advice  Ctrl+: Z Undo S Save Q Leave";
         if (_sheets.Count > 0)

@@ -3,7 +3,6 @@ using System.Text;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using WeedAdvisor.Interview.Desks.Plan;
-using WeedAdvisor.Interview.Pages;
 
 namespace WeedAdvisor.Screens;
 
@@ -57,8 +56,8 @@ internal sealed class PlanSheet : Sheet
     public override string Keys =>
         _desk.Shown is null ? "F1 Keys   Esc back"
         : Columns >= WidthForWords
-            ? "F1 Keys  ↑↓ row  ←→ change  Delete wish back  Space close week  D drop  K keep  U undo  R stands?  Enter plan  "
-                + "Esc"
+            ? "F1 Keys  ↑↓ row  ←→ change  Delete wish back  Space close week  D drop  K keep  U undo  "
+                + "R stands?  Enter plan  Esc"
         : Columns < WidthForAll ? "F1 Keys  ←→ change  U undo  R stands?  Enter plan  Esc"
         : "F1 Keys  ←→ change  Del  Space  D  K  U undo  R stands?  Enter plan  Esc";
 

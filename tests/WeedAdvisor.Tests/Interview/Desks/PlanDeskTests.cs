@@ -1,9 +1,8 @@
+using System.Globalization;
 using System.Text.Json;
 using WeedAdvisor.Interview.Desks.Plan;
 using WeedAdvisor.Interview.Session;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Tests.Commands;
 using WeedAdvisor.World;
 
@@ -191,7 +190,10 @@ public sealed class PlanDeskTests
         );
         desk.Take(desk.RobustJob!(TestContext.Current.CancellationToken));
         Assert.Null(desk.RobustJob);
-        string stays = Told("plan", "--robust").GetProperty("staysCheapest").GetInt32().ToString("#,0");
+        string stays = Told("plan", "--robust")
+            .GetProperty("staysCheapest")
+            .GetInt32()
+            .ToString("#,0", CultureInfo.InvariantCulture);
         Assert.Contains(desk.RobustPage().OfType<Reports.Documents.Paragraph>(), said =>
             said.Text.Text.StartsWith($"In {stays} of 1,000 draws", StringComparison.Ordinal)
         );

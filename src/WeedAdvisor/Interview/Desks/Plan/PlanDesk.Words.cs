@@ -32,9 +32,10 @@ public sealed partial class PlanDesk
         Shown is not { } way
             ? new AdviceLine($"This area cannot be planned. {string.Join(' ', Refusals)}", LineTone.Warning)
             : new AdviceLine(
-                $"{All(way.Usd)} a year for {Plain(Year!.Pots)} pots, {Hours(way.Hours * Year.Pots / Thousand)} h. Put on and laid "
-                    + $"{All(way.MeasuresUsd)}, weeding {All(way.WeedingUsd)}, plants lost {All(way.LostUsd)}, left for "
-                    + $"next year {All(way.Of(CostKind.NextYear))}.",
+                $"{All(way.Usd)} a year for {Plain(Year!.Pots)} pots, "
+                    + $"{Hours(way.Hours * Year.Pots / Thousand)} h. Put on and laid {All(way.MeasuresUsd)}, "
+                    + $"weeding {All(way.WeedingUsd)}, plants lost {All(way.LostUsd)}, "
+                    + $"left for next year {All(way.Of(CostKind.NextYear))}.",
                 LineTone.Heading
             );
 
@@ -52,7 +53,7 @@ public sealed partial class PlanDesk
                 return new AdviceLine(told + string.Join(' ', Refusals), LineTone.Warning);
             if (Plan is { Best: null })
                 return new AdviceLine(
-                    $"{told}No year keeps all these wishes: this is only what you asked for. U takes the last one back.",
+                    $"{told}No year keeps all these wishes: this is only what you asked for. U takes the last back.",
                     LineTone.Warning
                 );
             return Plan is { } plan
@@ -141,6 +142,15 @@ public sealed partial class PlanDesk
             ? "Planned anew: proven within 2 %"
             : FormattableString.Invariant($"Planned anew: the best found, proven within {plan.GapPercent:0.#} %");
         string first = Wishes.IsFree ? what.Replace(" anew", "", StringComparison.Ordinal) : what + Against(First);
+        // Priced as asked it was put neither to the rules nor to the label's limits.
+        if (
+            _asked is { } asked
+            && !Wishes.IsFree
+            && All(asked.Usd) != All(way.Usd)
+            && asked.Usd < way.Usd
+            && IsKept(asked)
+        )
+            first += $"; what you asked for costs {All(way.Usd - asked.Usd)} less, but the rules may not allow it";
         decimal saved = plan.Today.Usd - way.Usd;
         return saved >= 0
             ? $"{first}. It saves {All(saved)} against today's way."
@@ -210,7 +220,7 @@ public sealed partial class PlanDesk
         CatalogueAction[] laid = [.. Shown!.Plan.Parts.Select(part => part.Action).Where(action => action is Practice)];
         return laid.Length == 0
             ? "nothing"
-            : $"{string.Join(" and ", laid.Select(action => action.Name))}, {All(laid.Sum(one => Shown.UsdOf(one.Id)))}";
+            : $"{string.Join(" and ", laid.Select(one => one.Name))}, {All(laid.Sum(one => Shown.UsdOf(one.Id)))}";
     }
 
     private decimal UsdOfUse(string product) =>

@@ -28,6 +28,7 @@ public sealed partial class PlanDesk
     private readonly Dictionary<string, AreaPlan> _plans = new(StringComparer.Ordinal);
     private readonly Dictionary<int, PlanCase> _open = [];
     private PlanRobustness? _robust;
+    private Way? _asked;
 
     /// <summary>Begins with today's way, before anything is searched.</summary>
     /// <param name="session">The interview.</param>
@@ -168,6 +169,7 @@ public sealed partial class PlanDesk
     private void Ask(Way way)
     {
         Refusals = [];
+        _asked = null;
         if (_plans.TryGetValue(Wishes.Key, out AreaPlan? known))
         {
             Job = null;
@@ -176,6 +178,7 @@ public sealed partial class PlanDesk
         }
 
         Plan = null;
+        _asked = way;
         Put(way);
         Job = _session.Engine is { } engine ? new PlanJob(engine, _found, Wishes, Open) : null;
     }
