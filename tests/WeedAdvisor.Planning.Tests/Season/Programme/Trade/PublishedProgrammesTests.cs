@@ -91,10 +91,8 @@ public sealed class PublishedProgrammesTests
     [InlineData("glyphosate", 10.6, false)]
     [InlineData("halosulfuron-methyl", 2.0 / 16 * 0.75, false)]
     [InlineData("dimethenamid-P", 3, true)]
-    [InlineData("dithiopyr", 1.5, true)]
     [InlineData("trifluralin", 12, true)]
     [InlineData("glufosinate-ammonium", 4.5, true)]
-    [InlineData("indaziflam", 0.09, true)]
     [InlineData("oryzalin", 4, true)]
     [InlineData("benfluralin", 4, true)]
     public void Yearly_limits_are_the_published_ones(string active, decimal lbPerAcre, bool isFromMemory)
