@@ -1,12 +1,11 @@
-using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Knowledge.Tests;
 
 /// <summary>
-/// Rows of docs/audit.md, held against the records of today. The values are written down here from the sources that each row
-/// names, and from none of the records.
+/// Rows of docs/audit.md, held against the records of today. The values are written down here from the sources that
+/// each row names, and from none of the records.
 /// </summary>
 public sealed class AuditTests
 {
@@ -21,8 +20,8 @@ public sealed class AuditTests
         Assert.Equal("15", napropamide.WasNumber);
     }
 
-    // In pots 4 to 12 weeks (from memory); its pairs are printed as 4 to 8 and 6 to 12. Judge 2004: trifluralin held 3 days
-    // and more in summer.
+    // In pots 4 to 12 weeks (from memory); its pairs are printed as 4 to 8 and 6 to 12. Judge 2004: trifluralin held
+    // 3 days and more in summer.
     [Theory]
     [InlineData("prodiamine-granule", 4, 12)]
     [InlineData("prodiamine-spray", 4, 12)]
@@ -47,7 +46,7 @@ public sealed class AuditTests
     public void The_signal_word_is_that_of_a_label(string treatment, string word) =>
         Assert.Equal(word, Treatment(treatment).SignalWord);
 
-    // 7 CFR 205.601(a)(8) and (b)(1), NOP 5034-2; of pelargonic acid near food nothing was found, so the label is asked.
+    // 7 CFR 205.601(a)(8) and (b)(1), NOP 5034-2; of pelargonic acid near food nothing was found: the label is asked.
     [Fact]
     public void Organic_growing_and_food_are_as_the_law_says_or_left_to_the_label()
     {
@@ -59,7 +58,7 @@ public sealed class AuditTests
         Assert.Null(Treatment("pelargonic-acid-floor-spray").EdibleOk);
     }
 
-    // neal-2005: three uses of all products; pnw-fieldpost: 2.24 kg/ha a year sprayed. No record says more than the limit.
+    // neal-2005: three uses of all products; pnw-fieldpost: 2.24 kg/ha a year sprayed. No record says more.
     [Fact]
     public void Oxyfluorfen_has_one_limit_and_no_record_says_more()
     {

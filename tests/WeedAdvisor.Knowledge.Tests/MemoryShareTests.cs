@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.World;
 using Record = WeedAdvisor.Knowledge.Records.Record;
 
@@ -31,8 +30,8 @@ public sealed partial class MemoryShareTests
     public void So_of_the_limits_of_actives(string gate, int many) =>
         AssertShare(s_knowledge.ActiveLimits.Values, gate, many);
 
-    // 40 CFR 156.208(c)(2): 48 hours is the longest that is asked for in general. What is shorter lets people in sooner, so
-    // it needs a text that says so.
+    // 40 CFR 156.208(c)(2): 48 hours is the longest that is asked for in general. What is shorter lets people in
+    // sooner, so it needs a text that says so.
     [Fact]
     public void No_entry_interval_is_from_memory() =>
         Assert.All(s_knowledge.Treatments.Values.Where(treatment => treatment.ReiHours is not null), treatment =>

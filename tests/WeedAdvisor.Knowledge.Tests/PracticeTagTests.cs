@@ -91,8 +91,8 @@ public sealed class PracticeTagTests
     }
 
     // What names just these and no others has a reason that a tag would not tell; each is to be argued for here.
-    // Organic rules and wet floors name the three or four habits of their sources; the two mulch rules name the layers that
-    // were tried against mats, or that stand where nothing chemical may.
+    // Organic rules and wet floors name the three or four habits of their sources; the two mulch rules name the layers
+    // that were tried against mats, or that stand where nothing chemical may.
     [Fact]
     public void Only_four_rules_name_three_practices_or_more_one_by_one() =>
         Assert.Equal(

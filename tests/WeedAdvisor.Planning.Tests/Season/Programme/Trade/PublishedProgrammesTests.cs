@@ -75,8 +75,8 @@ public sealed class PublishedProgrammesTests
     /// factsheet), simazine 4 (Colorado State), oxyfluorfen sprays 2 (PNW handbook, field-grown stock), bentazon 2 and
     /// clethodim 68 fl oz of 0.97 lb/gal (PNW handbook, landscapes), glyphosate 10.6 as salt (PNW handbook, greenhouse
     /// floors), halosulfuron 2 oz of 75 % (PNW handbook, cucurbits). From memory: dimethenamid-P 3,
-    /// trifluralin 12, glufosinate 4.5; oryzalin and benfluralin 4 (400 lb of the granule a year, Colorado State; 1 % of
-    /// each from memory).
+    /// trifluralin 12, glufosinate 4.5; oryzalin and benfluralin 4 (400 lb of the granule a year, Colorado State; 1 %
+    /// of each from memory).
     /// </summary>
     [Theory]
     [InlineData("prodiamine", 1.5, false)]
