@@ -32,18 +32,19 @@ public static class Safety
     /// <summary>
     /// What the record of a chemical says about handling it, and what has to be confirmed on its label.
     /// </summary>
-    public static ImmutableArray<string> LinesFor(Treatment treatment, DateOnly day) =>
-        LinesFor(treatment, day, fields =>
+    public static ImmutableArray<string> LinesFor(Names names, Treatment treatment, DateOnly day) =>
+        LinesFor(names, treatment, day, fields =>
             $"confirm on the label: {string.Join(", ", fields.Select(Names.Field))} (from memory)"
         );
 
     /// <summary>
     /// The same in fewer words: of what has to be confirmed the gates are named, the rest is counted.
     /// </summary>
-    public static ImmutableArray<string> BriefLinesFor(Treatment treatment, DateOnly day) =>
-        LinesFor(treatment, day, Gates.ToConfirm);
+    public static ImmutableArray<string> BriefLinesFor(Names names, Treatment treatment, DateOnly day) =>
+        LinesFor(names, treatment, day, Gates.ToConfirm);
 
     private static ImmutableArray<string> LinesFor(
+        Names names,
         Treatment treatment,
         DateOnly day,
         Func<ImmutableArray<string>, string> confirm
@@ -53,11 +54,7 @@ public static class Safety
         if (treatment.RestrictedUse)
             lines.Add("restricted use: certified applicators only");
         lines.Add(treatment.SignalWord is { } signal ? $"signal word: {signal}" : "signal word: see the label");
-        lines.Add(
-            treatment.ReiHours is { } rei
-                ? $"restricted entry: {Figures.Range(rei)} h"
-                : "restricted entry: see the label"
-        );
+        lines.Add($"restricted entry: {names.RestrictedEntry(treatment)}");
         lines.Add(
             treatment.ProtectiveEquipment is { } equipment
                 ? $"protective equipment: {equipment.TrimEnd('.')}"

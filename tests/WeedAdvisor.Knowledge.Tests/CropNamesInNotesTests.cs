@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Tests.Support;
 
 namespace WeedAdvisor.Knowledge.Tests;
@@ -113,6 +114,7 @@ public sealed partial class CropNamesInNotesTests
             .. knowledge.Crops.Values.SelectMany(crop => crop.Notes),
             .. knowledge.Treatments.Values.SelectMany(treatment => treatment.Cautions),
             .. knowledge.Practices.Values.SelectMany(practice => practice.Cautions.Concat(practice.NotWhere)),
+            .. knowledge.Judgements.Select(rule => rule.Then).OfType<Consequence.Caution>().Select(then => then.Text),
         ];
         string[] unread =
         [

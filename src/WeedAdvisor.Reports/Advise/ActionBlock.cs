@@ -119,7 +119,7 @@ internal static class ActionBlock
         }
 
         if (names.Treatment(action.Action) is { } treatment)
-            yield return Warning("label first: ", string.Join("; ", Safety.LinesFor(treatment, day)));
+            yield return Warning("label first: ", string.Join("; ", Safety.LinesFor(names, treatment, day)));
         else if (record is not null && Safety.ToConfirm(record) is { IsEmpty: false } fields)
             yield return new Keyed("from memory: ", string.Join(", ", fields.Select(Names.Field)));
     }

@@ -47,6 +47,14 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>What costs in an area are reckoned for.</summary>
     public CostSite CostSite(AreaReading area) => Planning.Costs.CostSite.Of(area, knowledge.Usual);
 
+    /// <summary>
+    /// How long nobody goes in after a chemical; where its record does not say it, what counts until its label is read.
+    /// </summary>
+    public string RestrictedEntry(Treatment treatment) =>
+        treatment.ReiHours is { } hours
+            ? $"{Figures.Range(hours)} h"
+            : $"see the label; until then {Figures.Plain(knowledge.Usual[UsualIds.EntryHours])} h count";
+
     /// <summary>A weed's name.</summary>
     public string Weed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Name ?? id;
 

@@ -64,7 +64,7 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
             .. WorkingSection.Of(_names, reasons, clear),
             .. Minding(action, [.. reasons.Where(IsCaution)]),
             .. full ? [.. EveryCondition(action, reasons), .. Sources(action, reasons)] : (Block[])[],
-            .. action is Treatment treatment ? BeforeUse(treatment, day) : [],
+            .. action is Treatment treatment ? BeforeUse(_names, treatment, day) : [],
             .. full ? [] : (Block[])[new Blank(), new Paragraph($"Every condition with what it found: {more}.")],
         ];
     }
@@ -182,10 +182,10 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
                 ]
             );
 
-    private static IEnumerable<Block> BeforeUse(Treatment treatment, DateOnly day) =>
+    private static IEnumerable<Block> BeforeUse(Names names, Treatment treatment, DateOnly day) =>
         SafetyBlocks.Standing([
             .. treatment.Label is { } label ? [label.Line(day)] : (string[])[],
-            $"Its record: {string.Join("; ", Safety.LinesFor(treatment, day))}.",
+            $"Its record: {string.Join("; ", Safety.LinesFor(names, treatment, day))}.",
         ]);
 
     private static bool IsSupport(Reason reason) => reason.Then is Consequence.Argument { IsDoubt: false };

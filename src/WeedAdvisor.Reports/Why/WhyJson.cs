@@ -40,7 +40,7 @@ public static class WhyJson
             json.WriteTexts("cautions", action.Cautions);
             json.WriteTexts(
                 "record",
-                action is Treatment treatment ? Safety.LinesFor(treatment, advice.Visit.Date) : []
+                action is Treatment treatment ? Safety.LinesFor(names, treatment, advice.Visit.Date) : []
             );
             json.WriteTexts("safety", action is Treatment ? Safety.StandingLines : []);
         });

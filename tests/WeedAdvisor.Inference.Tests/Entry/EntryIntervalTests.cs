@@ -66,6 +66,23 @@ public sealed class EntryIntervalTests
         );
     }
 
+    // 40 CFR 156.208(c)(2): 48 hours is the longest that is asked for in general.
+    [Fact]
+    public void Every_chemical_whose_record_names_no_interval_keeps_people_out_for_48_hours()
+    {
+        Treatment[] silent =
+        [
+            .. ShippedRules.Knowledge.Treatments.Values.Where(treatment => treatment.ReiHours is null),
+        ];
+        Assert.NotEmpty(silent);
+        Assert.All(silent, treatment =>
+            Assert.Equal(
+                new DateTime(2026, 6, 17, 8, 0, 0),
+                Barred(Yard(Use(treatment.Id, s_day, "08:00"))).Until!.From
+            )
+        );
+    }
+
     [Fact]
     public void An_interval_that_is_taken_for_usual_is_said_to_be_that()
     {
@@ -129,7 +146,7 @@ public sealed class EntryIntervalTests
     [Fact]
     public void Airing_is_asked_for_on_top_of_the_interval_for_a_day_at_most()
     {
-        PastApplication fog = Use("pelargonic-acid-floor-spray", s_day, "08:00") with { Method = "mist-or-fog" };
+        PastApplication fog = Use("glufosinate-floor-spray", s_day, "08:00") with { Method = "mist-or-fog" };
         Assert.Equal(new DateTime(2026, 6, 16, 8, 0, 0), Barred(Floor("house-2", fog)).Until!.From);
         Assert.Equal(
             new DateTime(2026, 6, 15, 20, 0, 0),

@@ -58,11 +58,11 @@ public sealed class LabelBookTests
     {
         Assert.Equal(
             12,
-            Over("prodiamine-granule", "entry-hours: 4").Treatments["prodiamine-granule"].ReiHours!.Value.High
+            Over("trifluralin-granule", "entry-hours: 4").Treatments["trifluralin-granule"].ReiHours!.Value.High
         );
         Assert.Equal(
             48,
-            Over("prodiamine-granule", "entry-hours: 48").Treatments["prodiamine-granule"].ReiHours!.Value.High
+            Over("trifluralin-granule", "entry-hours: 48").Treatments["trifluralin-granule"].ReiHours!.Value.High
         );
     }
 

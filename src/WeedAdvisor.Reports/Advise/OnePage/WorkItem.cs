@@ -60,7 +60,7 @@ internal static class WorkItem
             yield break;
         if (treatment.Label is { } own)
             yield return Warning(LabelFirst, own.Line(style.Day));
-        yield return Warning(LabelFirst, string.Join("; ", Safety.BriefLinesFor(treatment, style.Day)));
+        yield return Warning(LabelFirst, string.Join("; ", Safety.BriefLinesFor(style.Names, treatment, style.Day)));
     }
 
     private static Line Head(PageStyle style, WorkLine line, Telling telling)

@@ -74,9 +74,9 @@ public sealed class PublishedProgrammesTests
     /// factsheets), flumioxazin 0.75 (NC State factsheet of the granule), isoxaben 4 lb of product of 75 % (NC State
     /// factsheet), simazine 4 (Colorado State), oxyfluorfen sprays 2 (PNW handbook, field-grown stock), bentazon 2 and
     /// clethodim 68 fl oz of 0.97 lb/gal (PNW handbook, landscapes), glyphosate 10.6 as salt (PNW handbook, greenhouse
-    /// floors), halosulfuron 2 oz of 75 % (PNW handbook, cucurbits). From memory: dimethenamid-P 3, dithiopyr 1.5,
-    /// trifluralin 12, glufosinate 4.5, indaziflam two uses of 0.045; oryzalin and benfluralin 4 (400 lb of the granule
-    /// a year, Colorado State; 1 % of each from memory).
+    /// floors), halosulfuron 2 oz of 75 % (PNW handbook, cucurbits). From memory: dimethenamid-P 3,
+    /// trifluralin 12, glufosinate 4.5; oryzalin and benfluralin 4 (400 lb of the granule a year, Colorado State; 1 %
+    /// of each from memory).
     /// </summary>
     [Theory]
     [InlineData("prodiamine", 1.5, false)]
@@ -91,10 +91,8 @@ public sealed class PublishedProgrammesTests
     [InlineData("glyphosate", 10.6, false)]
     [InlineData("halosulfuron-methyl", 2.0 / 16 * 0.75, false)]
     [InlineData("dimethenamid-P", 3, true)]
-    [InlineData("dithiopyr", 1.5, true)]
     [InlineData("trifluralin", 12, true)]
     [InlineData("glufosinate-ammonium", 4.5, true)]
-    [InlineData("indaziflam", 0.09, true)]
     [InlineData("oryzalin", 4, true)]
     [InlineData("benfluralin", 4, true)]
     public void Yearly_limits_are_the_published_ones(string active, decimal lbPerAcre, bool isFromMemory)
