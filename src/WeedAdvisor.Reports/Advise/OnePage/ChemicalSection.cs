@@ -256,8 +256,8 @@ internal static class ChemicalSection
 
     private static int SizeOf(BarGroup group) => group.Actions.Length;
 
-    // A reason that holds for nearly all of them says more than the first that ends some of them for good: which country
-    // it is before which crop. Who must keep out is told above.
+    // A reason that holds for nearly all of them says more than the first that ends some of them for good: which
+    // country it is before which crop. Who must keep out is told above.
     private static (string Text, int Count)? Widest(
         PageStyle style,
         AreaAdvice area,
