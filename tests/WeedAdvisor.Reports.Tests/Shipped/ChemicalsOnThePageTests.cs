@@ -1,11 +1,12 @@
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Tests.Samples;
-using WeedAdvisor.Reports.Text;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Shipped;
 
-/// <summary>What the page of an area says of chemicals that are only named, of those barred, and of those that wait.</summary>
+/// <summary>
+/// What the page of an area says of chemicals that are only named, of those barred, and of those that wait.
+/// </summary>
 public sealed class ChemicalsOnThePageTests
 {
     // neal-2005: granules lodge in funnels of leaves.
