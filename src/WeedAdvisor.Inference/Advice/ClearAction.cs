@@ -121,4 +121,7 @@ public sealed record ActionCaution(Said Said, string? Judgement, bool IsCertain)
 
     /// <summary>It keeps somebody from being hurt: no page leaves it out.</summary>
     public bool ProtectsPeople { get; init; }
+
+    /// <summary>It keeps the crop or the water from being lost: it is said wherever the action is named.</summary>
+    public bool GoesWithItsName { get; init; }
 }

@@ -16,6 +16,7 @@ public sealed record AreaReading
     private const string LateFlush = "flushes-after-bloom";
     private const string NoMulch = "none",
         NoStock = "none-present",
+        PottingOn = "potting-on",
         Yes = "yes";
     private const string PotTight = "pot-tight",
         WeedsSeedRoundAbout = "weedy-seeding";
@@ -144,6 +145,9 @@ public sealed record AreaReading
     /// <summary>The day of potting.</summary>
     public required DateOnly? PottedOn { get; init; }
 
+    /// <summary>The day on which the stock is potted on next.</summary>
+    public required DateOnly? PottingOnNext { get; init; }
+
     /// <summary>The day film goes on.</summary>
     public required DateOnly? CoveringOn { get; init; }
 
@@ -256,6 +260,7 @@ public sealed record AreaReading
                 && site.Number(QuestionIds.PotWidth) is not null
                 && site.Word(QuestionIds.Spacing) is not null,
             PottedOn = site.Day(QuestionIds.PottedOn),
+            PottingOnNext = site.Word(QuestionIds.ComesNext) == PottingOn ? site.Day(QuestionIds.ComesNextOn) : null,
             CoveringOn = site.Day(QuestionIds.CoveringDate),
             Weather = site.Words(QuestionIds.Weather),
             IsForPots = place is null ? null : PotPlaces.Contain(place, knowledge),

@@ -152,6 +152,10 @@ internal sealed class AdviceBuilder
                 )
                 {
                     ProtectsPeople = caution.Judgement.Then is Consequence.Caution { ProtectsPeople: true },
+                    GoesWithItsName =
+                        caution.Judgement.Then
+                            is Consequence.Caution { ProtectsCrop: true }
+                                or Consequence.Caution { ProtectsWater: true },
                 })
                 .DistinctBy(caution => caution.Text),
         ];

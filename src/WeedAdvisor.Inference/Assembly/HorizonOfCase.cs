@@ -51,7 +51,13 @@ internal static class HorizonOfCase
         bool isItsWork = step switch
         {
             null => false,
-            0 => Ranking.Cleans(action) && Weeds(one).Any(weed => weed.Read("kind").IsAnyOf(s_mats) == Truth.No),
+            // What is young among mats can wait for the water to be turned down; what flowers can't.
+            0 => Ranking.Cleans(action)
+                && Weeds(one)
+                    .Any(weed =>
+                        weed.Read("kind").IsAnyOf(s_mats) == Truth.No
+                        && weed.Read("stage").IsAnyOf(s_aboutToSeed) == Truth.Yes
+                    ),
             _ => Weeds(one).Any(weed => weed.Read("lives-by").IsAnyOf(s_spores) == Truth.Yes),
         };
         return isItsWork ? step : null;

@@ -26,6 +26,9 @@ internal static class SiteReadings
         ClimateReadings.AddTo(readings, region, date);
         readings["days-since-potting"] = Days(readings, QuestionIds.PottedOn, -1);
         readings["days-to-covering"] = Days(readings, QuestionIds.CoveringDate, +1);
+        readings["days-to-next"] = Days(readings, QuestionIds.ComesNextOn, +1);
+        ShippingFromWhatComesNext.AddTo(readings);
+        TractorBoom.AddTo(readings);
         readings["enclosed"] = Enclosed(knowledge, readings);
         readings["country"] = region is null ? CountryUntold(readings) : Reading.Of(region.Country);
         readings["untold-use"] = UntoldUse.Of(knowledge, looked, readings);

@@ -20,6 +20,8 @@ internal static class QuestionKinds
         [QuestionIds.Crops] = QuestionKind.Crops,
         [QuestionIds.Growth] = QuestionKind.OneOf,
         [QuestionIds.Shipping] = QuestionKind.OneOf,
+        [QuestionIds.ComesNext] = QuestionKind.OneOf,
+        [QuestionIds.ComesNextOn] = QuestionKind.Date,
         [QuestionIds.Region] = QuestionKind.Region,
         [QuestionIds.Moisture] = QuestionKind.OneOf,
         [QuestionIds.Surroundings] = QuestionKind.OneOf,

@@ -47,6 +47,7 @@ public static class AttributeSchema
         new("warming", AttributeShape.Flag),
         new("days-since-potting", AttributeShape.Number),
         new("days-to-covering", AttributeShape.Number),
+        new("days-to-next", AttributeShape.Number),
         new("enclosed", AttributeShape.Word, "words:yes|no"),
         new("untold-use", AttributeShape.Flag),
         new("country", AttributeShape.Word, Region.Countries),

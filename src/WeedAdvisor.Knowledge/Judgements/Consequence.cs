@@ -43,6 +43,9 @@ public abstract record Consequence
         /// <summary>It keeps a whole season's plants from being lost: no page leaves it out.</summary>
         public bool ProtectsCrop { get; init; }
 
+        /// <summary>It keeps fish and water plants from harm: said wherever the action is named.</summary>
+        public bool ProtectsWater { get; init; }
+
         /// <summary>Whether it stands before all work, whatever the room.</summary>
         public bool StandsFirst => ProtectsPeople || ProtectsCrop;
     }

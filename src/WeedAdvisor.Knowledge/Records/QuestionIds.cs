@@ -30,6 +30,12 @@ public static class QuestionIds
     /// <summary>Whether plants ship soon, yes or no.</summary>
     public const string Shipping = "shipping-soon";
 
+    /// <summary>What comes next for the stock or the empty ground, one word.</summary>
+    public const string ComesNext = "comes-next";
+
+    /// <summary>The day on which that comes.</summary>
+    public const string ComesNextOn = "comes-next-on";
+
     /// <summary>The region.</summary>
     public const string Region = "region";
 

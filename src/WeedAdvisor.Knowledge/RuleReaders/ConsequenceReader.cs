@@ -85,7 +85,12 @@ internal static class ConsequenceReader
 
     private static Consequence.Caution Protecting(Consequence.Caution caution, MappingReader map)
     {
-        string? whom = map.OptionalWord("protects", "words:people|crop");
-        return caution with { ProtectsPeople = whom == "people", ProtectsCrop = whom == "crop" };
+        string? whom = map.OptionalWord("protects", "words:people|crop|water");
+        return caution with
+        {
+            ProtectsPeople = whom == "people",
+            ProtectsCrop = whom == "crop",
+            ProtectsWater = whom == "water",
+        };
     }
 }

@@ -39,6 +39,9 @@ public static class UntilWords
     private static string Hour(DateTime moment, DateOnly? today) =>
         $"{moment.ToString("HH:mm", CultureInfo.InvariantCulture)} on {Day(DateOnly.FromDateTime(moment), today)}";
 
-    private static string Day(DateOnly day, DateOnly? today) =>
+    /// <summary>A day, without its year where that is the year of the visit.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="today">The day of the visit; null to say every year.</param>
+    public static string Day(DateOnly day, DateOnly? today) =>
         day.Year == today?.Year ? day.ToString("d MMMM", CultureInfo.InvariantCulture) : Figures.LongDay(day);
 }

@@ -26,16 +26,22 @@ internal static class WaitingWords
         return $"once you tell {group.ListedInWords} the likely choice is {choice}.{Why(best)}";
     }
 
-    /// <summary>The same without its reason: what the answers may free.</summary>
+    /// <summary>
+    /// The same in brief: the likely choice with what it would do, and its reason where there is room.
+    /// </summary>
     /// <param name="names">Where names come from.</param>
     /// <param name="area">The area.</param>
     /// <param name="group">The actions, the likeliest first.</param>
     /// <param name="more">How many others wait for other answers.</param>
-    public static string InBrief(Names names, AreaAdvice area, WaitingGroup group, int more)
+    /// <param name="isReasoned">Whether there is room for the reason.</param>
+    public static string InBrief(Names names, AreaAdvice area, WaitingGroup group, int more, bool isReasoned)
     {
         WaitingAction best = area.Waiting.First(one => one.Action == group.Actions[0]);
+        string effect =
+            isReasoned && best.IfClear is { Effect.Reduction: not null } clear ? $" ({EffectWords.Of(clear)})" : "";
         string others = More(group.Actions.Length - 1 + more);
-        return $"once you tell {group.ListedInWords}: {names.Action(best.Action)}{others}";
+        string why = isReasoned && Why(best) is { Length: > 0 } reason ? $".{reason}" : "";
+        return $"once you tell {group.ListedInBrief}: likely {names.Action(best.Action)}{effect}{others}{why}";
     }
 
     private static string More(int count) =>

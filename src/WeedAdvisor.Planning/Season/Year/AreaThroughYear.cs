@@ -66,6 +66,13 @@ public sealed class AreaThroughYear
         Set(answers, QuestionIds.Stock, StockOn(day));
         if (answers.ContainsKey(QuestionIds.Shipping) && !StatedHolds(day))
             answers[QuestionIds.Shipping] = Words("no");
+        // What comes next has come on its day; what comes after it nobody knows.
+        if (answers.GetValueOrDefault(QuestionIds.ComesNextOn) is Answer.Date next && next.Value <= day && day > _visit)
+        {
+            answers.Remove(QuestionIds.ComesNextOn);
+            answers[QuestionIds.ComesNext] = Words("nothing-soon");
+        }
+
         // What was put on just before the visit has lost its interval; what the plan puts on is told as such.
         if (day > _visit)
             answers.Remove(QuestionIds.Weather);

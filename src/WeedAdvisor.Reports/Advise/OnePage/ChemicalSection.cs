@@ -16,6 +16,9 @@ internal static class ChemicalSection
 {
     private const string NoneNow = "No chemical may be used here now";
     private const int MostNames = 3;
+    private const int MostMind = 2;
+    private const double MostOfAll = 0.7;
+    private const double EnoughOfAll = 0.6;
     private const string NoWeed = "no weed";
 
     /// <summary>The section; nothing where no chemical is known.</summary>
@@ -39,7 +42,7 @@ internal static class ChemicalSection
             .. Possible(style, [.. free.Where(one => !numbered.Contains(one.Action))], detail.Chemicals),
             .. Waiting(style, area, waiting, detail.Waiting),
             .. Later(style, area, detail.Later),
-            .. Reasons(style, barred, free.Length + waiting.Length == 0, detail.Barred),
+            .. Reasons(style, area, barred, free.Length + waiting.Length == 0, detail.Barred),
         ];
         bool isNone = free.Length + waiting.Length == 0;
         if (lines.Length > 0)
@@ -94,14 +97,46 @@ internal static class ChemicalSection
             string[] names = [.. actions.Select(one => style.Names.Action(one.Action) + WeakOn(style, one))];
             if (names.Length > 0)
                 yield return Line.FromString(
-                    $"{what}{(names.Length > 1 ? ", one of" : "")}: {Listing.Some(names, most)}"
+                    $"{what}{(names.Length > 1 ? ", one of" : "")}: {Listing.Some(names, most)}{Mind(actions[0])}"
                 );
         }
 
-        string[] poor = [.. free.Except(good).Select(one => style.Names.Action(one.Action))];
-        if (poor.Length > 0)
-            yield return Line.FromString($"Little speaks for, or much against: {Listing.Some(poor, most)}");
+        foreach (Line line in RatherNot(style, [.. free.Except(good)], most))
+            yield return line;
     }
+
+    // Whoever reads no more than its name must know what it does to this crop, and to the water near by.
+    private static string Mind(ClearAction action) =>
+        string.Concat(
+            action
+                .Cautions.Where(caution => caution is { IsCertain: true, GoesWithItsName: true })
+                .Select(caution => Names.UnderItsName(caution.Said))
+                .Distinct(StringComparer.Ordinal)
+                .Take(MostMind)
+                .Select((text, at) => (at == 0 ? ". Mind: " : " ") + text)
+        );
+
+    // Why not now, once for all that it speaks against; what little speaks for is only named.
+    private static IEnumerable<Line> RatherNot(PageStyle style, ClearAction[] poor, int most)
+    {
+        var groups = poor.GroupBy(action => AgainstIt(style, action), StringComparer.Ordinal)
+            .OrderBy(group => group.Key.Length == 0)
+            .ThenByDescending(group => group.Count());
+        foreach (var group in groups.Take(most))
+        {
+            string names = Listing.Some([.. group.Select(one => style.Names.Action(one.Action))], most);
+            yield return Line.FromString(
+                group.Key.Length == 0 ? $"Little call for: {names}" : $"Rather not now: {names}. {group.Key}"
+            );
+        }
+    }
+
+    private static string AgainstIt(PageStyle style, ClearAction action) =>
+        DoubtsOf(action)
+            .OrderByDescending(reason => reason.Certainty)
+            .ThenBy(reason => reason.Judgement, StringComparer.Ordinal)
+            .Select(reason => style.Names.OfAny(action.Action, reason.Said))
+            .FirstOrDefault("");
 
     // What it misses is told with its name, where somebody told of that weed.
     private static string WeakOn(PageStyle style, ClearAction action)
@@ -161,7 +196,9 @@ internal static class ChemicalSection
                 {
                     // The last line that is told counts what has none.
                     int more = at == told - 1 ? groups.Skip(told).Sum(other => other.Actions.Length) : 0;
-                    return Line.FromString(Figures.Sentence(WaitingWords.InBrief(style.Names, area, group, more)));
+                    return Line.FromString(
+                        Figures.Sentence(WaitingWords.InBrief(style.Names, area, group, more, most > 0))
+                    );
                 }
             );
     }
@@ -197,16 +234,57 @@ internal static class ChemicalSection
             );
     }
 
-    private static IEnumerable<Line> Reasons(PageStyle style, BarredAction[] barred, bool isAll, int most) =>
-        BarGroups
-            .Of(style.Names, [.. barred], style.Day)
-            .OrderByDescending(group => group.Actions.Length)
+    private static IEnumerable<Line> Reasons(
+        PageStyle style,
+        AreaAdvice area,
+        BarredAction[] barred,
+        bool isAll,
+        int most
+    )
+    {
+        if (most == 0)
+            return [];
+        BarGroup[] groups = [.. BarGroups.Of(style.Names, [.. barred], style.Day).OrderByDescending(SizeOf)];
+        (string Text, int Count)? widest = Widest(style, area, barred, groups);
+        return groups
+            .Select(group => ($"{group.Text}{style.Keys(group.Sources)}", SizeOf(group)))
+            .Prepend(widest ?? ("", 0))
+            .Where(line => line.Item2 > 0)
             .Take(most)
-            .Select(group =>
-                Line.FromString(
-                    $"{Share(group.Actions.Length, barred.Length, isAll)}{group.Text}{style.Keys(group.Sources)}"
-                )
-            );
+            .Select(line => Line.FromString($"{Share(line.Item2, barred.Length, isAll)}{line.Item1}"));
+    }
+
+    private static int SizeOf(BarGroup group) => group.Actions.Length;
+
+    // A reason that holds for nearly all of them says more than the first that ends some of them for good: which
+    // country it is before which crop. Who must keep out is told above.
+    private static (string Text, int Count)? Widest(
+        PageStyle style,
+        AreaAdvice area,
+        BarredAction[] barred,
+        BarGroup[] groups
+    )
+    {
+        HashSet<string> told = [.. groups.Take(1).Select(group => group.Judgement), .. area.KeepOut?.Because ?? []];
+        var widest = barred
+            .SelectMany(action =>
+                action
+                    .Because.Where(reason => reason.IsCertain && !told.Contains(reason.Judgement))
+                    .Select(reason => (reason.Judgement, Text: style.Names.OfAny(action.Action, reason.Said)))
+                    .Where(reason => !told.Contains(reason.Text))
+                    .DistinctBy(reason => reason.Judgement)
+            )
+            .GroupBy(reason => reason)
+            .OrderByDescending(group => group.Count())
+            .ThenBy(group => group.Key.Judgement, StringComparer.Ordinal)
+            .FirstOrDefault();
+        return
+            widest is null
+            || widest.Count() < MostOfAll * barred.Length
+            || groups is [var largest, ..] && SizeOf(largest) >= EnoughOfAll * barred.Length
+            ? null
+            : (widest.Key.Text, widest.Count());
+    }
 
     private static string Share(int some, int barred, bool isAll) =>
         some == barred

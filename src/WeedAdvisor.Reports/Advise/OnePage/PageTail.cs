@@ -29,13 +29,23 @@ internal static class PageTail
             : $" The answer may bring: {Listing.Some(notYet, MostNames)}.";
         yield return new Paragraph($"{next.Text}{brings}").At(2);
         if (waitingTold == 0 && Undecided(style, area) is { Length: > 0 } open)
-            yield return new Paragraph($"Not decided before more is told: {open}.").At(2);
+            yield return new Paragraph($"Once more is told, perhaps: {open}.").At(2);
     }
 
+    // By name, what may be called for most first: a bare number tells nobody what is to come.
     private static string Undecided(PageStyle style, AreaAdvice area) =>
-        style.Names.CountActions([
-            .. area.Waiting.Select(one => one.Action).Where(action => !style.Names.IsTreatment(action)),
-        ]);
+        Listing.Some(
+            [
+                .. area
+                    .Waiting.Where(one => !style.Names.IsTreatment(one.Action))
+                    .OrderBy(one => one.Horizon > Horizon.ThisSeason)
+                    .ThenBy(one => one.Horizon == Horizon.Habit)
+                    .ThenByDescending(one => Math.Round(one.Promise, 9))
+                    .ThenByDescending(one => one.IfClear?.Certainty ?? 0)
+                    .Select(one => style.Names.Action(one.Action)),
+            ],
+            MostNames
+        );
 
     /// <summary>Answers that contradict each other: nothing else is sound before they are settled.</summary>
     public static IEnumerable<Block> Contradictions(AreaAdvice area) =>
@@ -139,7 +149,9 @@ internal static class PageTail
         ImmutableArray<WaitingAction> practices = [.. area.Waiting.Where(one => !style.Names.IsTreatment(one.Action))];
         if (practices.IsEmpty || most == 0)
             yield break;
-        yield return Heading.Section($"What waits for an answer: {Undecided(style, area)}");
+        yield return Heading.Section(
+            $"What waits for an answer: {style.Names.CountActions([.. practices.Select(one => one.Action)])}"
+        );
         yield return new ItemList([
             .. WaitingGroup
                 .InOrderOfWork(style.Names, practices)

@@ -153,6 +153,7 @@ internal static class WorkItem
             .. action
                 .Cautions.Where(caution => caution.IsCertain)
                 .OrderBy(caution => !caution.ProtectsPeople)
+                .ThenBy(caution => !caution.GoesWithItsName)
                 .ThenBy(caution => caution.Judgement is null),
         ];
         int shown = Math.Max(all.Count(caution => caution.ProtectsPeople), Math.Min(most, all.Length));

@@ -10,6 +10,7 @@ internal static class WorkSection
 {
     private const int LeastShared = 2;
     private const int MostNames = 5;
+    private const int FewLines = 2;
 
     /// <summary>The work; habits of the nursery stand behind all areas.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area, PageDetail detail)
@@ -27,7 +28,7 @@ internal static class WorkSection
             yield return block;
         foreach (var horizon in shown.GroupBy(line => line.Best.Horizon))
         {
-            yield return Heading.Section(Horizons.Title(horizon.Key));
+            yield return Heading.Section(Horizons.Title(horizon.Key) + DayOf(style, area, horizon.Key));
             yield return new ItemList([
                 .. horizon.Select(line =>
                     WorkItem.Of(style, area, line, ++at, TellingOf(style, line, at, detail), detail.Cautions, told)
@@ -60,6 +61,12 @@ internal static class WorkSection
         ).At(2);
     }
 
+    // Where the day of the next potting was told it stands there.
+    private static string DayOf(PageStyle style, AreaAdvice area, Horizon horizon) =>
+        horizon == Horizon.AtPotting && area.Reading.PottingOnNext is { } day
+            ? $", {UntilWords.Day(day, style.Day)}"
+            : "";
+
     // A chemical is told with what to mind and its label, or only counted among those that are possible.
     private static Telling TellingOf(PageStyle style, WorkLine line, int at, PageDetail detail) =>
         at <= detail.Told || (at <= detail.Reasoned && style.Names.IsTreatment(line.Best.Action)) ? Telling.WhatAndWhy
@@ -83,15 +90,17 @@ internal static class WorkSection
                 .OfType<ClearAction>(),
         ];
         // Where there is hardly any room the times stand in the full report.
-        if (detail.Lines == 1 && practices.Length > 0)
+        if (detail.Lines <= FewLines && practices.Length > 0)
             yield return new Keyed(
                 "More: ",
                 Listing.Some([.. practices.Select(one => style.Names.Action(one.Action))], most)
             ).At(2);
-        foreach (var later in practices.Where(_ => detail.Lines > 1).GroupBy(one => one.Horizon))
+        foreach (var later in practices.Where(_ => detail.Lines > FewLines).GroupBy(one => one.Horizon))
         {
             string more =
-                shown is [.., var last] && later.Key == last.Best.Horizon ? "More" : Horizons.InBrief(later.Key);
+                shown is [.., var last] && later.Key == last.Best.Horizon
+                    ? "More"
+                    : Horizons.InBrief(later.Key) + DayOf(style, area, later.Key);
             string names = Listing.Some([.. later.Select(one => style.Names.Action(one.Action))], most);
             yield return new Keyed($"{more}: ", names).At(2);
         }

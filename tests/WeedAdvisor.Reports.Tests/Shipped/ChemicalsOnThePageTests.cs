@@ -1,0 +1,58 @@
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports.Tests.Samples;
+using WeedAdvisor.World;
+
+namespace WeedAdvisor.Reports.Tests.Shipped;
+
+/// <summary>
+/// What the page of an area says of chemicals that are only named, of those barred, and of those that wait.
+/// </summary>
+public sealed class ChemicalsOnThePageTests
+{
+    // neal-2005: granules lodge in funnels of leaves.
+    [Fact]
+    public void A_chemical_that_is_only_named_is_named_with_what_it_does_to_this_crop() =>
+        Assert.Contains(
+            "Pendimethalin granules. Mind: The leaves of Hostas and daylilies funnel granules into the crown.",
+            Page("hostas-and-granules"),
+            StringComparison.Ordinal
+        );
+
+    [Theory]
+    [InlineData("yard-near-melbourne")]
+    [InlineData("yard-on-the-canterbury-plains")]
+    public void Where_no_register_is_held_that_is_the_reason_told_first(string visit) =>
+        Assert.Contains(
+            "NO CHEMICAL MAY BE USED HERE NOW - Barred, 55 of 72: No register of this country is held here:",
+            Page(visit),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void What_is_too_early_for_soft_leaves_is_told_with_that_reason()
+    {
+        string page = Page("roses-in-bud");
+        Assert.Contains("Rather not now: Oxadiazon granules", page, StringComparison.Ordinal);
+        Assert.Contains("Buds are breaking or leaves are soft.", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Little speaks for", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_waits_is_told_with_the_likely_choice() =>
+        Assert.Contains(
+            "Once you tell whether it ships soon: likely ",
+            Page("clean-conifers-in-spring"),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void The_next_potting_stands_with_its_day() =>
+        Assert.Contains("At the next potting, 5 May: ", Page("what-comes-next"), StringComparison.Ordinal);
+
+    private static string Page(string id)
+    {
+        Visit visit = ShippedRules.Visit(id);
+        string text = TextReport.Of(ShippedRules.Advisor.Advise(visit), ShippedRules.Knowledge, new TextLayout());
+        return string.Join(' ', text.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries));
+    }
+}
