@@ -34,7 +34,7 @@ internal sealed partial class MainWindow
         var stop = new CancellationTokenSource();
         sheet.Closed += stop.Cancel;
         Beside<PlanRobustness?>(
-            () => Unless(stop.Token, job),
+            () => Unless(job, stop.Token),
             robust =>
             {
                 if (robust is null)
@@ -47,7 +47,7 @@ internal sealed partial class MainWindow
     }
 
     // Null when it was stopped: nobody waits for it any more.
-    private static PlanRobustness? Unless(CancellationToken stop, Func<CancellationToken, PlanRobustness> job)
+    private static PlanRobustness? Unless(Func<CancellationToken, PlanRobustness> job, CancellationToken stop)
     {
         try
         {

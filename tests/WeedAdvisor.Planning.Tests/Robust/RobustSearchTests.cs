@@ -25,10 +25,12 @@ public sealed class RobustSearchTests
 
     private static readonly PlanRobustness s_robust = RobustSearch.Of(s_plan, seed: 7, Draws);
 
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
     [Fact]
     public void Ranges_without_width_leave_the_plan_the_cheapest_in_every_draw()
     {
-        PlanRobustness certain = RobustSearch.Of(s_plan, s_figures.Select(figure => figure.Certain()), 7, Draws);
+        PlanRobustness certain = RobustSearch.Of(s_plan, s_figures.Select(figure => figure.Certain()), 7, Draws, Stop);
         Assert.Equal(Draws, certain.Stays);
         Assert.Null(certain.Loses);
         Assert.Empty(certain.Figures);
@@ -41,13 +43,13 @@ public sealed class RobustSearchTests
     [Fact]
     public void The_seed_decides_and_nothing_else()
     {
-        PlanRobustness again = RobustSearch.Of(s_plan, [.. s_figures.Reverse()], seed: 7, Draws);
+        PlanRobustness again = RobustSearch.Of(s_plan, [.. s_figures.Reverse()], seed: 7, Draws, Stop);
         Assert.Equal(s_robust.Ways, again.Ways);
         Assert.Equal(s_robust.Swings.Select(swing => (swing.Figure.Id, swing.Size)), Sizes(again));
         Assert.Equal(s_robust.Saves, again.Saves);
         Assert.Equal(s_robust.Loses, again.Loses);
         Assert.Equal(s_robust.Turns.Select(turn => turn.Past), again.Turns.Select(turn => turn.Past));
-        PlanRobustness other = RobustSearch.Of(s_plan, seed: 8, Draws);
+        PlanRobustness other = RobustSearch.Of(s_plan, seed: 8, Draws, Stop);
         Assert.NotEqual(s_robust.Saves, other.Saves);
         Assert.Equal(Sizes(s_robust), Sizes(other));
 
@@ -155,7 +157,7 @@ public sealed class RobustSearchTests
     public void A_way_that_is_cheaper_from_the_start_is_not_held_against_the_plan()
     {
         AreaPlan turned = s_plan with { Today = s_plan.Best!.Way, Best = s_plan.Best with { Way = s_plan.Today } };
-        PlanRobustness robust = RobustSearch.Of(turned, 7, draws: 3);
+        PlanRobustness robust = RobustSearch.Of(turned, 7, draws: 3, Stop);
         Assert.Contains("today's way", robust.NotOpen);
         Assert.Equal(s_plan.Best.Way.Usd - s_plan.Today.Usd, robust.SavesUsd);
     }
@@ -164,5 +166,5 @@ public sealed class RobustSearchTests
     [InlineData(0)]
     [InlineData(RobustSearch.MostDraws + 1)]
     public void Too_few_or_too_many_draws_are_refused(int draws) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => RobustSearch.Of(s_plan, 7, draws));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RobustSearch.Of(s_plan, 7, draws, Stop));
 }

@@ -248,7 +248,7 @@ public sealed partial class PlanDesk
 
     private string All(decimal usd) => Dollars(usd * Year!.Pots / Thousand);
 
-    private string Hours(decimal hours) => Figures.Plain(Math.Round(hours, 1));
+    private static string Hours(decimal hours) => Figures.Plain(Math.Round(hours, 1));
 
     private static string Dollars(decimal usd) => Figures.Dollars(usd);
 
