@@ -1,5 +1,6 @@
 using System.Text;
 using CsCheck;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Tests.Support;
 using WeedAdvisor.Knowledge.Visits;
@@ -49,7 +50,7 @@ public sealed class HostileInputTests : IDisposable
                     AssertTotal(VisitFile.Read(path, FixtureKnowledge.Good));
                     File.Delete(path);
                 },
-                iter: 3000
+                iter: Sizes.Of(few: 1000, many: 20_000)
             );
     }
 
@@ -62,7 +63,7 @@ public sealed class HostileInputTests : IDisposable
                     var fixture = new FixtureKnowledge();
                     AssertTotal(fixture.With(path, Changed(fixture[path], changes)).Load());
                 },
-                iter: 300
+                iter: Sizes.Of(few: 100, many: 3000)
             );
 
     [Fact]

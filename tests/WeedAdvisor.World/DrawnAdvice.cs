@@ -15,13 +15,13 @@ public sealed class DrawnAdvice
 
     private readonly Gen<AreaCase> _gen;
     private readonly int _many;
-    private readonly Lazy<ImmutableArray<Drawn>> _drawn;
+    private readonly Lazy<ImmutableArray<Lazy<Drawn>>> _drawn;
 
     private DrawnAdvice(Gen<AreaCase> gen, int many)
     {
         _gen = gen;
         _many = many;
-        _drawn = new Lazy<ImmutableArray<Drawn>>(Draw);
+        _drawn = new Lazy<ImmutableArray<Lazy<Drawn>>>(Draw);
     }
 
     /// <summary>Areas of visits to one, two or three, some of which share a house.</summary>
@@ -41,7 +41,7 @@ public sealed class DrawnAdvice
             return;
         }
 
-        foreach (Drawn one in _drawn.Value.Take(many))
+        foreach (Drawn one in _drawn.Value.Take(many).Select(drawn => drawn.Value))
         {
             try
             {
@@ -54,22 +54,20 @@ public sealed class DrawnAdvice
         }
     }
 
-    private ImmutableArray<Drawn> Draw()
+    // Drawn at once, advised when a law first looks.
+    private ImmutableArray<Lazy<Drawn>> Draw()
     {
         var random = new PCG(101);
-        (string Seed, AreaCase Case)[] drawn =
+        return
         [
             .. Enumerable
                 .Range(0, _many)
                 .Select(_ =>
                 {
                     string seed = random.ToString(random.State);
-                    return (seed, _gen.Generate(random, null, out Size _));
+                    AreaCase area = _gen.Generate(random, null, out Size _);
+                    return new Lazy<Drawn>(() => new Drawn(seed, area, ShippedRules.On(area)));
                 }),
-        ];
-        return
-        [
-            .. drawn.AsParallel().AsOrdered().Select(one => new Drawn(one.Seed, one.Case, ShippedRules.On(one.Case))),
         ];
     }
 

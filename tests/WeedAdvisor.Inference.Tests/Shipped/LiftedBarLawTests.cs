@@ -1,6 +1,6 @@
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Shipped;
@@ -19,18 +19,16 @@ public sealed class LiftedBarLawTests
         Assert.Equal(liftable.Length, lifted.Stamp.Lifted.Length);
 
         var advisor = Advisor.Of(lifted);
-        Assert.All(ShippedRules.Knowledge.WorkedVisits, worked =>
-            Assert.Equal(Standings(ShippedRules.Advisor, worked.Visit), Standings(advisor, worked.Visit))
+        Assert.All(ShippedRules.WorkedAdvice, shipped =>
+            Assert.Equal(Standings(shipped), Standings(advisor.Advise(shipped.Visit)))
         );
     }
 
-    private static string[] Standings(Advisor advisor, Visit visit) =>
+    private static string[] Standings(VisitAdvice advice) =>
         [
-            .. advisor
-                .Advise(visit)
-                .Areas.SelectMany(area =>
-                    ShippedRules.Knowledge.Treatments.Keys.Select(id => $"{area.Area.Id} {id} {area.StatusOf(id)}")
-                ),
+            .. advice.Areas.SelectMany(area =>
+                ShippedRules.Knowledge.Treatments.Keys.Select(id => $"{area.Area.Id} {id} {area.StatusOf(id)}")
+            ),
         ];
 
     private static Outcome<KnowledgeBase, Problem> Load(IEnumerable<string> bars)

@@ -22,7 +22,7 @@ public class ShippedRulesTests
 
     [Fact]
     public void Engine_and_condition_tree_agree_on_random_visits_changed_live() =>
-        Compare((byTree, byEngine) => Assert.Equal(Told.By(byTree), Told.By(byEngine.All())), Sizes.Of(50, 2000));
+        Compare((byTree, byEngine) => Assert.Equal(Told.By(byTree), Told.By(byEngine.All())), Sizes.Of(25, 2000));
 
     [Fact]
     public void Only_arguments_and_cautions_on_what_is_barred_for_good_wait_until_they_are_asked_for() =>

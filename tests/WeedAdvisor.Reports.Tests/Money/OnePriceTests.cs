@@ -24,8 +24,8 @@ public sealed class OnePriceTests
 {
     private static readonly PriceBook s_prices = PriceBook.Of(ShippedRules.Knowledge);
 
-    // The long run compares every area, the short one each third.
-    private static readonly int s_step = Sizes.Of(few: 3, many: 1);
+    // The long run compares every area, the short one each eighth.
+    private static readonly int s_step = Sizes.Of(few: 8, many: 1);
 
     private static readonly ImmutableArray<(Visit Visit, VisitArea Area)> s_areas =
     [

@@ -35,8 +35,8 @@ public sealed class LabelBookCommandTests : IDisposable
     [InlineData("why", "oxadiazon-granule")]
     [InlineData("why", "OWN granules")]
     [InlineData("money", "--area", "container-yard")]
-    [InlineData("season", "--area", "container-yard")]
-    [InlineData("season", "--area", "container-yard", "--format", "json")]
+    [InlineData("season", "--area", "liner-bed")]
+    [InlineData("season", "--area", "liner-bed", "--format", "json")]
     public void A_book_beside_the_visit_speaks_in_every_output(string command, params string[] more)
     {
         CommandRun run = Run([command, _visit, .. more]);

@@ -81,7 +81,7 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void The_json_has_the_plan_its_floor_and_what_was_left_out()
     {
-        CommandRun run = Run("--area", "container-yard", "--format", "json", "--pots", "2000");
+        CommandRun run = Run("--area", "liner-bed", "--format", "json", "--pots", "2000");
         using var json = JsonDocument.Parse(run.Out);
         JsonElement area = json.RootElement.GetProperty("areas")[0];
         Assert.Equal(2000, area.GetProperty("pots").GetInt32());
@@ -117,7 +117,27 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void Hours_that_no_year_keeps_are_said_to_be_too_few()
     {
-        CommandRun run = Run("--area", "container-yard", "--hours", "0");
+        // Where nothing is said of earlier uses no preventive is planned, so that few years are looked at.
+        CommandRun run = CommandRun.In(
+            new StringReader(
+                """
+                visit: test
+                date: 2026-04-14
+                areas:
+                  - id: yard
+                    name: The yard
+                    answers: { place: container-yard, stock: established, region: puget-sound, weeding-interval: 4 }
+                    weeds: [{ weed: liverwort, stage: expected }]
+
+                """
+            ),
+            "plan",
+            "-",
+            "--hours",
+            "0",
+            "--knowledge",
+            Repository.Rules
+        );
         Assert.Equal(ExitCode.Negative, run.Code);
         Assert.Contains("No year keeps 0 hours a week", run.Out, StringComparison.Ordinal);
     }

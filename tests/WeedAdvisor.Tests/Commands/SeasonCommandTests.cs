@@ -84,7 +84,10 @@ public sealed class SeasonCommandTests
 
     [Fact]
     public void A_year_asked_twice_is_the_same_to_the_byte() =>
-        Assert.Equal(Run("--full").Out, CommandRun.Alone(Line(["--full"])).Out);
+        Assert.Equal(
+            Run("--full", "--area", "liner-bed").Out,
+            CommandRun.Alone(Line(["--full", "--area", "liner-bed"])).Out
+        );
 
     [Fact]
     public void Closed_weeks_and_fewer_applications_are_kept_and_cost_more()

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
@@ -19,7 +20,7 @@ public sealed partial class UnitsTests
             ["why", s_demo, "oxadiazon-granule"],
             ["weeding", s_demo],
             ["money", s_demo],
-            ["season", s_demo, "--area", "container-yard", "--full"],
+            ["season", s_demo, "--area", Sizes.IsLong ? "container-yard" : "liner-bed", "--full"],
             ["rate", "product", "treatment", "--treatment", "oxadiazon-granule", "--area", "1000 ft2"]
         );
 

@@ -8,10 +8,13 @@ namespace WeedAdvisor.Tests.Screens;
 
 public sealed class SeasonScreenTests
 {
+    // Its year has fewer choices than that of the yard.
+    private const string Bed = "liner-bed";
+
     [Fact]
     public void The_sheet_says_that_it_is_at_work_before_the_plan_stands()
     {
-        using Bench bench = Yard(80, 24);
+        using Bench bench = At("container-yard", 80, 24);
         Assert.Contains("one moment", bench.Press(Key.Y.WithCtrl).Picture, StringComparison.Ordinal);
         Assert.DoesNotContain("spotted spurge", bench.Picture, StringComparison.Ordinal);
         bench.Settle();
@@ -28,7 +31,7 @@ public sealed class SeasonScreenTests
         using Bench bench = Planned(width, height);
         string[] lines = bench.Picture.Split('\n');
         Assert.Contains("1000 pots: $", lines[1], StringComparison.Ordinal);
-        var desk = new SeasonDesk(DemoInterview.At("container-yard"));
+        var desk = new SeasonDesk(DemoInterview.At(Bed));
         desk.Read();
         string weeks = string.Concat(desk.Strip!.Rows[0].Weeks.Select(WeedAdvisor.Reports.Season.StripText.Character));
         Assert.Contains(lines, line => line.EndsWith(weeks, StringComparison.Ordinal));
@@ -47,7 +50,7 @@ public sealed class SeasonScreenTests
     public void Down_leads_to_every_application_and_it_can_be_seen(int width, int height)
     {
         using Bench bench = Planned(width, height);
-        var desk = new SeasonDesk(DemoInterview.At("container-yard"));
+        var desk = new SeasonDesk(DemoInterview.At(Bed));
         desk.Read();
         Assert.All(desk.Strip!.Letters, letter =>
         {
@@ -59,7 +62,7 @@ public sealed class SeasonScreenTests
     [Fact]
     public void A_year_is_planned_by_the_keyboard_and_its_wishes_stay()
     {
-        using Bench bench = Planned(80, 24);
+        using Bench bench = Planned(80, 24, "container-yard");
         string first = bench.Picture;
         bench.Press(Key.Space);
         Assert.Contains("closed. $", bench.Picture, StringComparison.Ordinal);
@@ -102,7 +105,7 @@ public sealed class SeasonScreenTests
     [Fact]
     public void Left_before_it_is_read_the_sheet_does_no_harm()
     {
-        using Bench bench = Yard(80, 24);
+        using Bench bench = At(Bed, 80, 24);
         bench.Press(Key.Y.WithCtrl, Key.Esc).Settle();
         Assert.DoesNotContain("\n goes on", bench.Picture, StringComparison.Ordinal);
         bench.Press(Key.Y.WithCtrl).Settle();
@@ -126,7 +129,8 @@ public sealed class SeasonScreenTests
         Assert.Contains("no weed is named", bench.Picture, StringComparison.Ordinal);
     }
 
-    private static Bench Planned(int width, int height) => Yard(width, height).Press(Key.Y.WithCtrl).Settle();
+    private static Bench Planned(int width, int height, string area = Bed) =>
+        At(area, width, height).Press(Key.Y.WithCtrl).Settle();
 
-    private static Bench Yard(int width, int height) => new(width, height, session: DemoInterview.At("container-yard"));
+    private static Bench At(string area, int width, int height) => new(width, height, session: DemoInterview.At(area));
 }

@@ -137,7 +137,7 @@ public sealed class AllowedDaysTests
     [Fact]
     public void What_is_said_of_a_closed_span_counts_from_its_first_day()
     {
-        YearPlan plan = Years.Quick(Years.DemoCase);
+        YearPlan plan = Years.DemoQuick;
         ClosedSpan film = plan.Closed.First(span =>
             span.Because.Contains("The film goes on in", StringComparison.Ordinal)
         );
@@ -152,7 +152,7 @@ public sealed class AllowedDaysTests
     [Fact]
     public void Every_plan_named_as_next_best_has_a_day_for_each_of_its_uses()
     {
-        YearPlan plan = Years.Full(Years.DemoCase);
+        YearPlan plan = Years.DemoFull;
         Assert.Equal(
             plan.NextBest.Select(next => next.Way.Plan.Parts.Sum(part => part.Weeks.Length)),
             plan.NextBest.Select(next => next.Uses.Length)

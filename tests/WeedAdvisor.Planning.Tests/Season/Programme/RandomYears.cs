@@ -14,7 +14,7 @@ internal static class RandomYears
 {
     /// <summary>Random years that can be planned; the rest of what is drawn is thrown away.</summary>
     public static Gen<SeasonCase> Cases =>
-        from index in Gen.Int[0, Years.All.Length - 1]
+        from index in Gen.Int[0, Years.WorkedAreas.Length - 1]
         from days in Gen.Int[0, 364]
         from film in Gen.Int[1, 300].Nullable()
         from potted in Gen.Int[0, 90].Nullable()
@@ -26,7 +26,7 @@ internal static class RandomYears
 
     private static SeasonCase? Of(int index, int days, int? film, int? potted, (int What, int Ago)[] pasts, int? run)
     {
-        VisitArea area = Years.All[index].Area;
+        VisitArea area = Years.WorkedAreas[index].Area;
         DateOnly day = Years.DemoDay.AddDays(days);
         ImmutableSortedDictionary<string, Answer> answers = area.Answers;
         if (

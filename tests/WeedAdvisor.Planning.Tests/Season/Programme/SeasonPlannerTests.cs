@@ -68,7 +68,7 @@ public sealed class SeasonPlannerTests
     [Fact]
     public void Next_year_begins_where_this_one_ended()
     {
-        YearPlan year = Years.Quick(Years.DemoCase);
+        YearPlan year = Years.DemoQuick;
         SeasonPlan plan = year.Plan!;
         SeasonCase next = NextYear.Of(ShippedRules.Advisor, AreaCase.Alone(Years.DemoDay, Years.DemoYard), year).Value!;
         Assert.Equal(Years.DemoCase.Year.DayOf(52), next.Year.From);
@@ -94,7 +94,7 @@ public sealed class SeasonPlannerTests
     [Fact]
     public void The_plan_is_cheaper_than_hands_alone_and_every_rule_has_its_price()
     {
-        YearPlan year = Years.Full(Years.DemoCase);
+        YearPlan year = Years.DemoFull;
         Assert.True(year.Way!.Usd < year.HandsOnlyUsd);
         Assert.True(year.LeastUsd <= year.Way.Usd);
         Assert.Contains(year.RulePrices, price => price.Rule.Kind == SeasonWishKind.Rotation);
@@ -133,7 +133,7 @@ public sealed class SeasonPlannerTests
     [Fact]
     public void Before_each_preventive_weeds_are_cleared_and_after_it_somebody_looks()
     {
-        YearPlan year = Years.Quick(Years.DemoCase);
+        YearPlan year = Years.DemoQuick;
         Assert.NotEmpty(year.Uses);
         foreach (PlannedUse use in year.Uses)
         {
@@ -151,7 +151,7 @@ public sealed class SeasonPlannerTests
     [Fact]
     public void Escapes_and_closed_weeks_are_named_with_their_span()
     {
-        YearPlan year = Years.Quick(Years.DemoCase);
+        YearPlan year = Years.DemoQuick;
         Assert.Contains(year.Escapes, span => span.Weed == "eclipta");
         Assert.All(year.Escapes, span => Assert.True(span.FromWeek <= span.ToWeek && span.Seedlings > 0));
         Assert.Contains(year.Closed, span =>
@@ -162,7 +162,7 @@ public sealed class SeasonPlannerTests
     [Fact]
     public void The_same_case_gives_the_same_plan_again()
     {
-        YearPlan one = Years.Full(Years.DemoCase);
+        YearPlan one = Years.DemoFull;
         YearPlan again = Years.Full(Years.Of(Years.DemoYard, Years.DemoDay, new SeasonRequest()));
         Assert.Equal(one.Plan!.Applications, again.Plan!.Applications);
         Assert.Equal(one.Work, again.Work);

@@ -15,12 +15,8 @@ internal static class Years
     // A year of advice is costly to make and to hold.
     private static readonly Lazy<ImmutableArray<SeasonCase>> s_all = new(() =>
         [
-            .. ShippedRules
-                .Knowledge.WorkedVisits.SelectMany(
-                    worked => worked.Visit.Areas,
-                    (worked, area) => AreaCase.Alone(worked.Visit.Date, area)
-                )
-                .Where((_, place) => place % Sizes.Of(3, 1) == 0)
+            .. WorkedAreas
+                .Where((_, place) => place % Sizes.Of(12, 1) == 0)
                 .Select(area => SeasonCase.Of(ShippedRules.Advisor, area, new SeasonRequest()).Value)
                 .OfType<SeasonCase>(),
         ]
@@ -36,6 +32,24 @@ internal static class Years
     /// <summary>The yard's year with no more asked of it than usual.</summary>
     public static SeasonCase DemoCase { get; } = Of(DemoYard, DemoDay, new SeasonRequest());
 
+    private static readonly Lazy<YearPlan> s_demoQuick = new(() => Quick(DemoCase));
+    private static readonly Lazy<YearPlan> s_demoFull = new(() => Full(DemoCase));
+
+    /// <summary>Its best plan.</summary>
+    public static YearPlan DemoQuick => s_demoQuick.Value;
+
+    /// <summary>Its plan with what each rule costs and the next best.</summary>
+    public static YearPlan DemoFull => s_demoFull.Value;
+
+    /// <summary>Every area of the worked visits, on its day; not all of them can be planned.</summary>
+    public static ImmutableArray<AreaCase> WorkedAreas { get; } =
+    [
+        .. ShippedRules.Knowledge.WorkedVisits.SelectMany(
+            worked => worked.Visit.Areas,
+            (worked, area) => AreaCase.Alone(worked.Visit.Date, area)
+        ),
+    ];
+
     public static SeasonCase Of(VisitArea area, DateOnly day, SeasonRequest request)
     {
         Outcome<SeasonCase, string> season = SeasonCase.Of(ShippedRules.Advisor, AreaCase.Alone(day, area), request);
@@ -47,7 +61,7 @@ internal static class Years
         string.Join(' ', SeasonCase.Of(ShippedRules.Advisor, AreaCase.Alone(DemoDay, area), request).Refusals);
 
     /// <summary>
-    /// Areas of the worked visits that can be planned, with their cases: each third, in the long run every one.
+    /// Areas of the worked visits that can be planned, with their cases: each twelfth, in the long run every one.
     /// </summary>
     public static ImmutableArray<SeasonCase> All => s_all.Value;
 

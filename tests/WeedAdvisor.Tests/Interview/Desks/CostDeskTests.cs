@@ -1,4 +1,5 @@
 using CsCheck;
+using WeedAdvisor.Golden;
 using WeedAdvisor.Interview.Desks.Costs;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
@@ -73,7 +74,7 @@ public sealed class CostDeskTests
                     Assert.Equal(at.Season.Hours, desk.Ways!.Today.Season.Hours, 6);
                     Assert.Equal(at.Usd, desk.Ways.Today.Usd, 6);
                 },
-                iter: 20
+                iter: Sizes.Of(few: 5, many: 200)
             );
 
     [Fact]
@@ -275,7 +276,7 @@ public sealed class CostDeskTests
     private static Commands.CommandRun Run(string command, params string[] more)
     {
         string rules = Repository.Rules;
-        return Commands.CommandRun.Of([
+        return Commands.CommandRun.Told([
             command,
             Path.Combine(rules, "visits", "demo-spring.yaml"),
             "--area",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Interview.Pages;
 using WeedAdvisor.Interview.Session;
@@ -25,7 +26,7 @@ public sealed class CostDesk : IFieldDesk
     private readonly InterviewSession _session;
     private readonly PriceBook _prices;
     private readonly Dictionary<CostField, string> _typed = [];
-    private CostSum _sum = null!;
+    private Lazy<CostSum> _sum = null!;
 
     /// <summary>Begins with the numbers of the visit.</summary>
     /// <param name="session">The interview; its area is reckoned.</param>
@@ -40,10 +41,10 @@ public sealed class CostDesk : IFieldDesk
     public bool IsStale => CostField.All.Any(one => ProblemOf(one) is not null);
 
     /// <summary>The ways, cheapest first; null when they cannot be reckoned.</summary>
-    public WaysCompared? Ways => _sum.Ways;
+    public WaysCompared? Ways => _sum.Value.Ways;
 
     /// <summary>The rounds of weeding; null when they cannot be reckoned.</summary>
-    public IntervalComparison? Intervals => _sum.Intervals;
+    public IntervalComparison? Intervals => _sum.Value.Intervals;
 
     /// <summary>What is typed in a field.</summary>
     public string TextOf(CostField field) => _typed.GetValueOrDefault(field, "");
@@ -69,11 +70,16 @@ public sealed class CostDesk : IFieldDesk
         Type(field, CostField.Write(from is { } value ? field.Next(value, direction) : field.Low));
     }
 
-    /// <summary>Reckons anew: the interview may have gone on. Nothing happens while a number is wrong.</summary>
+    /// <summary>
+    /// Reckons anew, when the result is next looked at, the area as it is now: the interview may have gone on. Nothing
+    /// happens while a number is wrong.
+    /// </summary>
     public void Renew()
     {
-        if (_sum is null || !IsStale)
-            _sum = CostSum.Of(_session, _prices, Terms());
+        if (_sum is not null && IsStale)
+            return;
+        (AreaAdvice advice, DateOnly day, YearTerms terms) = (_session.Advice, _session.Visit.Date, Terms());
+        _sum = new Lazy<CostSum>(() => CostSum.Of(advice, day, _session.Knowledge, _prices, terms));
     }
 
     /// <summary>What is wrong with what is typed in a field; null when nothing is.</summary>
@@ -107,7 +113,7 @@ public sealed class CostDesk : IFieldDesk
             : new AdviceLine($"{field.Help}", LineTone.Quiet);
 
     /// <summary>The result as a page; a line of a way names it as its action.</summary>
-    public IEnumerable<Block> Page() => _session.InUnits(CostPage.Of(_sum));
+    public IEnumerable<Block> Page() => _session.InUnits(CostPage.Of(_sum.Value));
 
     /// <summary>A way held against today's, with the working and what moves it, as a page.</summary>
     /// <param name="way">Id of a way of <see cref="Ways"/>.</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Interview.Session;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Money;
@@ -16,19 +17,21 @@ namespace WeedAdvisor.Interview.Desks.Costs;
 /// <param name="Refusals">Why something cannot be reckoned, as sentences; empty when everything can.</param>
 internal sealed record CostSum(IntervalComparison? Intervals, WaysCompared? Ways, ImmutableArray<string> Refusals)
 {
-    /// <summary>Reckons the area that an interview is at.</summary>
-    /// <param name="session">The interview.</param>
+    /// <summary>Reckons an area.</summary>
+    /// <param name="advice">The advice on it.</param>
+    /// <param name="day">The day of the visit.</param>
+    /// <param name="knowledge">The knowledge.</param>
     /// <param name="prices">The prices.</param>
     /// <param name="terms">What the grower has set.</param>
-    public static CostSum Of(InterviewSession session, PriceBook prices, YearTerms terms)
+    public static CostSum Of(
+        AreaAdvice advice,
+        DateOnly day,
+        KnowledgeBase knowledge,
+        PriceBook prices,
+        YearTerms terms
+    )
     {
-        Outcome<MoneyCase, string> money = MoneyCase.Of(
-            session.Advice,
-            session.Visit.Date,
-            session.Knowledge,
-            prices,
-            terms
-        );
+        Outcome<MoneyCase, string> money = MoneyCase.Of(advice, day, knowledge, prices, terms);
         if (!money.IsGood)
             return new CostSum(null, null, money.Refusals);
         Outcome<WaysCompared, string> ways = WaysCompared.Of(money.Value);

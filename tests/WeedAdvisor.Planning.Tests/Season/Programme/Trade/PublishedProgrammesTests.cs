@@ -195,7 +195,7 @@ public sealed class PublishedProgrammesTests
     {
         Treatment granule = ShippedRules.Knowledge.Treatments["flumioxazin-granule"];
         Assert.InRange(granule.WaterInMm!.Value.Low, 0.75m * 25.4m - 0.1m, 25.4m);
-        Assert.Contains(Years.Quick(Years.DemoCase).Work, work =>
+        Assert.Contains(Years.DemoQuick.Work, work =>
             work.Kind == PlannedWorkKind.WaterIn
             && work.Action == granule.Id
             && work.Text.StartsWith("Water in with 19", StringComparison.Ordinal)
