@@ -15,6 +15,7 @@ return CommandLine.Run(
         Time = TimeProvider.System,
         IsInputTerminal = !Console.IsInputRedirected,
         IsOutputTerminal = !Console.IsOutputRedirected,
+        IsErrorTerminal = !Console.IsErrorRedirected,
         WorkingFolder = Environment.CurrentDirectory,
         ProgramFolder = AppContext.BaseDirectory,
         Environment = Environment.GetEnvironmentVariable,

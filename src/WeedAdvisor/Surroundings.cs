@@ -28,6 +28,9 @@ public sealed record Surroundings
     /// <summary>Whether results go to a terminal.</summary>
     public required bool IsOutputTerminal { get; init; }
 
+    /// <summary>Whether complaints go to a terminal, so that it can be told there how far the work is.</summary>
+    public bool IsErrorTerminal { get; init; }
+
     /// <summary>The folder that relative paths start from.</summary>
     public required string WorkingFolder { get; init; }
 

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 
 namespace WeedAdvisor.Planning.Plan;
@@ -12,4 +14,7 @@ public sealed record PlanEffort
     /// The gap, percent of the plan's price, at which the search is content: no other plan is cheaper by more.
     /// </summary>
     public decimal ContentPercent { get; init; } = YearPlan.ProvenPercent;
+
+    /// <summary>The only rounds that are looked at; empty for all.</summary>
+    public ImmutableArray<YearRounds> Rounds { get; init; } = [];
 }
