@@ -14,14 +14,11 @@ internal static class NurseryEffort
 
     private static readonly ImmutableArray<YearRounds> s_coarse =
     [
-        .. from spring in s_few
-        from summer in s_few
-        from cool in s_few
-        select new YearRounds(spring, summer, cool),
+        .. from spring in s_few from summer in s_few from cool in s_few select new YearRounds(spring, summer, cool),
         new YearRounds(null, null, null),
     ];
 
     /// <summary>The effort for each of so many areas.</summary>
     public static PlanEffort Of(int areas) =>
-        areas <= MostInFull ? new PlanEffort() : new PlanEffort { Rounds = s_coarse, MostSearched = 40 };
+        areas <= MostInFull ? new PlanEffort() : new PlanEffort { Rounds = s_coarse, MostSearched = 20 };
 }

@@ -71,6 +71,9 @@ public sealed record SharedArea(VisitArea Area, AreaPlan Best, PlannedWay Plan, 
     /// <summary>What its year costs in today's way.</summary>
     public decimal TodayUsd => Best.Today.Usd * Best.Case.Year.Pots / 1000;
 
+    /// <summary>No plan of it costs less than this, whatever hours and money it has.</summary>
+    public decimal LeastUsd => Best.LeastUsd * Best.Case.Year.Pots / 1000;
+
     /// <summary>What its own plan takes and costs.</summary>
     public required Offer Wanted { get; init; }
 

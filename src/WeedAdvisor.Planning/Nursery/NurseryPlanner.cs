@@ -65,19 +65,15 @@ public static class NurseryPlanner
         PlanRequest alone = request with { HoursPerWeek = null, BudgetUsd = null };
         var looked = new Looked[visit.Areas.Length];
         int done = 0;
-        Parallel.For(
-            0,
-            looked.Length,
-            index =>
-            {
-                looked[index] = stop.IsCancellationRequested
-                    ? new Looked(visit.Areas[index], null, ["Stopped before it was planned."], [])
-                    : Look(advisor, AreaCase.Of(visit, index), alone, effort, stop);
-                progress?.Report(
-                    new NurseryProgress(Interlocked.Increment(ref done), looked.Length, visit.Areas[index].Name)
-                );
-            }
-        );
+        Parallel.For(0, looked.Length, index =>
+        {
+            looked[index] = stop.IsCancellationRequested
+                ? new Looked(visit.Areas[index], null, ["Stopped before it was planned."], [])
+                : Look(advisor, AreaCase.Of(visit, index), alone, effort, stop);
+            progress?.Report(
+                new NurseryProgress(Interlocked.Increment(ref done), looked.Length, visit.Areas[index].Name)
+            );
+        });
         return looked;
     }
 
@@ -129,13 +125,7 @@ public static class NurseryPlanner
         [
             .. planned.Select(
                 (one, i) =>
-                    new SharedArea(
-                        one.Area,
-                        one.Ways!.Plan,
-                        shares.Plans[i],
-                        shares.Offers[i],
-                        shared.FirstOf(i)
-                    )
+                    new SharedArea(one.Area, one.Ways!.Plan, shares.Plans[i], shares.Offers[i], shared.FirstOf(i))
                     {
                         Wanted = shared.WantedBy(i),
                     }
@@ -149,12 +139,11 @@ public static class NurseryPlanner
             Request = request,
             Areas =
             [
-                .. areas.OrderByDescending(area => area.First.UsdAnHour).ThenBy(area => area.Area.Id, StringComparer.Ordinal),
+                .. areas
+                    .OrderByDescending(area => area.First.UsdAnHour)
+                    .ThenBy(area => area.Area.Id, StringComparer.Ordinal),
             ],
-            Unplanned =
-            [
-                .. looked.Except(planned).Select(one => new UnplannedArea(one.Area, one.Why, one.ToDo)),
-            ],
+            Unplanned = [.. looked.Except(planned).Select(one => new UnplannedArea(one.Area, one.Why, one.ToDo))],
             LeastUsd = Math.Min(shared.LeastAt(request.HoursPerWeek, request.BudgetUsd), shares.Usd),
             Hours = shared.Curve(request.BudgetUsd),
             TenMore = request.HoursPerWeek is { } hours ? Other(hours + ten) : null,
@@ -186,13 +175,12 @@ public static class NurseryPlanner
     }
 
     private static string NoArea(Looked[] looked) =>
-        looked.Length == 1
-            ? $"{looked[0].Area.Name}: {string.Join(' ', looked[0].Why)}"
+        looked.Length == 1 ? $"{looked[0].Area.Name}: {string.Join(' ', looked[0].Why)}"
         : looked.Select(one => string.Join(' ', one.Why)).Distinct().Count() == 1
             ? $"No area of this visit can be planned. {string.Join(' ', looked[0].Why)}"
-            : "No area of this visit can be planned. "
-                + string.Join(' ', looked.Take(3).Select(one => $"{one.Area.Name}: {one.Why.FirstOrDefault()}"))
-                + (looked.Length > 3 ? $" And {looked.Length - 3} more." : "");
+        : "No area of this visit can be planned. "
+            + string.Join(' ', looked.Take(3).Select(one => $"{one.Area.Name}: {one.Why.FirstOrDefault()}"))
+            + (looked.Length > 3 ? $" And {looked.Length - 3} more." : "");
 
     private static string TooLittle(Looked[] planned, PlanRequest request)
     {
@@ -200,8 +188,12 @@ public static class NurseryPlanner
             usd = planned.Sum(one => one.Ways!.Ways.Min(way => way.Offer.SpentUsd));
         string[] asked =
         [
-            .. request.HoursPerWeek is { } most ? [FormattableString.Invariant($"{most:0.##} hours a week")] : (string[])[],
-            .. request.BudgetUsd is { } money ? [FormattableString.Invariant($"a budget of ${money:0.##}")] : (string[])[],
+            .. request.HoursPerWeek is { } most
+                ? [FormattableString.Invariant($"{most:0.##} hours a week")]
+                : (string[])[],
+            .. request.BudgetUsd is { } money
+                ? [FormattableString.Invariant($"a budget of ${money:0.##}")]
+                : (string[])[],
         ];
         return FormattableString.Invariant(
             $"No plan keeps {string.Join(" and ", asked)}: these areas take at least {Up(hours):0.#} hours in their busiest weeks and ${Math.Ceiling(usd):0} for materials, not always both with one plan. Give more, or plan fewer areas (--area)."

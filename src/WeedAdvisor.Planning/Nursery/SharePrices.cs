@@ -35,7 +35,10 @@ internal sealed record SharePrices(decimal Hour, decimal Dollar, decimal OfLimit
                 dollar = Balanced(areas, money, price => At(hour, price), offer => offer.SpentUsd);
         }
 
-        return At(hour, dollar) with { OfLimits = (hour * (hours ?? 0)) + (dollar * (usd ?? 0)) };
+        return At(hour, dollar) with
+        {
+            OfLimits = (hour * (hours ?? 0)) + (dollar * (usd ?? 0)),
+        };
     }
 
     private static SharePrices At(decimal hour, decimal dollar) => new(hour, dollar, 0);

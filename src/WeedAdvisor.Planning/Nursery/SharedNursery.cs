@@ -56,15 +56,11 @@ internal sealed class SharedNursery
         while (Shares.Of([.. _offers.Select(offers => offers.ToImmutableArray())], hours, usd) is { } shares)
         {
             bool isSettled = true;
-            Parallel.For(
-                0,
-                _areas.Length,
-                area =>
-                {
-                    if (!Settle(area, shares.Chosen[area]))
-                        isSettled = false;
-                }
-            );
+            Parallel.For(0, _areas.Length, area =>
+            {
+                if (!Settle(area, shares.Chosen[area]))
+                    isSettled = false;
+            });
             if (isSettled)
             {
                 return new NurseryShares(
@@ -102,10 +98,7 @@ internal sealed class SharedNursery
 
     private NurseryShares? Alone(AreaWays only, decimal? hours, decimal? usd)
     {
-        PlanCase asked = only.Plan.Case with
-        {
-            Request = _request with { HoursPerWeek = hours, BudgetUsd = usd },
-        };
+        PlanCase asked = only.Plan.Case with { Request = _request with { HoursPerWeek = hours, BudgetUsd = usd } };
         return PlanSearch.Of(asked, stop: _stop).Best is { } best
             ? new NurseryShares([OfferOf(asked.Year, best.Way)], [best])
             : null;

@@ -11,7 +11,7 @@ public static class NearBy
     public static YearCase Without(YearCase year, Func<string, double> kept) =>
         year with
         {
-            Weeds = year.Weeds with { Counted = [.. year.Weeds.Counted.Select(weed => Without(weed, kept)) ] },
+            Weeds = year.Weeds with { Counted = [.. year.Weeds.Counted.Select(weed => Without(weed, kept))] },
         };
 
     private static YearWeed Without(YearWeed weed, Func<string, double> kept) =>

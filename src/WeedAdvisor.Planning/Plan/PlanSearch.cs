@@ -55,7 +55,9 @@ public sealed partial class PlanSearch
 
     private AreaPlan Planned()
     {
-        PricedChoice[] choices = _choices = [.. Priced(Choices()).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd)];
+        PricedChoice[] choices = _choices = [
+            .. Priced(Choices()).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd),
+        ];
         PricedChoice[] bare = [.. choices.Where(Keeps).OrderBy(one => one.Bare.Usd)];
         if (_plan.Request.With.All(id => _plan.Measures.Any(measure => measure.Id == id)))
             _best = bare.FirstOrDefault();

@@ -20,7 +20,9 @@ internal static class Commands
         {
             command += $" --hours {NurseryWords.AskedHours(area.Share.HoursPerWeek)}";
             if (asked.BudgetUsd is not null)
-                command += FormattableString.Invariant($" --budget {Math.Ceiling(area.Share.SpentUsd * 100) / 100:0.##}");
+                command += FormattableString.Invariant(
+                    $" --budget {Math.Ceiling(area.Share.SpentUsd * 100) / 100:0.##}"
+                );
         }
 
         if (asked.Pots is { } pots)
@@ -37,5 +39,7 @@ internal static class Commands
     }
 
     private static string Quoted(string file) =>
-        file == "-" ? "VISIT" : file.Any(char.IsWhiteSpace) ? $"\"{file}\"" : file;
+        file == "-" ? "VISIT"
+        : file.Any(char.IsWhiteSpace) ? $"\"{file}\""
+        : file;
 }

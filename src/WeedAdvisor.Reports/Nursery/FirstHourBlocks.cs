@@ -6,6 +6,9 @@ namespace WeedAdvisor.Reports.Nursery;
 /// <summary>Where the first hour goes.</summary>
 internal static class FirstHourBlocks
 {
+    // More bars than a page has room for say less; the table has all areas.
+    private const int MostBars = 10;
+
     public static IEnumerable<Block> Of(NurseryPlan plan)
     {
         yield return Heading.Section("Where the first hour goes");
@@ -24,14 +27,16 @@ internal static class FirstHourBlocks
         yield return new BarsDrawing(
             "What each of the first hours a week saves in a year, by area",
             [
-                .. plan.Areas.Select(area => new Bar(
-                    area.Area.Name,
-                    area.First.UsdAnHour,
-                    area.First.Hours == 0
-                        ? "hours save nothing"
-                        : $"{Amounts.Dollars(area.First.UsdAnHour).Text} an hour, for the first "
-                            + NurseryWords.Hours(area.First.Hours).Text
-                )),
+                .. plan
+                    .Areas.Take(MostBars)
+                    .Select(area => new Bar(
+                        area.Area.Name,
+                        area.First.UsdAnHour,
+                        area.First.Hours == 0
+                            ? "hours save nothing"
+                            : $"{Amounts.Dollars(area.First.UsdAnHour).Text} an hour, for the first "
+                                + NurseryWords.Hours(area.First.Hours).Text
+                    )),
             ]
         ).At(2);
     }

@@ -60,10 +60,14 @@ public static class NurseryDocument
             .At(2);
     }
 
-    private static Line Proof(NurseryPlan plan) =>
-        Line.Of(
+    private static Line Proof(NurseryPlan plan)
+    {
+        bool isProven = plan.GapPercent <= YearPlan.ProvenPercent && !plan.IsCoarse;
+        SharedArea open = plan.Areas.MaxBy(area => area.Share.Usd - area.LeastUsd)!;
+        return Line.Of(
             $"Of all ways found for the areas these shares cost least, exactly. No other ways could make it cheaper than "
                 + $"{Amounts.Dollars(plan.LeastUsd)}, which is {new Amount(plan.GapPercent, "%", "0")} less"
-                + $"{(plan.GapPercent <= YearPlan.ProvenPercent && !plan.IsCoarse ? ": proven." : "; they may be no cheaper at all.")}"
+                + $"{(isProven ? ": proven." : $"; most of that is in {open.Area.Name}.")}"
         );
+    }
 }

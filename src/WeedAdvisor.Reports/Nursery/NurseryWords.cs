@@ -7,7 +7,13 @@ internal static class NurseryWords
 {
     /// <summary>Hours: tenths where there are few of them, never so few that they are none.</summary>
     public static Amount Hours(decimal hours) =>
-        new(hours, "h", Math.Abs(hours) < 0.1m && hours != 0 ? "0.00" : Math.Abs(hours) < 100 ? "0.0" : "#,0");
+        new(
+            hours,
+            "h",
+            Math.Abs(hours) < 0.1m && hours != 0 ? "0.00"
+                : Math.Abs(hours) < 100 ? "0.0"
+                : "#,0"
+        );
 
     /// <summary>A share of hours that can be asked for again: rounded up, so that the plan keeps it.</summary>
     public static string AskedHours(decimal hours) =>

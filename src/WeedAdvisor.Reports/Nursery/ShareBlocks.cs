@@ -7,7 +7,7 @@ namespace WeedAdvisor.Reports.Nursery;
 internal static class ShareBlocks
 {
     private const int HoursColumns = 9,
-        DollarColumns = 13;
+        DollarColumns = 12;
 
     public static IEnumerable<Block> Of(NurseryPlan plan)
     {
@@ -19,13 +19,25 @@ internal static class ShareBlocks
                     Brief = ["hours a", "week"],
                     After = " in the busiest week",
                 },
-                new Column("to buy a year", DollarColumns) { Brief = ["to buy"], After = " to buy" },
+                new Column("each of its first hours saves", DollarColumns)
+                {
+                    Brief = ["first hour", "saves"],
+                    Before = "each of the first saves ",
+                },
+                new Column("to buy a year", 9) { Brief = ["to buy"], After = " to buy" },
                 new Column("the year costs", DollarColumns) { Brief = ["year costs"], Before = "the year costs " },
                 new Column("today's way", DollarColumns) { Brief = ["today's way"], Before = "today's way " },
             ],
             [
-                .. plan.Areas.Select(area => RowOf(area.Area.Name, area.Share, area.TodayUsd)),
-                RowOf("together", new Offer(plan.HoursPerWeek, plan.SpentUsd, plan.Usd), plan.TodayUsd),
+                .. plan.Areas.Select(area =>
+                    RowOf(area.Area.Name, area.Share, Amounts.Dollars(area.First.UsdAnHour), area.TodayUsd)
+                ),
+                RowOf(
+                    "together",
+                    new Offer(plan.HoursPerWeek, plan.SpentUsd, plan.Usd),
+                    Line.FromString("-"),
+                    plan.TodayUsd
+                ),
             ]
         )
         {
@@ -51,11 +63,12 @@ internal static class ShareBlocks
                 + $"{Amounts.Dollars(usd).Text} for all of it.",
         };
 
-    private static Row RowOf(string name, Offer offer, decimal todayUsd) =>
+    private static Row RowOf(string name, Offer offer, Line firstHour, decimal todayUsd) =>
         new(
             name,
             [
                 NurseryWords.Hours(offer.HoursPerWeek),
+                firstHour,
                 Amounts.Dollars(offer.SpentUsd),
                 Amounts.Dollars(offer.Usd),
                 Amounts.Dollars(todayUsd),

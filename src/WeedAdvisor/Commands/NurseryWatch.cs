@@ -22,16 +22,13 @@ internal sealed class NurseryWatch : IProgress<NurseryProgress>, IDisposable
     private NurseryWatch(TextWriter? told)
     {
         _told = told;
-        _signal = PosixSignalRegistration.Create(
-            PosixSignal.SIGINT,
-            signal =>
-            {
-                if (_stop.IsCancellationRequested)
-                    return;
-                signal.Cancel = true;
-                _stop.Cancel();
-            }
-        );
+        _signal = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
+        {
+            if (_stop.IsCancellationRequested)
+                return;
+            signal.Cancel = true;
+            _stop.Cancel();
+        });
     }
 
     /// <summary>Begins to watch.</summary>

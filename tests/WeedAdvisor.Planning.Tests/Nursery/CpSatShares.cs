@@ -20,7 +20,9 @@ internal static class CpSatShares
         var model = new CpModel();
         BoolVar[][] takes =
         [
-            .. areas.Select((offers, area) => offers.Select((_, offer) => model.NewBoolVar($"{area}-{offer}")).ToArray()),
+            .. areas.Select(
+                (offers, area) => offers.Select((_, offer) => model.NewBoolVar($"{area}-{offer}")).ToArray()
+            ),
         ];
         foreach (BoolVar[] area in takes)
             model.AddExactlyOne(area);

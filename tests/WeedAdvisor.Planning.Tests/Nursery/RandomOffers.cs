@@ -35,7 +35,11 @@ internal static class RandomOffers
             ? null
             : decimal.Round(
                 areas.Sum(offers => offers.Min(of))
-                    + ((areas.Sum(offers => offers.Max(of)) - areas.Sum(offers => offers.Min(of))) * random.Next(-5, 100) / 100),
+                    + (
+                        (areas.Sum(offers => offers.Max(of)) - areas.Sum(offers => offers.Min(of)))
+                        * random.Next(-5, 100)
+                        / 100
+                    ),
                 2
             );
 }

@@ -65,7 +65,8 @@ public sealed class SharesTests
             for (int step = 0; step <= 10; step++)
             {
                 decimal all = areas.Sum(offers => offers.Max(offer => offer.HoursPerWeek)) * step / 10;
-                decimal? money = seed % 2 == 0 ? null : areas.Sum(offers => offers.Max(one => one.SpentUsd)) * step / 10;
+                decimal? money =
+                    seed % 2 == 0 ? null : areas.Sum(offers => offers.Max(one => one.SpentUsd)) * step / 10;
                 if (Shares.Of(areas, all, money) is not { } shares)
                 {
                     Assert.Equal(decimal.MaxValue, before);
@@ -114,11 +115,7 @@ public sealed class SharesTests
         Assert.Equal(0, FirstHours.Of(400, offers).UsdAnHour);
     }
 
-    private static decimal Middle(
-        Random random,
-        ImmutableArray<ImmutableArray<Offer>> areas,
-        Func<Offer, decimal> of
-    )
+    private static decimal Middle(Random random, ImmutableArray<ImmutableArray<Offer>> areas, Func<Offer, decimal> of)
     {
         decimal least = areas.Sum(offers => offers.Min(of)),
             most = areas.Sum(offers => of(offers.MinBy(offer => offer.Usd)));

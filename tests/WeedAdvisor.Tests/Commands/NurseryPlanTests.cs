@@ -76,9 +76,8 @@ public sealed partial class NurseryPlanTests
         XElement picture = Assert.Single(page.Descendants(), one => one.Name.LocalName == "svg");
         Assert.Equal("img", picture.Attribute("role")?.Value);
         string told = picture.Attribute("aria-label")!.Value;
-        Assert.All(
-            picture.Elements().Where(one => one.Name.LocalName == "text"),
-            text => Assert.Contains(text.Value, told, StringComparison.Ordinal)
+        Assert.All(picture.Elements().Where(one => one.Name.LocalName == "text"), text =>
+            Assert.Contains(text.Value, told, StringComparison.Ordinal)
         );
     }
 
