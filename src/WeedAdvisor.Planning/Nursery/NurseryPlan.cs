@@ -5,7 +5,9 @@ using WeedAdvisor.Planning.Plan;
 
 namespace WeedAdvisor.Planning.Nursery;
 
-/// <summary>The plan of a whole nursery: its areas share hours and money. All money is US dollars for all pots.</summary>
+/// <summary>
+/// The plan of a whole nursery: its areas share hours and money. All money is US dollars for all pots.
+/// </summary>
 public sealed record NurseryPlan
 {
     /// <summary>The visit.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
@@ -195,8 +196,11 @@ public static class NurseryPlanner
                 ? [FormattableString.Invariant($"a budget of ${money:0.##}")]
                 : (string[])[],
         ];
-        return FormattableString.Invariant(
-            $"No plan keeps {string.Join(" and ", asked)}: these areas take at least {Up(hours):0.#} hours in their busiest weeks and ${Math.Ceiling(usd):0} for materials, not always both with one plan. Give more, or plan fewer areas (--area)."
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"No plan keeps {string.Join(" and ", asked)}: these areas take at least {Up(hours):0.#} hours in their "
+                + $"busiest weeks and ${Math.Ceiling(usd):0} for materials, not always both with one plan. Give more, "
+                + $"or plan fewer areas (--area)."
         );
     }
 

@@ -4,8 +4,8 @@ using System.Text;
 namespace WeedAdvisor.Reports.Documents;
 
 /// <summary>
-/// Bars as a picture inside an HTML page: one grey, each with its name and figure beside it as text, and all of it again
-/// in words for those who cannot see it.
+/// Bars as a picture inside an HTML page: one grey, each with its name and figure beside it as text, and all of it
+/// again in words for those who cannot see it.
 /// </summary>
 internal static class BarsSvg
 {

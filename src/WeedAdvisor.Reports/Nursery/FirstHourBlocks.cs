@@ -17,9 +17,10 @@ internal static class FirstHourBlocks
             first.First.Hours == 0
                 ? Line.FromString("In no area does an hour save more than it costs.")
                 : Line.Of(
-                    $"Into {new Named(first.Area.Name)}. Set against nobody going there before the year is over, its first "
-                        + $"{NurseryWords.Hours(first.First.Hours)} a week save "
-                        + $"{Amounts.Dollars(first.First.SavedUsd)} a year: {Amounts.Dollars(first.First.UsdAnHour)} an hour."
+                    $"Into {new Named(first.Area.Name)}. Set against nobody going there before the year is over, its "
+                        + $"first {NurseryWords.Hours(first.First.Hours)} a week save "
+                        + $"{Amounts.Dollars(first.First.SavedUsd)} a year: "
+                        + $"{Amounts.Dollars(first.First.UsdAnHour)} an hour."
                 )
         ).At(2);
         if (plan.Areas.Length == 1)

@@ -51,8 +51,8 @@ public static class NurseryDocument
                         ),
                     ]
                     : (Line[])[],
-                "Hours are set aside area by area for the busiest week of each; where those weeks are not the same, fewer "
-                    + "are needed together.",
+                "Hours are set aside area by area for the busiest week of each; where those weeks are not the same, "
+                    + "fewer are needed together.",
                 "How many weeds come up, seconds to pull them and plants lost to them are working values; prices are "
                     + "invented until you put in your own. The order of the areas is surer than the dollars.",
                 "The plan is no permission: run the advice again on the day, and read the label.",
@@ -65,8 +65,8 @@ public static class NurseryDocument
         bool isProven = plan.GapPercent <= YearPlan.ProvenPercent && !plan.IsCoarse;
         SharedArea open = plan.Areas.MaxBy(area => area.Share.Usd - area.LeastUsd)!;
         return Line.Of(
-            $"Of all ways found for the areas these shares cost least, exactly. No other ways could make it cheaper than "
-                + $"{Amounts.Dollars(plan.LeastUsd)}, which is {new Amount(plan.GapPercent, "%", "0")} less"
+            $"Of all ways found for the areas these shares cost least, exactly. No other ways could make it cheaper "
+                + $"than {Amounts.Dollars(plan.LeastUsd)}, which is {new Amount(plan.GapPercent, "%", "0")} less"
                 + $"{(isProven ? ": proven." : $"; most of that is in {open.Area.Name}.")}"
         );
     }

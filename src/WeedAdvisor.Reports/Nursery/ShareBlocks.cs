@@ -1,5 +1,6 @@
 using WeedAdvisor.Planning.Nursery;
 using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Nursery;
 
@@ -51,6 +52,7 @@ internal static class ShareBlocks
             yield break;
         yield return Heading.Section("Who gives up what");
         yield return ItemList.Dashes(giving.OrderByDescending(area => area.GivenUpUsd).Select(GivenUp)).At(2);
+        yield return new Paragraph("Elsewhere the hours and the money save more than that.").At(2);
     }
 
     private static string? Limits(NurseryPlan plan) =>
@@ -75,11 +77,24 @@ internal static class ShareBlocks
             ]
         );
 
-    private static Line GivenUp(SharedArea area) =>
-        Line.Of(
-            $"{new Named(area.Area.Name)}: {NurseryWords.Hours(area.Share.HoursPerWeek)} a week instead of "
-                + $"{NurseryWords.Hours(area.Wanted.HoursPerWeek)} and {Amounts.Dollars(area.Share.SpentUsd)} to buy instead "
-                + $"of {Amounts.Dollars(area.Wanted.SpentUsd)}. Its year costs {Amounts.Dollars(area.GivenUpUsd)} more "
-                + $"than its own best plan; elsewhere they save more."
+    private static Line GivenUp(SharedArea area)
+    {
+        string[] less =
+        [
+            .. Less(
+                NurseryWords.Hours(area.Share.HoursPerWeek),
+                NurseryWords.Hours(area.Wanted.HoursPerWeek),
+                " a week"
+            ),
+            .. Less(Amounts.Dollars(area.Share.SpentUsd), Amounts.Dollars(area.Wanted.SpentUsd), " to buy"),
+        ];
+        return Line.Of(
+            $"{new Named(area.Area.Name)}: {Listing.And(less)}. Its year costs {Amounts.Dollars(area.GivenUpUsd)} more "
+                + $"than its own best plan."
         );
+    }
+
+    // What reads the same is not given up.
+    private static IEnumerable<string> Less(Amount has, Amount wanted, string what) =>
+        has.Text == wanted.Text ? [] : [$"{has.Text}{what} instead of {wanted.Text}"];
 }

@@ -16,9 +16,9 @@ internal static class SourceBlocks
         yield return ItemList.Dashes(plan.Sources.Select(OfSource)).At(2);
         yield return new Paragraph(
             Line.Of(
-                $"Assumed: {new Amount(plan.Knowledge.Usual[UsualIds.FromNearBy], "%", "0")} of a weed's seedlings in pots "
-                    + $"come from such places, from each an equal part. What stands next to what is not told, so all pots "
-                    + $"count as near. Cleaning pays where it costs less than it saves."
+                $"Assumed: {new Amount(plan.Knowledge.Usual[UsualIds.FromNearBy], "%", "0")} of a weed's seedlings in "
+                    + $"pots come from such places, from each an equal part. What stands next to what is not told, so "
+                    + $"all pots count as near. Cleaning pays where it costs less than it saves."
             )
         ).At(2);
     }
@@ -27,6 +27,6 @@ internal static class SourceBlocks
         Line.Of(
             $"{new Named(source.Place.Name)} ({Listing.And(source.Weeds)}): kept clean it saves "
                 + $"{Amounts.Dollars(source.Usd)} a year"
-                + $"{(source.Worth.Length == 1 ? $", all in {source.Worth[0].Area.Name}" : $", most of it in {source.Worth[0].Area.Name}")}."
+                + $", {(source.Worth.Length == 1 ? "all" : "most")} of it in {new Named(source.Worth[0].Area.Name)}."
         );
 }

@@ -4,7 +4,9 @@ using WeedAdvisor.Planning.Nursery;
 
 namespace WeedAdvisor.Planning.Tests.Nursery;
 
-/// <summary>The shares of a nursery as a model for CP-SAT: another way to the optimum, by other people's code.</summary>
+/// <summary>
+/// The shares of a nursery as a model for CP-SAT: another way to the optimum, by other people's code.
+/// </summary>
 internal static class CpSatShares
 {
     private const decimal Unit = 100;

@@ -3,7 +3,9 @@ using WeedAdvisor.Planning.Nursery;
 
 namespace WeedAdvisor.Planning.Tests.Nursery;
 
-/// <summary>Nurseries drawn from a number: areas with a few ways each, in whole cents and hundredths of an hour.</summary>
+/// <summary>
+/// Nurseries drawn from a number: areas with a few ways each, in whole cents and hundredths of an hour.
+/// </summary>
 internal static class RandomOffers
 {
     public static ImmutableArray<ImmutableArray<Offer>> Areas(int seed, int areas, int most)
