@@ -31,7 +31,7 @@ internal static class NurserySources
         (VisitArea Place, ImmutableArray<string> Weeds)[] places =
         [
             .. visit
-                .Areas.Where(area => AreaReading.Of(area, visit.Date, knowledge).HasPots == false)
+                .Areas.Where(area => !AreaReading.Of(area, visit.Date, knowledge).HasPots)
                 .Select(area => (area, WeedsOf(area, knowledge)))
                 .Where(place => !place.Item2.IsEmpty),
         ];

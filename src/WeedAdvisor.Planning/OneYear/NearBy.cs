@@ -1,5 +1,3 @@
-using WeedAdvisor.Planning.Weeding;
-
 namespace WeedAdvisor.Planning.OneYear;
 
 /// <summary>What comes into the pots of a year from places near by.</summary>

@@ -1,7 +1,6 @@
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Planning.Nursery;
 using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Season;
 using WeedAdvisor.Reports.Text;

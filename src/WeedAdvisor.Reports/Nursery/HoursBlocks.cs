@@ -1,4 +1,3 @@
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Nursery;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;

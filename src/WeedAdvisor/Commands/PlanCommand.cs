@@ -63,7 +63,7 @@ internal static class PlanCommand
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "plan",
-            "Plan a whole year together: rounds, covers, preventives; of one area, or of all that share hours and money.",
+            "Plan a whole year together, for one area or for all that share hours: rounds, covers, preventives.",
             "weedadvisor plan visit.yaml --hours 40",
             "weedadvisor plan visit.yaml --area container-yard",
             "weedadvisor plan visit.yaml --area container-yard --pots 500 --hours 4",

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CsCheck;
 using WeedAdvisor.Planning.Nursery;
 
 namespace WeedAdvisor.Planning.Tests.Nursery;
@@ -10,7 +11,7 @@ internal static class RandomOffers
 {
     public static ImmutableArray<ImmutableArray<Offer>> Areas(int seed, int areas, int most)
     {
-        var random = new Random(seed);
+        var random = new Draws(seed);
         return
         [
             .. Enumerable
@@ -32,7 +33,7 @@ internal static class RandomOffers
     }
 
     /// <summary>A limit between what the areas take at least and at most; null one time in four.</summary>
-    public static decimal? Limit(Random random, ImmutableArray<ImmutableArray<Offer>> areas, Func<Offer, decimal> of) =>
+    public static decimal? Limit(Draws random, ImmutableArray<ImmutableArray<Offer>> areas, Func<Offer, decimal> of) =>
         random.Next(4) == 0
             ? null
             : decimal.Round(
@@ -44,4 +45,16 @@ internal static class RandomOffers
                     ),
                 2
             );
+}
+
+/// <summary>Whole numbers drawn one after another from a seed.</summary>
+internal sealed class Draws(int seed)
+{
+    private readonly PCG _numbers = new(1, (ulong)seed);
+
+    /// <summary>A number from 0 to one below the most.</summary>
+    public int Next(int most) => (int)_numbers.Next((uint)most);
+
+    /// <summary>A number from the least to one below the most.</summary>
+    public int Next(int least, int most) => least + Next(most - least);
 }

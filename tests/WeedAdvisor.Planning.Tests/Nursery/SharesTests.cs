@@ -15,7 +15,7 @@ public sealed class SharesTests
     {
         for (int seed = 0; seed < Sizes.Of(few: 60, many: 500); seed++)
         {
-            var random = new Random(seed);
+            var random = new Draws(seed);
             ImmutableArray<ImmutableArray<Offer>> areas = RandomOffers.Areas(seed, random.Next(1, 7), 5);
             decimal? hours = RandomOffers.Limit(random, areas, offer => offer.HoursPerWeek),
                 usd = RandomOffers.Limit(random, areas, offer => offer.SpentUsd);
@@ -47,7 +47,7 @@ public sealed class SharesTests
     {
         for (int seed = 0; seed < Sizes.Of(few: 3, many: 30); seed++)
         {
-            var random = new Random(seed);
+            var random = new Draws(seed);
             ImmutableArray<ImmutableArray<Offer>> areas = RandomOffers.Areas(seed, random.Next(10, 41), 20);
             decimal hours = Middle(random, areas, offer => offer.HoursPerWeek);
             decimal? usd = random.Next(2) == 0 ? null : Middle(random, areas, offer => offer.SpentUsd);
@@ -115,7 +115,7 @@ public sealed class SharesTests
         Assert.Equal(0, FirstHours.Of(400, offers).UsdAnHour);
     }
 
-    private static decimal Middle(Random random, ImmutableArray<ImmutableArray<Offer>> areas, Func<Offer, decimal> of)
+    private static decimal Middle(Draws random, ImmutableArray<ImmutableArray<Offer>> areas, Func<Offer, decimal> of)
     {
         decimal least = areas.Sum(offers => offers.Min(of)),
             most = areas.Sum(offers => of(offers.MinBy(offer => offer.Usd)));

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Tests.Documents;
 using WeedAdvisor.World;
 
@@ -129,7 +130,7 @@ public sealed partial class NurseryPlanTests
             .. areas.Where(area => area.StartsWith("under-bench", StringComparison.Ordinal)),
             .. areas.Where(area => area.StartsWith("bark-pile", StringComparison.Ordinal)),
         ];
-        File.WriteAllText(path, string.Join("  - id: ", kept));
+        AtomicFile.Write(path, string.Join("  - id: ", kept));
         return path;
     }
 }
