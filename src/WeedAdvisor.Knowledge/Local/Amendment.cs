@@ -28,6 +28,7 @@ internal static class Amendment
         UsualIds.Seen,
         UsualIds.Seeding,
         UsualIds.BlownIn,
+        UsualIds.FromNearBy,
         UsualIds.CleanUp,
         UsualIds.LookFrom,
         UsualIds.LookTo,

@@ -50,6 +50,9 @@ public static class UsualIds
     /// <summary>Seedlings of a weed that flies in.</summary>
     public const string BlownIn = "seed-blown-in-percent-of-base";
 
+    /// <summary>Seedlings of a weed that come from places near by where it stands too.</summary>
+    public const string FromNearBy = "seed-from-places-near-by-percent";
+
     /// <summary>Days before a use in which what is up is pulled.</summary>
     public const string CleanUp = "clean-up-days-before-a-use";
 
@@ -128,6 +131,7 @@ public static class UsualIds
         Seen,
         Seeding,
         BlownIn,
+        FromNearBy,
         CleanUp,
         LookFrom,
         LookTo,

@@ -14,7 +14,7 @@ namespace WeedAdvisor.Planning.Plan;
 /// finds the preventives of each exactly at what seedlings cost there, prices the whole year, and ends when no floor is
 /// left that is much lower than the best price.
 /// </summary>
-public sealed class PlanSearch
+public sealed partial class PlanSearch
 {
     private static readonly ImmutableArray<int?> s_intervals =
     [
@@ -35,6 +35,7 @@ public sealed class PlanSearch
     private readonly CancellationToken _stop;
     private readonly QuickFloor? _floor;
     private readonly Dictionary<StandingChoice, PricedChoice> _searched = [];
+    private PricedChoice[] _choices = [];
     private PricedChoice? _best;
 
     private PlanSearch(PlanCase plan, PlanEffort effort, CancellationToken stop)
@@ -64,7 +65,9 @@ public sealed class PlanSearch
 
     private AreaPlan Planned()
     {
-        PricedChoice[] choices = [.. Priced(Choices()).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd)];
+        PricedChoice[] choices = _choices = [
+            .. Priced(Choices()).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd),
+        ];
         PricedChoice[] bare = [.. choices.Where(Keeps).OrderBy(one => one.Bare.Usd)];
         if (_plan.Request.With.All(id => _plan.Measures.Any(measure => measure.Id == id)))
             _best = bare.FirstOrDefault();

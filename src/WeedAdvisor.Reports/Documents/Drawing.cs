@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Reports.Season;
 
@@ -20,3 +21,14 @@ public sealed record SwingDrawing(string Title, Sensitivity Sensitivity) : Drawi
     /// <summary>What the result is called where its figures stand in a table.</summary>
     public string Result { get; init; } = "net change";
 }
+
+/// <summary>Amounts of one kind as bars below each other, from nothing up.</summary>
+/// <param name="Title">What it shows.</param>
+/// <param name="Bars">The bars, the longest first.</param>
+public sealed record BarsDrawing(string Title, ImmutableArray<Bar> Bars) : Drawing(Title);
+
+/// <summary>A bar.</summary>
+/// <param name="Name">What it is of.</param>
+/// <param name="Length">How long it is, 0 or more, in any unit that all bars share.</param>
+/// <param name="Figure">What it says in figures.</param>
+public sealed record Bar(string Name, decimal Length, string Figure);

@@ -26,6 +26,9 @@ internal static class HtmlDrawings
                 html.Append($"<figure>\n{StripSvg.Of(strip.Strip, strip.Title, number)}\n</figure>\n")
                     .Append($"<p>{HtmlLetters.Of(strip.Strip.Rounds.IsEmpty ? StripKey : StripKey + RoundsKey)}</p>\n");
                 break;
+            case BarsDrawing bars:
+                html.Append($"<figure>\n{BarsSvg.Of(bars)}</figure>\n");
+                break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(drawing), drawing, "a drawing without a picture");
         }

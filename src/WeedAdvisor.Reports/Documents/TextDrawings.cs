@@ -20,6 +20,9 @@ internal static class TextDrawings
             case StripDrawing strip:
                 Write(page, strip.Strip, left, colour);
                 break;
+            case BarsDrawing bars:
+                BarsText.Write(page, bars, left);
+                break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(drawing), drawing, "a drawing without characters");
         }

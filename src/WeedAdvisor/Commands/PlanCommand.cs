@@ -7,6 +7,7 @@ using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Weeding;
+using WeedAdvisor.Reports.Nursery;
 using WeedAdvisor.Reports.Plan;
 using WeedAdvisor.Reports.Robust;
 
@@ -29,14 +30,14 @@ internal static class PlanCommand
         Option<decimal?> hours = NumberOptions.Number(
             "--hours",
             "N",
-            "The most hours of work in any week, for all pots of an area.",
+            "The most hours of work in any week, for all pots of the area, or of all areas together.",
             0,
             MostHours
         );
         Option<decimal?> budget = NumberOptions.Number(
             "--budget",
             "USD",
-            "The most to spend on materials and tools in the year, for all pots of an area.",
+            "The most to spend on materials and tools in the year, for the area or all areas together.",
             0,
             MostDollars
         );
@@ -83,7 +84,8 @@ internal static class PlanCommand
         Option<int> width = LayoutOptions.Width();
         var command = new ExampleCommand(
             "plan",
-            "Plan a whole year together: rounds, covers and preventives, what it costs and what was left out.",
+            "Plan a whole year together, for one area or for all that share hours: rounds, covers, preventives.",
+            "weedadvisor plan visit.yaml --hours 40",
             "weedadvisor plan visit.yaml --area container-yard",
             "weedadvisor plan visit.yaml --area container-yard --pots 500 --hours 4",
             "weedadvisor plan visit.yaml --area container-yard --budget 300 --without bark-mulch",
@@ -130,6 +132,32 @@ internal static class PlanCommand
                 From = parsed.GetValue(from),
                 Prices = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings),
             };
+            // Figures are moved, and days are written, area by area.
+            if (
+                parsed.GetValue(area) is null
+                && !robust.IsAsked(parsed)
+                && parsed.GetValue(format) != Calendar
+            )
+            {
+                NurseryReport nursery = NurseryRun.Of(
+                    visit,
+                    parsed.GetRequiredValue(file),
+                    knowledge,
+                    request,
+                    surroundings
+                );
+                surroundings.Out.Write(
+                    parsed.GetValue(format) == FormatOption.Json
+                        ? NurseryJson.Of(nursery)
+                        : FormatOption.Written(
+                            parsed.GetValue(format),
+                            UnitsOption.Applied(NurseryDocument.Of(nursery), parsed.GetValue(units), visit, knowledge),
+                            parsed.GetValue(width)
+                        )
+                );
+                return ExitCode.Done;
+            }
+
             using var watch = PlanWatch.Start(surroundings, parsed.GetValue(seconds));
             PlanReport report = Report(visit, knowledge, request, parsed.GetValue(answers), watch, surroundings);
             RobustReport? moved = robust.Of(parsed, report);

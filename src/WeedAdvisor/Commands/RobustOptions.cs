@@ -27,10 +27,13 @@ internal sealed class RobustOptions
     public Option<int> Seed { get; } =
         NumberOptions.Whole("--seed", "N", "Seed of the draws for --robust.", 0, int.MaxValue, usual: 1);
 
+    /// <summary>Whether it is asked whether the plan stands.</summary>
+    public bool IsAsked(ParseResult parsed) => parsed.GetValue(Robust);
+
     /// <summary>The answer; null when it is not asked.</summary>
     public RobustReport? Of(ParseResult parsed, PlanReport report)
     {
-        if (parsed.GetValue(Robust))
+        if (IsAsked(parsed))
             return new RobustReport(
                 report.Visit,
                 report.Knowledge,
