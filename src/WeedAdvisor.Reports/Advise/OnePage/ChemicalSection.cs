@@ -1,6 +1,6 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
@@ -16,32 +16,29 @@ internal static class ChemicalSection
 {
     private const string NoneNow = "No chemical may be used here now";
     private const int MostNames = 3;
-    private const string NoWeed = "no weed";
 
     /// <summary>The section; nothing where no chemical is known.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area, PageDetail detail)
     {
+        AreaChemicals chemicals = style.Chemicals;
+        if (chemicals.Free.IsEmpty && chemicals.CountWaiting + chemicals.CountBarred == 0)
+            yield break;
         HashSet<string> numbered =
         [
             .. WorkSection
-                .Shown(style, area, detail)
+                .Shown(style, detail)
                 .SelectMany(line => line.Others.Prepend(line.Best))
                 .Select(one => one.Action),
         ];
-        ClearAction[] free = [.. area.Clear.Where(one => style.Names.IsTreatment(one.Action))];
-        WaitingAction[] waiting = [.. area.Waiting.Where(one => style.Names.IsTreatment(one.Action))];
-        BarredAction[] barred = [.. area.Barred.Where(one => style.Names.IsTreatment(one.Action))];
-        if (free.Length + waiting.Length + barred.Length == 0)
-            yield break;
+        bool isNone = chemicals.Free.IsEmpty && chemicals.CountWaiting == 0;
         Line[] lines =
         [
             .. detail.LetThrough ? LetThrough(style, area) : [],
-            .. Possible(style, [.. free.Where(one => !numbered.Contains(one.Action))], detail.Chemicals),
-            .. Waiting(style, area, waiting, detail.Waiting),
-            .. Later(style, area, detail.Later),
-            .. Reasons(style, barred, free.Length + waiting.Length == 0, detail.Barred),
+            .. Possible([.. chemicals.Free.Where(one => !numbered.Contains(one.Action))], detail.Chemicals),
+            .. Waiting(style, area, detail.Waiting),
+            .. Later(style, detail.Later),
+            .. Reasons(style, isNone, detail.Barred),
         ];
-        bool isNone = free.Length + waiting.Length == 0;
         if (lines.Length > 0)
         {
             yield return Heading.Section(isNone ? NoneNow : "Chemicals");
@@ -56,7 +53,7 @@ internal static class ChemicalSection
     // Whoever has the bag still in the shed is told first.
     private static IEnumerable<Line> LetThrough(PageStyle style, AreaAdvice area) =>
         (area.Area.Past ?? [])
-            .Where(IsLetThrough)
+            .Where(AreaChemicals.IsLetThrough)
             .OrderByDescending(past => past.Date)
             .Take(1)
             .Select(past =>
@@ -69,90 +66,34 @@ internal static class ChemicalSection
                 }
             );
 
-    private static bool IsLetThrough(PastApplication past) => past is { Treatment: not null, Result: "escapes" };
-
     private static string WeedsOf(PageStyle style, PastApplication past) =>
         past.Escaped.Count == 0 ? "weeds" : Listing.And([.. past.Escaped.Select(style.Names.Weed)]);
 
-    private static IEnumerable<Line> Possible(PageStyle style, ClearAction[] free, int most)
+    private static IEnumerable<Line> Possible(FreeChemical[] free, int most)
     {
-        ClearAction[] good =
-        [
-            .. free.Where(one => SupportsOf(one) >= Strengths.Weak && !HasMuchAgainst(one))
-                .Where(one => one.WorksOn == WorksOn.Coming || !MissesTheMain(style, one)),
-        ];
-        ClearAction[] coming =
-        [
-            .. good.Where(one => one.WorksOn == WorksOn.Coming).OrderBy(one => MissesTheMain(style, one)),
-        ];
-        ClearAction[] standing = [.. good.Where(one => one.WorksOn != WorksOn.Coming)];
         foreach (
-            (string what, ClearAction[] actions) in ((string, ClearAction[])[])
-                [("After the weeding, against what comes", coming), ("On what stands, instead of pulling it", standing)]
+            (string what, FreeUse use) in ((string, FreeUse)[])
+                [
+                    ("After the weeding, against what comes", FreeUse.OnComing),
+                    ("On what stands, instead of pulling it", FreeUse.OnStanding),
+                ]
         )
         {
-            string[] names = [.. actions.Select(one => style.Names.Action(one.Action) + WeakOn(style, one))];
+            string[] names = [.. free.Where(one => one.Use == use).OrderBy(one => one.IsLast).Select(one => one.Text)];
             if (names.Length > 0)
                 yield return Line.FromString(
                     $"{what}{(names.Length > 1 ? ", one of" : "")}: {Listing.Some(names, most)}"
                 );
         }
 
-        string[] poor = [.. free.Except(good).Select(one => style.Names.Action(one.Action))];
+        string[] poor = [.. free.Where(one => one.Use == FreeUse.Poor).Select(one => one.Text)];
         if (poor.Length > 0)
             yield return Line.FromString($"Little speaks for, or much against: {Listing.Some(poor, most)}");
     }
 
-    // What it misses is told with its name, where somebody told of that weed.
-    private static string WeakOn(PageStyle style, ClearAction action)
+    private static IEnumerable<Line> Waiting(PageStyle style, AreaAdvice area, int most)
     {
-        string[] missed = [.. MissedBy(style, action)];
-        return missed.Length == 0 ? "" : $" (weak on {Listing.And(missed)})";
-    }
-
-    private static IEnumerable<string> MissedBy(PageStyle style, ClearAction action) =>
-        DoubtsOf(action)
-            .SelectMany(ReasonsInOrder.WeedsIn)
-            .Distinct(StringComparer.Ordinal)
-            .Where(ReasonsInOrder.WeedsOf(style.Names, style.Area).Contains);
-
-    // What stops seed and misses the widest weed, or one that the grower himself expects, comes after the others; what
-    // is for weeds that stand and misses the widest is not worth its name.
-    private static bool MissesTheMain(PageStyle style, ClearAction action)
-    {
-        HashSet<string> main =
-        [
-            .. ReasonsInOrder.WeedsOf(style.Names, style.Area).Take(1),
-            .. (style.Area.Weeds ?? []).Where(seen => seen.IsUp == false).Select(seen => style.Names.Weed(seen.Weed)),
-        ];
-        return MissedBy(style, action).Any(main.Contains);
-    }
-
-    private static bool HasMuchAgainst(ClearAction action) =>
-        DoubtsOf(action).Any(reason => !ReasonsInOrder.WeedsIn(reason).Any());
-
-    // What is for one of the weeds only is told with those that it leaves.
-    private static double SupportsOf(ClearAction action) =>
-        action
-            .Because.Where(reason => reason is { IsCertain: true, Then: Consequence.Argument { IsDoubt: false } })
-            .Select(reason => reason.Certainty)
-            .DefaultIfEmpty(0)
-            .Max();
-
-    private static IEnumerable<Reason> DoubtsOf(ClearAction action) =>
-        action.Because.Where(reason =>
-            reason.IsCertain
-            && reason.Then is Consequence.Argument { IsDoubt: true, AfterCleaning: false }
-            && reason.Certainty >= Strengths.Weak
-        );
-
-    private static IEnumerable<Line> Waiting(PageStyle style, AreaAdvice area, WaitingAction[] waiting, int most)
-    {
-        HashSet<string?> failed = [.. (area.Area.Past ?? []).Where(IsLetThrough).Select(past => past.Treatment)];
-        WaitingGroup[] groups =
-        [
-            .. WaitingGroup.InOrderOfWork(style.Names, [.. waiting.Where(one => !failed.Contains(one.Action))]),
-        ];
+        ImmutableArray<WaitingGroup> groups = style.Chemicals.Waiting;
         int told = Math.Min(groups.Length, Math.Max(1, most));
         return groups
             .Take(told)
@@ -166,45 +107,21 @@ internal static class ChemicalSection
             );
     }
 
-    // What is barred only because no weed of its kind is up is for weeds that are not here.
-    private static IEnumerable<Line> Later(PageStyle style, AreaAdvice area, int most)
-    {
-        HashSet<string> forNoWeed =
-        [
-            .. area
-                .Barred.Where(one =>
-                    one.Deciding.Any(reason => reason.Matched.Any(matched => matched.Pattern == NoWeed))
-                )
-                .Select(one => one.Action),
-        ];
-        return BecomingPossible
-            .Lines(area, style.Day)
-            .Select(line =>
-                (
-                    line.When,
-                    Chemicals: line.Actions.Where(action =>
-                            style.Names.IsTreatment(action) && !forNoWeed.Contains(action)
-                        )
-                        .ToArray()
-                )
-            )
-            .Where(line => line.Chemicals.Length > 0)
-            .Take(most)
+    private static IEnumerable<Line> Later(PageStyle style, int most) =>
+        style
+            .Chemicals.Later.Take(most)
             .Select(line =>
                 Line.FromString(
                     $"{line.When}: {Listing.Some([.. line.Chemicals.Select(style.Names.Action)], MostNames)}"
                 )
             );
-    }
 
-    private static IEnumerable<Line> Reasons(PageStyle style, BarredAction[] barred, bool isAll, int most) =>
-        BarGroups
-            .Of(style.Names, [.. barred], style.Day)
-            .OrderByDescending(group => group.Actions.Length)
-            .Take(most)
+    private static IEnumerable<Line> Reasons(PageStyle style, bool isAll, int most) =>
+        style
+            .Bars.Take(most)
             .Select(group =>
                 Line.FromString(
-                    $"{Share(group.Actions.Length, barred.Length, isAll)}{group.Text}{style.Keys(group.Sources)}"
+                    $"{Share(group.Actions.Length, style.Chemicals.CountBarred, isAll)}{group.Text}{style.Keys(group.Sources)}"
                 )
             );
 
