@@ -19,8 +19,8 @@ public sealed class Advisor
     // Opening a session costs about as much as three areas.
     private const int LeastAreasPerWorker = 8;
 
-    // Enough that the cores wait little for each other, few enough that what is worked out at once stays small.
-    private const int AreasAtOnce = 64;
+    // Enough that the cores wait little for each other, few enough that what is worked out at once dies young.
+    private const int AreasAtOnce = 16;
 
     private readonly RuleEngine _engine;
     private readonly AdviceBuilder _builder;
@@ -57,7 +57,8 @@ public sealed class Advisor
         for (int from = 0; from < visit.Areas.Length; from += AreasAtOnce)
         {
             var advice = new AreaAdvice[Math.Min(AreasAtOnce, visit.Areas.Length - from)];
-            int first = from;
+            int first = from,
+                taken = -1;
             if (workers == 1)
                 AdviseEvery(0);
             else
@@ -67,7 +68,8 @@ public sealed class Advisor
 
             void AdviseEvery(int worker)
             {
-                for (int i = worker; i < advice.Length; i += workers)
+                // Some areas take longer than others: whoever is free takes the next.
+                for (int i; (i = Interlocked.Increment(ref taken)) < advice.Length; )
                 {
                     AreaCase area = roofs.CaseOf(first + i);
                     advice[i] = sessions[worker] is { } session

@@ -105,9 +105,23 @@ public sealed class Reason
     /// <summary>The conditions with what they matched.</summary>
     public ImmutableArray<MatchedPattern> Matched => _matched.IsDefault ? _details!.MatchedBy(_conclusion!) : _matched;
 
+    /// <summary>
+    /// What each condition asks for and what it matched, by name: <see cref="Matched"/> without its tests, at a fraction
+    /// of its cost.
+    /// </summary>
+    public ImmutableArray<MatchedSubject> Subjects =>
+        _matched.IsDefault
+            ? _details!.SubjectsOf(_conclusion!)
+            : [.. _matched.Select(matched => new MatchedSubject(matched.Pattern, matched.Fact))];
+
     /// <summary>Keys of the rule's sources.</summary>
     public ImmutableArray<string> Sources { get; }
 }
+
+/// <summary>One condition of a rule with the name of what it matched.</summary>
+/// <param name="Pattern">The condition in words, such as <c>weed</c> or <c>no weed</c>.</param>
+/// <param name="Fact">Name of the fact matched, or what stood in its place.</param>
+public readonly record struct MatchedSubject(string Pattern, string Fact);
 
 /// <summary>One condition of a rule with the fact it matched.</summary>
 /// <param name="Pattern">The condition in words, such as <c>weed</c> or <c>no weed</c>.</param>
@@ -179,4 +193,7 @@ internal interface IReasonDetails
 
     /// <summary>The conditions with what they matched.</summary>
     public ImmutableArray<MatchedPattern> MatchedBy(Conclusion conclusion);
+
+    /// <summary>The conditions with the names of what they matched.</summary>
+    public ImmutableArray<MatchedSubject> SubjectsOf(Conclusion conclusion);
 }

@@ -67,6 +67,15 @@ internal sealed class Reasons : IReasonDetails
         return matched.MoveToImmutable();
     }
 
+    /// <inheritdoc/>
+    public ImmutableArray<MatchedSubject> SubjectsOf(Conclusion conclusion)
+    {
+        var subjects = ImmutableArray.CreateBuilder<MatchedSubject>(conclusion.Match.Length);
+        for (int i = 0; i < conclusion.Match.Length; i++)
+            subjects.Add(new MatchedSubject(Wording.Of(conclusion.Judgement.When[i]), NameOf(conclusion.Match[i])));
+        return subjects.MoveToImmutable();
+    }
+
     private static string NameOf(Matched matched) =>
         matched switch
         {

@@ -85,7 +85,9 @@ internal sealed class ActionColumn
 
     private Extent OneByOne(AttributeTest test, Bindings bindings)
     {
-        Truth[] truths = [.. _actions.Select(action => TestTruth.Of(test, action.Read(_attribute), bindings))];
+        var truths = new Truth[_actions.Length];
+        for (int place = 0; place < truths.Length; place++)
+            truths[place] = TestTruth.Of(test, _actions[place].Read(_attribute), bindings);
         return new Extent(
             ActionSet.Where(truths.Length, place => truths[place] == Truth.Yes),
             ActionSet.Where(truths.Length, place => truths[place] != Truth.No)

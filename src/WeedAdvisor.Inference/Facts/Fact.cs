@@ -11,12 +11,16 @@ public abstract class Fact : IEquatable<Fact>
     private readonly IReadOnlyDictionary<string, Reading> _readings;
     private readonly int _hash;
 
+    // Read for every pattern of every rule: most readings come in a dictionary, which is quicker asked as what it is.
+    private readonly Dictionary<string, Reading>? _own;
+
     private protected Fact(string key, string name, IReadOnlyDictionary<string, Reading> readings)
     {
         Key = key;
         _hash = key.GetHashCode(StringComparison.Ordinal);
         Name = name;
         _readings = readings;
+        _own = readings as Dictionary<string, Reading>;
     }
 
     /// <summary>What it is, such as <c>weed/liverwort</c>; unique among all facts of an area.</summary>
@@ -29,8 +33,7 @@ public abstract class Fact : IEquatable<Fact>
     internal IReadOnlyDictionary<string, Reading> Readings => _readings;
 
     /// <summary>What is known of an attribute; an attribute that this kind of fact does not have is absent.</summary>
-    public Reading Read(string attribute) =>
-        _readings.TryGetValue(attribute, out Reading? reading) ? reading : Reading.Absent;
+    public Reading Read(string attribute) => Find(attribute) ?? Reading.Absent;
 
     /// <summary>Whether the same is known of the same fact.</summary>
     public bool SaysTheSame(Fact other) =>
@@ -38,9 +41,28 @@ public abstract class Fact : IEquatable<Fact>
         || Key == other.Key
             && Name == other.Name
             && _readings.Count == other._readings.Count
-            && _readings.All(pair =>
-                other._readings.TryGetValue(pair.Key, out Reading? reading) && reading == pair.Value
-            );
+            && (_own is null ? ReadsTheSame(_readings, other) : ReadsTheSame(_own, other));
+
+    private Reading? Find(string attribute)
+    {
+        if (_own is not null)
+            return _own.GetValueOrDefault(attribute);
+        return _readings.TryGetValue(attribute, out Reading? reading) ? reading : null;
+    }
+
+    private static bool ReadsTheSame(IEnumerable<KeyValuePair<string, Reading>> readings, Fact other) =>
+        readings.All(pair => other.Find(pair.Key) == pair.Value);
+
+    private static bool ReadsTheSame(Dictionary<string, Reading> readings, Fact other)
+    {
+        foreach ((string attribute, Reading reading) in readings)
+        {
+            if (other.Find(attribute) != reading)
+                return false;
+        }
+
+        return true;
+    }
 
     /// <inheritdoc/>
     public bool Equals(Fact? other) => other is not null && GetType() == other.GetType() && Key == other.Key;

@@ -35,7 +35,7 @@ internal static class ReasonsInOrder
 
     /// <summary>Names of the weeds that a reason speaks of.</summary>
     public static IEnumerable<string> WeedsIn(Reason reason) =>
-        reason.Matched.Where(matched => matched.Pattern == Weed).Select(matched => matched.Fact);
+        reason.Subjects.Where(subject => subject.Pattern == Weed).Select(subject => subject.Fact);
 
     private static int PlaceOf(Reason reason, ImmutableArray<string> weeds) =>
         WeedsIn(reason)
@@ -47,8 +47,8 @@ internal static class ReasonsInOrder
     // A weed or a crop by name, then what was found, then an answer on the place.
     private static int TellsOf(Reason reason) =>
         reason
-            .Matched.Select(matched =>
-                matched.Pattern switch
+            .Subjects.Select(subject =>
+                subject.Pattern switch
                 {
                     Weed or "crop" or "past" => 3,
                     "finding" => 2,

@@ -83,7 +83,7 @@ internal static class AreaPage
     // The labels of chemicals stand within the work; here they are only counted.
     private static readonly Part s_labels = new(
         static page => page.OfWork,
-        static (style, area, page) => WorkSection.Labels(style, area, page)
+        static (style, _, page) => WorkSection.Labels(style, page)
     );
 
     /// <summary>The page.</summary>

@@ -35,7 +35,7 @@ internal static class HeldSection
     /// <summary>What the grower has the label of and may use, where the work above does not tell it already.</summary>
     public static IEnumerable<Block> Usable(PageStyle style, AreaAdvice area, PageDetail detail)
     {
-        HashSet<string> told = [.. WorkSection.Told(style, area, detail).Select(line => line.Best.Action)];
+        HashSet<string> told = [.. WorkSection.Told(style, detail).Select(line => line.Best.Action)];
         Item[] items =
         [
             .. area

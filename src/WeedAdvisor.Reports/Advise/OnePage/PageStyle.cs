@@ -11,23 +11,40 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <param name="Area">The area.</param>
 /// <param name="Cite">Whether sources are named.</param>
 /// <param name="Bars">Why the chemicals that are barred must not be used: the reasons that bar most first.</param>
-internal sealed record PageStyle(Names Names, DateOnly Day, VisitArea Area, bool Cite, ImmutableArray<BarGroup> Bars)
+/// <param name="Chemicals">How it stands with the chemicals.</param>
+/// <param name="Work">The lines of work, habits left out.</param>
+internal sealed record PageStyle(
+    Names Names,
+    DateOnly Day,
+    VisitArea Area,
+    bool Cite,
+    ImmutableArray<BarGroup> Bars,
+    AreaChemicals Chemicals,
+    ImmutableArray<WorkLine> Work
+)
 {
     /// <summary>
-    /// What the page of an area needs; what is grouped here is grouped once, however often the page is tried for fit.
+    /// What the page of an area needs; what is worked out here is worked out once, however often the page is tried for
+    /// fit.
     /// </summary>
-    public static PageStyle Of(Names names, DateOnly day, AreaAdvice area, bool cite) =>
-        new(
+    public static PageStyle Of(Names names, DateOnly day, AreaAdvice area, bool cite)
+    {
+        ImmutableArray<BarGroup> bars =
+        [
+            .. BarGroups
+                .Of(names, [.. area.Barred.Where(one => names.IsTreatment(one.Action))], day)
+                .OrderByDescending(group => group.Actions.Length),
+        ];
+        return new(
             names,
             day,
             area.Area,
             cite,
-            [
-                .. BarGroups
-                    .Of(names, [.. area.Barred.Where(one => names.IsTreatment(one.Action))], day)
-                    .OrderByDescending(group => group.Actions.Length),
-            ]
+            bars,
+            AreaChemicals.Of(names, day, area, bars),
+            [.. WorkLine.Of(area.Clear).Where(line => line.Best.Horizon != Horizon.Habit)]
         );
+    }
 
     /// <summary>Keys of sources when they are wanted.</summary>
     public string Keys(ImmutableArray<string> sources) => Cite ? Figures.Keys(sources) : "";

@@ -15,7 +15,7 @@ internal static class WorkSection
     /// <summary>The work; habits of the nursery stand behind all areas.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area, PageDetail detail)
     {
-        ImmutableArray<WorkLine> shown = Shown(style, area, detail);
+        ImmutableArray<WorkLine> shown = Shown(style, detail);
         if (shown.IsEmpty && area.KeepOut is null)
         {
             yield return Heading.Section(Horizons.Title(Horizon.ThisWeek));
@@ -36,7 +36,7 @@ internal static class WorkSection
             ]);
         }
 
-        foreach (Block block in More(style, area, detail, shown))
+        foreach (Block block in More(style, detail, shown))
             yield return block;
     }
 
@@ -73,15 +73,10 @@ internal static class WorkSection
         : at <= detail.Reasoned ? Telling.Why
         : Telling.Name;
 
-    private static IEnumerable<Block> More(
-        PageStyle style,
-        AreaAdvice area,
-        PageDetail detail,
-        ImmutableArray<WorkLine> shown
-    )
+    private static IEnumerable<Block> More(PageStyle style, PageDetail detail, ImmutableArray<WorkLine> shown)
     {
         HashSet<int> told = [.. shown.Select(line => line.Best.Rank)];
-        ImmutableArray<WorkLine> left = [.. Lines(area).Where(line => !told.Contains(line.Best.Rank))];
+        ImmutableArray<WorkLine> left = [.. style.Work.Where(line => !told.Contains(line.Best.Rank))];
         int most = Math.Min(MostNames, detail.Lines + 1);
         // Where a chemical leads a line that has no room, the hand work that does its job is named.
         ClearAction[] practices =
@@ -109,21 +104,18 @@ internal static class WorkSection
     private static bool IsChemical(PageStyle style, ClearAction action) => style.Names.IsTreatment(action.Action);
 
     /// <summary>The lines that are told with their reason.</summary>
-    public static IEnumerable<WorkLine> Told(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        Shown(style, area, detail).Take(detail.Reasoned);
+    public static IEnumerable<WorkLine> Told(PageStyle style, PageDetail detail) =>
+        Shown(style, detail).Take(detail.Reasoned);
 
     /// <summary>What is never cut of the chemicals that are shown.</summary>
-    public static IEnumerable<Block> Labels(PageStyle style, AreaAdvice area, PageDetail detail) =>
-        Told(style, area, detail).SelectMany(line => WorkItem.LabelOf(style, line.Best));
-
-    private static ImmutableArray<WorkLine> Lines(AreaAdvice area) =>
-        [.. WorkLine.Of(area.Clear).Where(line => line.Best.Horizon != Horizon.Habit)];
+    public static IEnumerable<Block> Labels(PageStyle style, PageDetail detail) =>
+        Told(style, detail).SelectMany(line => WorkItem.LabelOf(style, line.Best));
 
     // A chemical for which there is no room to be told with its label gets no line of its own, and takes no other's.
-    public static ImmutableArray<WorkLine> Shown(PageStyle style, AreaAdvice area, PageDetail detail)
+    public static ImmutableArray<WorkLine> Shown(PageStyle style, PageDetail detail)
     {
         var shown = ImmutableArray.CreateBuilder<WorkLine>();
-        foreach (WorkLine line in Lines(area))
+        foreach (WorkLine line in style.Work)
         {
             if (shown.Count == detail.Lines)
                 break;

@@ -1,0 +1,183 @@
+using System.Collections.Immutable;
+using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Knowledge.Judgements;
+using WeedAdvisor.Knowledge.Visits;
+using WeedAdvisor.Reports.Text;
+
+namespace WeedAdvisor.Reports.Advise.OnePage;
+
+/// <summary>How it stands with the chemicals of an area: worked out once, however often its page is tried.</summary>
+/// <param name="Free">Those that may go on, in the order of the advice.</param>
+/// <param name="Waiting">
+/// Those that wait, by the answers they wait for, without those that let weeds through last time.
+/// </param>
+/// <param name="CountWaiting">How many wait, those that let weeds through among them.</param>
+/// <param name="CountBarred">How many are barred.</param>
+/// <param name="Later">What becomes possible, and when.</param>
+/// <param name="Widest">The reason that bars nearly all; null where another says as much.</param>
+internal sealed record AreaChemicals(
+    ImmutableArray<FreeChemical> Free,
+    ImmutableArray<WaitingGroup> Waiting,
+    int CountWaiting,
+    int CountBarred,
+    ImmutableArray<(string When, ImmutableArray<string> Chemicals)> Later,
+    WidestBar? Widest
+)
+{
+    private const string NoWeed = "no weed";
+
+    /// <summary>The chemicals of an area.</summary>
+    /// <param name="names">Where names come from.</param>
+    /// <param name="day">The day of the visit.</param>
+    /// <param name="area">The advice on the area.</param>
+    /// <param name="bars">Why chemicals are barred: the reasons that bar most first.</param>
+    public static AreaChemicals Of(Names names, DateOnly day, AreaAdvice area, ImmutableArray<BarGroup> bars)
+    {
+        ImmutableArray<string> weeds = ReasonsInOrder.WeedsOf(names, area.Area);
+        WaitingAction[] waiting = [.. area.Waiting.Where(one => names.IsTreatment(one.Action))];
+        HashSet<string?> failed = [.. (area.Area.Past ?? []).Where(IsLetThrough).Select(past => past.Treatment)];
+        return new AreaChemicals(
+            [
+                .. area
+                    .Clear.Where(one => names.IsTreatment(one.Action))
+                    .Select(one => FreeChemical.Of(names, area.Area, weeds, one)),
+            ],
+            [.. WaitingGroup.InOrderOfWork(names, [.. waiting.Where(one => !failed.Contains(one.Action))])],
+            waiting.Length,
+            area.Barred.Count(one => names.IsTreatment(one.Action)),
+            [.. LaterIn(names, day, area)],
+            WidestBar.Of(names, area, bars)
+        );
+    }
+
+    /// <summary>Whether a use let weeds through.</summary>
+    public static bool IsLetThrough(PastApplication past) => past is { Treatment: not null, Result: "escapes" };
+
+    private static IEnumerable<(string When, ImmutableArray<string> Chemicals)> LaterIn(
+        Names names,
+        DateOnly day,
+        AreaAdvice area
+    )
+    {
+        HashSet<string> forNoWeed = [.. area.Barred.Where(IsForNoWeed).Select(one => one.Action)];
+        return BecomingPossible
+            .Lines(area, day)
+            .Select(line =>
+                (
+                    line.When,
+                    Chemicals: line.Actions.Where(action => names.IsTreatment(action) && !forNoWeed.Contains(action))
+                        .ToImmutableArray()
+                )
+            )
+            .Where(line => line.Chemicals.Length > 0);
+    }
+
+    // What is barred only because no weed of its kind is up is for weeds that are not here.
+    private static bool IsForNoWeed(BarredAction barred) =>
+        barred.Deciding.Any(reason => reason.Subjects.Any(subject => subject.Pattern == NoWeed));
+}
+
+/// <summary>What a chemical that may go on is good for.</summary>
+internal enum FreeUse
+{
+    /// <summary>Little speaks for it, or much against.</summary>
+    Poor,
+
+    /// <summary>It stops what comes.</summary>
+    OnComing,
+
+    /// <summary>It is for what stands.</summary>
+    OnStanding,
+}
+
+/// <summary>A chemical that may go on.</summary>
+/// <param name="Action">Its id.</param>
+/// <param name="Use">What it is good for.</param>
+/// <param name="IsLast">Whether it comes behind the others of its use.</param>
+/// <param name="Text">Its name, with the weeds on which it is weak where it is good for anything.</param>
+/// <param name="Mind">
+/// What goes with its name: what it does to this crop, and to the water near by. Empty where there is none.
+/// </param>
+/// <param name="Against">What speaks most against it; empty where nothing does.</param>
+internal sealed record FreeChemical(
+    string Action,
+    FreeUse Use,
+    bool IsLast,
+    string Text,
+    string Mind,
+    string Against
+)
+{
+    private const int MostMind = 2;
+
+    /// <summary>How it stands with a chemical.</summary>
+    /// <param name="names">Where names come from.</param>
+    /// <param name="area">The area.</param>
+    /// <param name="weeds">Names of its weeds, the most important first.</param>
+    /// <param name="one">The chemical.</param>
+    public static FreeChemical Of(Names names, VisitArea area, ImmutableArray<string> weeds, ClearAction one)
+    {
+        Reason[] doubts = [.. one.Because.Where(IsDoubt)];
+        // What it misses is told with its name, where somebody told of that weed.
+        string[] missed =
+        [
+            .. doubts.SelectMany(ReasonsInOrder.WeedsIn).Distinct(StringComparer.Ordinal).Where(weeds.Contains),
+        ];
+        bool missesTheMain = missed.Any(Main(names, area, weeds).Contains);
+        bool isComing = one.WorksOn == WorksOn.Coming;
+        // What stops seed and misses the main weed comes after the others; what is for weeds that stand and misses it is
+        // not worth its name. What is for one of the weeds only is told with those that it leaves.
+        bool isGood =
+            SupportsOf(one) >= Strengths.Weak
+            && doubts.All(reason => ReasonsInOrder.WeedsIn(reason).Any())
+            && (isComing || !missesTheMain);
+        string name = names.Action(one.Action);
+        return new FreeChemical(
+            one.Action,
+            !isGood ? FreeUse.Poor
+                : isComing ? FreeUse.OnComing
+                : FreeUse.OnStanding,
+            isGood && missesTheMain,
+            isGood && missed.Length > 0 ? $"{name} (weak on {Listing.And(missed)})" : name,
+            MindOf(one),
+            AgainstIt(names, one, doubts)
+        );
+    }
+
+    // Whoever reads no more than its name must know what it does to this crop, and to the water near by.
+    private static string MindOf(ClearAction action) =>
+        string.Concat(
+            action
+                .Cautions.Where(caution => caution is { IsCertain: true, GoesWithItsName: true })
+                .Select(caution => Names.UnderItsName(caution.Said))
+                .Distinct(StringComparer.Ordinal)
+                .Take(MostMind)
+                .Select((text, at) => (at == 0 ? ". Mind: " : " ") + text)
+        );
+
+    private static string AgainstIt(Names names, ClearAction action, Reason[] doubts) =>
+        doubts
+            .OrderByDescending(reason => reason.Certainty)
+            .ThenBy(reason => reason.Judgement, StringComparer.Ordinal)
+            .Select(reason => names.OfAny(action.Action, reason.Said))
+            .FirstOrDefault("");
+
+    // The widest weed, and those that the grower himself expects.
+    private static HashSet<string> Main(Names names, VisitArea area, ImmutableArray<string> weeds) =>
+        [
+            .. weeds.Take(1),
+            .. (area.Weeds ?? []).Where(seen => seen.IsUp == false).Select(seen => names.Weed(seen.Weed)),
+        ];
+
+    private static double SupportsOf(ClearAction action) =>
+        action
+            .Because.Where(reason => reason is { IsCertain: true, Then: Consequence.Argument { IsDoubt: false } })
+            .Select(reason => reason.Certainty)
+            .DefaultIfEmpty(0)
+            .Max();
+
+    private static bool IsDoubt(Reason reason) =>
+        reason.IsCertain
+        && reason.Then is Consequence.Argument { IsDoubt: true, AfterCleaning: false }
+        && reason.Certainty >= Strengths.Weak;
+}
