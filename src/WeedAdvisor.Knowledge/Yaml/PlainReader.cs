@@ -3,9 +3,9 @@ namespace WeedAdvisor.Knowledge.Yaml;
 /// <summary>
 /// Reads the plain part of our subset, of which nearly all knowledge is made: maps and lists in lines, words and
 /// numbers, quotes without escapes on one line, lists and maps in brackets, folded text of one paragraph. Whatever else
-/// stands in a text, and whatever is wrong with it, makes it decline, and <see cref="TreeBuilder"/> reads the whole file:
-/// it alone says what is wrong. The two agree on every text that this one reads (<c>PlainReaderTests</c>); it is here
-/// because a general parser is half of a cold start.
+/// stands in a text, and whatever is wrong with it, makes it decline, and <see cref="TreeBuilder"/> reads the whole
+/// file: it alone says what is wrong. The two agree on every text that this one reads (<c>PlainReaderTests</c>); it is
+/// here because a general parser is half of a cold start.
 /// </summary>
 internal sealed partial class PlainReader
 {
