@@ -28,7 +28,7 @@ public sealed class Advisor
     private Advisor(KnowledgeBase knowledge)
     {
         Knowledge = knowledge;
-        _engine = RuleEngine.Of(knowledge.Judgements, CatalogueFacts.Of(knowledge));
+        _engine = RuleEngine.Of(knowledge.Judgements, CatalogueFacts.InTurn(knowledge));
         _builder = new AdviceBuilder(knowledge);
     }
 

@@ -27,6 +27,8 @@ public static class KnowledgeFolder
         FolderFiles? own = local is null ? null : FolderFiles.ReadLocal(local);
         if (files.Files.IsEmpty && !files.Problems.IsEmpty)
             return Outcome<KnowledgeBase, Problem>.Bad(Problem.InOrder(files.Problems));
+        // Every file counts for it, also those that are not read, so it is made beside the reading.
+        var hash = Task.Run(files.Hash);
         PlacedFile[] parsed = Parsed(files, scope);
         ImmutableArray<Problem> overlaid = [];
         if (own is not null)
@@ -34,7 +36,7 @@ public static class KnowledgeFolder
         Lexicon lexicon = LexiconOfFolder.Of(parsed);
         FileContent[] contents = Read(parsed, lexicon);
         var whole = new WholeFolder(contents.SelectMany(content => content.Records));
-        KnowledgeBase knowledge = whole.Build(files.Hash(), own?.Hash());
+        KnowledgeBase knowledge = whole.Build(hash.GetAwaiter().GetResult(), own?.Hash());
         Problem[] problems =
         [
             .. files.Problems,
@@ -71,7 +73,11 @@ public static class KnowledgeFolder
         if (file.Bytes is null)
             return new ParsedFile(file.Path, null, []);
         string? text = SourceText.Decode(file.Path, file.Bytes, out Problem? problem);
-        return text is null ? ParsedFile.Bad(problem!) : TreeBuilder.Build(file.Path, text);
+        if (text is null)
+            return ParsedFile.Bad(problem!);
+        return PlainReader.Read(text) is { } root
+            ? new ParsedFile(file.Path, root, [])
+            : TreeBuilder.Build(file.Path, text);
     }
 
     private static FileContent[] Read(PlacedFile[] files, Lexicon lexicon)

@@ -213,7 +213,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         var waits = new Dictionary<string, double>(StringComparer.Ordinal);
         // A rule that says one caution with many actions counts once: else the caution of all chemicals would outweigh
         // what clears them.
-        var cautions = new Dictionary<(string Rule, string Need), double>();
+        var cautions = new Dictionary<Said, double>();
         foreach (Conclusion conclusion in conclusions)
         {
             if (conclusion.IsCertain || (conclusion.Action is { } action && barred.Contains(action.Id)))
@@ -221,7 +221,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
             foreach (Need need in conclusion.Needs.Where(need => need.Kind == NeedKind.Question))
             {
                 double share = WeightOf(conclusion) / conclusion.Needs.Length;
-                (string, string) said = (conclusion.Judgement.Id, need.Id);
+                var said = new Said(conclusion.Judgement.Id, need.Id);
                 if (conclusion.Judgement.Then is Consequence.Caution)
                     cautions[said] = Math.Max(share, cautions.GetValueOrDefault(said));
                 else
@@ -229,10 +229,19 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
             }
         }
 
-        foreach (((_, string need), double share) in cautions.OrderBy(pair => pair.Key))
-            waits[need] = waits.GetValueOrDefault(need) + share;
+        // In one order, since sums of fractions depend on it.
+        Said[] inOrder =
+        [
+            .. cautions
+                .Keys.OrderBy(said => said.Rule, StringComparer.Ordinal)
+                .ThenBy(said => said.Need, StringComparer.Ordinal),
+        ];
+        foreach (Said said in inOrder)
+            waits[said.Need] = waits.GetValueOrDefault(said.Need) + cautions[said];
         return waits;
     }
+
+    private sealed record Said(string Rule, string Need);
 
     private static bool ComesLast(Question question, Dictionary<string, Reading> site) =>
         !question.LastWhen.IsEmpty

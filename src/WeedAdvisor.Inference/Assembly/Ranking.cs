@@ -43,7 +43,7 @@ internal static class Ranking
                 .ThenBy(action => action.RecordUsd ?? decimal.MaxValue)
                 .ThenBy(action => action.Action, StringComparer.Ordinal)
                 // Of what does one job one is enough: it stands in the place of the best.
-                .GroupBy(action => (action.Horizon, action.OneOf ?? action.Action))
+                .GroupBy(action => new { action.Horizon, Job = action.OneOf ?? action.Action })
                 .SelectMany((line, index) => line.Select(action => action with { Rank = index + 1 })),
         ];
     }

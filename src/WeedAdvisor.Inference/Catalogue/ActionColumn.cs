@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Conditions;
 using WeedAdvisor.Inference.Facts;
@@ -17,7 +16,7 @@ internal sealed class ActionColumn
     private readonly ImmutableArray<ActionFact> _actions;
     private readonly ActionSet _all;
     private readonly ActionSet _open;
-    private readonly FrozenDictionary<string, ActionSet> _byWord;
+    private readonly Dictionary<string, ActionSet> _byWord;
     private readonly ImmutableArray<int> _others;
 
     private ActionColumn(string attribute, ImmutableArray<ActionFact> actions)
@@ -31,7 +30,7 @@ internal sealed class ActionColumn
             .OfType<Reading.Words>()
             .SelectMany(words => words.Value)
             .Distinct(StringComparer.Ordinal)
-            .ToFrozenDictionary(
+            .ToDictionary(
                 word => word,
                 word =>
                     ActionSet.Where(actions.Length, place =>

@@ -44,12 +44,12 @@ internal sealed class ActionCondition
         ActionSet kind = index.Of(pattern.Kind);
         var sets = new Extent(kind, kind);
         var open = ImmutableArray.CreateBuilder<(ActionColumn, AttributeTest)>();
-        foreach ((string attribute, AttributeTest test) in pattern.Tests)
+        foreach (AttributeCondition condition in pattern.Tests)
         {
-            if (Variables.In(test).Any())
-                open.Add((index.ColumnOf(attribute), test));
+            if (Variables.In(condition.Test).Any())
+                open.Add((index.ColumnOf(condition.Attribute), condition.Test));
             else
-                sets = sets.And(index.Of(attribute, test));
+                sets = sets.And(index.Of(condition));
         }
 
         return new ActionCondition(pattern, sets, open.ToImmutable(), index.Actions);

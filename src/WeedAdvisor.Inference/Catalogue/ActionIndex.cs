@@ -13,7 +13,7 @@ namespace WeedAdvisor.Inference.Catalogue;
 /// </summary>
 internal sealed class ActionIndex
 {
-    private readonly Dictionary<(string Attribute, AttributeTest Test), Extent> _tested = [];
+    private readonly Dictionary<AttributeCondition, Extent> _tested = [];
     private readonly Dictionary<string, ActionColumn> _columns = new(StringComparer.Ordinal);
     private readonly Dictionary<FactKind, ActionSet> _kinds = [];
 
@@ -39,12 +39,15 @@ internal sealed class ActionIndex
     }
 
     /// <summary>The actions that pass a test in which no variable of the case stands.</summary>
-    public Extent Of(string attribute, AttributeTest test)
+    public Extent Of(AttributeCondition condition)
     {
-        if (_tested.TryGetValue((attribute, test), out Extent extent))
+        if (_tested.TryGetValue(condition, out Extent extent))
             return extent;
-        Truth[] truths = [.. Actions.Select(action => TestTruth.Of(test, action.Read(attribute), Bindings.None))];
-        return _tested[(attribute, test)] = new Extent(
+        Truth[] truths =
+        [
+            .. Actions.Select(action => TestTruth.Of(condition.Test, action.Read(condition.Attribute), Bindings.None)),
+        ];
+        return _tested[condition] = new Extent(
             ActionSet.Where(truths.Length, place => truths[place] == Truth.Yes),
             ActionSet.Where(truths.Length, place => truths[place] != Truth.No)
         );

@@ -112,6 +112,13 @@ internal abstract class CaseMatcher(ImmutableArray<BoundVariable> bound)
             && finding.Id == id
             && (isAbsent ? Truths.Not(finding.Truth) : finding.Truth) != Truth.No;
     }
+
+    /// <summary>Lets everything through: see <see cref="MatcherShelf.GroupOf"/>.</summary>
+    public sealed class Group() : CaseMatcher([])
+    {
+        /// <inheritdoc/>
+        protected override bool May(object fact, Bindings bindings) => true;
+    }
 }
 
 /// <summary>A variable and where it was bound.</summary>

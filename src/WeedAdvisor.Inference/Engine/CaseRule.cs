@@ -30,23 +30,24 @@ internal sealed class CaseRule
     /// <summary>The judgement.</summary>
     public Judgement Judgement { get; }
 
-    /// <summary>Splits a judgement.</summary>
+    /// <summary>What a judgement asks of the case; what it asks of an action comes with <see cref="On"/>.</summary>
     /// <exception cref="ArgumentException">It asks something of an action and then of something else; the reader
     /// refuses such rules.</exception>
-    public static CaseRule Of(Judgement judgement, ActionIndex index)
+    public static CaseRule Of(Judgement judgement)
     {
-        bool isOnAction = judgement.When[^1].IsOnAction();
-        ImmutableArray<Pattern> ofCase = isOnAction ? judgement.When[..^1] : judgement.When;
+        ImmutableArray<Pattern> ofCase = judgement.When[^1].IsOnAction() ? judgement.When[..^1] : judgement.When;
         if (ofCase.Any(pattern => pattern.IsOnAction()))
             throw new ArgumentException($"'{judgement.Id}' asks something else after the action", nameof(judgement));
-        return new CaseRule(
-            judgement,
-            ofCase,
-            isOnAction ? ActionCondition.Of((Pattern.Fact)judgement.When[^1], index) : null
-        );
+        return new CaseRule(judgement, ofCase, condition: null);
     }
 
-    /// <summary>The engine rule: each pattern has one condition, which lets through what may hold.</summary>
+    /// <summary>The rule with what it asks of an action, as sets of a catalogue.</summary>
+    public CaseRule On(ActionIndex index) =>
+        Judgement.When[^1].IsOnAction()
+            ? new CaseRule(Judgement, _case, ActionCondition.Of((Pattern.Fact)Judgement.When[^1], index))
+            : this;
+
+    /// <summary>The engine rule: the condition of each pattern lets through what may hold.</summary>
     public IRuleDefinition Definition(MatcherShelf shelf)
     {
         var rule = new RuleBuilder();
@@ -59,9 +60,10 @@ internal sealed class CaseRule
             PatternBuilder builder = all.Pattern(TypeOf(pattern), $"p{patterns.Count}");
             patterns.Add(Expression.Parameter(builder.Declaration.Type, builder.Declaration.Name));
             HashSet<string> used = [.. Variables.In(pattern)];
-            builder.Condition(
-                ConditionOf(shelf.Of(pattern, [.. bound.Where(variable => used.Contains(variable.Name))]), patterns)
-            );
+            CaseMatcher matcher = shelf.Of(pattern, [.. bound.Where(variable => used.Contains(variable.Name))]);
+            if (matcher.Bound.IsEmpty)
+                builder.Condition(ConditionOf(shelf.GroupOf(pattern), patterns));
+            builder.Condition(ConditionOf(matcher, patterns));
             if (pattern is Pattern.Fact fact)
                 bound.AddRange(BoundBy(fact, patterns.Count - 1));
         }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using NRules;
 using WeedAdvisor.Inference.Catalogue;
@@ -14,7 +13,7 @@ namespace WeedAdvisor.Inference.Engine;
 internal sealed class RuleEngine
 {
     private readonly ISessionFactory _factory;
-    private readonly FrozenDictionary<string, CaseRule> _rules;
+    private readonly Dictionary<string, CaseRule> _rules;
     private readonly ImmutableArray<string> _findings;
     private readonly ImmutableArray<FactList> _catalogue;
     private readonly ActionIndex _index;
@@ -28,7 +27,7 @@ internal sealed class RuleEngine
     )
     {
         _factory = factory;
-        _rules = rules.ToFrozenDictionary(rule => rule.Judgement.Id, StringComparer.Ordinal);
+        _rules = rules.ToDictionary(rule => rule.Judgement.Id, StringComparer.Ordinal);
         _findings = findings;
         _catalogue = [.. FactTypes.Lists(index.Actions, areOfCatalogue: true)];
         _index = index;
@@ -46,20 +45,14 @@ internal sealed class RuleEngine
     /// knowledge.</exception>
     public static RuleEngine Of(IEnumerable<Judgement> judgements, IEnumerable<ActionFact> catalogue)
     {
-        var index = new ActionIndex(catalogue);
         ImmutableArray<CaseRule> rules =
         [
-            .. judgements
-                .OrderBy(judgement => judgement.Id, StringComparer.Ordinal)
-                .Select(judgement => CaseRule.Of(judgement, index)),
+            .. judgements.OrderBy(judgement => judgement.Id, StringComparer.Ordinal).Select(CaseRule.Of),
         ];
-        if (!ConditionShapes.AreKept())
-            throw new InvalidOperationException("conditions have shapes that a native program does not know");
-        var shelf = new MatcherShelf();
-        var conditions = new DirectConditions();
-        ISessionFactory factory = new RuleCompiler { ExpressionCompiler = conditions }.Compile(
-            rules.Select(rule => rule.Definition(shelf))
-        );
+        // The engine's half of the rules knows nothing of the catalogue, so both are made side by side.
+        Task<Compiled> compiling = Task.Run(() => Compile(rules));
+        var index = new ActionIndex(catalogue);
+        ImmutableArray<CaseRule> split = [.. rules.Select(rule => rule.On(index))];
         ImmutableArray<string> findings =
         [
             .. rules
@@ -67,7 +60,20 @@ internal sealed class RuleEngine
                 .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal),
         ];
-        return new RuleEngine(factory, rules, findings, index, conditions.Interpreted);
+        Compiled compiled = compiling.GetAwaiter().GetResult();
+        return new RuleEngine(compiled.Factory, split, findings, index, compiled.Interpreted);
+    }
+
+    private static Compiled Compile(ImmutableArray<CaseRule> rules)
+    {
+        if (!ConditionShapes.AreKept())
+            throw new InvalidOperationException("conditions have shapes that a native program does not know");
+        var shelf = new MatcherShelf();
+        var conditions = new DirectConditions();
+        ISessionFactory factory = new RuleCompiler { ExpressionCompiler = conditions }.Compile(
+            rules.Select(rule => rule.Definition(shelf))
+        );
+        return new Compiled(factory, conditions.Interpreted);
     }
 
     /// <summary>A session that waits for an area.</summary>
@@ -83,4 +89,6 @@ internal sealed class RuleEngine
 
     // Far above what the rules can need in one go over a case of some hundred facts, far below for ever.
     private int FiringCap => 10_000 + 1_000 * _rules.Count;
+
+    private sealed record Compiled(ISessionFactory Factory, int Interpreted);
 }

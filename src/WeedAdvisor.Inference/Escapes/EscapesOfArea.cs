@@ -24,7 +24,7 @@ public static class EscapesOfArea
         Case[] told = [.. uses.SelectMany(use => CasesOf(use, knowledge))];
         var escapes = ImmutableArray.CreateBuilder<Escape>();
         foreach (
-            var same in told.GroupBy(one => (one.Weed, one.Site))
+            var same in told.GroupBy(one => new { one.Weed, one.Site })
                 .OrderBy(one => one.Key.Weed, StringComparer.Ordinal)
                 .ThenBy(one => one.Key.Site, StringComparer.Ordinal)
         )

@@ -12,12 +12,13 @@ internal static class CatalogueFacts
 {
     /// <summary>One fact for each practice and treatment, in ordinal order of id.</summary>
     public static ImmutableArray<ActionFact> Of(KnowledgeBase knowledge) =>
-        [
-            .. knowledge
-                .Practices.Values.Select(OfPractice)
-                .Concat<ActionFact>(knowledge.Treatments.Values.Select(treatment => OfTreatment(treatment, knowledge)))
-                .OrderBy(fact => fact.Id, StringComparer.Ordinal),
-        ];
+        [.. InTurn(knowledge).OrderBy(fact => fact.Id, StringComparer.Ordinal)];
+
+    /// <summary>The same in no order, each made when it is asked for.</summary>
+    public static IEnumerable<ActionFact> InTurn(KnowledgeBase knowledge) =>
+        knowledge
+            .Practices.Values.Select(OfPractice)
+            .Concat<ActionFact>(knowledge.Treatments.Values.Select(treatment => OfTreatment(treatment, knowledge)));
 
     /// <summary>The fact of one practice or treatment; null when there is none with this id.</summary>
     public static ActionFact? One(KnowledgeBase knowledge, string id) =>

@@ -11,11 +11,22 @@ namespace WeedAdvisor.Inference.Ratings;
 /// <param name="Unrated">Weeds for which no rating is published.</param>
 internal sealed record RatedWeeds(WordSet ControlsWell, WordSet ControlsPartly, WordSet Misses, WordSet Unrated)
 {
-    /// <summary>Sorts every weed of the catalogue by the treatment's ratings.</summary>
+    /// <summary>
+    /// Sorts every weed of the catalogue by the treatment's ratings: as <see cref="TreatmentControl.GradeOf(Treatment,
+    /// Weed, KnowledgeBase)"/> says of each, but the ratings are gone through once, not once for every weed.
+    /// </summary>
     public static RatedWeeds Of(Treatment treatment, KnowledgeBase knowledge)
     {
+        var grades = treatment
+            .Ratings.GroupBy(rating => rating.On, StringComparer.Ordinal)
+            .ToDictionary(
+                ratings => ratings.Key,
+                ratings => TreatmentControl.MiddleOf(ratings, knowledge),
+                StringComparer.Ordinal
+            );
+        Func<string, string?> gradeUnder = grades.GetValueOrDefault;
         ILookup<string, string> byGrade = knowledge.Weeds.Values.ToLookup(
-            weed => TreatmentControl.GradeOf(treatment, weed, knowledge) ?? "",
+            weed => WeedRatings.First(weed, gradeUnder) ?? "",
             weed => weed.Id,
             StringComparer.Ordinal
         );

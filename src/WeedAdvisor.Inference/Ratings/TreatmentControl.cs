@@ -12,14 +12,15 @@ public static class TreatmentControl
     /// The grade that counts: the middle one where sources disagree, the lower middle one of an even number.
     /// </summary>
     /// <returns>Id of a step of the scale; null when no rating is published.</returns>
-    public static string? GradeOf(Treatment treatment, Weed weed, KnowledgeBase knowledge)
+    public static string? GradeOf(Treatment treatment, Weed weed, KnowledgeBase knowledge) =>
+        MiddleOf(WeedRatings.Of(treatment, weed), knowledge);
+
+    /// <summary>The grade that counts of ratings that speak of the same; null when there are none.</summary>
+    internal static string? MiddleOf(IEnumerable<Rating> ratings, KnowledgeBase knowledge)
     {
         string[] ordered =
         [
-            .. WeedRatings
-                .Of(treatment, weed)
-                .Select(rating => rating.Grade)
-                .OrderBy(grade => knowledge.Scale[grade].ReductionPercent.Low),
+            .. ratings.Select(rating => rating.Grade).OrderBy(grade => knowledge.Scale[grade].ReductionPercent.Low),
         ];
         return ordered.Length > 0 ? ordered[(ordered.Length - 1) / 2] : null;
     }

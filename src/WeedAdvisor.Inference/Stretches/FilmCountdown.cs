@@ -24,18 +24,14 @@ public sealed class FilmCountdown
 
     private readonly KnowledgeBase _knowledge;
     private readonly ImmutableArray<Judgement> _bars;
-    private readonly ImmutableDictionary<string, ActionFact> _treatments;
-    private readonly ImmutableSortedSet<decimal> _marks;
+    private readonly Lazy<Catalogue> _catalogue;
 
     private FilmCountdown(KnowledgeBase knowledge)
     {
         _knowledge = knowledge;
         _bars = [.. knowledge.Judgements.Where(one => one.Then is Consequence.Bar && one.When.Any(Counts))];
-        ImmutableArray<ActionFact> catalogue = CatalogueFacts.Of(knowledge);
-        _treatments = catalogue
-            .Where(fact => fact is TreatmentFact)
-            .ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal);
-        _marks = ComparedNumbers.Of(_bars, catalogue).MarksOf(new FactAttribute(FactKind.Site, DaysToCovering));
+        // Most areas plan no film, and then nobody looks into the catalogue.
+        _catalogue = new Lazy<Catalogue>(() => Catalogue.Of(knowledge, _bars));
     }
 
     /// <summary>The countdown under the judgements of a knowledge base.</summary>
@@ -54,7 +50,7 @@ public sealed class FilmCountdown
         if (
             new SiteValues(site, visit).Day(QuestionIds.CoveringDate) is not { } film
             || film <= visit
-            || !_treatments.TryGetValue(treatment.Id, out ActionFact? fact)
+            || !_catalogue.Value.Treatments.TryGetValue(treatment.Id, out ActionFact? fact)
         )
             return null;
         DateOnly? last = null;
@@ -81,8 +77,8 @@ public sealed class FilmCountdown
 
     // A bar can begin on a mark or the day after it; the day before is the last without it.
     private IEnumerable<int> Days(int now) =>
-        _marks
-            .SelectMany(mark => Enumerable.Range((int)decimal.Floor(mark) - 1, 4))
+        _catalogue
+            .Value.Marks.SelectMany(mark => Enumerable.Range((int)decimal.Floor(mark) - 1, 4))
             .Append(now)
             .Where(left => left > 0 && left <= now)
             .Distinct()
@@ -91,4 +87,22 @@ public sealed class FilmCountdown
     private static bool Counts(Pattern pattern) =>
         pattern is Pattern.Fact { Kind: FactKind.Site } site
         && site.Tests.Any(test => test.Attribute == DaysToCovering);
+
+    // Every treatment as a fact, and the numbers of days with which the bars compare those to the film.
+    private sealed record Catalogue(
+        ImmutableDictionary<string, ActionFact> Treatments,
+        ImmutableSortedSet<decimal> Marks
+    )
+    {
+        public static Catalogue Of(KnowledgeBase knowledge, ImmutableArray<Judgement> bars)
+        {
+            ImmutableArray<ActionFact> facts = CatalogueFacts.Of(knowledge);
+            return new Catalogue(
+                facts
+                    .Where(fact => fact is TreatmentFact)
+                    .ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal),
+                ComparedNumbers.Of(bars, facts).MarksOf(new FactAttribute(FactKind.Site, DaysToCovering))
+            );
+        }
+    }
 }

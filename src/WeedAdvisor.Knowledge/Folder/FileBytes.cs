@@ -18,17 +18,15 @@ internal static class FileBytes
         problem = null;
         try
         {
-            if (Directory.Exists(path))
-            {
-                problem = new Problem(Place.Whole(shown), "a folder", "a file");
-                return null;
-            }
-
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
             byte[] bytes = ReadUpTo(stream, limit + 1);
             if (bytes.Length <= limit)
                 return bytes;
             problem = SourceText.TooLarge(shown, limit);
+        }
+        catch (UnauthorizedAccessException) when (Directory.Exists(path))
+        {
+            problem = new Problem(Place.Whole(shown), "a folder", "a file");
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -43,12 +41,17 @@ internal static class FileBytes
         return null;
     }
 
-    // The length that the system gives is only a hint: a pipe or device has none, and a file may grow meanwhile.
+    // The length that the system gives is only a hint: a pipe or device has none, and a file may grow meanwhile. Where
+    // it is right, as it nearly always is, nothing is copied.
     private static byte[] ReadUpTo(FileStream stream, int most)
     {
-        long hint = stream.CanSeek ? stream.Length : 0;
-        byte[] buffer = new byte[(int)Math.Clamp(hint + 1, BufferSize, most)];
-        int filled = 0;
+        byte[] buffer = new byte[(int)Math.Clamp(stream.CanSeek ? stream.Length : 0, 0, most)];
+        int filled = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
+        int next = filled == buffer.Length && filled < most ? stream.ReadByte() : -1;
+        if (next < 0)
+            return filled == buffer.Length ? buffer : buffer[..filled];
+        Array.Resize(ref buffer, Math.Clamp(filled * 2, BufferSize, most));
+        buffer[filled++] = (byte)next;
         while (true)
         {
             int read = stream.Read(buffer, filled, buffer.Length - filled);

@@ -47,18 +47,18 @@ internal static class RatingsOfTreatments
     /// </summary>
     public static IEnumerable<Problem> Repeated(IEnumerable<RatingTable> tables)
     {
-        (Pair Key, RatedPair Row)[] rows =
+        Placed[] rows =
         [
             .. from table in tables
             from row in table.Rows
-            select (new Pair(table.Source, row.Treatment, row.Rating.On), row),
+            select new Placed(new Pair(table.Source, row.Treatment, row.Rating.On), row),
         ];
         var first = new Dictionary<Pair, RatedPair>();
-        var figures = new HashSet<(Pair Key, string Raw)>();
+        var figures = new HashSet<Figure>();
         foreach ((Pair key, RatedPair row) in rows.OrderBy(row => row.Row.IsAgain))
         {
             bool isFirst = first.TryAdd(key, row);
-            bool isNewFigure = figures.Add((key, row.Rating.Raw));
+            bool isNewFigure = figures.Add(new Figure(key, row.Rating.Raw));
             string pair = $"'{key.Treatment}' on '{key.On}'";
             if (isFirst && row.IsAgain)
                 yield return new Problem(row.Where, $"'again' for {pair}, which stands once", "no 'again'");
@@ -84,5 +84,9 @@ internal static class RatingsOfTreatments
         };
     }
 
-    private readonly record struct Pair(string Source, string Treatment, string On);
+    private sealed record Pair(string Source, string Treatment, string On);
+
+    private sealed record Placed(Pair Key, RatedPair Row);
+
+    private sealed record Figure(Pair Key, string Raw);
 }

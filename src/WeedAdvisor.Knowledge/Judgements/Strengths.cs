@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace WeedAdvisor.Knowledge.Judgements;
@@ -21,18 +20,17 @@ public static class Strengths
     /// <summary>An argument that settles it unless something as strong stands against it.</summary>
     public const double Decisive = 0.9;
 
-    private static readonly FrozenDictionary<string, double> s_byWord = new Dictionary<string, double>
-    {
-        ["weak"] = Weak,
-        ["fair"] = Fair,
-        ["strong"] = Strong,
-        ["decisive"] = Decisive,
-    }.ToFrozenDictionary(StringComparer.Ordinal);
-
     /// <summary>The words, the weakest first.</summary>
-    public static ImmutableArray<string> Words { get; } =
-    [.. s_byWord.OrderBy(one => one.Value).Select(one => one.Key)];
+    public static ImmutableArray<string> Words { get; } = ["weak", "fair", "strong", "decisive"];
 
     /// <summary>The number of a word; null when it is no such word.</summary>
-    public static double? Of(string word) => s_byWord.TryGetValue(word, out double strength) ? strength : null;
+    public static double? Of(string word) =>
+        word switch
+        {
+            "weak" => Weak,
+            "fair" => Fair,
+            "strong" => Strong,
+            "decisive" => Decisive,
+            _ => null,
+        };
 }

@@ -67,7 +67,7 @@ internal static class Amendment
             merged.RemoveAll(entry => entry.Key.Text == "range");
         if (own.Find(AmendedOrigins.From) is null && LocalFiles.ValuesOf(role) is { } fields)
             AmendedOrigins.Put(merged, own, own.Find(Also) as MappingNode, fields);
-        return (new MappingNode(merged, own.Line, own.Column), problems.ToImmutable());
+        return (new MappingNode([.. merged], own.Line, own.Column), problems.ToImmutable());
 
         Problem At(Node node, string found, string expected) =>
             new(new Place(file, node.Line, node.Column), found, expected);

@@ -128,7 +128,7 @@ internal sealed class LocalOverlay
             _files[at] = Rooted(_files[at], new MappingNode(entries, root.Line, root.Column));
         }
 
-        return new MappingNode(own, lists.Line, lists.Column);
+        return new MappingNode([.. own], lists.Line, lists.Column);
     }
 
     private MappingNode? Take(FileRole role, string id)

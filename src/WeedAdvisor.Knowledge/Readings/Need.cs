@@ -13,7 +13,7 @@ public enum NeedKind
 /// <summary>Something that has to be known before a condition can be decided.</summary>
 /// <param name="Kind">Whether a question or a catalogue record leaves it open.</param>
 /// <param name="Id">The question's id, or <c>record-id.field</c>.</param>
-public readonly record struct Need(NeedKind Kind, string Id) : IComparable<Need>
+public sealed record Need(NeedKind Kind, string Id) : IComparable<Need>
 {
     /// <summary>A question to the grower.</summary>
     public static Need Question(string id) => new(NeedKind.Question, id);
@@ -22,8 +22,10 @@ public readonly record struct Need(NeedKind Kind, string Id) : IComparable<Need>
     public static Need Record(string recordId, string field) => new(NeedKind.Record, $"{recordId}.{field}");
 
     /// <inheritdoc/>
-    public int CompareTo(Need other) =>
-        Kind != other.Kind ? Kind.CompareTo(other.Kind) : string.CompareOrdinal(Id, other.Id);
+    public int CompareTo(Need? other) =>
+        other is null ? 1
+        : Kind != other.Kind ? Kind.CompareTo(other.Kind)
+        : string.CompareOrdinal(Id, other.Id);
 
     /// <summary>Ordinal order of needs.</summary>
     public static bool operator <(Need left, Need right) => left.CompareTo(right) < 0;

@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace WeedAdvisor.Knowledge.Readings;
 
@@ -21,8 +22,40 @@ public sealed class WordSet : IEquatable<WordSet>, IReadOnlyCollection<string>
     /// <summary>A set of the given words; order and repetition do not matter.</summary>
     public static WordSet Of(params IEnumerable<string> words)
     {
-        ImmutableArray<string> sorted = [.. words.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
-        return sorted.IsEmpty ? Empty : new WordSet(sorted);
+        string[] sorted = [.. words];
+        if (sorted.Length == 0)
+            return Empty;
+        // Most come in order and each once, from a catalogue or from a careful writer.
+        if (!IsAscending(sorted))
+        {
+            Array.Sort(sorted, StringComparer.Ordinal);
+            sorted = Once(sorted);
+        }
+
+        return new WordSet(ImmutableCollectionsMarshal.AsImmutableArray(sorted));
+    }
+
+    private static bool IsAscending(string[] words)
+    {
+        for (int i = 1; i < words.Length; i++)
+        {
+            if (string.CompareOrdinal(words[i - 1], words[i]) >= 0)
+                return false;
+        }
+
+        return true;
+    }
+
+    private static string[] Once(string[] sorted)
+    {
+        int kept = 0;
+        foreach (string word in sorted)
+        {
+            if (kept == 0 || sorted[kept - 1] != word)
+                sorted[kept++] = word;
+        }
+
+        return sorted[..kept];
     }
 
     /// <summary>A set of one word.</summary>

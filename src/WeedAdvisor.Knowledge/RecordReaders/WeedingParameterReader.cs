@@ -11,7 +11,7 @@ internal static class WeedingParameterReader
     public static WeedingParameter Read(MappingReader map)
     {
         string id = map.Id();
-        bool isKnown = WeedingParameterLimits.All.TryGetValue(id, out Span limits);
+        bool isKnown = WeedingParameterLimits.All.TryGetValue(id, out Bounds? limits);
         if (!isKnown && map.Has("id"))
         {
             map.Context.Report(
@@ -20,9 +20,10 @@ internal static class WeedingParameterReader
                 "the id of a parameter of the hand-weeding model",
                 NearestWord.Of(id, WeedingParameterLimits.All.Keys)
             );
-            limits = new Span(0, decimal.MaxValue);
+            limits = new Bounds(0, decimal.MaxValue);
         }
 
+        limits ??= new Bounds(0, 0);
         (decimal value, Span? range) = RangedNumber.Read(map, limits.Low, limits.High);
         return new WeedingParameter
         {

@@ -16,10 +16,10 @@ internal static class WorkingTimeReader
     public static WorkingTime Read(MappingReader map)
     {
         string id = map.Id();
-        bool isKnown = WorkingTimeIds.All.TryGetValue(id, out Span limits);
-        if (!isKnown)
+        bool isKnown = WorkingTimeIds.All.TryGetValue(id, out Bounds? limits);
+        if (limits is null)
         {
-            limits = new Span(0, decimal.MaxValue);
+            limits = new Bounds(0, decimal.MaxValue);
             if (map.Has("id"))
                 map.Context.Report(
                     map.Optional("id")!,
@@ -69,7 +69,7 @@ internal static class WorkingTimeReader
                     "every working time that costs are reckoned with"
                 ));
 
-    private static TimeAtWidth Row(MappingReader map, Span limits)
+    private static TimeAtWidth Row(MappingReader map, Bounds limits)
     {
         var row = new TimeAtWidth(map.Number("cm", 1, WidestPotCm), map.Range("takes", limits.Low, limits.High));
         map.Finish();

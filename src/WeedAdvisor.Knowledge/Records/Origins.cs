@@ -8,7 +8,7 @@ namespace WeedAdvisor.Knowledge.Records;
 /// Keys of the sources that say it, at least one; <c>memory</c>, <c>common-practice</c> and <c>invented</c> are keys
 /// too.
 /// </param>
-public readonly record struct FieldSource(string Field, ImmutableArray<string> Sources);
+public sealed record FieldSource(string Field, ImmutableArray<string> Sources);
 
 /// <summary>Where each value of a record comes from.</summary>
 public sealed class Origins

@@ -7,14 +7,14 @@ namespace WeedAdvisor.Knowledge.Records;
 /// </summary>
 public static class WeedingParameterLimits
 {
-    private static readonly Span s_percent = new(0, 100);
-    private static readonly Span s_factorPercent = new(0, 1000);
-    private static readonly Span s_seedlings = new(0, 1_000_000);
-    private static readonly Span s_seconds = new(0, 600);
+    private static readonly Bounds s_percent = new(0, 100);
+    private static readonly Bounds s_factorPercent = new(0, 1000);
+    private static readonly Bounds s_seedlings = new(0, 1_000_000);
+    private static readonly Bounds s_seconds = new(0, 600);
 
     /// <summary>Id and limits of every parameter; a file of parameters has each of them once.</summary>
-    public static ImmutableSortedDictionary<string, Span> All { get; } =
-        new Dictionary<string, Span>
+    public static ImmutableSortedDictionary<string, Bounds> All { get; } =
+        new Dictionary<string, Bounds>
         {
             ["seedlings-per-1000-pots-per-year-ballistic"] = s_seedlings,
             ["seedlings-per-1000-pots-per-year-spores"] = s_seedlings,

@@ -51,17 +51,17 @@ public static class WorkingTimeIds
     /// <summary>Weeding a pot that is half covered.</summary>
     public const string Weeding = "weeding-seconds-a-half-covered-pot";
 
-    private static readonly Span s_minutes = new(0, 600);
-    private static readonly Span s_seconds = new(0.1m, 600);
-    private static readonly Span s_acres = new(0.01m, 100);
-    private static readonly Span s_litres = new(1, 100_000);
+    private static readonly Bounds s_minutes = new(0, 600);
+    private static readonly Bounds s_seconds = new(0.1m, 600);
+    private static readonly Bounds s_acres = new(0.01m, 100);
+    private static readonly Bounds s_litres = new(1, 100_000);
 
     /// <summary>Those that say how long one pot takes: the work of a practice may be one of them.</summary>
     public static ImmutableArray<string> PerPot { get; } = [Discs, Mulching, Spoon, Weeding];
 
     /// <summary>Id and limits of each; a file of working times has every one once.</summary>
-    public static ImmutableSortedDictionary<string, Span> All { get; } =
-        new Dictionary<string, Span>
+    public static ImmutableSortedDictionary<string, Bounds> All { get; } =
+        new Dictionary<string, Bounds>
         {
             [Calibration] = s_minutes,
             [Mixing] = s_minutes,

@@ -24,9 +24,9 @@ internal sealed class TestableSet
     private readonly Dictionary<string, string> _elsewhere;
     private readonly ValidWords _names;
 
-    private TestableSet(FactKind kind, IEnumerable<Testable> attributes, Dictionary<string, string> elsewhere)
+    private TestableSet(FactKind kind, Dictionary<string, Testable> attributes, Dictionary<string, string> elsewhere)
     {
-        _attributes = attributes.ToDictionary(a => a.Definition.Name, StringComparer.Ordinal);
+        _attributes = attributes;
         _elsewhere = elsewhere;
         _names = new ValidWords($"something that a {PatternWords.Of(kind)} pattern can test", _attributes.Keys);
     }
@@ -50,18 +50,25 @@ internal sealed class TestableSet
     /// <summary>The attributes of the site: what is asked and, for rules, what follows from the answers.</summary>
     public static TestableSet OfSite(IReadOnlyCollection<Question> questions, bool withDerived)
     {
-        IEnumerable<Testable> asked = questions.Select(Asked).OfType<Testable>();
-        IEnumerable<Testable> derived = withDerived ? AttributeSchema.DerivedSite.Select(Ranged) : [];
-        return new TestableSet(
-            FactKind.Site,
-            asked.Concat(derived).DistinctBy(testable => testable.Definition.Name),
-            questions
-                .Where(question => Asked(question) is null)
-                .Select(question => (question.Id, Instead: Elsewhere(question.Kind)))
-                .Concat(withDerived ? [(Id: "month", Instead: InsteadOfMonth)] : [])
-                .DistinctBy(one => one.Id)
-                .ToDictionary(one => one.Id, one => one.Instead, StringComparer.Ordinal)
-        );
+        // Made anew for every question with conditions: each of the questions is gone through once.
+        var attributes = new Dictionary<string, Testable>(StringComparer.Ordinal);
+        var elsewhere = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (Question question in questions)
+        {
+            if (Asked(question) is { } testable)
+                attributes.TryAdd(question.Id, testable);
+            else
+                elsewhere.TryAdd(question.Id, Elsewhere(question.Kind));
+        }
+
+        if (withDerived)
+        {
+            foreach (AttributeDefinition definition in AttributeSchema.DerivedSite)
+                attributes.TryAdd(definition.Name, Ranged(definition));
+            elsewhere.TryAdd("month", InsteadOfMonth);
+        }
+
+        return new TestableSet(FactKind.Site, attributes, elsewhere);
     }
 
     /// <summary>The attribute of this name, or null.</summary>
@@ -73,7 +80,12 @@ internal sealed class TestableSet
     /// <summary>The nearest known name, or null.</summary>
     public string? Nearest(string name) => _elsewhere.ContainsKey(name) ? null : _names.Nearest(name);
 
-    private static TestableSet OfFacts(FactKind kind) => new(kind, AttributeSchema.Of(kind).Select(Ranged), []);
+    private static TestableSet OfFacts(FactKind kind) =>
+        new(
+            kind,
+            AttributeSchema.Of(kind).Select(Ranged).ToDictionary(a => a.Definition.Name, StringComparer.Ordinal),
+            []
+        );
 
     private static Testable Ranged(AttributeDefinition definition) =>
         new(

@@ -12,6 +12,7 @@ internal sealed class ValidWords
 
     private readonly HashSet<string> _words;
     private readonly string _name;
+    private string? _expected;
 
     /// <summary>Words under a name such as <c>a word of list 'weed-kind'</c>.</summary>
     public ValidWords(string name, IEnumerable<string> words)
@@ -27,8 +28,9 @@ internal sealed class ValidWords
     public IEnumerable<string> All => _words;
 
     /// <summary>What was expected, for a problem's text.</summary>
+    // Handed to every reader of such a word, whether or not anything is wrong with it.
     public string Expected =>
-        _words.Count is 0 or > MostListed
+        _expected ??= _words.Count is 0 or > MostListed
             ? _name
             : $"{_name}: {string.Join(", ", _words.Order(StringComparer.Ordinal))}";
 

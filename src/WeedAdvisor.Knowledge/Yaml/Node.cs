@@ -15,7 +15,8 @@ internal abstract class Node(int line, int column)
     public int Column { get; } = column;
 
     /// <summary>
-    /// Where it stands in the text. What the parser calls the end of a list or map without brackets may lie beyond it.
+    /// Where it stands in the text, in a file that may be patched; the nodes of others don't know it. What the parser
+    /// calls the end of a list or map without brackets may lie beyond it.
     /// </summary>
     public Extent Extent { get; init; }
 
@@ -58,18 +59,18 @@ internal sealed class SequenceNode(IReadOnlyList<Node> items, int line, int colu
 internal sealed record Entry(ScalarNode Key, Node Value);
 
 /// <summary>Keys with values, in the order of the file; no key twice.</summary>
-internal sealed class MappingNode(IReadOnlyList<Entry> entries, int line, int column) : Node(line, column)
+internal sealed class MappingNode(Entry[] entries, int line, int column) : Node(line, column)
 {
     /// <summary>The entries, in order.</summary>
-    public IReadOnlyList<Entry> Entries { get; } = entries;
+    public IReadOnlyList<Entry> Entries => entries;
 
     /// <inheritdoc/>
-    public override string Described => Entries.Count == 0 ? "an empty map" : "a map of keys";
+    public override string Described => entries.Length == 0 ? "an empty map" : "a map of keys";
 
     /// <summary>The value under the key, or null. Records have few keys, so looking through them is quickest.</summary>
     public Node? Find(string key)
     {
-        foreach (Entry entry in Entries)
+        foreach (Entry entry in entries)
         {
             if (string.Equals(entry.Key.Text, key, StringComparison.Ordinal))
                 return entry.Value;

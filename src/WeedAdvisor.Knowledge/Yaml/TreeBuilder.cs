@@ -146,7 +146,7 @@ internal sealed class TreeBuilder
                 entries.Add(new Entry(word, value));
         }
 
-        return new MappingNode(entries, Line(start.Start), Column(start.Start))
+        return new MappingNode([.. entries], Line(start.Start), Column(start.Start))
         {
             Extent = Collected(start, now),
             IsFlow = start is MappingStart { Style: MappingStyle.Flow },

@@ -21,19 +21,16 @@ internal static class WeedingDates
     /// <summary>The dates of a weeding in an area.</summary>
     public static ActionDates Of(VisitArea area, DateOnly visit, KnowledgeBase knowledge)
     {
-        (DateOnly Day, WeedSeen Seen, Weed Weed)[] due =
+        Due[] due =
         [
             .. (area.Weeds ?? [])
                 .Select(seen =>
-                    (
-                        Day: DueDay(seen, knowledge.Weeds[seen.Weed], visit, knowledge.Usual),
-                        Seen: seen,
-                        Weed: knowledge.Weeds[seen.Weed]
-                    )
+                    DueDay(seen, knowledge.Weeds[seen.Weed], visit, knowledge.Usual) is { } day
+                        ? new Due(day, seen, knowledge.Weeds[seen.Weed])
+                        : null
                 )
-                .Where(one => one.Day is not null)
-                .Select(one => (one.Day!.Value, one.Seen, one.Weed))
-                .OrderBy(one => one.Item1)
+                .OfType<Due>()
+                .OrderBy(one => one.Day)
                 // What sheds already presses before what flowers.
                 .ThenBy(one => one.Seen.Stage != Seeding)
                 .ThenBy(one => one.Weed.Name, StringComparer.Ordinal),
@@ -68,4 +65,6 @@ internal static class WeedingDates
         weed.WeeksToFirstSeed is { } weeks
             ? visit.AddDays((int)(weeks.Low * DaysInWeek * percentLeft / AllOfIt))
             : null;
+
+    private sealed record Due(DateOnly Day, WeedSeen Seen, Weed Weed);
 }

@@ -57,14 +57,14 @@ public static class BarGroups
     // What each action is told by is put into words once, whatever group it comes to stand in.
     private static List<Candidate> CandidatesIn(Names names, ImmutableArray<BarredAction> barred, DateOnly day)
     {
-        var candidates = new Dictionary<(ActionStatus, string End, Severity, string Rule, string Text), Candidate>();
+        var candidates = new Dictionary<Key, Candidate>();
         foreach (BarredAction action in barred)
         {
             string end = StatusWords.EndOf(action, day);
             foreach (Reason reason in Told(action))
             {
                 string text = names.OfAny(action.Action, reason.Said);
-                var key = (action.Status, end, SeverityOf(reason), reason.Judgement, text);
+                var key = new Key(action.Status, end, SeverityOf(reason), reason.Judgement, text);
                 if (!candidates.TryGetValue(key, out Candidate? candidate))
                     candidates[key] = candidate = new Candidate(action.Status, end, reason, text);
                 if (candidate.Actions is not [.., var last] || !ReferenceEquals(last, action))
@@ -100,6 +100,8 @@ public static class BarGroups
 
     /// <summary>How hard the bar of a reason is.</summary>
     public static Severity SeverityOf(Reason reason) => ((Consequence.Bar)reason.Then).Severity;
+
+    private sealed record Key(ActionStatus Status, string End, Severity Severity, string Rule, string Text);
 
     // A reason with the actions it could be told of that stand in no group yet.
     private sealed record Candidate(ActionStatus Status, string End, Reason Reason, string Text)

@@ -119,7 +119,7 @@ internal static class AreaPage
     // The lines of a page are those of its parts.
     private sealed class Room(PageStyle style, AreaAdvice area)
     {
-        private readonly Dictionary<(Part, PageDetail), (Block[] Blocks, int Lines)> _written = [];
+        private readonly Dictionary<Asked, Laid> _written = [];
 
         public bool Has(PageDetail page)
         {
@@ -135,13 +135,17 @@ internal static class AreaPage
 
         private int LinesOf(Part part, PageDetail page) => Written(part, page).Lines;
 
-        private (Block[] Blocks, int Lines) Written(Part part, PageDetail page)
+        private Laid Written(Part part, PageDetail page)
         {
-            (Part, PageDetail) key = (part, part.Reads(page));
-            if (_written.TryGetValue(key, out (Block[], int) known))
+            var key = new Asked(part, part.Reads(page));
+            if (_written.TryGetValue(key, out Laid? known))
                 return known;
             Block[] blocks = [.. part.Write(style, area, page)];
-            return _written[key] = (blocks, DocumentText.Of(blocks, Columns).Count(mark => mark == '\n'));
+            return _written[key] = new Laid(blocks, DocumentText.Of(blocks, Columns).Count(mark => mark == '\n'));
         }
+
+        private sealed record Asked(Part Part, PageDetail Detail);
+
+        private sealed record Laid(Block[] Blocks, int Lines);
     }
 }

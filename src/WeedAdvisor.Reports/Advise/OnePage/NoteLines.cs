@@ -17,11 +17,23 @@ internal static class NoteLines
         [
             .. AreaNotes
                 .OfWeeds(style.Names, area.Reading)
-                .SelectMany((note, weed) => note.Texts.Select((text, turn) => (turn, weed, note.Name, text)))
-                .OrderBy(one => one.turn)
-                .ThenBy(one => one.weed)
+                .SelectMany(
+                    (note, weed) =>
+                        note.Texts.Select(
+                            (text, turn) =>
+                                new
+                                {
+                                    Turn = turn,
+                                    Weed = weed,
+                                    note.Name,
+                                    Text = text,
+                                }
+                        )
+                )
+                .OrderBy(one => one.Turn)
+                .ThenBy(one => one.Weed)
                 .Take(most)
-                .Select(one => Line.Of($"{new Named(Figures.Sentence(one.Name))}: {one.text}")),
+                .Select(one => Line.Of($"{new Named(Figures.Sentence(one.Name))}: {one.Text}")),
         ];
         return lines.Length == 0 ? [] : [Heading.Section("Of these weeds"), ItemList.Dashes(lines).At(2)];
     }
