@@ -16,7 +16,8 @@ public sealed record AreaReading
     private const string LateFlush = "flushes-after-bloom";
     private const string NoMulch = "none",
         NoStock = "none-present",
-        Yes = "yes";
+        Yes = "yes",
+        No = "no";
     private const string PotTight = "pot-tight",
         WeedsSeedRoundAbout = "weedy-seeding";
 
@@ -119,6 +120,9 @@ public sealed record AreaReading
 
     /// <summary>Whether tools were asked after and told.</summary>
     public required bool IsEquipmentTold { get; init; }
+
+    /// <summary>Whether it was answered that nobody here is licensed.</summary>
+    public bool HasNobodyLicensed { get; init; }
 
     /// <summary>Weeks between two rounds as answered; 0 says that nobody weeds.</summary>
     public required decimal? RoundsAnswered { get; init; }
@@ -243,6 +247,7 @@ public sealed record AreaReading
             IsTight = site.Word(QuestionIds.Spacing) == PotTight,
             Equipment = site.Words(QuestionIds.Equipment) ?? WordSet.Empty,
             IsEquipmentTold = site.Words(QuestionIds.Equipment) is not null,
+            HasNobodyLicensed = site.Word(QuestionIds.Licensed) == No,
             RoundsAnswered = site.Number(QuestionIds.Rounds),
             UsualRoundsWeeks = knowledge.Usual.Whole(UsualIds.Rounds),
             WageAnswered = site.Number(QuestionIds.Wage),
