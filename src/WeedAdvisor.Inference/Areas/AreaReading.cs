@@ -17,7 +17,8 @@ public sealed record AreaReading
     private const string NoMulch = "none",
         NoStock = "none-present",
         PottingOn = "potting-on",
-        Yes = "yes";
+        Yes = "yes",
+        No = "no";
     private const string PotTight = "pot-tight",
         WeedsSeedRoundAbout = "weedy-seeding";
 
@@ -120,6 +121,9 @@ public sealed record AreaReading
 
     /// <summary>Whether tools were asked after and told.</summary>
     public required bool IsEquipmentTold { get; init; }
+
+    /// <summary>Whether it was answered that nobody here is licensed.</summary>
+    public bool HasNobodyLicensed { get; init; }
 
     /// <summary>Weeks between two rounds as answered; 0 says that nobody weeds.</summary>
     public required decimal? RoundsAnswered { get; init; }
@@ -247,6 +251,7 @@ public sealed record AreaReading
             IsTight = site.Word(QuestionIds.Spacing) == PotTight,
             Equipment = site.Words(QuestionIds.Equipment) ?? WordSet.Empty,
             IsEquipmentTold = site.Words(QuestionIds.Equipment) is not null,
+            HasNobodyLicensed = site.Word(QuestionIds.Licensed) == No,
             RoundsAnswered = site.Number(QuestionIds.Rounds),
             UsualRoundsWeeks = knowledge.Usual.Whole(UsualIds.Rounds),
             WageAnswered = site.Number(QuestionIds.Wage),

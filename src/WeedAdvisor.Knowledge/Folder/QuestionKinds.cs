@@ -43,6 +43,7 @@ internal static class QuestionKinds
             QuestionIds.Pots => QuestionKind.Number,
             QuestionIds.PotWidth => QuestionKind.Number,
             QuestionIds.Equipment => QuestionKind.AnyOf,
+            QuestionIds.Licensed => QuestionKind.OneOf,
             QuestionIds.PottedOn => QuestionKind.Date,
             QuestionIds.CoveringPlanned => QuestionKind.OneOf,
             QuestionIds.CoveringDate => QuestionKind.Date,

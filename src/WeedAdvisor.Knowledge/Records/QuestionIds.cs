@@ -71,6 +71,9 @@ public static class QuestionIds
     /// <summary>Tools that are there, words.</summary>
     public const string Equipment = "equipment";
 
+    /// <summary>Whether a licensed person is at hand: <c>yes</c> or <c>no</c>.</summary>
+    public const string Licensed = "licensed";
+
     /// <summary>The day of potting.</summary>
     public const string PottedOn = "potted-on";
 

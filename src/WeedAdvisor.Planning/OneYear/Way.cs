@@ -105,6 +105,9 @@ public sealed record Way(
     /// <summary>What is done besides the rounds, tools that are bought among it, US dollars for 1000 pots.</summary>
     public decimal MeasuresUsd => Usd - WeedingUsd - LostUsd - Of(CostKind.NextYear);
 
+    /// <summary>What licensed persons cost who are called in, US dollars for 1000 pots.</summary>
+    public decimal CalledInUsd => Items.Where(CalledIn.Has).Sum(item => item.Usd);
+
     /// <summary>What the uses of one action cost, US dollars for 1000 pots.</summary>
     public decimal UsdOf(string action) => Items.Where(item => item.Action == action).Sum(item => item.Usd);
 

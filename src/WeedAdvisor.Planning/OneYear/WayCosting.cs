@@ -32,6 +32,11 @@ public static class WayCosting
             if (!cost.IsGood)
                 return Outcome<Way, string>.Bad(cost.Refusals);
             items.AddRange(OfPart(year, part, cost.Value, variation));
+            if (CalledIn.Missing(year, part) is { } fee)
+                return Outcome<Way, string>.Bad($"the price '{fee}' is missing");
+            // Who is called in brings his tools.
+            if (CalledIn.Is(year, part))
+                continue;
             WordSet needed = cost.Value.Tool is { } with ? WordSet.Of(with) : part.Action.NeedsEquipment;
             BoughtTool? tool = Tooling.Of(
                 needed,
@@ -62,6 +67,19 @@ public static class WayCosting
         return CostOf(year, once).Value is { } cost
             ? OfPart(year, once, cost, Variation.None).Sum(item => item.Usd)
             : null;
+    }
+
+    /// <summary>
+    /// What one use of a treatment spends on what is bought, US dollars for 1000 pots; 0 when a price is missing.
+    /// </summary>
+    internal static decimal SpentOfUse(YearCase year, Treatment treatment)
+    {
+        var once = new WayPart(treatment, [0]);
+        return CostOf(year, once).Value is { } cost
+            ? OfPart(year, once, cost, Variation.None)
+                .Where(item => item.Kind is CostKind.Material or CostKind.Equipment)
+                .Sum(item => item.Usd)
+            : 0;
     }
 
     private static IEnumerable<CostItem> Weeding(WeedingSeason season, decimal wage)
@@ -138,6 +156,8 @@ public static class WayCosting
             part.Times * hours,
             Text($"{times} {hours:0.###} h x ${wage:0.##} ({hours * thousands:#,0.##} h for all: {Steps(cost)})")
         );
+        if (CalledIn.Item(year, part) is { } visit)
+            yield return visit;
         if (action is Treatment { ReachesCrop: true } && LostPlants.PotUsd(year) is { } pot)
             yield return Hurt(year, part, pot * variation.PotPrice);
     }

@@ -68,6 +68,8 @@ public sealed partial class PlanSearch
         PricedChoice[] choices = _choices = [
             .. Priced(Choices()).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd),
         ];
+        if (choices.Length == 0)
+            return Nothing();
         PricedChoice[] bare = [.. choices.Where(Keeps).OrderBy(one => one.Bare.Usd)];
         if (_plan.Request.With.All(id => _plan.Measures.Any(measure => measure.Id == id)))
             _best = bare.FirstOrDefault();
@@ -157,13 +159,14 @@ public sealed partial class PlanSearch
     private ImmutableArray<PricedChoice> Priced(IEnumerable<StandingChoice> choices)
     {
         StandingChoice[] all = [.. choices];
-        var priced = new PricedChoice[all.Length];
-        Parallel.For(0, all.Length, i => priced[i] = Bare(all[i]));
+        var bare = new PricedChoice[all.Length];
+        Parallel.For(0, all.Length, i => bare[i] = Bare(all[i]));
+        PricedChoice[] priced = [.. bare.Where(one => !PlanLimits.CannotBeKept(_plan.Request, Year, one.Bare))];
         if (_floor is null)
             return [.. priced];
         // With the best price of hands and measures known, only years that cost less are of interest.
         decimal cap = priced.Where(Keeps).Select(one => one.Bare.Usd).DefaultIfEmpty(decimal.MaxValue).Min();
-        Parallel.For(0, all.Length, i => priced[i] = WithFloor(priced[i], cap));
+        Parallel.For(0, priced.Length, i => priced[i] = WithFloor(priced[i], cap));
         return [.. priced];
     }
 
@@ -184,7 +187,10 @@ public sealed partial class PlanSearch
             return priced with { FloorUsd = Math.Min(priced.Bare.Usd, cap) };
         double capUsd = cap == decimal.MaxValue ? double.PositiveInfinity : (double)cap;
         var least = YearEscapes.Least(Year, priced.Bare, _floor!.MostHeld, capUsd);
-        double floor = Math.Min(capUsd, _floor.Of(least));
+        double floor = Math.Min(
+            capUsd,
+            _floor.Of(least, PlanLimits.MostUses(_plan.Season!, _plan.Request, priced.Bare))
+        );
         return priced with { Least = least, FloorUsd = Math.Min(priced.Bare.Usd, (decimal)floor) };
     }
 
@@ -196,14 +202,16 @@ public sealed partial class PlanSearch
         PricedChoice known = choice;
         if (_plan.Season is { } season && choice.Least is { } least)
         {
-            SeasonCase under = season.Under(choice.Standing, choice.Bare);
+            SeasonCase under = PlanLimits.Under(season.Under(choice.Standing, choice.Bare), _plan.Request, choice.Bare);
             decimal? floor = SeasonFloor.Of(under, least, _stop);
             known = choice with { FloorUsd = Math.Min(choice.Bare.Usd, Math.Max(choice.FloorUsd, floor ?? 0)) };
             if (_best is null || known.FloorUsd < Content(_best.Usd))
             {
-                SeasonSearch search = SeasonSearch.Prepare(under.Problem);
-                if (new Settled(under, _stop).Of(search) is { } found)
-                    known = known with { Best = under.WayOf(found.Applications), Season = under };
+                known = WithPreventives(known, under);
+                // What breaks the budget by its tools, or the hours by its weeds, is looked for again with tools
+                // that are there.
+                if (!PlanLimits.Keeps(_plan.Request, Year, known.BestWay))
+                    known = Better(known, WithPreventives(known, PlanLimits.WithTheToolsThere(under)));
             }
         }
 
@@ -211,6 +219,33 @@ public sealed partial class PlanSearch
         if (PlanLimits.Keeps(_plan.Request, Year, known.BestWay) && HasAllAsked(known) && !(known.Usd >= _best?.Usd))
             _best = known;
     }
+
+    private PricedChoice WithPreventives(PricedChoice choice, SeasonCase under) =>
+        new Settled(under, _stop).Of(SeasonSearch.Prepare(under.Problem)) is { } found
+            ? choice with
+            {
+                Best = under.WayOf(found.Applications),
+                Season = under,
+            }
+            : choice;
+
+    private PricedChoice Better(PricedChoice one, PricedChoice other) =>
+        PlanLimits.Keeps(_plan.Request, Year, other.BestWay) ? other : one;
+
+    private AreaPlan Nothing() =>
+        new()
+        {
+            Case = _plan,
+            Best = null,
+            Today = WayCosting.Of(Year, _plan.Today).Value!,
+            HandsAlone = null,
+            LeastUsd = 0,
+            LeftOut = [],
+            RunnersUp = [],
+            Looked = 0,
+            Searched = 0,
+            IsCutShort = false,
+        };
 
     private bool HasAllAsked(PricedChoice choice) =>
         _plan.Request.With.All(id => choice.BestWay.Plan.Parts.Any(part => part.Action.Id == id));
@@ -255,6 +290,8 @@ public sealed partial class PlanSearch
             if (with is null)
                 continue;
             Way way = _searched.GetValueOrDefault(with.Choice, with).BestWay;
+            if (!PlanLimits.Keeps(_plan.Request, Year, way))
+                continue;
             decimal costs = way.UsdOf(measure.Id);
             yield return new LeftOut(measure.Id, measure.Name, costs, best.Way.Usd - (way.Usd - costs));
         }
@@ -276,6 +313,7 @@ public sealed partial class PlanSearch
                 "preventives, nothing laid",
                 _searched
                     .Values.Where(one => one.Choice.Measures.IsEmpty && one.Best is not null)
+                    .Where(one => PlanLimits.Keeps(_plan.Request, Year, one.Best!))
                     .OrderBy(one => one.Usd)
                     .Select(one => one.Best)
                     .FirstOrDefault()

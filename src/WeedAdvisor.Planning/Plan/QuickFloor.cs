@@ -43,7 +43,8 @@ internal sealed class QuickFloor
 
     /// <summary>The floor, US dollars for 1000 pots.</summary>
     /// <param name="least">What seedlings cost at least.</param>
-    public double Of(YearEscapes least)
+    /// <param name="most">How many uses there is money for at most; null where it is not limited.</param>
+    public double Of(YearEscapes least, int? most = null)
     {
         int weeks = _season.Sums.Weeks;
         double[][] usd = [.. _placeOf.Select(place => least.Usd[place].ToArray())];
@@ -69,7 +70,7 @@ internal sealed class QuickFloor
             }
         }
 
-        return least.RestUsd + Math.Max(held, all - MostOfChain(gain));
+        return least.RestUsd + Math.Max(held, all - MostOfChain(gain, _apart, Math.Min(_most, most ?? _most)));
     }
 
     private static double Saved(SeasonCandidate candidate, int start, double[][] usd)
@@ -88,14 +89,14 @@ internal sealed class QuickFloor
     }
 
     // The greatest sum of gains of so many weeks, each so far from the one before.
-    private double MostOfChain(double[] gain)
+    private static double MostOfChain(double[] gain, int apart, int most)
     {
         double[] before = new double[gain.Length + 1];
-        for (int uses = 0; uses < Math.Min(_most, gain.Length); uses++)
+        for (int uses = 0; uses < Math.Min(most, gain.Length); uses++)
         {
             double[] now = new double[gain.Length + 1];
             for (int week = gain.Length - 1; week >= 0; week--)
-                now[week] = Math.Max(now[week + 1], gain[week] + before[Math.Min(gain.Length, week + _apart)]);
+                now[week] = Math.Max(now[week + 1], gain[week] + before[Math.Min(gain.Length, week + apart)]);
             if (now[0] <= before[0])
                 break;
             before = now;

@@ -142,9 +142,8 @@ public static class PlanDocument
             .. PlanUses.Of(plan, best, names),
             .. best.Uses.IsEmpty ? [new Item(Item.Dash, Line.FromString(NothingGoesOn(plan)))] : (Item[])[],
         ]).At(2);
-        string[] tools = [.. best.Way.Tools.Select(tool => tool.Name)];
-        if (tools.Length > 0)
-            yield return Said($"To buy or hire for it: {Listing.And(tools)}; a year's share of the price is counted.");
+        if (Tools(plan, best) is { } tools)
+            yield return Said(tools);
     }
 
     // What waits for the next potting is no part of this year's sums, but is bought and settled before it.
@@ -181,13 +180,30 @@ public static class PlanDocument
                 $"{new Named(names.Action(source.Action))}: {source.Times} times a year cost "
                     + $"{PlanCosts.All(plan, source.CostsUsd)} and save "
                     + $"{PlanCosts.All(plan, Math.Max(0, source.SavesUsd))} in these pots, the plan fitted to it; "
-                    + $"{(source.SavesUsd > source.CostsUsd ? "do it first" : "here it does not pay for these pots alone")}. "
+                    + $"{(source.SavesUsd > source.CostsUsd ? "do it first" : "for these alone it does not pay")}. "
                     + $"It is not in the sums below."
             ) with
             {
                 Action = source.Action,
             }
         );
+    }
+
+    // Who does it, and with what, where licence or tools are missing.
+    private static Line? Tools(AreaPlan plan, PlannedWay best)
+    {
+        if (best.Uses.Length > 0 && plan.Case.Year.Reading.HasNobodyLicensed)
+            return Line.Of(
+                $"Nobody here is licensed: a licensed person is called in for each use and brings his tools; his "
+                    + $"visits cost {PlanCosts.All(plan, best.Way.CalledInUsd)} of it (invented: licensed-applicator). "
+                    + $"Nothing of it is for your own hands."
+            );
+        return best.Way.Tools.IsEmpty
+            ? null
+            : Line.Of(
+                $"To buy for it: {Listing.And([.. best.Way.Tools.Select(tool => tool.Name)])}, "
+                    + $"{Amounts.Dollars(best.Way.OutlayUsd)} (invented prices); a year's share of it is counted."
+            );
     }
 
     private static string NothingGoesOn(AreaPlan plan) =>

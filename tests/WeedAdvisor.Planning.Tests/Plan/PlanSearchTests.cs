@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CsCheck;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
@@ -6,8 +5,6 @@ using WeedAdvisor.Knowledge.Problems;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
-using WeedAdvisor.Planning.Season.Programme;
-using WeedAdvisor.Planning.Season.Search;
 using WeedAdvisor.Planning.Tests.Season.Programme;
 using WeedAdvisor.World;
 
@@ -16,8 +13,6 @@ namespace WeedAdvisor.Planning.Tests.Plan;
 /// <summary>The plan of a whole year, held against ways that it did not choose.</summary>
 public sealed class PlanSearchTests
 {
-    private static readonly int?[] s_intervals = [1, 2, 3, 4, 6, 8, null];
-
     // Preventives cannot be planned where nothing is said of earlier uses. The short run counts one weed: a third as many
     // choices to price, each at a third of the cost.
     private static readonly VisitArea s_unplannable = Sizes.IsLong
@@ -49,58 +44,14 @@ public sealed class PlanSearchTests
     }
 
     [Fact]
-    public void No_year_that_keeps_the_distances_costs_less_than_the_floor()
-    {
-        SeasonCase season = s_demo.Case.Season!;
-        SeasonCandidate[] candidates = [.. season.Problem.Candidates];
-        Gen.Select(
-                Gen.Int[0, 6].Array[3],
-                Gen.Int[-1, s_demo.Case.Measures.Length - 1],
-                Gen.Select(Gen.Int[0, candidates.Length - 1], Gen.Int[0, 51]).Array[0, 6]
-            )
+    public void No_year_that_keeps_the_distances_costs_less_than_the_floor() =>
+        DrawnYears
+            .Of(s_demo.Case)
             .Sample(
-                (rounds, measure, drawn) =>
-                {
-                    int last = -99;
-                    var uses = ImmutableArray.CreateBuilder<SeasonApplication>();
-                    foreach ((int candidate, int week) in drawn.OrderBy(use => use.Item2))
-                    {
-                        if (week - last < season.Problem.Limits.MinWeeksBetweenAny)
-                            continue;
-                        if (candidates[candidate].Cost[week] is not { } cost)
-                            continue;
-                        if (uses.Any(use => use.Name == candidates[candidate].Name))
-                            continue;
-                        uses.Add(new SeasonApplication(week, candidate, candidates[candidate].Name, cost));
-                        last = week;
-                    }
-
-                    WayPlan standing = new StandingChoice(
-                        new YearRounds(s_intervals[rounds[0]], s_intervals[rounds[1]], s_intervals[rounds[2]]),
-                        measure < 0 ? [] : [s_demo.Case.Measures[measure]]
-                    ).Over(s_demo.Case.Lies);
-                    Way way = WayCosting
-                        .Of(
-                            s_demo.Case.Year,
-                            standing with
-                            {
-                                Parts =
-                                [
-                                    .. standing.Parts,
-                                    .. uses.Select(use => new WayPart(
-                                        ShippedRules.Knowledge.Treatments[use.Name],
-                                        [use.Week]
-                                    )),
-                                ],
-                            }
-                        )
-                        .Value!;
-                    Assert.True(way.Usd >= s_demo.LeastUsd - 0.01m, $"{way.Usd} under {s_demo.LeastUsd}");
-                },
+                way => Assert.True(way.Usd >= s_demo.LeastUsd - 0.01m, $"{way.Usd} under {s_demo.LeastUsd}"),
                 iter: Sizes.Of(few: 60, many: 20_000),
                 threads: 1
             );
-    }
 
     // The oracle goes through all rounds and measures itself.
     [Fact]
@@ -109,9 +60,9 @@ public sealed class PlanSearchTests
         AreaPlan plan = Planned(s_unplannable, new PlanRequest());
         Assert.NotEmpty(plan.Case.NoSeason);
         decimal least = (
-            from spring in s_intervals
-            from summer in s_intervals
-            from cool in s_intervals
+            from spring in DrawnYears.Intervals
+            from summer in DrawnYears.Intervals
+            from cool in DrawnYears.Intervals
             from measure in plan.Case.Measures.Cast<Knowledge.Records.Practice?>().Prepend(null)
             select WayCosting
                 .Of(

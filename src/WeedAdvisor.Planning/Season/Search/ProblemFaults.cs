@@ -85,9 +85,16 @@ internal static class ProblemFaults
             yield return "the share of a site of action must be 0 to 1";
         if (limits.Yearly.Any(limit => limit.KgPerHa is < 0 or > MostDose || limit.KgUsedBefore is < 0 or > MostDose))
             yield return Text($"a yearly limit is below 0 or above {MostDose} kg/ha");
+        if (
+            limits.Spending is { } spending
+            && (spending.Most is < 0 or > MostMoney || spending.Each.Values.Any(IsNoMoney))
+        )
+            yield return "what may be spent, or what an application spends, is below 0 or too great";
         foreach (string twice in Twice(limits.Yearly.Select(limit => limit.Active)))
             yield return Text($"{twice} has two yearly limits");
     }
+
+    private static bool IsNoMoney(decimal usd) => usd is < 0 or > MostMoney;
 
     private static IEnumerable<string> OfWishes(SeasonProblem problem)
     {

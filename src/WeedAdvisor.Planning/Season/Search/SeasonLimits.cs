@@ -22,6 +22,19 @@ public sealed record SeasonLimits
 
     /// <summary>Weeks between any two applications, at least 1.</summary>
     public int MinWeeksBetweenAny { get; init; } = 1;
+
+    /// <summary>What may be spent on materials; null when not limited.</summary>
+    public SpendingLimit? Spending { get; init; }
+}
+
+/// <summary>What may be spent on materials, which are a part of what an application costs.</summary>
+/// <param name="Each">What one application spends, by name of the candidate, US dollars; those without spend
+/// nothing.</param>
+/// <param name="Most">The most for all together, US dollars, at least 0.</param>
+public sealed record SpendingLimit(ImmutableDictionary<string, decimal> Each, decimal Most)
+{
+    /// <summary>What one application of a candidate spends, US dollars.</summary>
+    public decimal Of(SeasonCandidate candidate) => Each.GetValueOrDefault(candidate.Name);
 }
 
 /// <summary>How much of an active a year may see.</summary>

@@ -139,7 +139,7 @@ internal static class ChemicalSection
         WidestBar? widest = style.Chemicals.Widest;
         return style
             .Bars.Select(group => (Text: $"{group.Text}{style.Keys(group.Sources)}", Count: group.Actions.Length))
-            .Prepend((widest?.Text ?? "", widest?.Count ?? 0))
+            .Prepend((Text: widest?.Text ?? "", Count: widest?.Count ?? 0))
             .Where(reason => reason.Count > 0)
             .Take(most)
             .Select(reason =>

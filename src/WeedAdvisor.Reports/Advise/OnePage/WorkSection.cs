@@ -36,7 +36,7 @@ internal static class WorkSection
             ]);
         }
 
-        foreach (Block block in More(style, detail, shown))
+        foreach (Block block in More(style, area, detail, shown))
             yield return block;
     }
 
@@ -73,7 +73,12 @@ internal static class WorkSection
         : at <= detail.Reasoned ? Telling.Why
         : Telling.Name;
 
-    private static IEnumerable<Block> More(PageStyle style, PageDetail detail, ImmutableArray<WorkLine> shown)
+    private static IEnumerable<Block> More(
+        PageStyle style,
+        AreaAdvice area,
+        PageDetail detail,
+        ImmutableArray<WorkLine> shown
+    )
     {
         HashSet<int> told = [.. shown.Select(line => line.Best.Rank)];
         ImmutableArray<WorkLine> left = [.. style.Work.Where(line => !told.Contains(line.Best.Rank))];

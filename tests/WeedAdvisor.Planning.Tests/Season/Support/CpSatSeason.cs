@@ -133,6 +133,8 @@ internal sealed class CpSatSeason
                 one => one.Name == limited.Name ? 1 : 0,
                 Math.Max(0, limited.MaxUsesPerYear!.Value - limited.UsesBefore)
             );
+        if (_problem.Limits.Spending is { } spending)
+            AddSum(one => (long)(spending.Each[one.Name] * Unit), (long)(spending.Most * Unit));
         if (_problem.Wishes.AtMost is { } most)
             AddSum(_ => 1, most);
         if (_problem.Wishes.AtLeast is { } least)

@@ -55,6 +55,7 @@ internal static class RandomSeasons
                 MaxRunOfSite = draw.Chance(60) ? draw.Between(1, 2) : null,
                 MaxShareOfSite = draw.Chance(30) ? draw.Of(0.25m, 0.5m, 0.7m) : null,
                 MinWeeksBetweenAny = draw.Between(1, 2),
+                Spending = draw.Chance(25) ? Spending(draw, all, 2, 20) : null,
             },
             RandomWishes(draw, all, weeks, weeds)
         )
@@ -101,6 +102,7 @@ internal static class RandomSeasons
                 ],
                 MaxRunOfSite = draw.Of(1, 2),
                 MinWeeksBetweenAny = draw.Between(1, 3),
+                Spending = draw.Chance(25) ? Spending(draw, all, 100, 700) : null,
             },
             new SeasonWishes
             {
@@ -187,6 +189,12 @@ internal static class RandomSeasons
                 ),
         ];
     }
+
+    private static SpendingLimit Spending(Draw draw, ImmutableArray<SeasonCandidate> all, int each, int most) =>
+        new(
+            all.ToImmutableDictionary(one => one.Name, _ => (decimal)draw.Between(0, 4) * each / 2),
+            draw.Between(0, most)
+        );
 
     private static double Hump(int week, int peak, int width) =>
         Math.Max(0, 1 - (Math.Abs(week - peak) / (double)width));

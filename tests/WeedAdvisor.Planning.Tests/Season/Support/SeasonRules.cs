@@ -70,6 +70,8 @@ internal static class SeasonRules
             if (uses > 0 && uses + one.UsesBefore > one.MaxUsesPerYear)
                 yield return $"uses of {one.Name}";
         }
+        if (problem.Limits.Spending is { } spending && own.Sum(one => spending.Each[one.Name]) > spending.Most)
+            yield return "spending";
         if (plan.Sum(use => problem.Candidates[use.Candidate].Cost[use.Week]) > problem.Wishes.Budget)
             yield return "budget";
         if (plan.Count > problem.Wishes.AtMost)

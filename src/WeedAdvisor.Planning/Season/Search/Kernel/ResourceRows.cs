@@ -21,6 +21,8 @@ internal static class ResourceRows
         }
         if (wishes.Budget is { } budget)
             yield return new ResourceRow(money, Units.OfMoney(budget), IsNeed: false);
+        if (problem.Limits.Spending is { } spending)
+            yield return AtMost(problem, Units.OfMoney(spending.Most), one => Units.OfMoney(spending.Of(one)));
         if (wishes.AtMost is { } most)
             yield return AtMost(problem, most, _ => 1);
         if (wishes.AtLeast is { } least)
