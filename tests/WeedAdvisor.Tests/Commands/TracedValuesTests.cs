@@ -82,7 +82,7 @@ public sealed class TracedValuesTests
     [InlineData("oxadiazon-granule", "organic ok", "cfr-205")]
     [InlineData("glufosinate-directed", "rei hours", "labels-structured")]
     [InlineData("dichlobenil-granule", "rei hours", "labels-structured")]
-    [InlineData("pendimethalin-spray", "restricted use", "cfr-152-175, memory")]
+    [InlineData("pendimethalin-spray", "restricted use", "cfr-152-175, pnw-restricted")]
     [InlineData("simazine-spray", "edible ok", "usc-7-136j")]
     [InlineData("clethodim-over-top", "organic ok", "cfr-205")]
     [InlineData("isoxaben-yearly", "yearly limit kg ai ha", "nc-isoxaben")]
@@ -94,10 +94,10 @@ public sealed class TracedValuesTests
     }
 
     [Theory]
-    [InlineData("oxadiazon-granule", "restricted use", "cfr-152-175, memory")]
-    [InlineData("oxadiazon-granule", "rei hours", "memory")]
+    [InlineData("oxadiazon-granule", "restricted use", "cfr-152-175, pnw-restricted")]
+    [InlineData("pendimethalin-spray", "rei hours", "labels-structured")]
     [InlineData("glufosinate-directed", "rei hours", "labels-structured")]
-    [InlineData("pendimethalin-spray", "restricted use", "cfr-152-175, memory")]
+    [InlineData("pendimethalin-spray", "restricted use", "cfr-152-175, pnw-restricted")]
     public void A_value_that_has_to_be_minded_is_traced_to_its_source_by_why(string id, string field, string sources)
     {
         string visit = Path.Combine(Repository.Rules, "visits", "demo-spring.yaml");
