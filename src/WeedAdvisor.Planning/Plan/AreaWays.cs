@@ -17,11 +17,25 @@ namespace WeedAdvisor.Planning.Plan;
 public sealed record AreaWays(AreaPlan Plan, ImmutableArray<AreaWay> Ways, ImmutableArray<Offer> Floors);
 
 /// <summary>A way through an area's year.</summary>
-/// <param name="Offer">What it takes and costs, for all pots.</param>
-/// <param name="Choice">What stands all the year.</param>
-/// <param name="Way">The whole.</param>
-/// <param name="Planned">
-/// Puts it to the rules and gives its days. Where they allow less than the search knew, what comes back is another way
-/// with the same rounds and measures.
-/// </param>
-public sealed record AreaWay(Offer Offer, StandingChoice Choice, Way Way, Func<PlannedWay> Planned);
+public sealed class AreaWay
+{
+    private readonly Func<PlannedWay> _planned;
+
+    internal AreaWay(Offer offer, StandingChoice choice, Way way, Func<PlannedWay> planned) =>
+        (Offer, Choice, Way, _planned) = (offer, choice, way, planned);
+
+    /// <summary>What it takes and costs, for all pots.</summary>
+    public Offer Offer { get; }
+
+    /// <summary>What stands all the year.</summary>
+    public StandingChoice Choice { get; }
+
+    /// <summary>The whole.</summary>
+    public Way Way { get; }
+
+    /// <summary>
+    /// Puts it to the rules and gives its days. Where they allow less than the search knew, what comes back is another
+    /// way with the same rounds and measures.
+    /// </summary>
+    public PlannedWay Planned() => _planned();
+}
