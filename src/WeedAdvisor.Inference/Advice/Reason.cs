@@ -106,8 +106,8 @@ public sealed class Reason
     public ImmutableArray<MatchedPattern> Matched => _matched.IsDefault ? _details!.MatchedBy(_conclusion!) : _matched;
 
     /// <summary>
-    /// What each condition asks for and what it matched, by name: <see cref="Matched"/> without its tests, at a fraction
-    /// of its cost.
+    /// What each condition asks for and what it matched, by name: <see cref="Matched"/> without its tests, at a
+    /// fraction of its cost.
     /// </summary>
     public ImmutableArray<MatchedSubject> Subjects =>
         _matched.IsDefault

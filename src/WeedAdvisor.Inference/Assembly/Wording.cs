@@ -68,7 +68,7 @@ internal static class Wording
             {
                 Reading.Words words => string.Join(" or ", words.Value.Select(say)),
                 Reading.Nothing => null,
-                Reading.Open when isCount => "an unknown number of",
+                Reading.Open when isCount => "some",
                 Reading.Open open => $"(not answered yet: {string.Join(", ", open.Needs.Select(need => need.Id))})",
                 Reading other => other.Text,
             };

@@ -4,7 +4,9 @@ using WeedAdvisor.Planning.Season.Programme;
 
 namespace WeedAdvisor.Planning.Plan;
 
-/// <summary>The work of a year in which no preventive is planned: what is laid in the first week, and the rounds.</summary>
+/// <summary>
+/// The work of a year in which no preventive is planned: what is laid in the first week, and the rounds.
+/// </summary>
 internal static class PlainWork
 {
     private const int DaysInWeek = 7;

@@ -12,7 +12,9 @@ public sealed record PlanQuestions
     /// <summary>Answers that were tried, those that change the plan most first.</summary>
     public ImmutableArray<AnswerTried> Tried { get; init; } = [];
 
-    /// <summary>Ids of open questions of which no answer was tried: too many, or not to be answered with a word.</summary>
+    /// <summary>
+    /// Ids of open questions of which no answer was tried: too many, or not to be answered with a word.
+    /// </summary>
     public ImmutableArray<string> NotTried { get; init; } = [];
 
     /// <summary>Ids of preventives that are clear on no day and wait for an answer or a label.</summary>

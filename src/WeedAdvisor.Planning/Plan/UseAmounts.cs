@@ -29,7 +29,9 @@ public sealed record UseAmounts
     /// <summary>The tool that it goes on with; null where the record names none.</summary>
     public required string? Tool { get; init; }
 
-    /// <summary>The ground that the dose falls on, square metres: the beds, or with a spoon the mix in the pots.</summary>
+    /// <summary>
+    /// The ground that the dose falls on, square metres: the beds, or with a spoon the mix in the pots.
+    /// </summary>
     public required decimal GroundM2 { get; init; }
 
     /// <summary>The published rates that product was worked out for; empty where that could not be done.</summary>

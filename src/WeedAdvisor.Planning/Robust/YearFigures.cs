@@ -12,7 +12,8 @@ namespace WeedAdvisor.Planning.Robust;
 /// </summary>
 public static class YearFigures
 {
-    private const string LabourRate = "labour-rate";
+    // The price has the name of the question.
+    private const string LabourRate = QuestionIds.Wage;
 
     /// <summary>All figures, in ordinal order of id.</summary>
     /// <param name="year">The year.</param>

@@ -37,7 +37,8 @@ internal static class ReasonsInOrder
     public static IEnumerable<string> WeedsIn(Reason reason) =>
         reason.Subjects.Where(subject => subject.Pattern == Weed).Select(subject => subject.Fact);
 
-    private static int PlaceOf(Reason reason, ImmutableArray<string> weeds) =>
+    /// <summary>The place of the first weed that a reason speaks of, behind all where it speaks of none.</summary>
+    public static int PlaceOf(Reason reason, ImmutableArray<string> weeds) =>
         WeedsIn(reason)
             .Select(weed => weeds.IndexOf(weed))
             .Select(place => place < 0 ? weeds.Length : place)

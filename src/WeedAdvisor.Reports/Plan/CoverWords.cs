@@ -13,8 +13,8 @@ internal static class CoverWords
     /// <summary>As it stands behind its price; nothing for what is not laid to a depth.</summary>
     public static string Fetched(YearCase year, Practice measure) =>
         CoverAmount.Of(year, measure) is { } amount
-            ? $"; fetch {Range(amount.CubicM)} cubic metres ({Range(InYards(amount.CubicM))} cubic yards) for a layer of "
-                + $"{Range(amount.DepthCm)} cm"
+            ? $"; fetch {Range(amount.CubicM)} cubic metres ({Range(InYards(amount.CubicM))} cubic yards) for a "
+                + $"layer of {Range(amount.DepthCm)} cm"
             : "";
 
     private static Span InYards(Span cubicM) =>

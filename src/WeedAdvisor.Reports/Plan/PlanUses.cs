@@ -58,7 +58,8 @@ internal static class PlanUses
             yield return setting;
         if (use.WaterLitres is { } water)
             yield return Line.Of(
-                $"Water: {(water.Low == water.High ? Sig(water.Low) : $"{Sig(water.Low)} to {Sig(water.High)}")} litres over all beds, {WateringIn.WordsOf(treatment)}."
+                $"Water: {(water.Low == water.High ? Sig(water.Low) : $"{Sig(water.Low)} to {Sig(water.High)}")} litres "
+                    + $"over all beds, {WateringIn.WordsOf(treatment)}."
             );
     }
 
@@ -80,7 +81,8 @@ internal static class PlanUses
         if (!use.Doses.IsEmpty)
         {
             Quantity[] doses = [.. use.Doses.Select(one => one["dose"].Value)];
-            yield return $"One pot: {Range(new RateRange(doses.MinBy(one => one.InBase), doses.MaxBy(one => one.InBase)), null)}, "
+            var range = new RateRange(doses.MinBy(one => one.InBase), doses.MaxBy(one => one.InBase));
+            yield return $"One pot: {Range(range, null)}, "
                 + $"shaken on in four passes.";
         }
 

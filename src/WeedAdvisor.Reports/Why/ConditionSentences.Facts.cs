@@ -30,8 +30,8 @@ public sealed partial class ConditionSentences
             _ => Of(match).Where(sentence => sentence.Truth == Truth.Yes).Select(sentence => sentence.Text),
         };
 
-    // What is told of one is one sentence: "common liverwort is up and is one of the mosses". Of several weeds it is told
-    // of each.
+    // What is told of one is one sentence: "common liverwort is up and is one of the mosses". Of several weeds it is
+    // told of each.
     private static string Of(string fact, FactKind kind, string[] sentences)
     {
         string subject = kind == FactKind.Crop ? They : It;

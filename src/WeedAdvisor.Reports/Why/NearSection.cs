@@ -16,6 +16,8 @@ namespace WeedAdvisor.Reports.Why;
 /// <param name="sentences">How conditions read.</param>
 internal sealed class NearSection(NearestRules rules, ConditionSentences sentences)
 {
+    private static readonly string[] s_kinds = ["id", "kind", "is-a", "treatment", "rated-as"];
+
     private const int Most = 3,
         MostInFull = 10;
 
@@ -83,8 +85,13 @@ internal sealed class NearSection(NearestRules rules, ConditionSentences sentenc
                 Below = isInner ? [] : Behind(match),
             });
 
-    // What comes nearest to it, test by test.
+    // What comes nearest to it, test by test. What is of another kind altogether comes nowhere near.
     private Item NotThere(MatchedPattern match, string wanted) =>
+        match.Tests.Any(test => test.Truth == Truth.No && s_kinds.Contains(test.Attribute))
+            ? new Item(TruthMark.Of(match.Truth), Figures.Sentence($"{wanted}. None of that kind is here."))
+            : Nearest(match, wanted);
+
+    private Item Nearest(MatchedPattern match, string wanted) =>
         new(TruthMark.Of(match.Truth), Figures.Sentence($"{wanted}. The nearest is {match.Fact}:"))
         {
             Below =

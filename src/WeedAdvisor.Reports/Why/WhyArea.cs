@@ -13,8 +13,9 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Why;
 
 /// <summary>
-/// Why an action stands where it stands in one area, as an adviser says it: what to do with it, what bars it, the case
-/// for and against, what is not known, then the figures; every condition only where it is asked for.
+/// Why an action stands where it stands in one area, as an adviser says it: who has to keep out, how it stands, what it
+/// is, what bars it, the case for and against, what is not known, then the figures and what to mind where it can be
+/// done; every condition only where it is asked for.
 /// </summary>
 /// <param name="knowledge">The knowledge.</param>
 /// <param name="more">What shows every condition, such as an option.</param>
@@ -30,21 +31,35 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
     /// <param name="full">Whether to show every condition with what it asked and what it found.</param>
     public IEnumerable<Block> Of(AreaAdvice area, AreaCase looked, CatalogueAction action, bool full)
     {
+        ImmutableArray<string> weeds = ReasonsInOrder.WeedsOf(_names, area.Area);
         ImmutableArray<Reason> reasons =
         [
             .. area.AllConclusions()
                 .Where(reason => reason.Action == action.Id)
                 .OrderByDescending(reason => reason.Certainty)
+                .ThenBy(reason => ReasonsInOrder.PlaceOf(reason, weeds))
                 .ThenBy(reason => reason.Judgement, StringComparer.Ordinal),
         ];
         ClearAction? clear = area.Clear.FirstOrDefault(one => one.Action == action.Id);
+        bool isOut = area.StatusOf(action.Id) is ActionStatus.Never or ActionStatus.NotYet or ActionStatus.NotAdvised;
         DateOnly day = looked.Date;
         var lines = new ReasonLines(_names, _sentences);
         return
         [
-            new Paragraph(action.WhatOn(area.Reading.Ground)),
-            new Blank(),
+            .. area.KeepOut is { } keepOut
+                ?
+                [
+                    new Paragraph(
+                        Line.FromString($"Keep out {UntilWords.KeepOut(keepOut, day)}.") with
+                        {
+                            Tone = Tone.Warning,
+                        }
+                    ),
+                ]
+                : (Block[])[],
             new Paragraph(Standing(area, action.Id, day) with { Tone = Tone.Strong }),
+            new Blank(),
+            new Paragraph(action.WhatOn(area.Reading.Ground)),
             .. clear is null ? [] : Clear(area, clear, day),
             .. Part(
                 "What bars it",
@@ -61,8 +76,9 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
                     NeedsOf(area, action.Id)
                 ),
             .. Near(area, looked, action, full),
-            .. WorkingSection.Of(_names, reasons, clear),
-            .. Minding(action, [.. reasons.Where(IsCaution)]),
+            // How it is done, and how sure it would be, is for what can be done.
+            .. full || !isOut ? WorkingSection.Of(_names, reasons, clear) : [],
+            .. full || !isOut ? Minding(action, [.. reasons.Where(IsCaution)]) : [],
             .. full ? [.. EveryCondition(action, reasons), .. Sources(action, reasons)] : (Block[])[],
             .. action is Treatment treatment ? BeforeUse(_names, treatment, day) : [],
             .. full ? [] : (Block[])[new Blank(), new Paragraph($"Every condition with what it found: {more}.")],
@@ -92,7 +108,9 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
         if (area.Clear.FirstOrDefault(clear => clear.Action == action) is { } clear)
             return $"Here: {status}, number {clear.Rank} of {WorkOf(clear.Horizon)}.";
         return area.Barred.FirstOrDefault(barred => barred.Action == action) is { } barred
-            ? $"Here: {status}, {StatusWords.Of(barred.Severity)}."
+            ? barred.Status == ActionStatus.NotYet
+                ? $"Here: {status}."
+                : $"Here: {status}, {StatusWords.Of(barred.Severity)}."
             : $"Here: {status}.";
     }
 

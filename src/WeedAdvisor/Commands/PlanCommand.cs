@@ -133,11 +133,7 @@ internal static class PlanCommand
                 Prices = PricesOption.Read(parsed.GetValue(prices), knowledge, surroundings),
             };
             // Figures are moved, and days are written, area by area.
-            if (
-                parsed.GetValue(area) is null
-                && !robust.IsAsked(parsed)
-                && parsed.GetValue(format) != Calendar
-            )
+            if (parsed.GetValue(area) is null && !robust.IsAsked(parsed) && parsed.GetValue(format) != Calendar)
             {
                 NurseryReport nursery = NurseryRun.Of(
                     visit,

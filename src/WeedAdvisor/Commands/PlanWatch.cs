@@ -5,8 +5,8 @@ using WeedAdvisor.Planning.Plan;
 namespace WeedAdvisor.Commands;
 
 /// <summary>
-/// Watches the search for plans: tells on the terminal how far it is, ends it after a time, and at the first Ctrl+C keeps
-/// the best found so far; a second one ends the program.
+/// Watches the search for plans: tells on the terminal how far it is, ends it after a time, and at the first Ctrl+C
+/// keeps the best found so far; a second one ends the program.
 /// </summary>
 internal sealed class PlanWatch : IProgress<PlanProgress>, IDisposable
 {

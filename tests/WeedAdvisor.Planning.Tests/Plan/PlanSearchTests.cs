@@ -13,8 +13,8 @@ namespace WeedAdvisor.Planning.Tests.Plan;
 /// <summary>The plan of a whole year, held against ways that it did not choose.</summary>
 public sealed class PlanSearchTests
 {
-    // Preventives cannot be planned where nothing is said of earlier uses. The short run counts one weed: a third as many
-    // choices to price, each at a third of the cost.
+    // Preventives cannot be planned where nothing is said of earlier uses. The short run counts one weed, which makes
+    // each choice cheaper to price.
     private static readonly VisitArea s_unplannable = Sizes.IsLong
         ? Years.DemoYard with
         {

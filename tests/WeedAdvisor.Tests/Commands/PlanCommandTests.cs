@@ -133,6 +133,8 @@ public sealed partial class PlanCommandTests
             ),
             "plan",
             "-",
+            "--area",
+            "yard",
             "--hours",
             "0",
             "--knowledge",

@@ -23,12 +23,13 @@ public sealed class ImmutabilityTests
     ];
 
     // What is described here is a function without a state of its own: the sum of a form, what a record of the
-    // catalogue says.
+    // catalogue says, where a figure stands in a year.
     private static readonly Type[] s_functions =
     [
         typeof(Knowledge.Judgements.TestableOfTreatment),
         typeof(Planning.Rates.Forms.RateForm),
         typeof(Reports.Catalogue.CatalogueEntry),
+        typeof(Planning.Robust.MovedFigure),
     ];
 
     [Fact]

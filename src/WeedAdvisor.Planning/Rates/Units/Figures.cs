@@ -56,8 +56,8 @@ public static class Figures
     }
 
     /// <summary>
-    /// A number cut to so many significant figures: never more than it is, for doses. The trace that conversions leave in
-    /// the last digits takes none away.
+    /// A number cut to so many significant figures: never more than it is, for doses. The trace that conversions
+    /// leave in the last digits takes none away.
     /// </summary>
     /// <param name="value">The number, 0 or more.</param>
     /// <param name="significant">Significant figures, 1 to 15.</param>

@@ -99,14 +99,7 @@ internal enum FreeUse
 /// What goes with its name: what it does to this crop, and to the water near by. Empty where there is none.
 /// </param>
 /// <param name="Against">What speaks most against it; empty where nothing does.</param>
-internal sealed record FreeChemical(
-    string Action,
-    FreeUse Use,
-    bool IsLast,
-    string Text,
-    string Mind,
-    string Against
-)
+internal sealed record FreeChemical(string Action, FreeUse Use, bool IsLast, string Text, string Mind, string Against)
 {
     private const int MostMind = 2;
 
@@ -125,8 +118,8 @@ internal sealed record FreeChemical(
         ];
         bool missesTheMain = missed.Any(Main(names, area, weeds).Contains);
         bool isComing = one.WorksOn == WorksOn.Coming;
-        // What stops seed and misses the main weed comes after the others; what is for weeds that stand and misses it is
-        // not worth its name. What is for one of the weeds only is told with those that it leaves.
+        // What stops seed and misses the main weed comes after the others; what is for weeds that stand and misses it
+        // is not worth its name. What is for one of the weeds only is told with those that it leaves.
         bool isGood =
             SupportsOf(one) >= Strengths.Weak
             && doubts.All(reason => ReasonsInOrder.WeedsIn(reason).Any())

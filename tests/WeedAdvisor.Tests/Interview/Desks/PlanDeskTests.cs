@@ -266,6 +266,7 @@ public sealed class PlanDeskTests
             command,
             Path.Combine(Repository.Rules, "visits", $"{Visit}.yaml"),
             .. options,
+            .. command == "plan" ? ["--area", "yard"] : (string[])[],
             "--format",
             "json",
             "--knowledge",
