@@ -18,8 +18,8 @@ public sealed class PlanSearchTests
 {
     private static readonly int?[] s_intervals = [1, 2, 3, 4, 6, 8, null];
 
-    // Preventives cannot be planned where nothing is said of earlier uses. The short run counts one weed: a third as many
-    // choices to price, each at a third of the cost.
+    // Preventives cannot be planned where nothing is said of earlier uses. The short run counts one weed, so that each
+    // choice is cheaper to price.
     private static readonly VisitArea s_unplannable = Sizes.IsLong
         ? Years.DemoYard with
         {

@@ -33,14 +33,11 @@ public sealed partial class PathsInDocsTests
     public void Every_path_and_every_link_leads_to_what_is_there(string page)
     {
         string text = Fenced().Replace(File.ReadAllText(Path.Combine(Repository.Folder, page)), "");
-        Assert.Empty(PathsIn(text).Where(path => !IsThere(path)));
+        Assert.All(PathsIn(text), path => Assert.True(IsThere(path), path));
         string folder = Path.GetDirectoryName(Path.Combine(Repository.Folder, page))!;
-        Assert.Empty(
-            Link()
-                .Matches(text)
-                .Select(link => link.Groups[1].Value)
-                .Where(link => !link.Contains("://", StringComparison.Ordinal))
-                .Where(link => !Path.Exists(Path.Combine(folder, link)))
+        Assert.All(
+            Link().Matches(text).Select(link => link.Groups[1].Value).Where(link => !link.Contains("://")),
+            link => Assert.True(Path.Exists(Path.Combine(folder, link)), link)
         );
     }
 
