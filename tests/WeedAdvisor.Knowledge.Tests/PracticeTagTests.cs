@@ -92,8 +92,8 @@ public sealed class PracticeTagTests
 
     // What names just these and no others has a reason that a tag would not tell; each is to be argued for here.
     // Organic rules and wet floors name the three or four habits of their sources; the two mulch rules name the layers
-    // that were tried against mats, or that stand where nothing chemical may. What is done to a floor before plants come is
-    // what can be reached only then.
+    // that were tried against mats, or that stand where nothing chemical may. What is done to a floor before plants
+    // come is what can be reached only then.
     [Fact]
     public void Only_five_rules_name_three_practices_or_more_one_by_one() =>
         Assert.Equal(

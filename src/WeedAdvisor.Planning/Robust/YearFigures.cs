@@ -12,8 +12,7 @@ namespace WeedAdvisor.Planning.Robust;
 /// </summary>
 public static class YearFigures
 {
-    // The price has the name of the question.
-    private const string LabourRate = QuestionIds.Wage;
+    private const string LabourRate = Weeding.Wage.PriceId;
 
     /// <summary>All figures, in ordinal order of id.</summary>
     /// <param name="year">The year.</param>

@@ -27,13 +27,16 @@ public static class Wage
             { Value: var wage } => OutOfRange((double)wage),
         };
 
+    /// <summary>The price that stands in for the answer: it has its id.</summary>
+    public const string PriceId = QuestionIds.Wage;
+
     /// <summary>Who says it, for the grower.</summary>
     internal static string Says(Origin from, Func<string, Price?> prices) =>
         from switch
         {
             Origin.Set => "as you set it",
             Origin.Answer => "your answer",
-            _ => prices(QuestionIds.Wage) is { } price && price.Sources.Contains("invented")
+            _ => prices(PriceId) is { } price && price.Sources.Contains("invented")
                 ? "the price list, invented"
                 : "the price list",
         };

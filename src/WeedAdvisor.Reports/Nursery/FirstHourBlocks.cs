@@ -17,16 +17,15 @@ internal static class FirstHourBlocks
             first.First.Hours == 0
                 ? Line.FromString("In no area does an hour save more than it costs.")
                 : Line.Of(
-                    $"Into {new Named(first.Area.Name)}. Set against nobody going there before the year is over, its "
-                        + $"first {NurseryWords.Hours(first.First.Hours)} a week save "
-                        + $"{Amounts.Dollars(first.First.SavedUsd)} a year: "
-                        + $"{Amounts.Dollars(first.First.UsdAnHour)} an hour."
+                    $"Into {new Named(first.Area.Name)}. Against nobody going there before the year is over, "
+                        + $"{NurseryWords.Hours(first.First.Hours)} in its busiest week, and less in the others, save "
+                        + $"{Amounts.Dollars(first.First.SavedUsd)} a year."
                 )
         ).At(2);
         if (plan.Areas.Length == 1)
             yield break;
         yield return new BarsDrawing(
-            "What each of the first hours a week saves in a year, by area",
+            "What each of the first hours of the busiest week saves in a year, by area",
             [
                 .. plan
                     .Areas.Take(MostBars)
@@ -35,8 +34,8 @@ internal static class FirstHourBlocks
                         area.First.UsdAnHour,
                         area.First.Hours == 0
                             ? "hours save nothing"
-                            : $"{Amounts.Dollars(area.First.UsdAnHour).Text} an hour, for the first "
-                                + NurseryWords.Hours(area.First.Hours).Text
+                            : $"{Amounts.Dollars(area.First.UsdAnHour).Text} a year for each of the first "
+                                + $"{NurseryWords.Hours(area.First.Hours).Text} of its busiest week"
                     )),
             ]
         ).At(2);

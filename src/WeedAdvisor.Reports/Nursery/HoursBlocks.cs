@@ -9,8 +9,11 @@ internal static class HoursBlocks
 {
     public static IEnumerable<Block> Of(NurseryPlan plan)
     {
+        Line[] told = [.. Told(plan)];
+        if (told.Length == 0 && plan.Hours.Length < 2)
+            yield break;
         yield return Heading.Section("What more hours are worth");
-        foreach (Line line in Told(plan))
+        foreach (Line line in told)
             yield return new Paragraph(line).At(2);
         if (plan.Hours.Length < 2)
             yield break;
@@ -26,7 +29,7 @@ internal static class HoursBlocks
             [.. plan.Hours.Select((row, i) => RowOf(row, i + 1 < plan.Hours.Length ? plan.Hours[i + 1] : null))]
         )
         {
-            RowHead = "hours a week",
+            RowHead = "in the busiest week",
             Indent = 2,
             HeadWidth = 20,
         };
@@ -34,7 +37,7 @@ internal static class HoursBlocks
 
     private static Row RowOf(HoursWorth row, HoursWorth? next) =>
         new(
-            Line.Of($"{NurseryWords.Hours(row.HoursPerWeek)} a week"),
+            Line.Of($"{NurseryWords.Hours(row.HoursPerWeek)}"),
             [
                 Amounts.Dollars(row.Usd),
                 next is null

@@ -17,7 +17,7 @@ internal static class ShareBlocks
             [
                 new Column("hours in its busiest week", HoursColumns)
                 {
-                    Brief = ["hours a", "week"],
+                    Brief = ["busiest", "week"],
                     After = " in the busiest week",
                 },
                 new Column("each of its first hours saves", DollarColumns)

@@ -88,7 +88,8 @@ public static class PlanDocument
             asked.BudgetUsd is { } budget ? FormattableString.Invariant($"a budget of ${budget:0.##}") : null,
             .. asked.With.Select(id => $"'{id}' in the plan"),
         ];
-        return $"No year keeps {Listing.And([.. wishes.OfType<string>()])}. Loosen one of them.";
+        string[] told = [.. wishes.OfType<string>()];
+        return $"No year keeps {Listing.And(told)}. {(told.Length == 1 ? "Loosen it." : "Loosen one of them.")}";
     }
 
     private static IEnumerable<Block> Soon(AreaPlan plan, PlannedWay best)

@@ -57,10 +57,10 @@ internal static class PlanUses
         foreach (Line setting in Settings(use))
             yield return setting;
         if (use.WaterLitres is { } water)
-            yield return Line.Of(
-                $"Water: {(water.Low == water.High ? Sig(water.Low) : $"{Sig(water.Low)} to {Sig(water.High)}")} litres "
-                    + $"over all beds, {WateringIn.WordsOf(treatment)}."
-            );
+        {
+            string litres = water.Low == water.High ? Sig(water.Low) : $"{Sig(water.Low)} to {Sig(water.High)}";
+            yield return Line.Of($"Water: {litres} litres over all beds, {WateringIn.WordsOf(treatment)}.");
+        }
     }
 
     private static IEnumerable<Line> Settings(UseAmounts use)
@@ -82,8 +82,7 @@ internal static class PlanUses
         {
             Quantity[] doses = [.. use.Doses.Select(one => one["dose"].Value)];
             var range = new RateRange(doses.MinBy(one => one.InBase), doses.MaxBy(one => one.InBase));
-            yield return $"One pot: {Range(range, null)}, "
-                + $"shaken on in four passes.";
+            yield return $"One pot: {Range(range, null)}, " + $"shaken on in four passes.";
         }
 
         if (use.Tool == ApplicationTools.Spreader && use.Ranges is [{ Rate: var rate }, ..] && IsWeighed(rate.Low))

@@ -57,11 +57,7 @@ internal static class PlanCommand
         );
         Option<string?> with = Ids("--with", "Actions that must be in the plan, by id.");
         Option<string?> without = Ids("--without", "Actions that must not be in it, by id.");
-        var from = new Option<DateOnly?>("--from")
-        {
-            Description = "The first day of the plan (else the day of the visit).",
-            HelpName = "DATE",
-        };
+        Option<DateOnly?> from = NumberOptions.Day("--from", "The first day of the plan (else the day of the visit).");
         Option<int> answers = NumberOptions.Whole(
             "--answers",
             "N",

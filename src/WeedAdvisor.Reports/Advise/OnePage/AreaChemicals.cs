@@ -9,7 +9,7 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <summary>How it stands with the chemicals of an area: worked out once, however often its page is tried.</summary>
 /// <param name="Free">Those that may go on, in the order of the advice.</param>
 /// <param name="Waiting">
-/// Those that wait, by the answers they wait for, without those that let weeds through last time.
+/// Those that wait, by the answers they wait for, without those that let weeds through last time and their like.
 /// </param>
 /// <param name="CountWaiting">How many wait, those that let weeds through among them.</param>
 /// <param name="CountBarred">How many are barred.</param>
@@ -26,6 +26,9 @@ internal sealed record AreaChemicals(
 {
     private const string NoWeed = "no weed";
 
+    // What works at no known site is no repeat of anything.
+    private const string NoGroup = "0";
+
     /// <summary>The chemicals of an area.</summary>
     /// <param name="names">Where names come from.</param>
     /// <param name="day">The day of the visit.</param>
@@ -35,14 +38,23 @@ internal sealed record AreaChemicals(
     {
         ImmutableArray<string> weeds = ReasonsInOrder.WeedsOf(names, area.Area);
         WaitingAction[] waiting = [.. area.Waiting.Where(one => names.IsTreatment(one.Action))];
-        HashSet<string?> failed = [.. (area.Area.Past ?? []).Where(IsLetThrough).Select(past => past.Treatment)];
+        PastApplication[] failed = [.. (area.Area.Past ?? []).Where(IsLetThrough)];
         return new AreaChemicals(
             [
                 .. area
                     .Clear.Where(one => names.IsTreatment(one.Action))
                     .Select(one => FreeChemical.Of(names, area.Area, weeds, one)),
             ],
-            [.. WaitingGroup.InOrderOfWork(names, [.. waiting.Where(one => !failed.Contains(one.Action))])],
+            [
+                .. WaitingGroup.InOrderOfWork(
+                    names,
+                    [
+                        .. waiting
+                            .Where(one => !failed.Any(past => IsTheSameAgain(names, past, one.Action)))
+                            .OrderBy(one => one.IfClear?.LacksTool == true),
+                    ]
+                ),
+            ],
             waiting.Length,
             area.Barred.Count(one => names.IsTreatment(one.Action)),
             [.. LaterIn(names, day, area)],
@@ -52,6 +64,15 @@ internal sealed record AreaChemicals(
 
     /// <summary>Whether a use let weeds through.</summary>
     public static bool IsLetThrough(PastApplication past) => past is { Treatment: not null, Result: "escapes" };
+
+    // Of another name but of the groups that let weeds through it is the same again.
+    private static bool IsTheSameAgain(Names names, PastApplication past, string action) =>
+        past.Treatment == action
+        || names.Treatment(past.Treatment!) is { } failed
+            && names.Treatment(action) is { } other
+            && other.Actives.All(active =>
+                active.Group is not (null or NoGroup) && failed.Actives.Any(one => one.Group == active.Group)
+            );
 
     private static IEnumerable<(string When, ImmutableArray<string> Chemicals)> LaterIn(
         Names names,
