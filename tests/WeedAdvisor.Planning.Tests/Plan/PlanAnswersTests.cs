@@ -69,5 +69,8 @@ public sealed class PlanAnswersTests
     }
 
     private static AreaPlan Planned(VisitArea area) =>
-        PlanSearch.Of(PlanCase.Of(ShippedRules.Advisor, AreaCase.Alone(Years.DemoDay, area), new PlanRequest()).Value!);
+        PlanSearch.Of(
+            PlanCase.Of(ShippedRules.Advisor, AreaCase.Alone(Years.DemoDay, area), new PlanRequest()).Value!,
+            FewerRounds.Effort
+        );
 }

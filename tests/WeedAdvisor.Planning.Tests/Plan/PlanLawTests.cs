@@ -101,6 +101,7 @@ public sealed class PlanLawTests
     private static AreaPlan Planned(PlanRequest request, VisitArea? area = null) =>
         PlanSearch.Of(
             PlanCase.Of(ShippedRules.Advisor, AreaCase.Alone(Years.DemoDay, area ?? Years.DemoYard), request).Value!,
-            stop: TestContext.Current.CancellationToken
+            FewerRounds.Effort,
+            TestContext.Current.CancellationToken
         );
 }

@@ -59,7 +59,12 @@ public sealed class PlanLimitsTests
             AreaPlan? less = null;
             foreach (decimal limit in limits)
             {
-                AreaPlan more = Planned(Years.DemoYard, isMoney ? null : limit, isMoney ? limit : null);
+                AreaPlan more = Planned(
+                    Years.DemoYard,
+                    isMoney ? null : limit,
+                    isMoney ? limit : null,
+                    FewerRounds.Effort
+                );
                 if (less?.Best is { } before)
                 {
                     Assert.True(more.LeastUsd <= before.Way.Usd + Cent);
@@ -97,7 +102,7 @@ public sealed class PlanLimitsTests
             && (budget is null || spent * Pots / 1000 <= budget + Cent);
     }
 
-    private static AreaPlan Planned(VisitArea area, decimal? hours, decimal? budget) =>
+    private static AreaPlan Planned(VisitArea area, decimal? hours, decimal? budget, PlanEffort? effort = null) =>
         PlanSearch.Of(
             PlanCase
                 .Of(
@@ -111,6 +116,7 @@ public sealed class PlanLimitsTests
                     }
                 )
                 .Value!,
-            stop: TestContext.Current.CancellationToken
+            effort,
+            TestContext.Current.CancellationToken
         );
 }
