@@ -69,7 +69,7 @@ public sealed class Advisor
             void AdviseEvery(int worker)
             {
                 // Some areas take longer than others: whoever is free takes the next.
-                for (int i; (i = Interlocked.Increment(ref taken)) < advice.Length; )
+                while (Interlocked.Increment(ref taken) is var i && i < advice.Length)
                 {
                     AreaCase area = roofs.CaseOf(first + i);
                     advice[i] = sessions[worker] is { } session

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -103,7 +104,12 @@ internal sealed class LessonSheet : Sheet
     }
 
     private (string Mark, string Text) Choice(string action, int at) =>
-        (_desk.Order.PlaceOf(at) is { } place ? $"{place, 2}. " : " -  ", _desk.NameOf(action));
+        (
+            _desk.Order.PlaceOf(at) is { } place
+                ? place.ToString(CultureInfo.InvariantCulture).PadLeft(2) + ". "
+                : " -  ",
+            _desk.NameOf(action)
+        );
 
     private void Turn(int choice)
     {
