@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Runtime.InteropServices;
 using WeedAdvisor.Planning.Plan;
 
 namespace WeedAdvisor.Commands;
@@ -10,55 +9,42 @@ namespace WeedAdvisor.Commands;
 /// </summary>
 internal sealed class PlanWatch : IProgress<PlanProgress>, IDisposable
 {
-    // One less than the narrowest terminal has, so that the line does not wrap.
-    private const int MostColumns = 79;
-
     private static readonly TimeSpan s_between = TimeSpan.FromMilliseconds(200);
 
-    private readonly TextWriter? _told;
+    private readonly ProgressLine _line;
     private readonly TimeProvider _time;
     private readonly int? _seconds;
-    private readonly CancellationTokenSource _all = new();
-    private readonly PosixSignalRegistration _signal;
+    private readonly FirstInterrupt _interrupt = new();
     private CancellationTokenSource _area;
     private string _name = "";
-    private int _length;
     private long _last;
 
-    private PlanWatch(TextWriter? told, TimeProvider time, int? seconds)
+    private PlanWatch(Surroundings surroundings, int? seconds)
     {
-        (_told, _time, _seconds) = (told, time, seconds);
-        _area = CancellationTokenSource.CreateLinkedTokenSource(_all.Token);
-        _signal = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
-        {
-            if (_all.IsCancellationRequested)
-                return;
-            signal.Cancel = true;
-            _all.Cancel();
-        });
+        (_line, _time, _seconds) = (new ProgressLine(surroundings), surroundings.Time, seconds);
+        _area = CancellationTokenSource.CreateLinkedTokenSource(_interrupt.Stop);
     }
 
     /// <summary>Begins to watch.</summary>
     /// <param name="surroundings">Where it is told, if that is a terminal.</param>
     /// <param name="seconds">After how long the search of an area ends; null for never.</param>
-    public static PlanWatch Start(Surroundings surroundings, int? seconds) =>
-        new(surroundings.IsErrorTerminal ? surroundings.Error : null, surroundings.Time, seconds);
+    public static PlanWatch Start(Surroundings surroundings, int? seconds) => new(surroundings, seconds);
 
     /// <summary>Ends the search of the present area.</summary>
     public CancellationToken Stop => _area.Token;
 
     /// <summary>Ends everything that is left.</summary>
-    public CancellationToken StopAll => _all.Token;
+    public CancellationToken StopAll => _interrupt.Stop;
 
     /// <summary>An area begins.</summary>
     public void Begin(string name)
     {
         _name = name;
         _area.Dispose();
-        _area = CancellationTokenSource.CreateLinkedTokenSource(_all.Token);
+        _area = CancellationTokenSource.CreateLinkedTokenSource(_interrupt.Stop);
         if (_seconds is { } seconds)
             _area.CancelAfter(TimeSpan.FromSeconds(seconds));
-        Write($"{_name}: pricing rounds and measures");
+        _line.Write($"{_name}: pricing rounds and measures");
     }
 
     /// <inheritdoc/>
@@ -69,32 +55,20 @@ internal sealed class PlanWatch : IProgress<PlanProgress>, IDisposable
         _last = _time.GetTimestamp();
         string best = value.BestUsd is { } usd ? Text($", best ${usd:#,0}") : "",
             least = value.LeastUsd is { } floor && floor > 0 ? Text($", none below ${floor:#,0}") : "";
-        Write(Text($"{_name}: {value.Searched} of {value.Choices} searched{best}{least}; Ctrl+C keeps the best"));
+        _line.Write(Text($"{_name}: {value.Searched} of {value.Choices} searched{best}{least}; Ctrl+C keeps the best"));
     }
 
     /// <summary>The plan is found; answers are tried.</summary>
-    public void Trying() => Write($"{_name}: trying answers to open questions");
+    public void Trying() => _line.Write($"{_name}: trying answers to open questions");
 
     /// <summary>All is done: the line goes.</summary>
-    public void End() => Write("");
+    public void End() => _line.Write("");
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        _signal.Dispose();
         _area.Dispose();
-        _all.Dispose();
-    }
-
-    // One line of a terminal, written over again and again.
-    private void Write(string line)
-    {
-        if (_told is null)
-            return;
-        line = line[..Math.Min(line.Length, MostColumns)];
-        _told.Write("\r" + line.PadRight(_length) + (line.Length == 0 ? "\r" : ""));
-        _told.Flush();
-        _length = line.Length;
+        _interrupt.Dispose();
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -25,7 +25,14 @@ internal sealed class RobustOptions
 
     /// <summary>The seed.</summary>
     public Option<int> Seed { get; } =
-        NumberOptions.Whole("--seed", "N", "Seed of the draws for --robust.", 0, int.MaxValue, usual: 1);
+        NumberOptions.Whole(
+            "--seed",
+            "N",
+            "Seed of the draws for --robust.",
+            0,
+            int.MaxValue,
+            usual: RobustSearch.UsualSeed
+        );
 
     /// <summary>Whether it is asked whether the plan stands.</summary>
     public bool IsAsked(ParseResult parsed) => parsed.GetValue(Robust);
