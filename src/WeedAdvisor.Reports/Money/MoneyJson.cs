@@ -3,7 +3,6 @@ using System.Text.Json;
 using WeedAdvisor.Planning.Money;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Json;
-using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Money;
 
@@ -16,10 +15,7 @@ public static class MoneyJson
     public static string Of(MoneyReport report) =>
         JsonText.Of(json =>
         {
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            StampJson.Write(json, report.Knowledge.Stamp);
-            json.WriteString("visit", report.Visit.Id);
-            json.WriteString("date", Figures.Day(report.Visit.Date));
+            VisitHeadJson.Write(json, report.Knowledge.Stamp, report.Visit);
             json.WriteTexts("ownPrices", report.Prices.Own.Select(price => price.Id));
             json.WriteList("areas", report.Areas, area => WriteArea(json, area));
             json.WriteTexts("notes", MoneyNotes.Standing(report).Select(note => note.Text));

@@ -15,10 +15,7 @@ public static class NurseryJson
         JsonText.Of(json =>
         {
             NurseryPlan plan = report.Plan;
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            StampJson.Write(json, plan.Knowledge.Stamp);
-            json.WriteString("visit", plan.Visit.Id);
-            json.WriteString("date", Figures.Day(plan.Visit.Date));
+            VisitHeadJson.Write(json, plan.Knowledge.Stamp, plan.Visit);
             json.WriteStartObject("nursery");
             json.WriteFigure("hoursPerWeekAsked", plan.Request.HoursPerWeek);
             json.WriteFigure("budgetUsdAsked", plan.Request.BudgetUsd);

@@ -16,10 +16,7 @@ public static class PlanJson
     public static string Of(PlanReport report) =>
         JsonText.Of(json =>
         {
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            StampJson.Write(json, report.Knowledge.Stamp);
-            json.WriteString("visit", report.Visit.Id);
-            json.WriteString("date", Figures.Day(report.Visit.Date));
+            VisitHeadJson.Write(json, report.Knowledge.Stamp, report.Visit);
             json.WriteList("areas", report.Areas, area => WriteArea(json, area));
         });
 

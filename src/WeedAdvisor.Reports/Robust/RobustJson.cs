@@ -2,7 +2,6 @@ using System.Text.Json;
 using WeedAdvisor.Planning.Robust;
 using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Reports.Json;
-using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Robust;
 
@@ -13,10 +12,7 @@ public static class RobustJson
     public static string Of(RobustReport report) =>
         JsonText.Of(json =>
         {
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            StampJson.Write(json, report.Knowledge.Stamp);
-            json.WriteString("visit", report.Visit.Id);
-            json.WriteString("date", Figures.Day(report.Visit.Date));
+            VisitHeadJson.Write(json, report.Knowledge.Stamp, report.Visit);
             json.WriteList("areas", report.Areas, area => WriteArea(json, area));
         });
 

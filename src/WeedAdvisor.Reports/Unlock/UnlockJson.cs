@@ -4,7 +4,6 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Unlock;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Json;
-using WeedAdvisor.Reports.Text;
 using WeedAdvisor.Reports.Why;
 
 namespace WeedAdvisor.Reports.Unlock;
@@ -17,10 +16,7 @@ public static class UnlockJson
         JsonText.Of(json =>
         {
             var sentences = new ConditionSentences(advisor.Knowledge);
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            StampJson.Write(json, advice.Knowledge);
-            json.WriteString("visit", advice.Visit.Id);
-            json.WriteString("date", Figures.Day(advice.Visit.Date));
+            VisitHeadJson.Write(json, advice.Knowledge, advice.Visit);
             json.WriteString("action", action.Id);
             json.WriteString("name", action.Name);
             json.WriteList("areas", advice.Areas, area =>

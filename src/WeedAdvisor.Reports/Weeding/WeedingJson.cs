@@ -15,10 +15,7 @@ public static class WeedingJson
     public static string Of(WeedingReport report, KnowledgeBase knowledge) =>
         JsonText.Of(json =>
         {
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            StampJson.Write(json, knowledge.Stamp);
-            json.WriteString("visit", report.Visit.Id);
-            json.WriteString("date", Figures.Day(report.Visit.Date));
+            VisitHeadJson.Write(json, knowledge.Stamp, report.Visit);
             json.WriteList("areas", report.Areas, area => WriteArea(json, area, report));
         });
 

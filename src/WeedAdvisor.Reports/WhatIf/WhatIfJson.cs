@@ -23,10 +23,7 @@ public static class WhatIfJson
         {
             var sentences = new ConditionSentences(knowledge);
             var names = new Names(knowledge);
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            StampJson.Write(json, now.Knowledge);
-            json.WriteString("visit", now.Visit.Id);
-            json.WriteString("date", Figures.Day(now.Visit.Date));
+            VisitHeadJson.Write(json, now.Knowledge, now.Visit);
             json.WriteList("answers", answers, one =>
             {
                 json.WriteString("question", one.Question.Id);

@@ -19,10 +19,7 @@ public static class WhyJson
         {
             var names = new Names(knowledge);
             var words = new Words(names, new ConditionSentences(knowledge));
-            json.WriteNumber("schemaVersion", JsonReport.SchemaVersion);
-            StampJson.Write(json, advice.Knowledge);
-            json.WriteString("visit", advice.Visit.Id);
-            json.WriteString("date", Figures.Day(advice.Visit.Date));
+            VisitHeadJson.Write(json, advice.Knowledge, advice.Visit);
             json.WriteString("action", action.Id);
             json.WriteString("name", action.Name);
             json.WriteString("kind", names.Kind(action.Id));
