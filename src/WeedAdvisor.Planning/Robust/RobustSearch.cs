@@ -9,6 +9,9 @@ namespace WeedAdvisor.Planning.Robust;
 /// <summary>Moves the figures behind a plan and looks whether it stays the cheapest.</summary>
 public sealed class RobustSearch
 {
+    /// <summary>The seed that is drawn with where nobody asks for another.</summary>
+    public const int UsualSeed = 1;
+
     /// <summary>Draws when nothing else is said.</summary>
     public const int UsualDraws = 1000;
 

@@ -192,8 +192,8 @@ public sealed partial class PlanDesk
             PlanRowKind.Use => $"Put on, week of {DayOf(row.Week)}",
             PlanRowKind.Closed => $"Closed, week of {DayOf(row.Week)}",
             PlanRowKind.Dropped => "Not to be put on",
-            PlanRowKind.Hours => "Hours a week, at most",
-            PlanRowKind.Budget => "Materials and tools, at most",
+            PlanRowKind.Hours => s_hours.Label,
+            PlanRowKind.Budget => s_dollars.Label,
             _ => "Pots",
         };
 

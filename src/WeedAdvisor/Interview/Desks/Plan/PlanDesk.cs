@@ -117,14 +117,11 @@ public sealed partial class PlanDesk
     /// </summary>
     public Func<CancellationToken, PlanRobustness>? RobustJob =>
         Plan is { Best: not null } plan && _robust?.Plan != plan
-            ? stop => RobustSearch.Of(plan, RobustSeed, stop: stop)
+            ? stop => RobustSearch.Of(plan, RobustSearch.UsualSeed, stop: stop)
             : null;
 
     /// <summary>Takes the answer of <see cref="RobustJob"/>.</summary>
     public void Take(PlanRobustness robust) => _robust = robust;
-
-    // The command's own, so that both say the same.
-    private const ulong RobustSeed = 1;
 
     private PlanRow? Row => At < Rows.Length ? Rows[At] : null;
 
