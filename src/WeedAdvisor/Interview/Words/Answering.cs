@@ -88,7 +88,7 @@ public static class Answering
     private static ImmutableArray<AnswerChoice> ByName(IEnumerable<AnswerChoice> choices) =>
         [
             .. choices
-                .OrderBy(choice => choice.Text, StringComparer.Ordinal)
+                .OrderBy(choice => choice.Text, StringComparer.OrdinalIgnoreCase)
                 .ThenBy(choice => choice.Id, StringComparer.Ordinal),
         ];
 

@@ -38,7 +38,7 @@ public static class NameSearch
                 .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Count(months => !months.IsEmpty))
                 .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Places.Count)
                 .ThenByDescending(weed => text.Length == 0 ? 0 : weed.Emergence.Values.Sum(months => months.Length))
-                .ThenBy(weed => weed.Name, StringComparer.Ordinal)
+                .ThenBy(weed => weed.Name, StringComparer.OrdinalIgnoreCase)
                 .Select(weed => new Named(
                     weed.Id,
                     weed.Name,
@@ -74,7 +74,7 @@ public static class NameSearch
     private static IEnumerable<Named> NamedTreatments(KnowledgeBase knowledge, string text) =>
         knowledge
             .Treatments.Values.OrderBy(treatment => text.Length == 0 ? 0 : treatment.Actives.Length)
-            .ThenBy(treatment => treatment.Name, StringComparer.Ordinal)
+            .ThenBy(treatment => treatment.Name, StringComparer.OrdinalIgnoreCase)
             .Select(treatment => new Named(
                 treatment.Id,
                 treatment.Name,

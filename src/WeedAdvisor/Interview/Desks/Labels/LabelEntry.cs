@@ -33,7 +33,7 @@ public sealed record LabelEntry(string Treatment, string Mark, string Text)
             .Advised()
             .Select(treatment => new LabelEntry(treatment.Id, Padded(""), Begun(shelf, treatment)));
         var others = shelf
-            .Records.Treatments.Values.OrderBy(treatment => treatment.Name, StringComparer.Ordinal)
+            .Records.Treatments.Values.OrderBy(treatment => treatment.Name, StringComparer.OrdinalIgnoreCase)
             .Select(treatment => new LabelEntry(treatment.Id, Padded(""), Begun(shelf, treatment)));
         return [.. yours.Concat(waits).Concat(advised).Concat(others).DistinctBy(entry => entry.Treatment)];
     }
