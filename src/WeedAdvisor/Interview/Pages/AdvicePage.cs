@@ -139,12 +139,16 @@ public static class AdvicePage
             :
             [
                 .. Head("What was found"),
-                .. certain.Select(finding => In(2, $"{finding.Text} ({AdviceWords.Share(finding.Certainty)})")),
+                .. certain.Select(finding => In(2, $"{finding.Text}{HowSure(finding)}")),
                 .. possible > 0
                     ? [In(2, $"{possible} more may hold; they wait for answers.", Tone.Muted)]
                     : (Block[])[],
             ];
     }
+
+    // What is certain needs no word; the rest as the cases of actions are told.
+    private static string HowSure(AreaFinding finding) =>
+        finding.Certainty < 1 ? $" ({Figures.CaseWord(finding.Certainty)} case)" : "";
 
     private static IEnumerable<Block> Cautions(AreaAdvice advice, bool full)
     {

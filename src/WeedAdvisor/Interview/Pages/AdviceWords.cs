@@ -1,4 +1,3 @@
-using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
@@ -36,9 +35,6 @@ public sealed record AdviceWords(KnowledgeBase Knowledge)
         string cost = _names.Cost(action.Action, reading) is { } known ? $"; {Costs.InShort(known)}" : "";
         return $"{EffectWords.Of(action)}{cost}";
     }
-
-    /// <summary>A share with two decimals.</summary>
-    public static string Share(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
 
     /// <summary>A rule's id as the sentence it is.</summary>
     public static string Sentence(string judgement)
