@@ -40,6 +40,22 @@ internal sealed class LexiconBuilder
         ["targets-or-all"] = "a weed, a weed kind, or 'all'",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
+    // The catalogues that 'knowledge list' prints, by the notation whose words they hold.
+    private static readonly FrozenDictionary<string, string> s_catalogues = new Dictionary<string, string>
+    {
+        ["weeds"] = "weeds",
+        ["crops"] = "crops",
+        ["practices"] = "practices",
+        ["treatments"] = "treatments",
+        ["past-treatments"] = "treatments",
+        ["regions"] = "regions",
+        ["findings"] = "findings",
+        ["questions"] = "questions",
+        ["judgements"] = "judgements",
+        ["sources"] = "sources",
+        ["active-ids"] = "actives",
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
     private readonly Dictionary<string, ValidWords> _words = new(StringComparer.Ordinal);
     private readonly HashSet<string> _open = new(StringComparer.Ordinal);
 
@@ -55,10 +71,8 @@ internal sealed class LexiconBuilder
     {
         if (words is null)
             _open.Add(notation);
-        else if (called is null)
-            _words.TryAdd(notation, new ValidWords(NameOf(notation), words));
         else
-            _words.TryAdd(notation, new ValidWords(NameOf(notation), words) { Names = called });
+            _words.TryAdd(notation, Valid(notation, words, called));
         return this;
     }
 
@@ -82,6 +96,18 @@ internal sealed class LexiconBuilder
 
     /// <summary>What stands for words that nothing declares: whatever is held against it is refused.</summary>
     public static ValidWords NoWords(string notation) => new($"{NameOf(notation)}, which nothing declares", []);
+
+    private static ValidWords Valid(
+        string notation,
+        IEnumerable<string> words,
+        IReadOnlyDictionary<string, IEnumerable<string>>? called
+    )
+    {
+        string? catalogue = s_catalogues.GetValueOrDefault(notation);
+        return called is null
+            ? new ValidWords(NameOf(notation), words) { Catalogue = catalogue }
+            : new ValidWords(NameOf(notation), words) { Catalogue = catalogue, Names = called };
+    }
 
     // A notation that no list, question or catalogue could declare is a slip of the program, not of whoever wrote a
     // file.

@@ -41,8 +41,10 @@ internal sealed class ReadContext(string file, Lexicon lexicon)
         IReadOnlyList<string> meant = valid.MeantBy(word);
         if (meant.Count > 1)
             Report(where, $"'{word}', which may be {Listed(meant)}", "the one of them that is meant");
+        else if ((meant.Count == 1 ? meant[0] : valid.Nearest(word)) is { } near)
+            Report(where, $"'{word}'", valid.Expected, near);
         else
-            Report(where, $"'{word}'", valid.Expected, meant.Count == 1 ? meant[0] : valid.Nearest(word));
+            Report(where, $"'{word}'", valid.ExpectedOfStranger);
     }
 
     private static string Listed(IReadOnlyList<string> words) =>

@@ -24,6 +24,9 @@ internal sealed class ValidWords
     /// <summary>Other names of the words, by which people may call them.</summary>
     public IReadOnlyDictionary<string, IEnumerable<string>> Names { get; init; } = s_noNames;
 
+    /// <summary>The catalogue that lists the words; null when none does.</summary>
+    public string? Catalogue { get; init; }
+
     /// <summary>The words, in no order.</summary>
     public IEnumerable<string> All => _words;
 
@@ -33,6 +36,12 @@ internal sealed class ValidWords
         _expected ??= _words.Count is 0 or > MostListed
             ? _name
             : $"{_name}: {string.Join(", ", _words.Order(StringComparer.Ordinal))}";
+
+    /// <summary>The same for a word that is near to none: where all of them can be read.</summary>
+    public string ExpectedOfStranger =>
+        Catalogue is null || _words.Count <= MostListed
+            ? Expected
+            : $"{_name}; 'weedadvisor knowledge list {Catalogue}' names them";
 
     /// <summary>Whether the word is valid.</summary>
     public bool Contains(string word) => _words.Contains(word);

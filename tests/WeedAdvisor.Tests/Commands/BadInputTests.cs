@@ -1,3 +1,5 @@
+using WeedAdvisor.World;
+
 namespace WeedAdvisor.Tests.Commands;
 
 public sealed class BadInputTests
@@ -45,6 +47,31 @@ public sealed class BadInputTests
         Assert.StartsWith("weedadvisor: ", complaint, StringComparison.Ordinal);
         Assert.Contains(said, complaint, StringComparison.Ordinal);
         Assert.Empty(run.Out);
+    }
+
+    [Theory]
+    [InlineData("answers: { region: 'x??x' }")]
+    [InlineData("areas: [{ id: a, name: A, answers: { crops: ['x??x'] } }]")]
+    [InlineData("areas: [{ id: a, name: A, weeds: [{ weed: 'x??x', stage: young }] }]")]
+    [InlineData("areas: [{ id: a, name: A, past: [{ treatment: 'x??x', date: 2026-01-01 }] }]")]
+    public void A_word_near_to_none_is_answered_by_the_command_that_lists_them_all(string line)
+    {
+        CommandRun Ask(params string[] args) =>
+            CommandRun.With(
+                s =>
+                    s with
+                    {
+                        In = new StringReader($"visit: x\ntitle: t\ndate: 2026-04-14\nnursery: n\n{line}\n"),
+                        Environment = name => name == "WEEDADVISOR_KNOWLEDGE" ? Repository.Rules : null,
+                    },
+                args
+            );
+        string complaint = Ask("advise", "-").Complaints.Single(one => one.Contains("x??x", StringComparison.Ordinal));
+        string[] command = complaint.Split('\'')[^2].Split(' ');
+        Assert.Equal("weedadvisor", command[0]);
+        CommandRun listed = Ask(command[1..]);
+        Assert.Equal(ExitCode.Done, listed.Code);
+        Assert.True(listed.Out.Split('\n').Length > 15);
     }
 
     [Fact]
