@@ -38,6 +38,7 @@ internal static class ChemicalSection
             .. Waiting(style, area, detail.Waiting),
             .. Later(style, detail.Later),
             .. Reasons(style, isNone, detail.Barred),
+            .. detail.Barred > 0 ? Apart(style, area) : [],
         ];
         if (lines.Length > 0)
         {
@@ -146,6 +147,18 @@ internal static class ChemicalSection
                 Line.FromString($"{Share(reason.Count, style.Chemicals.CountBarred, isAll)}{reason.Text}")
             );
     }
+
+    // One tender crop in a block is cheaper carried off than paid for by all.
+    private static IEnumerable<Line> Apart(PageStyle style, AreaAdvice area) =>
+        CropApart.Of(style.Names, area) is { } apart
+            ?
+            [
+                Line.FromString(
+                    $"Stand {apart.Crop} apart: they alone bar {apart.Chemicals.Length} chemicals for the others here: "
+                        + $"{Listing.Some([.. apart.Chemicals.Select(style.Names.Action)], MostNames)}."
+                ),
+            ]
+            : [];
 
     private static string Share(int some, int barred, bool isAll) =>
         some == barred
