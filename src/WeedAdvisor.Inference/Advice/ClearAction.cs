@@ -62,8 +62,17 @@ public sealed record ClearAction
     /// </summary>
     public int? StarvingStep { get; init; }
 
+    /// <summary>The weeds on account of which rules speak for it, by id in ordinal order; empty where of none.</summary>
+    public ImmutableArray<string> ForWeeds { get; init; } = [];
+
+    /// <summary>Rules speak for it on account of the weed that covers most here.</summary>
+    public bool MeetsMainWeed { get; init; }
+
     /// <summary>It clears weeds that are up, now.</summary>
     public bool Cleans { get; init; }
+
+    /// <summary>It clears the weed that covers most here: that weed's own step.</summary>
+    public bool IsOwnStep => this is { MeetsMainWeed: true, Cleans: true, IsHygiene: false, ComesAfterCleaning: false };
 
     /// <summary>
     /// Certainty times effect, 0 to 1; where the effect is missing, certainty times the least effect known of an action

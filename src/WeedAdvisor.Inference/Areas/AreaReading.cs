@@ -79,6 +79,12 @@ public sealed record AreaReading
     public required bool HasUnnamedWeed { get; init; }
 
     /// <summary>
+    /// Whether naming it comes before all other work: what is done hangs on it. A moss, an alga or a water weed beside
+    /// weeds that have a name is treated as its kind is, whatever it is called.
+    /// </summary>
+    public required bool NamingComesFirst { get; init; }
+
+    /// <summary>
     /// The question after the weeds where it is answered as far as it can be: stage and cover are told, and what has no
     /// name is advised to be named. Null else.
     /// </summary>
@@ -97,6 +103,9 @@ public sealed record AreaReading
 
     /// <summary>Whether films and mats cover at least half of what the weeds that are up cover.</summary>
     public required bool IsMostlyMats { get; init; }
+
+    /// <summary>The weed that covers most of all that are up; null when none is up or two cover as much.</summary>
+    public required string? MainWeed { get; init; }
 
     /// <summary>How moist the surface is.</summary>
     public required string? Moisture { get; init; }
@@ -239,11 +248,17 @@ public sealed record AreaReading
             EmergenceZone = zone.Taken,
             Coming = WeedsToCome.Of(area, readings, zone, day, knowledge),
             HasUnnamedWeed = Known(weeds, knowledge).Any(one => one.Weed.IsUnnamed),
+            NamingComesFirst =
+                Known(weeds, knowledge)
+                    .Any(one => one.Weed is { IsUnnamed: true, Kind: not ("bryophyte" or "alga" or "water") })
+                || Known(weeds, knowledge).Any(one => one.Weed.IsUnnamed)
+                    && !Known(weeds, knowledge).Any(one => one.Seen.IsUp == true && !one.Weed.IsUnnamed),
             HasWeedAboutToSeed = Known(weeds, knowledge)
                 .Any(one => one.Seen.IsAboutToSeed && !WaysOfLife.Of(one.Weed, knowledge.Usual).Equals(s_belowOnly)),
             HasMatAboutToSpread = Known(weeds, knowledge)
                 .Any(one => one.Seen.IsAboutToSeed && one.Weed.Kind is ("bryophyte" or "alga")),
             IsMostlyMats = MostlyMats(weeds, knowledge),
+            MainWeed = MostOf(weeds),
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
             Mulch = mulch == NoMulch ? null : mulch,
@@ -288,6 +303,26 @@ public sealed record AreaReading
                 one => one.Seen.CoverOfAreaPercent ?? 1
             );
         return covers.Contains(true) && covers[true].Sum() >= covers[false].Sum();
+    }
+
+    // Several stages of one weed cover together.
+    private static string? MostOf(ImmutableArray<WeedSeen> weeds)
+    {
+        (string Weed, decimal Cover)[] covers =
+        [
+            .. weeds
+                .Where(seen => seen.IsUp == true)
+                .GroupBy(seen => seen.Weed)
+                .Select(one => (one.Key, one.Sum(seen => seen.CoverOfAreaPercent ?? 1)))
+                .OrderByDescending(one => one.Item2)
+                .Take(2),
+        ];
+        return covers switch
+        {
+            [var only] => only.Weed,
+            [var first, var second] when first.Cover > second.Cover => first.Weed,
+            _ => null,
+        };
     }
 
     // Where all that is up stands beside the pots it is worked on as if there were none.

@@ -29,7 +29,7 @@ internal static class HorizonChoice
             Practice { Possible: "next-batch" } when area.Stock != NoStock => Horizon.NextBatch,
             Practice { Possible: WhenEmpty } when area.Stock != NoStock => Horizon.WhenEmpty,
             Practice { Possible: "at-once" } => Horizon.Today,
-            Practice { Possible: "naming" } => area.HasUnnamedWeed ? Horizon.Today : Horizon.ThisWeek,
+            Practice { Possible: "naming" } => area.NamingComesFirst ? Horizon.Today : Horizon.ThisWeek,
             Practice { When: "now" } practice when IsPressing(practice, area) => Horizon.Today,
             Practice { When: "now" } or Treatment => Horizon.ThisWeek,
             _ => Horizon.ThisSeason,

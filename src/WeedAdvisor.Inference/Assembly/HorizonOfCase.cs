@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Conclusions;
@@ -62,6 +63,22 @@ internal static class HorizonOfCase
         };
         return isItsWork ? step : null;
     }
+
+    /// <summary>Whether rules speak for it on account of the weed that covers most here.</summary>
+    public static bool MeetsMainWeed(ActionCase one, AreaReading reading) =>
+        reading.MainWeed is { } main
+        && Weeds(one).Any(weed => weed.Read("id").IsAnyOf(WordSet.Of([main])) == Truth.Yes);
+
+    /// <summary>The weeds on account of which rules speak for it, in ordinal order; empty where they speak of none.</summary>
+    public static ImmutableArray<string> ForWeeds(ActionCase one) =>
+        [
+            .. Weeds(one)
+                .Select(weed => weed.Read("id"))
+                .OfType<Reading.Words>()
+                .SelectMany(words => words.Value)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
+        ];
 
     // Where rules speak of no single weed, the area decides.
     private static bool Presses(ActionCase one)

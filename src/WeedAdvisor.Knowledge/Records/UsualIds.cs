@@ -23,6 +23,9 @@ public static class UsualIds
     /// <summary>When newly potted plants are established.</summary>
     public const string Established = "established-weeks-after-potting";
 
+    /// <summary>Daily mean below which a weed does not grow of which nobody said it.</summary>
+    public const string GrowthFloor = "growth-floor-c-when-unknown";
+
     /// <summary>Weeks between two weeding rounds.</summary>
     public const string Rounds = "rounds-weeks";
 
@@ -152,5 +155,6 @@ public static class UsualIds
         SeedsThatCount,
         YearLate,
         Mowings,
+        GrowthFloor,
     ];
 }

@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -20,9 +21,17 @@ public sealed record ActionDates(DateOnly Earliest, DateOnly? Latest, string? La
     /// <param name="visit">The day of the visit.</param>
     /// <param name="knowledge">The records that the area names.</param>
     public static ActionDates Of(CatalogueAction action, VisitArea area, DateOnly visit, KnowledgeBase knowledge) =>
+        Of(action, AreaReading.Of(area, visit, knowledge), visit, knowledge);
+
+    /// <summary>The dates of an action in an area that is read.</summary>
+    /// <param name="action">The action.</param>
+    /// <param name="area">The area as it was read.</param>
+    /// <param name="visit">The day of the visit.</param>
+    /// <param name="knowledge">The records that the area names.</param>
+    public static ActionDates Of(CatalogueAction action, AreaReading area, DateOnly visit, KnowledgeBase knowledge) =>
         action switch
         {
-            Treatment treatment => TreatmentDates.Of(treatment, area, visit, knowledge),
+            Treatment treatment => TreatmentDates.Of(treatment, area.Area, visit, knowledge),
             // What is scrubbed off a floor leaves the weeds in its joints standing: their seed does not press it.
             Practice { Kind: "weeding" } practice when !practice.Tags.Contains("floor-work") => WeedingDates.Of(
                 area,

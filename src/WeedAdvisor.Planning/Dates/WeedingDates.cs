@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -7,7 +8,7 @@ namespace WeedAdvisor.Planning.Dates;
 /// <summary>
 /// Dates of a weeding: before the first of the weeds that are up drops seed. A seedling is taken to have just come up;
 /// a young weed to have used half its time, a grown one that does not flower three quarters; what flowers is due at
-/// once. These are the cautious ends of what is seen. What does not live by seed has no such day: algae, what comes
+/// once. These are the cautious ends of what is seen; a day that a weed can't keep is none (<see cref="SeedingDay"/>). What does not live by seed has no such day: algae, what comes
 /// from below, and what nobody has named. Mosses, liverworts and ferns press only once their cups or spores are there
 /// to be seen.
 /// </summary>
@@ -19,13 +20,13 @@ internal static class WeedingDates
     private const decimal AllOfIt = 100;
 
     /// <summary>The dates of a weeding in an area.</summary>
-    public static ActionDates Of(VisitArea area, DateOnly visit, KnowledgeBase knowledge)
+    public static ActionDates Of(AreaReading area, DateOnly visit, KnowledgeBase knowledge)
     {
         Due[] due =
         [
-            .. (area.Weeds ?? [])
+            .. (area.Area.Weeds ?? [])
                 .Select(seen =>
-                    DueDay(seen, knowledge.Weeds[seen.Weed], visit, knowledge.Usual) is { } day
+                    DueDay(seen, knowledge.Weeds[seen.Weed], area, visit, knowledge.Usual) is { } day
                         ? new Due(day, seen, knowledge.Weeds[seen.Weed])
                         : null
                 )
@@ -49,21 +50,27 @@ internal static class WeedingDates
 
     private static bool IsOfSpores(Weed weed) => weed.Kind is "bryophyte" or "fern";
 
-    private static DateOnly? DueDay(WeedSeen seen, Weed weed, DateOnly visit, UsualNumbers usual) =>
+    private static DateOnly? DueDay(WeedSeen seen, Weed weed, AreaReading area, DateOnly visit, UsualNumbers usual) =>
         seen.Stage switch
         {
             _ when !WaysOfLife.IsBySeed(weed, usual) && !IsOfSpores(weed) => null,
             Flowering or Seeding => visit,
             _ when IsOfSpores(weed) => null,
-            "mature" => After(weed, visit, usual[UsualIds.LeftWhenMature]),
-            "seedling" => After(weed, visit, AllOfIt),
-            "young" => After(weed, visit, usual[UsualIds.LeftWhenYoung]),
+            "mature" => After(weed, area, visit, usual, usual[UsualIds.LeftWhenMature]),
+            "seedling" => After(weed, area, visit, usual, AllOfIt),
+            "young" => After(weed, area, visit, usual, usual[UsualIds.LeftWhenYoung]),
             _ => null,
         };
 
-    private static DateOnly? After(Weed weed, DateOnly visit, decimal percentLeft) =>
+    private static DateOnly? After(
+        Weed weed,
+        AreaReading area,
+        DateOnly visit,
+        UsualNumbers usual,
+        decimal percentLeft
+    ) =>
         weed.WeeksToFirstSeed is { } weeks
-            ? visit.AddDays((int)(weeks.Low * DaysInWeek * percentLeft / AllOfIt))
+            ? SeedingDay.Of(weed, area, visit, (int)(weeks.Low * DaysInWeek * percentLeft / AllOfIt), usual)
             : null;
 
     private sealed record Due(DateOnly Day, WeedSeen Seen, Weed Weed);

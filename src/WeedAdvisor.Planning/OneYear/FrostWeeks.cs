@@ -11,18 +11,14 @@ namespace WeedAdvisor.Planning.OneYear;
 /// </summary>
 internal static class FrostWeeks
 {
-    private const string Sky = "open-sky",
-        Shade = "shade-cloth";
     private const int DaysInWeek = 7;
 
     /// <summary>Whether frost comes in each week of a year; empty where none does.</summary>
     public static ImmutableArray<bool> Of(AreaReading area, DateOnly day, int weeks)
     {
-        if (area.Cover is not (Sky or Shade) || area.Region is not { FirstFrost: { } first, LastFrost: { } last })
-            return [];
         ImmutableArray<bool> frost =
         [
-            .. Enumerable.Range(0, weeks).Select(week => IsFrosty(day.AddDays(DaysInWeek * week), first, last, area)),
+            .. Enumerable.Range(0, weeks).Select(week => FrostDays.IsFrosty(area, day.AddDays(DaysInWeek * week))),
         ];
         return frost.Contains(true) ? frost : [];
     }
@@ -32,12 +28,4 @@ internal static class FrostWeeks
         weed is { Frost: FrostFate.Killed, Underground: false } && !frost.IsEmpty
             ? [.. frost.Select(comes => comes ? 1.0 : 0.0)]
             : [];
-
-    private static bool IsFrosty(DateOnly day, string first, string last, AreaReading area)
-    {
-        DateOnly ends = CalendarDays.Next(last, day),
-            begins = CalendarDays.Next(first, day);
-        // Between the two, the last frost comes before the first of the next autumn.
-        return ends < begins && !(area.CoveringOn is { } film && day >= film && film.AddYears(1) > day);
-    }
 }

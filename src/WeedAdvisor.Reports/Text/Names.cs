@@ -152,9 +152,21 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>A text as it stands below the name of its action.</summary>
     public static string UnderItsName(Said said) => Figures.Sentence(said.UnderItsName);
 
-    /// <summary>When the action can and must be done in an area; null when the knowledge does not hold it.</summary>
-    public ActionDates? Dates(string action, VisitArea area, DateOnly day) =>
-        Record(action) is { } record ? ActionDates.Of(record, area, day, knowledge) : null;
+    /// <summary>
+    /// When an action that is clear can and must be done in an area, by the weeds on account of which it is advised; null
+    /// when the knowledge does not hold it.
+    /// </summary>
+    public ActionDates? Dates(ClearAction action, AreaReading area, DateOnly day) =>
+        Record(action.Action) is { } record ? ActionDates.Of(record, Only(area, action.ForWeeds), day, knowledge) : null;
+
+    // What seeds beside the weeds that an action is for does not press it.
+    private static AreaReading Only(AreaReading area, ImmutableArray<string> weeds) =>
+        weeds.IsEmpty || area.Area.Weeds is not { } seen
+            ? area
+            : area with
+            {
+                Area = area.Area with { Weeds = [.. seen.Where(one => weeds.Contains(one.Weed))] },
+            };
 
     /// <summary>The names of several actions, in ordinal order.</summary>
     public ImmutableArray<string> ActionsInOrder(IEnumerable<string> ids) =>

@@ -47,11 +47,20 @@ public class UnnamedWeedLawTests
             s_kinds.Order(StringComparer.Ordinal)
         );
 
+    // A moss, an alga or a water weed is treated as its kind is, so beside weeds with a name it can wait.
     [Fact]
-    public void Naming_it_is_the_first_step_of_the_day() =>
+    public void Naming_it_is_the_first_step_of_the_day_where_what_is_done_hangs_on_it() =>
         Everywhere(
-            (with, _, _) =>
+            (with, without, _) =>
             {
+                bool isNamedUp = (without.Area.Weeds ?? []).Any(seen =>
+                    seen.IsUp == true && !s_knowledge.Weeds[seen.Weed].IsUnnamed
+                );
+                bool hangs = with.Area.Weeds!.Value.Any(seen =>
+                    s_knowledge.Weeds[seen.Weed] is { IsUnnamed: true, Kind: not ("bryophyte" or "alga" or "water") }
+                );
+                if (isNamedUp && !hangs)
+                    return;
                 // While nobody may go in nothing is advised that sends anybody in.
                 if (with.KeepOut is not null)
                     return;

@@ -14,6 +14,9 @@ internal sealed record PageDetail
     /// <summary>How many of them are told at least with why.</summary>
     public int Reasoned { get; init; }
 
+    /// <summary>Whether the step of the weed that covers most is told with what to do and why, wherever it stands.</summary>
+    public bool TellsOwnStep { get; init; }
+
     /// <summary>How many cautions an action told has at most.</summary>
     public int Cautions { get; init; }
 
@@ -48,6 +51,7 @@ internal sealed record PageDetail
             Lines = Lines,
             Told = Told,
             Reasoned = Reasoned,
+            TellsOwnStep = TellsOwnStep,
         };
 }
 
@@ -58,7 +62,9 @@ internal sealed record PageDetail
 /// </summary>
 internal static class PageGrowth
 {
-    private const int MostLines = 10;
+    /// <summary>Lines of work before "more".</summary>
+    public const int MostLines = 10;
+
     private const int MostCautions = 3;
     private const int MostMind = 4;
     private const int MostNotes = 4;
@@ -72,6 +78,9 @@ internal static class PageGrowth
 
     private static readonly Func<PageDetail, PageDetail?> s_told = static page =>
         page.Told < page.Reasoned ? page with { Told = page.Told + 1 } : null;
+
+    private static readonly Func<PageDetail, PageDetail?> s_ownStep = static page =>
+        page.TellsOwnStep ? null : page with { TellsOwnStep = true };
 
     private static readonly Func<PageDetail, PageDetail?> s_caution = static page =>
         page.Cautions < MostCautions ? page with { Cautions = page.Cautions + 1 } : null;
@@ -107,6 +116,7 @@ internal static class PageGrowth
             [
                 s_letThrough,
                 s_reason,
+                s_ownStep,
                 s_line,
                 s_line,
                 s_barred,

@@ -39,8 +39,13 @@ internal static class WorkItem
                 .. LabelOf(style, line.Best),
                 .. Others(style, line),
             ],
-            Telling.Why => [.. Pressing(style, line.Best), .. Why(style, line.Best, told), .. Cautions(line.Best, 0)],
-            _ => [.. Pressing(style, line.Best), .. Unless(style, line.Best, told).Take(1)],
+            Telling.Why =>
+            [
+                .. Pressing(style, area, line.Best),
+                .. Why(style, line.Best, told),
+                .. Cautions(line.Best, 0),
+            ],
+            _ => [.. Pressing(style, area, line.Best), .. Unless(style, line.Best, told).Take(1)],
         };
         return new Item(Item.Rank(number), Head(style, line, telling))
         {
@@ -98,13 +103,13 @@ internal static class WorkItem
         string facts = string.Join("; ", new[] { good, cost }.Where(text => text.Length > 0));
         if (facts.Length > 0)
             yield return new Paragraph($"{Figures.Sentence(facts)}.");
-        foreach (Block block in Pressing(style, action))
+        foreach (Block block in Pressing(style, area, action))
             yield return block;
     }
 
-    private static IEnumerable<Block> Pressing(PageStyle style, ClearAction action)
+    private static IEnumerable<Block> Pressing(PageStyle style, AreaAdvice area, ClearAction action)
     {
-        ActionDates? dates = style.Names.Dates(action.Action, style.Area, style.Day);
+        ActionDates? dates = style.Names.Dates(action, area.Reading, style.Day);
         return
         [
             .. DateLines

@@ -69,7 +69,10 @@ internal static class WorkSection
 
     // A chemical is told with what to mind and its label, or only counted among those that are possible.
     private static Telling TellingOf(PageStyle style, WorkLine line, int at, PageDetail detail) =>
-        at <= detail.Told || (at <= detail.Reasoned && style.Names.IsTreatment(line.Best.Action)) ? Telling.WhatAndWhy
+        at <= detail.Told
+        || (detail.TellsOwnStep && IsOwnStep(line))
+        || (at <= detail.Reasoned && style.Names.IsTreatment(line.Best.Action))
+            ? Telling.WhatAndWhy
         : at <= detail.Reasoned ? Telling.Why
         : Telling.Name;
 
@@ -106,6 +109,9 @@ internal static class WorkSection
         }
     }
 
+    // The weed that covers most has a step of its own, in the line or as one of its others.
+    private static bool IsOwnStep(WorkLine line) => line.Others.Prepend(line.Best).Any(one => one.IsOwnStep);
+
     private static bool IsChemical(PageStyle style, ClearAction action) => style.Names.IsTreatment(action.Action);
 
     /// <summary>The lines that are told with their reason.</summary>
@@ -120,15 +126,25 @@ internal static class WorkSection
     public static ImmutableArray<WorkLine> Shown(PageStyle style, PageDetail detail)
     {
         var shown = ImmutableArray.CreateBuilder<WorkLine>();
+        int least = LeastLines(style);
         foreach (WorkLine line in style.Work)
         {
-            if (shown.Count == detail.Lines)
+            if (shown.Count >= detail.Lines && shown.Count >= least)
                 break;
             if (shown.Count < detail.Reasoned || !IsChemical(style, line.Best))
                 shown.Add(line);
         }
 
         return shown.ToImmutable();
+    }
+
+    // What is due today, and the step of the weed that covers most, are never left to "more".
+    private static int LeastLines(PageStyle style)
+    {
+        WorkLine[] byHand = [.. style.Work.Where(line => !IsChemical(style, line.Best))];
+        int today = Array.FindLastIndex(byHand, line => line.Best is { Horizon: Horizon.Today, LacksTool: false });
+        int own = Array.FindIndex(byHand, line => line.Best.Horizon <= Horizon.ThisWeek && IsOwnStep(line));
+        return Math.Min(PageGrowth.MostLines, Math.Max(today, own) + 1);
     }
 }
 
