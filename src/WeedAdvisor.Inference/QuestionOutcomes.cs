@@ -47,13 +47,18 @@ public static class QuestionOutcomes
             [
                 .. question.Choices.Select(choice =>
                 {
-                    ImmutableArray<string> then = FirstThings.Of(live.OrderOf(With(looked, question, choice)));
+                    ImmutableArray<ClearAction> order = live.OrderOf(With(looked, question, choice));
+                    ImmutableArray<string> then = FirstThings.Of(order);
+                    ImmutableArray<string> drops = [.. now.Except(then, StringComparer.Ordinal)];
                     return new AnswerOutcome(
                         choice.Id,
                         [.. then.Except(now, StringComparer.Ordinal)],
-                        [.. now.Except(then, StringComparer.Ordinal)],
+                        drops,
                         !then.SequenceEqual(now) && !then.Except(now, StringComparer.Ordinal).Any()
-                    );
+                    )
+                    {
+                        Gone = [.. drops.Except(order.Select(one => one.Action), StringComparer.Ordinal)],
+                    };
                 }),
             ];
         }

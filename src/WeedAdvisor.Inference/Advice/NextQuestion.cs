@@ -12,7 +12,11 @@ public sealed record AnswerOutcome(
     ImmutableArray<string> Brings,
     ImmutableArray<string> Drops,
     bool Reorders
-);
+)
+{
+    /// <summary>Of what it drops, what may then not be done at all; the rest only makes room.</summary>
+    public ImmutableArray<string> Gone { get; init; } = [];
+}
 
 /// <summary>The question to ask next.</summary>
 /// <param name="Id">The question's id.</param>

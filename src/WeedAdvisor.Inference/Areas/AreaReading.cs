@@ -85,11 +85,13 @@ public sealed record AreaReading
     public required bool NamingComesFirst { get; init; }
 
     /// <summary>
-    /// The question after the weeds where it is answered as far as it can be: stage and cover are told, and what has no
-    /// name is advised to be named. Null else.
+    /// The question after the weeds where it is answered as far as it can be: every weed is told with its stage and
+    /// with its cover or the share of pots that it stands in. What has no name is advised to be named; whoever counted
+    /// the pots is not asked the whole list again. Null else.
     /// </summary>
-    public string? AnsweredButForNames =>
-        HasUnnamedWeed && Area.Weeds!.Value.All(seen => seen is { Stage: not null, CoverPercent: not null })
+    public string? AnsweredAboutWeeds =>
+        Area.Weeds is { IsEmpty: false } weeds
+        && weeds.All(seen => seen is { Stage: not null } && (seen.CoverPercent ?? seen.PotsPercent) is not null)
             ? QuestionIds.Weeds
             : null;
 

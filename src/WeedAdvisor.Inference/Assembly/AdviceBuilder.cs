@@ -59,7 +59,7 @@ internal sealed class AdviceBuilder
             cases,
             sketches,
             conclusions,
-            reading.AnsweredButForNames
+            reading.AnsweredAboutWeeds
         );
         return new AreaAdvice
         {

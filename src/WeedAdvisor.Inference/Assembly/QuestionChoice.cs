@@ -19,11 +19,15 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
 {
     // How many lines of work an answer is tried on, and how many questions are tried.
     private const int LinesTried = 6;
-    private const int QuestionsTried = 5;
+    private const int QuestionsTried = 12;
 
-    // One of the first things changed weighs 1; so much counts that a chemical waits for what guards somebody, and that
-    // it is not known what the place, its roof, its stock and its weeds are; what merely waits decides between equals.
-    private const double WeightOfGuard = 0.5;
+    // An answer that changes the first things weighs 1 and a little more for each of them; so much counts that the
+    // likely chemical waits for it, that a chemical waits for what guards somebody, and that it is not known what the
+    // place, its roof, its stock and its weeds are; what merely waits decides between equals.
+    private const double WeightOfChange = 1;
+    private const double WeightOfMoved = 0.25;
+    private const double WeightOfLikely = 0.5;
+    private const double WeightOfGuard = 0.25;
     private const double WeightOfFooting = 1;
     private const double WeightOfWaiting = 0.05;
     private const double WeightOfCaution = 0.2;
@@ -57,6 +61,8 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         Dictionary<string, ActionCase> tried = Tried(cases, sketches);
         Dictionary<string, double> pressing = Pressing(tried.Values);
         HashSet<string> guards = Guards(cases);
+        HashSet<string> likely = NeedsOfLikely(cases, sketches);
+        bool isBySynthetics = IsGrownWithSynthetics(looked);
         double most = waited.Values.Max();
         Dictionary<string, Reading> site = SiteReadings.Of(knowledge, looked);
         ImmutableArray<ClearAction> now = Ranking.Of(tried.Values.Where(IsClear).Select(one => sketches[one.Action]));
@@ -69,7 +75,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
                 .ThenByDescending(question => Math.Round(waited[question.Id], 9))
                 .ThenBy(question => question.Order)
                 .Select((question, place) => Score(question, place))
-                .OrderBy(scored => ComesLast(scored.Question, site))
+                .OrderBy(scored => ComesLast(scored.Question, site) || IsToldByUse(scored.Question))
                 // What kind of place it is decides which of the others are put at all.
                 .ThenByDescending(scored => Footing.IsFirst(scored.Question.Id))
                 .ThenByDescending(scored => Math.Round(scored.Score, 9))
@@ -86,9 +92,14 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
                     MayBring = scored.MayBring,
                 };
 
+        // Who spreads what organic growing forbids has as good as said so; the chemicals wait for his word all the same.
+        bool IsToldByUse(Question question) => isBySynthetics && question.Id == QuestionIds.Organic;
+
         Scored Score(Question question, int place)
         {
             double score = WeightOfWaiting * waited[question.Id] / most;
+            if (likely.Contains(question.Id))
+                score += WeightOfLikely / likely.Count;
             if (Footing.Holds(question.Id))
                 score += WeightOfFooting;
             if (question.Guards && guards.Contains(question.Id))
@@ -144,9 +155,10 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
             );
             string[] fresh = [.. firstThen.Except(first, StringComparer.Ordinal)];
             brings.UnionWith(fresh);
-            changed += Math.Max(fresh.Length, first.Except(firstThen, StringComparer.Ordinal).Count());
-            if (fresh.Length == 0 && !firstThen.SequenceEqual(first))
-                changed += 0.5;
+            if (firstThen.SequenceEqual(first))
+                continue;
+            int moved = Math.Max(fresh.Length, first.Except(firstThen, StringComparer.Ordinal).Count());
+            changed += WeightOfChange + WeightOfMoved * moved;
         }
 
         return (answers == 0 ? 0 : changed / answers, [.. brings]);
@@ -206,6 +218,31 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
                 .SelectMany(open => open.Needs)
                 .Select(need => need.Id),
         ];
+
+    // What must be answered before the chemical that promises most here may go on.
+    private HashSet<string> NeedsOfLikely(
+        IEnumerable<ActionCase> cases,
+        IReadOnlyDictionary<string, ClearAction> sketches
+    ) =>
+        [
+            .. cases
+                .Where(one => one.Status == ActionStatus.Waits && knowledge.Treatments.ContainsKey(one.Action))
+                .OrderBy(one => sketches[one.Action].Horizon)
+                .ThenByDescending(one =>
+                    Math.Round(one.MostCertainty * (sketches[one.Action].Effect.Reduction ?? 0), 9)
+                )
+                .ThenBy(one => one.Needs.Length)
+                .ThenBy(one => one.Action, StringComparer.Ordinal)
+                .Take(1)
+                .SelectMany(one => one.Needs)
+                .Where(need => need.Kind == NeedKind.Question)
+                .Select(need => need.Id),
+        ];
+
+    private bool IsGrownWithSynthetics(AreaCase looked) =>
+        (looked.Area.Past ?? []).Any(past =>
+            past.Treatment is { } id && knowledge.Treatments.GetValueOrDefault(id)?.OrganicOk == false
+        );
 
     private static Dictionary<string, double> Waits(IEnumerable<ActionCase> cases, IEnumerable<Conclusion> conclusions)
     {

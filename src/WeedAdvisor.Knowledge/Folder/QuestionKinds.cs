@@ -32,6 +32,7 @@ internal static class QuestionKinds
             QuestionIds.Shipping => QuestionKind.OneOf,
             QuestionIds.ComesNext => QuestionKind.OneOf,
             QuestionIds.ComesNextOn => QuestionKind.Date,
+            QuestionIds.Organic => QuestionKind.OneOf,
             QuestionIds.Region => QuestionKind.Region,
             QuestionIds.Moisture => QuestionKind.OneOf,
             QuestionIds.Surroundings => QuestionKind.OneOf,

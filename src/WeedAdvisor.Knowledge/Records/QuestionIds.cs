@@ -36,6 +36,9 @@ public static class QuestionIds
     /// <summary>The day on which that comes.</summary>
     public const string ComesNextOn = "comes-next-on";
 
+    /// <summary>Whether the nursery or the crop is grown as organic, yes or no.</summary>
+    public const string Organic = "organic";
+
     /// <summary>The region.</summary>
     public const string Region = "region";
 

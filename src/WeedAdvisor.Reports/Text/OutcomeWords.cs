@@ -41,7 +41,7 @@ public static class OutcomeWords
         outcome is { Brings.IsEmpty: true, Drops.IsEmpty: true, Reorders: false };
 
     private static string Key(AnswerOutcome outcome) =>
-        $"{string.Join(',', outcome.Brings)}|{string.Join(',', outcome.Drops)}|{outcome.Reorders}";
+        $"{string.Join(',', outcome.Brings)}|{string.Join(',', outcome.Drops)}|{outcome.Reorders}|{string.Join(',', outcome.Gone)}";
 
     private static string If(Names names, NextQuestion next, AnswerOutcome[] alike) =>
         Or([.. alike.Select(outcome => names.Answer(next.Id, outcome.Answer))]);
@@ -53,21 +53,19 @@ public static class OutcomeWords
     {
         if (IsSame(outcome))
             return "what is done first stays as it is";
-        string[] parts =
-        [
-            .. outcome.Brings.IsEmpty ? [] : (string[])[$"{Some(names, outcome.Brings)} {Comes(outcome.Brings)} in"],
-            .. outcome.Drops.IsEmpty ? [] : (string[])[$"{Some(names, outcome.Drops)} {Goes(outcome.Drops)} out"],
-            .. outcome.Reorders ? ["the order of what is done first changes"] : (string[])[],
-        ];
-        return string.Join(", ", parts);
+        // What only makes room is still to be done.
+        return (outcome.Brings, outcome.Drops) switch
+        {
+            ({ IsEmpty: true }, { IsEmpty: true }) => "the same work, in another order",
+            ({ IsEmpty: true }, var drops) => $"without {Some(names, drops)}",
+            (var brings, _) when !outcome.Gone.IsEmpty =>
+                $"{Some(names, brings)} instead of {Some(names, outcome.Gone)}",
+            (var brings, _) => $"also {Some(names, brings)}",
+        };
     }
 
     private static string Some(Names names, ImmutableArray<string> actions) =>
         actions.Length > MostNames
             ? $"{string.Join(", ", actions.Take(MostNames).Select(names.Action))} and {actions.Length - MostNames} more"
             : string.Join(" and ", actions.Select(names.Action));
-
-    private static string Comes(ImmutableArray<string> actions) => actions.Length == 1 ? "comes" : "come";
-
-    private static string Goes(ImmutableArray<string> actions) => actions.Length == 1 ? "goes" : "go";
 }

@@ -34,17 +34,18 @@ internal static class PageTail
 
     // By name, what may be called for most first: a bare number tells nobody what is to come.
     private static string Undecided(PageStyle style, AreaAdvice area) =>
-        Listing.Some(
-            [
+        string.Join(
+            "; ",
+            (string[])[
                 .. area
                     .Waiting.Where(one => !style.Names.IsTreatment(one.Action))
                     .OrderBy(one => one.Horizon > Horizon.ThisSeason)
                     .ThenBy(one => one.Horizon == Horizon.Habit)
                     .ThenByDescending(one => Math.Round(one.Promise, 9))
                     .ThenByDescending(one => one.IfClear?.Certainty ?? 0)
-                    .Select(one => style.Names.Action(one.Action)),
-            ],
-            MostNames
+                    .Select(one => style.Names.Action(one.Action))
+                    .Take(MostNames),
+            ]
         );
 
     /// <summary>Answers that contradict each other: nothing else is sound before they are settled.</summary>
