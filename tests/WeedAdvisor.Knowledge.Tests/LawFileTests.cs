@@ -72,7 +72,8 @@ public sealed class LawFileTests
     {
         Assert.Null(Rule(WhoMay + Register, "only-with-a-licence").Law!.Checked);
         Judgement rule = Rule(
-            WhoMay.Replace("source: [book]", "source: [book]\n  checked: 2026-11-25", StringComparison.Ordinal) + Register,
+            WhoMay.Replace("source: [book]", "source: [book]\n  checked: 2026-11-25", StringComparison.Ordinal)
+                + Register,
             "only-with-a-licence"
         );
         Assert.Equal(new DateOnly(2026, 11, 25), rule.Law!.Checked);
