@@ -50,10 +50,8 @@ public static class CatalogueText
 
     private static IEnumerable<Block> Stale(KnowledgeBase knowledge, DateOnly today)
     {
-        (string Id, DateOnly Checked)[] stale =
-        [
-            .. Checks.All(knowledge).Where(one => Checks.IsStale(one.Checked, today)),
-        ];
+        CheckedRecord[] all = [.. Checks.All(knowledge)];
+        CheckedRecord[] stale = [.. all.Where(one => Checks.IsStale(one.Checked, today))];
         if (stale.Length > 0)
             yield return new Paragraph(
                 $"{Figures.Count(stale.Length, "record was", "records were")} checked over a year ago:"
@@ -63,6 +61,13 @@ public static class CatalogueText
                 $"checked {Checks.Told(day.Key, today)}: ",
                 string.Join(", ", day.Select(one => one.Id))
             );
+        CheckedRecord[] never = [.. all.Where(one => one.Checked is null)];
+        if (never.Length > 0)
+            yield return new Paragraph(
+                $"{Figures.Count(never.Length, "record was", "records were")} never held against a source:"
+            );
+        foreach (var kind in never.GroupBy(one => one.Kind))
+            yield return new Keyed($"{kind.Key}: ", string.Join(", ", kind.Select(one => one.Id)));
     }
 
     private static IEnumerable<Block> Record(CatalogueEntry entry, bool isFirst) =>

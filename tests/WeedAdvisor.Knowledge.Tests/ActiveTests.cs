@@ -88,7 +88,13 @@ public sealed class ActiveTests
     )]
     [InlineData("volatile: low", "volatile: lw", Active, "did you mean 'low'?")]
     [InlineData("id: oxadine", "id: oxadin", Treatment, "found 'oxadine'; expected the id of an active: oxadin")]
-    [InlineData("checked: 2026-11-25", "checkd: 2026-11-25", Active, "found an active without 'checked'")]
+    [InlineData("checked: 2026-11-25", "checkd: 2026-11-25", Active, "found the key 'checkd'")]
+    [InlineData(
+        "from: { all: book }",
+        "from: { all: memory }",
+        Active,
+        "found 'checked' in an active that names no source"
+    )]
     [InlineData("from: { all: book }", "from: { group: book }", Active, "no source for 'was'")]
     public void What_is_wrong_with_an_active_is_said_where_it_shows(
         string was,

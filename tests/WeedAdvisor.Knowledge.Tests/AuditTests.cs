@@ -137,5 +137,117 @@ public sealed class AuditTests
     public void Sacramento_has_a_winter_rain_climate() =>
         Assert.Equal("winter-rain", s_knowledge.Regions["central-valley-california"].EmergenceZone);
 
+    // The sheets and guides of these records give amounts and intervals, and no number of uses.
+    [Theory]
+    [InlineData("prodiamine-granule")]
+    [InlineData("prodiamine-spray")]
+    [InlineData("isoxaben-prodiamine-granule")]
+    [InlineData("dimethenamid-p-spray")]
+    [InlineData("isoxaben-spray")]
+    [InlineData("indaziflam-granule")]
+    [InlineData("indaziflam-floor-spray")]
+    public void Uses_of_a_year_that_no_source_gives_are_not_held(string treatment) =>
+        Assert.Null(Treatment(treatment).UsesPerYear);
+
+    // lbl-dith-ny prints 0.56 kg/ha for New York alone; of indaziflam no yearly amount was found.
+    [Theory]
+    [InlineData("dithiopyr")]
+    [InlineData("indaziflam")]
+    [InlineData("pendimethalin")]
+    [InlineData("diquat")]
+    public void Where_no_yearly_limit_was_found_none_is_held(string active) =>
+        Assert.DoesNotContain(s_knowledge.ActiveLimits.Values, limit => limit.Active == active);
+
+    // nc-prodiamine, nc-isoxaben, nc-smetolachlor, nc-flumi-gr, nc-oxadiazon, pnw-landscape-post, co-simazine: pounds an
+    // acre and year x 1.1209.
+    [Theory]
+    [InlineData("prodiamine", 1.5)]
+    [InlineData("isoxaben", 3.0)]
+    [InlineData("S-metolachlor", 4.0)]
+    [InlineData("flumioxazin", 0.75)]
+    [InlineData("oxadiazon", 8.0)]
+    [InlineData("bentazon", 2.0)]
+    [InlineData("simazine", 4.0)]
+    public void A_printed_limit_is_held_as_it_is_printed(string active, double poundsAnAcre) =>
+        Assert.Equal(
+            poundsAnAcre * 1.1209,
+            (double)
+                s_knowledge
+                    .ActiveLimits.Values.Single(limit => limit.Active == active && limit.KgAiHaPerYear is not null)
+                    .KgAiHaPerYear!,
+            0.01
+        );
+
+    [Fact]
+    public void Limits_are_held_for_seventeen_actives() =>
+        Assert.Equal(
+            17,
+            s_knowledge
+                .ActiveLimits.Values.Where(limit => !limit.IsUnlimited)
+                .Select(limit => limit.Active)
+                .Distinct(StringComparer.Ordinal)
+                .Count()
+        );
+
+    // pnw-areas leaves it on top in midwinter; pnw-8930 works it into bare mineral soil. Never on pots.
+    [Fact]
+    public void Dichlobenil_goes_on_empty_ground_alone_and_both_ways_are_told()
+    {
+        Treatment treatment = Treatment("dichlobenil-granule");
+        Assert.Equal(["granule-on-ground"], treatment.Applied);
+        Assert.Equal(["none-present"], treatment.StockStages);
+        Assert.Contains("mineral soil", treatment.What, StringComparison.Ordinal);
+        Assert.Contains("midwinter", treatment.What, StringComparison.Ordinal);
+    }
+
+    // A pair of metazachlor's source was read as contents pages only: nothing of the record rests on it.
+    [Fact]
+    public void Of_metazachlor_no_value_that_decides_rests_on_pages_that_were_not_read() =>
+        Assert.All(
+            Treatment("metazachlor-spray").From.Values.Where(value => value.Sources.Contains("adas-2013")),
+            value => Assert.Contains("memory", value.Sources)
+        );
+
+    // Sheets, trials and a leaflet on drift speak of no spreader.
+    [Fact]
+    public void Tools_are_common_practice_where_no_source_names_one() =>
+        Assert.True(
+            s_knowledge.Treatments.Values.Count(one => one.From.Of("needs-equipment") is ["common-practice"]) >= 42
+        );
+
+    // 40 CFR 156.208(c)(2): 48 hours where nothing else is printed.
+    [Fact]
+    public void Where_no_interval_was_read_forty_eight_hours_count()
+    {
+        Assert.True(s_knowledge.Treatments.Values.Count(one => one.ReiHours is null) >= 42);
+        Assert.Equal(48, s_knowledge.Usual[UsualIds.EntryHours]);
+    }
+
+    // Means of three places and frosts of four stand in a source; all else of the 43 is from memory, and marked.
+    [Fact]
+    public void Forty_three_places_have_a_climate_and_say_where_it_is_from()
+    {
+        Assert.Equal(43, s_knowledge.Regions.Count);
+        Assert.Equal("us", s_knowledge.Regions["colorado-front-range"].Country);
+        Assert.Equal(["wrcc-denver"], s_knowledge.Regions["colorado-front-range"].From.Of("mean-temperature-c"));
+        Assert.Equal(Hemisphere.South, s_knowledge.Regions["canterbury-plains"].Hemisphere);
+        Assert.Contains(s_knowledge.Regions.Values, region => region.BorrowsMonths);
+    }
+
+    // A copy on a sharing site is not the publisher: its note says where it was read.
+    [Fact]
+    public void A_source_that_was_read_in_a_copy_says_so()
+    {
+        string[] hosts = ["docslib", "vdocuments", "studylib", "pdffox", "docbox", "yumpu", "pdfslide"];
+        Source[] copies =
+        [
+            .. s_knowledge.Sources.Values.Where(one =>
+                hosts.Any(host => one.Url?.Contains(host, StringComparison.Ordinal) == true)
+            ),
+        ];
+        Assert.True(copies.Length > 30);
+        Assert.All(copies, one => Assert.NotNull(one.Note));
+    }
+
     private static Treatment Treatment(string id) => s_knowledge.Treatments[id];
 }

@@ -21,6 +21,15 @@ public sealed class LawFileTests
 
         """;
 
+    private const string Recalled = """
+        - id: only-with-a-licence
+          topic: who-may-apply
+          caution: Only with a licence.
+          because: The law says so.
+          source: [memory]
+
+        """;
+
     [Fact]
     public void The_country_stands_before_the_conditions_of_a_rule()
     {
@@ -59,6 +68,18 @@ public sealed class LawFileTests
     }
 
     [Fact]
+    public void A_rule_tells_when_it_was_held_against_the_text_it_cites()
+    {
+        Assert.Null(Rule(WhoMay + Register, "only-with-a-licence").Law!.Checked);
+        Judgement rule = Rule(
+            WhoMay.Replace("source: [book]", "source: [book]\n  checked: 2026-11-25", StringComparison.Ordinal)
+                + Register,
+            "only-with-a-licence"
+        );
+        Assert.Equal(new DateOnly(2026, 11, 25), rule.Law!.Checked);
+    }
+
+    [Fact]
     public void A_rule_may_answer_several_topics()
     {
         Judgement rule = Rule(
@@ -74,6 +95,13 @@ public sealed class LawFileTests
     [InlineData("gd", WhoMay + Register, "found 'gd'; expected a word of list 'country'")]
     [InlineData("other", WhoMay + Register, "found a file of law named 'other'; expected the word of one country")]
     [InlineData("gb", WhoMay + Register + Register, "found the id 'gb-register-is-not-held' a second time")]
+    [InlineData(
+        "gb",
+        Recalled + "  checked: 2026-11-25\n" + Register,
+        "found 'checked' in a rule of law that names no source; expected no 'checked'"
+    )]
+    [InlineData("gb", Recalled + "  checked: 2026-11-31\n" + Register, "found '2026-11-31'")]
+    [InlineData("gb", WhoMay + "- { topic: register, not-held: x, checked: 2026-11-25 }\n", "found the key 'checked'")]
     [InlineData("gb", WhoMay + "- { topic: registre, not-held: x }\n", "did you mean 'register'?")]
     [InlineData("gb", WhoMay + "- { topic: register, not-held: x, source: [book] }\n", "found the key 'source'")]
     public void A_slip_is_told(string country, string text, string expected)

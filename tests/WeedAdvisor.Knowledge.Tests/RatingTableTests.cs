@@ -120,7 +120,6 @@ public sealed class RatingTableTests
     )]
     [InlineData("source: book\n", "", "ratings/book.yaml:1:1: found a table of ratings without 'source'")]
     [InlineData("scale: three-step\n", "", "found a table of ratings without 'scale'")]
-    [InlineData("checked: 2026-11-24\n", "", "found a table of ratings without 'checked'")]
     [InlineData("checked: 2026-11-24", "checked: 2026-11-31", "ratings/book.yaml:3:10: found '2026-11-31'")]
     [InlineData("ratings:\n" + Two, "", "found a table of ratings without 'ratings'")]
     public void A_slip_is_told_where_it_stands(string old, string changed, string expected) =>

@@ -36,4 +36,8 @@ public sealed record Judgement(
 /// <param name="Country">The country in which alone it holds: a word of list <c>country</c>.</param>
 /// <param name="Topics">Words of list <c>law-topic</c> that it answers.</param>
 /// <param name="IsHeld">False when it only says that the topic is not held, and whom to ask.</param>
-public sealed record LawAnswer(string Country, WordSet Topics, bool IsHeld);
+public sealed record LawAnswer(string Country, WordSet Topics, bool IsHeld)
+{
+    /// <summary>The day it was last held against the text that it cites; null when it never was.</summary>
+    public DateOnly? Checked { get; init; }
+}

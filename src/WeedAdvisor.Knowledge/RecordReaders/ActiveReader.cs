@@ -22,7 +22,7 @@ internal static class ActiveReader
             RootInhibitor = map.FlagIfKnown("root-inhibitor"),
             WaterHazard = map.FlagIfKnown("water-hazard"),
             HalfLives = map.Each("half-lives", "a half-life", HalfLife),
-            Checked = map.Date("checked"),
+            Checked = map.CheckedDay(),
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.Active),
         };
@@ -38,15 +38,15 @@ internal static class ActiveReader
             Since = map.OptionalDate("since"),
             Bag = map.Text("bag"),
             Formerly = WordSet.Of(map.Words("formerly", null, isRequired: false)),
-            Checked = map.Date("checked"),
+            Checked = map.CheckedDay(),
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.Withdrawn),
         };
-        if (row.Since > row.Checked)
+        if (row.Since is { } since && row.Checked is { } day && since > day)
             map.Context.Report(
                 map.Optional("since")!,
-                ScalarGrammar.Write(row.Since.Value),
-                $"a day not after the check, {ScalarGrammar.Write(row.Checked)}: until then it may be used up"
+                ScalarGrammar.Write(since),
+                $"a day not after the check, {ScalarGrammar.Write(day)}: until then it may be used up"
             );
         return row;
     }

@@ -19,7 +19,8 @@ internal static class RatingTableReader
         string source = map.Word(Source, "sources");
         CheckName(map, source);
         string scale = map.Word("scale", RatingRowReader.Scales);
-        DateOnly day = map.Date("checked");
+        DateOnly? day = map.CheckedDay();
+        map.CheckedAgainst([source]);
         map.Required(Ratings);
         var rows = new RatingRowReader(source, scale);
         ImmutableArray<RatedPair> pairs = [.. map.Each(Ratings, "a rating", rows.Read).SelectMany(row => row)];

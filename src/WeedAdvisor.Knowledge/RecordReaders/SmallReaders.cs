@@ -64,7 +64,7 @@ internal static class SmallReaders
             Value = value,
             Range = range,
             Unit = map.Text("unit"),
-            Checked = map.OptionalDate("checked"),
+            Checked = map.CheckedDay(),
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.Number),
         };
@@ -83,7 +83,7 @@ internal static class SmallReaders
             IsCalendarYear = map.OptionalWord("per", "words:any-12-months|calendar-year") == "calendar-year",
             Form = map.OptionalWord("form", "words:spray|granule"),
             IsUnlimited = map.OptionalFlag("unlimited"),
-            Checked = map.Date("checked"),
+            Checked = map.CheckedDay(),
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.ActiveLimit),
         };
@@ -111,7 +111,7 @@ internal static class SmallReaders
             Weed = map.Word("weed", "weeds"),
             Groups = map.WordSet("groups", "groups"),
             Note = map.OptionalText("note"),
-            Checked = map.Date("checked"),
+            Checked = map.CheckedDay(),
             Where = map.Where,
             From = map.FinishWithOrigins(ValueFields.KnownResistance),
         };

@@ -38,8 +38,8 @@ public sealed record ActiveIngredient : Record
     /// <summary>How fast it was seen to go at some temperatures; nothing where nobody measured it.</summary>
     public ImmutableArray<HalfLife> HalfLives { get; init; } = [];
 
-    /// <summary>The day its values were last checked against the sources.</summary>
-    public required DateOnly Checked { get; init; }
+    /// <summary>The day its values were last checked against the sources; null when they never were.</summary>
+    public DateOnly? Checked { get; init; }
 
     /// <summary>The active as a treatment holds it.</summary>
     /// <param name="percent">Its share of a premix, percent by weight; null when not given or when it is alone.</param>

@@ -16,6 +16,9 @@ public sealed class Origins
     /// <summary>The key of what was written from memory and is not confirmed.</summary>
     public const string FromMemory = "memory";
 
+    // What stands in the place of a source where there is none that could be read again.
+    private static readonly string[] s_unread = [FromMemory, "common-practice", "invented"];
+
     /// <summary>The origins of a record.</summary>
     /// <param name="values">One for each value, in the order of the file.</param>
     /// <param name="rows">One for each field whose rows name sources of their own: the sources of all its rows.</param>
@@ -32,6 +35,9 @@ public sealed class Origins
         // is.
         Sources = all.Length > 1 ? all.Remove(FromMemory) : all;
     }
+
+    /// <summary>Whether a key stands for a text that somebody can hold a value against.</summary>
+    public static bool CanBeRead(string source) => !s_unread.Contains(source);
 
     /// <summary>No value, no source.</summary>
     public static Origins None { get; } = new([], []);

@@ -5,10 +5,10 @@ namespace WeedAdvisor.Knowledge.Records;
 
 /// <summary>The ratings that one source prints, as they can be held against its page.</summary>
 /// <param name="Source">Key of the source.</param>
-/// <param name="Checked">The day the table was last held against the page.</param>
+/// <param name="Checked">The day the table was last held against the page; null when there is none.</param>
 /// <param name="Rows">What is said of a treatment on a weed, in the order of the file.</param>
 /// <param name="Where">Where the table stands.</param>
-public sealed record RatingTable(string Source, DateOnly Checked, ImmutableArray<RatedPair> Rows, Place Where)
+public sealed record RatingTable(string Source, DateOnly? Checked, ImmutableArray<RatedPair> Rows, Place Where)
 {
     /// <summary>What it is called beside records, such as <c>ratings/memory</c>.</summary>
     public string Id => $"ratings/{Source}";

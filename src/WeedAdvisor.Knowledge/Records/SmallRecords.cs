@@ -79,7 +79,7 @@ public sealed record Price : Record
     /// <summary>The unit, such as <c>usd-per-hour</c>.</summary>
     public required string Unit { get; init; }
 
-    /// <summary>The day it was last checked; null when not given.</summary>
+    /// <summary>The day it was last checked against its source; null when it never was.</summary>
     public DateOnly? Checked { get; init; }
 }
 
@@ -112,8 +112,8 @@ public sealed record ActiveLimit : Record
     /// <summary>Whether it is known that nothing limits it: it may be repeated as weeds come back.</summary>
     public bool IsUnlimited { get; init; }
 
-    /// <summary>The day it was last checked against its sources.</summary>
-    public DateOnly Checked { get; init; }
+    /// <summary>The day it was last checked against its sources; null when it never was.</summary>
+    public DateOnly? Checked { get; init; }
 
     /// <summary>Whether the limit speaks of a treatment.</summary>
     public bool IsOn(Treatment treatment) =>
@@ -134,8 +134,8 @@ public sealed record KnownResistance : Record
     /// <summary>Where and how it was seen; null when not told.</summary>
     public string? Note { get; init; }
 
-    /// <summary>The day it was last checked against its sources.</summary>
-    public DateOnly Checked { get; init; }
+    /// <summary>The day it was last checked against its sources; null when it never was.</summary>
+    public DateOnly? Checked { get; init; }
 }
 
 /// <summary>A number that is taken for usual where nobody says it. Its id carries the unit.</summary>

@@ -22,6 +22,6 @@ public sealed record WithdrawnActive : Record
     /// <summary>Ids of treatments that older visits name and that no record describes any more.</summary>
     public WordSet Formerly { get; init; } = WordSet.Empty;
 
-    /// <summary>The day its values were last checked against the sources.</summary>
-    public required DateOnly Checked { get; init; }
+    /// <summary>The day its values were last checked against the sources; null when they never were.</summary>
+    public DateOnly? Checked { get; init; }
 }

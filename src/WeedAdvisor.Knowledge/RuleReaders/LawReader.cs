@@ -70,11 +70,10 @@ internal sealed class LawReader(string country, TestableSet site)
             map.Optional(Topic) is SequenceNode
                 ? map.WordSet(Topic, Topics)
                 : WordSet.Of(map.Word(Topic, Topics) is { Length: > 0 } one ? [one] : []);
-        return new JudgementReader($"law/{country}", site).Read(
-            map,
-            [_here],
-            new LawAnswer(country, topics, IsHeld: true)
-        );
+        var answer = new LawAnswer(country, topics, IsHeld: true) { Checked = map.CheckedDay() };
+        Judgement? rule = new JudgementReader($"law/{country}", site).Read(map, [_here], answer);
+        map.CheckedAgainst(rule?.Sources ?? []);
+        return rule;
     }
 
     private LawNotHeld Unheld(MappingReader map)

@@ -29,6 +29,9 @@ internal sealed partial class MappingReader
             ? OfAll(named, one, held)
             : OfEach(named, held, fields);
         var origins = new Origins(values, Rows(fields)) { Searched = searched };
+        // A price is of its day, whoever set it.
+        if (fields != ValueFields.Number)
+            CheckedAgainst([.. origins.Own.SelectMany(origin => origin.Sources), .. searched]);
         if (origins.Memory.FirstOrDefault(fields.Gates.Contains) is { } gate && searched.IsEmpty)
             Context.Report(
                 named.Find(gate) ?? from,

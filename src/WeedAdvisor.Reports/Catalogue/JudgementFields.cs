@@ -10,7 +10,7 @@ namespace WeedAdvisor.Reports.Catalogue;
 /// <summary>A rule in words.</summary>
 internal static class JudgementFields
 {
-    public static ImmutableArray<Field> Of(KnowledgeBase knowledge, Judgement judgement) =>
+    public static ImmutableArray<Field> Of(KnowledgeBase knowledge, Judgement judgement, DateOnly today) =>
         new Fields()
             .Add("topic", judgement.Topic)
             .Add("law of", judgement.Law is { } of ? new Names(knowledge).Word("country", of.Country) : null)
@@ -20,6 +20,7 @@ internal static class JudgementFields
             .Add("because", judgement.Because)
             .AddEach("source", RecordFields.Cited(judgement.Sources, knowledge))
             .Add("from memory, not confirmed", judgement.Memory.Select(Names.Field))
+            .Add("last checked", judgement.Law is { IsHeld: true } held ? Checks.Told(held.Checked, today) : null)
             .Add("stands in", judgement.Where.ToString())
             .Done();
 

@@ -53,7 +53,7 @@ public static class KnowledgeCatalogue
             ),
             "crops" => Each(knowledge.Crops.Values, one => one.Name, one => RecordFields.Of(knowledge, one)),
             "judgements" => knowledge.Judgements.Select(one => new CatalogueEntry(kind, one.Id, one.Topic, () =>
-                JudgementFields.Of(knowledge, one)
+                JudgementFields.Of(knowledge, one, today)
             )),
             "questions" => Each(knowledge.Questions, one => one.Ask, one => RecordFields.Of(knowledge, one)),
             "findings" => Each(knowledge.Findings.Values, one => one.Text, one => RecordFields.Of(knowledge, one)),

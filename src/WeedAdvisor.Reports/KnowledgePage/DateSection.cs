@@ -8,7 +8,8 @@ internal static class DateSection
 {
     public static void Write(Markdown page, KnowledgeBase knowledge)
     {
-        (string Id, DateOnly Checked)[] dated = [.. Checks.All(knowledge)];
+        CheckedRecord[] all = [.. Checks.All(knowledge)];
+        CheckedRecord[] dated = [.. all.Where(one => one.Checked is not null)];
         page.Heading(2, "Dates");
         if (dated.Length == 0)
         {
@@ -16,7 +17,7 @@ internal static class DateSection
             return;
         }
 
-        DateOnly newest = dated.Max(one => one.Checked);
+        DateOnly newest = dated.Max(one => one.Checked!.Value);
         page.Paragraph(
             $"The newest record was checked on {Figures.Day(newest)}; the age of the others is counted from that day, "
                 + $"not from today. {Figures.Count(dated.Length, "record carries", "records carry")} a date. Older "
@@ -27,7 +28,15 @@ internal static class DateSection
             ["record", "checked"],
             dated
                 .Where(one => Checks.IsStale(one.Checked, newest))
-                .Select(one => new[] { one.Id, Figures.Day(one.Checked) })
+                .Select(one => new[] { one.Id, Figures.Day(one.Checked!.Value) })
+        );
+        page.Paragraph("Never held against a source, because none is named that could be read:");
+        page.Table(
+            "None.",
+            ["kind", "records"],
+            all.Where(one => one.Checked is null)
+                .GroupBy(one => one.Kind, StringComparer.Ordinal)
+                .Select(kind => new[] { kind.Key, string.Join(", ", kind.Select(one => one.Id)) })
         );
     }
 }

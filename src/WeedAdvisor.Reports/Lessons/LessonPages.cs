@@ -52,6 +52,8 @@ public sealed class LessonPages(KnowledgeBase knowledge)
     private IEnumerable<Block> Before(Lesson lesson, AreaAdvice area)
     {
         yield return new Paragraph(lesson.About);
+        foreach (Block lifted in LiftedBars.Of(knowledge.Stamp))
+            yield return lifted;
         yield return new Blank();
         string weeds = area.Area.Weeds is { IsEmpty: false } seen
             ? string.Join(", ", seen.Select(weed => _names.Weed(weed.Weed)).Distinct(StringComparer.Ordinal))

@@ -1,4 +1,5 @@
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.Reports.Documents;
@@ -10,10 +11,12 @@ namespace WeedAdvisor.Reports.Weeding;
 public static class WeedingDocument
 {
     /// <summary>The document.</summary>
-    public static Document Of(WeedingReport report) =>
+    /// <param name="report">The figures.</param>
+    /// <param name="stamp">The knowledge that they were worked out with.</param>
+    public static Document Of(WeedingReport report, KnowledgeStamp stamp) =>
         new(
             $"Hand weeding, {report.Visit.Title ?? report.Visit.Id}, from {Figures.LongDay(report.Visit.Date)}",
-            [.. report.Areas.SelectMany(area => OfArea(report, area))]
+            [.. LiftedBars.Of(stamp), .. report.Areas.SelectMany(area => OfArea(report, area))]
         );
 
     private static IEnumerable<Block> OfArea(WeedingReport report, AreaWeedingReport area)

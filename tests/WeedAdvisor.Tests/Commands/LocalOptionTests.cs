@@ -22,7 +22,11 @@ public sealed class LocalOptionTests : IClassFixture<LocalOptionTests.LiftedFold
             ["advise", s_demo],
             ["advise", s_demo, "--full"],
             ["why", s_demo, "hand-weed-now"],
+            ["unlock", s_demo, "oxadiazon-granule", "--area", "container-yard"],
+            ["weeding", s_demo],
+            ["lesson", "clean-starts"],
             ["money", s_demo, "--area", "container-yard"],
+            ["plan", s_demo, "--area", "liner-bed"],
             ["season", s_demo, "--area", "liner-bed"]
         );
 
@@ -33,7 +37,7 @@ public sealed class LocalOptionTests : IClassFixture<LocalOptionTests.LiftedFold
     public void A_lifted_bar_is_told_in_every_medium(string[] command)
     {
         // Pages have one document: where planning takes long, text and JSON are enough.
-        string[] formats = command[0] is "season" or "money" ? ["text", "json"] : ["text", "md", "html", "json"];
+        string[] formats = command[0] is "season" or "money" or "plan" ? ["text", "json"] : ["text", "md", "html", "json"];
         foreach (string format in formats)
         {
             CommandRun run = _lifted.Run([.. command, "--format", format]);

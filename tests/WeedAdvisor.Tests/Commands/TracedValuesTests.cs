@@ -115,7 +115,7 @@ public sealed class TracedValuesTests
         string check = Reports.CatalogueText.Counts(s_knowledge.Value, today);
         Assert.Equal(isOld, check.Contains("over a year ago", StringComparison.Ordinal));
         Assert.Equal(isOld, check.Contains("ratings/cw-spurge", StringComparison.Ordinal));
-        foreach (string id in new[] { "oxadiazon-granule", "isoxaben-yearly" })
+        foreach (string id in new[] { "oxadiazon-granule", "isoxaben-yearly", "prodiamine", "what-was-used-is-on-display" })
         {
             string text = Reports.CatalogueText.Show(
                 Reports.Catalogue.KnowledgeCatalogue.Find(s_knowledge.Value, id, today),
@@ -128,6 +128,25 @@ public sealed class TracedValuesTests
                 text.Contains("ratings/cw-spurge, 2026-", StringComparison.Ordinal)
             );
         }
+    }
+
+    // Who was never held against a source does not say when; the check names him, and so does the record.
+    [Theory]
+    [InlineData("simazine", "actives")]
+    [InlineData("goosegrass-and-group-14", "resistance")]
+    [InlineData("users-are-trained-and-certified-there", "law")]
+    [InlineData("d-limonene-unlimited", "limits")]
+    public void What_was_never_checked_is_told_as_such_by_check_and_show(string id, string kind)
+    {
+        var today = new DateOnly(2026, 12, 1);
+        string check = Flat(Reports.CatalogueText.Counts(s_knowledge.Value, today));
+        string never = check[check.IndexOf("never held against a source:", StringComparison.Ordinal)..];
+        Assert.Matches($@"{kind}: ([a-z0-9/-]+, )*{id}\b", never);
+        string text = Reports.CatalogueText.Show(
+            Reports.Catalogue.KnowledgeCatalogue.Find(s_knowledge.Value, id, today),
+            120
+        );
+        Assert.Contains("last checked: never", text, StringComparison.Ordinal);
     }
 
     private static string Flat(string text) =>

@@ -126,7 +126,7 @@ internal static class WeedingCommand
                     ? WeedingJson.Of(report, knowledge)
                     : FormatOption.Written(
                         parsed.GetValue(format),
-                        UnitsOption.Applied(WeedingDocument.Of(report), parsed.GetValue(units), visit, knowledge),
+                        UnitsOption.Applied(WeedingDocument.Of(report, knowledge.Stamp), parsed.GetValue(units), visit, knowledge),
                         parsed.GetValue(width)
                     )
             );
