@@ -37,7 +37,7 @@ internal static class Gaps
                 new Gap(
                     GapKind.Contradiction,
                     null,
-                    "It is said that nothing was put on here or in this house in the last week, and a use of these "
+                    "It is said that nothing was put on here in the last week (in a house: anywhere in it), and a use of these "
                         + "days is told. "
                         + "The use counts; put the answer right."
                 )

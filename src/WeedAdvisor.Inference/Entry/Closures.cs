@@ -120,10 +120,12 @@ public static class Closures
         if (!IsUntold(treated, area.Date, roof is null, knowledge) || roof is { Shared: Truth.No })
             yield break;
         var unnamed = new PastApplication(null, null, null, WordSet.Empty);
-        string where = roof is null ? "here or in this house" : $"under the same roof ({treated.Name})";
+        string said = roof is null
+            ? "Something was put on here lately (in a house: anywhere in it)"
+            : $"Something was put on under the same roof ({treated.Name}) lately";
         yield return new Closure(
             unnamed,
-            $"Something was put on {where} lately",
+            said,
             roof is null,
             Truth.NotKnown,
             [Need.Question(QuestionIds.Past), .. roof?.Needs ?? []],

@@ -157,7 +157,9 @@ public sealed class Names(KnowledgeBase knowledge)
     /// when the knowledge does not hold it.
     /// </summary>
     public ActionDates? Dates(ClearAction action, AreaReading area, DateOnly day) =>
-        Record(action.Action) is { } record ? ActionDates.Of(record, Only(area, action.ForWeeds), day, knowledge) : null;
+        Record(action.Action) is { } record
+            ? ActionDates.Of(record, Only(area, action.ForWeeds), day, knowledge)
+            : null;
 
     // What seeds beside the weeds that an action is for does not press it.
     private static AreaReading Only(AreaReading area, ImmutableArray<string> weeds) =>

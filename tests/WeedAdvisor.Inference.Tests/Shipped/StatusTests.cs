@@ -78,7 +78,9 @@ public sealed class StatusTests
             IEnumerable<ClearAction> best = area.Clear.DistinctBy(clear => clear.Rank);
             foreach (
                 var time in best.Where(clear => clear is { NotToday.IsEmpty: true, LacksTool: false })
-                    .GroupBy(clear => (clear.Horizon, clear.Cleans && !clear.ComesAfterCleaning, clear.IsHygiene))
+                    .GroupBy(clear =>
+                        (clear.Horizon, clear.Cleans && !clear.ComesAfterCleaning, clear.IsHygiene, clear.StarvingStep)
+                    )
             )
                 Assert.Equal(
                     time.OrderBy(clear => clear.Status).Select(clear => clear.Action),

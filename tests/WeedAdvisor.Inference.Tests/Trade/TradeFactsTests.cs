@@ -89,12 +89,16 @@ public class TradeFactsTests
             ];
             Assert.All(Preemergence, treatment => Assert.Contains(treatment.Id, told));
             // A film of algae is scrubbed off; no hand pulls it, and no water weed in a yard. A vine is followed to its
-            // root, horsetail is cut again and again, the first film of ferns is lifted (common practice). Nobody pulls
-            // poison ivy as if it were any weed.
+            // root, horsetail is cut again and again, the first film of mosses and ferns is lifted (common practice). Nobody
+            // pulls poison ivy as if it were any weed.
             Assert.Equal(
-                s_knowledge.Weeds[weed].Kind is not ("alga" or "water" or "horsetail" or "fern")
+                s_knowledge.Weeds[weed].Kind is not ("alga" or "water" or "horsetail" or "fern" or "bryophyte")
                     && weed != "poison-ivy",
                 advice.Clear.Any(one => one.Action is "hand-weed-now" or "dig-out-roots" && one.When == "now")
+            );
+            Assert.Equal(
+                s_knowledge.Weeds[weed].Kind is "fern" or "bryophyte",
+                advice.Clear.Any(one => one is { Action: "scrape-off-liverwort", When: "now" })
             );
         });
 

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using CsCheck;
 using WeedAdvisor.Golden;
@@ -24,9 +23,6 @@ public sealed partial class PageLawTests
     private const int RoomUsed = 28;
 
     private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
-
-    // Every law looks at the same pages.
-    private static readonly ConditionalWeakTable<AreaAdvice, string> s_pages = [];
 
     [Fact]
     public void A_page_has_at_most_40_lines_but_for_what_is_never_cut() =>
@@ -120,7 +116,7 @@ public sealed partial class PageLawTests
             {
                 if (advice.KeepOut is null)
                     return;
-                string full = TextReport.Of(Alone(advice), s_knowledge, new TextLayout(Full: true));
+                string full = TextReport.Of(PageOfArea.Alone(advice), s_knowledge, new TextLayout(Full: true));
                 Assert.Equal(Why(full), Why(page));
             }
         );
@@ -214,23 +210,7 @@ public sealed partial class PageLawTests
         DrawnAdvice.OfCases.Sample((_, advice) => holds(advice, PageOf(advice)), Sizes.Of(few: 40, many: 5_000));
     }
 
-    private static string PageOf(AreaAdvice advice) => s_pages.GetValue(advice, Fitted);
-
-    // The page of the only area: from its head to what stands behind all areas.
-    private static string Fitted(AreaAdvice advice)
-    {
-        string text = TextReport.Of(Alone(advice), s_knowledge, new TextLayout());
-        string rule = new('=', 80);
-        int from = text.IndexOf(rule, StringComparison.Ordinal);
-        int second = text.IndexOf(rule, from + 80, StringComparison.Ordinal);
-        int third = text.IndexOf(rule, second + 80, StringComparison.Ordinal);
-        int standing = text.IndexOf("BEFORE ANY CHEMICAL", second, StringComparison.Ordinal);
-        int rest = standing >= 0 ? standing : text.IndexOf("WHERE THE REST IS", StringComparison.Ordinal);
-        return text[from..(third >= 0 ? third : rest)].TrimEnd('\n') + "\n";
-    }
-
-    private static VisitAdvice Alone(AreaAdvice advice) =>
-        new(s_knowledge.Stamp, ShippedRules.Demo with { Date = RandomVisits.Day, Areas = [advice.Area] }, [advice]);
+    private static string PageOf(AreaAdvice advice) => PageOfArea.Of(advice);
 
     private static int LinesOf(string page, string mark)
     {
