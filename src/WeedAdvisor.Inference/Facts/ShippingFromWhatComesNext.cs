@@ -5,7 +5,8 @@ namespace WeedAdvisor.Inference.Facts;
 
 /// <summary>
 /// Who told what comes next, and when, need not be asked whether it ships soon: what is sold on a day told ships within
-/// four weeks or does not, and what is potted on first does not ship before.
+/// four weeks or does not, and what is potted on first does not ship before. A day of sale within four weeks counts also
+/// where it is said that nothing ships soon: of two answers that contradict each other the careful one holds.
 /// </summary>
 internal static class ShippingFromWhatComesNext
 {
@@ -14,15 +15,21 @@ internal static class ShippingFromWhatComesNext
         PottingOn = "potting-on",
         NothingSoon = "nothing-soon";
 
-    /// <summary>Adds the reading where it follows and nobody told it otherwise.</summary>
+    /// <summary>Adds the reading where it follows.</summary>
     public static void AddTo(Dictionary<string, Reading> readings)
     {
-        if (
-            readings.GetValueOrDefault(QuestionIds.Shipping) is Reading.Open
-            && readings.GetValueOrDefault(QuestionIds.ComesNext) is Reading.Words { Value: { Count: 1 } next }
-        )
-        {
-            bool? isSoon = next.First() switch
+        Reading told = readings.GetValueOrDefault(QuestionIds.Shipping, Reading.Absent);
+        bool? follows = Follows(readings);
+        if (follows == true && told is not Reading.Nothing)
+            readings[QuestionIds.Shipping] = Reading.Of("yes");
+        else if (follows == false && told is Reading.Open)
+            readings[QuestionIds.Shipping] = Reading.Of("no");
+    }
+
+    private static bool? Follows(Dictionary<string, Reading> readings) =>
+        readings.GetValueOrDefault(QuestionIds.ComesNext) is not Reading.Words { Value: { Count: 1 } next }
+            ? null
+            : next.First() switch
             {
                 Sale => readings.GetValueOrDefault(QuestionIds.ComesNextOn) is Reading.Number days
                     ? days.Value <= SoonDays
@@ -30,8 +37,4 @@ internal static class ShippingFromWhatComesNext
                 PottingOn or NothingSoon => false,
                 _ => null,
             };
-            if (isSoon is { } soon)
-                readings[QuestionIds.Shipping] = Reading.Of(soon ? "yes" : "no");
-        }
-    }
 }

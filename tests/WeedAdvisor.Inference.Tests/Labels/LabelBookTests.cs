@@ -66,6 +66,29 @@ public sealed class LabelBookTests
         );
     }
 
+    // 40 CFR 156.208(c)(2): where neither record nor label tells hours, 48 count; a label that tells them is the law.
+    [Theory]
+    [InlineData("", 48)]
+    [InlineData("entry-hours: 4", 4)]
+    [InlineData("entry-hours: 96", 96)]
+    public void A_label_that_is_silent_on_entry_leaves_48_hours_and_one_that_speaks_is_kept(string says, int hours)
+    {
+        KnowledgeBase read = says.Length == 0 ? Over("prodiamine-granule") : Over("prodiamine-granule", says);
+        Assert.Null(s_knowledge.Treatments["prodiamine-granule"].ReiHours);
+        decimal? known = read.Treatments["prodiamine-granule"].ReiHours?.High;
+        Assert.Equal(hours, known ?? read.Usual[UsualIds.EntryHours]);
+    }
+
+    // Whatever a label says, no interval that a text was read for becomes shorter by it.
+    [Fact]
+    public void No_label_makes_an_interval_shorter_that_was_read_elsewhere() =>
+        Assert.All(s_knowledge.Treatments.Values.Where(one => one.ReiHours is not null), one =>
+            Assert.Equal(
+                one.ReiHours!.Value.High,
+                Over(one.Id, "entry-hours: 0").Treatments[one.Id].ReiHours!.Value.High
+            )
+        );
+
     [Fact]
     public void A_label_read_more_than_a_year_ago_is_to_be_read_again() =>
         Assert.Contains(

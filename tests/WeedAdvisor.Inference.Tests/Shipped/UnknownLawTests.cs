@@ -125,6 +125,11 @@ public sealed class UnknownLawTests
     private static bool SettlesAContradiction(AreaCase all, Taken taken) =>
         (taken is { What: "crops" } && Says(all.Area, "stock", "none-present"))
         || (
+            taken is { Question: "comes-next" or "comes-next-on", Owner: var seller }
+            && Says(seller, "shipping-soon", "no")
+            && Says(seller, "comes-next", "sale")
+        )
+        || (
             taken.Question == "put-on-lately"
             && taken.Owner != all.Area
             && Says(all.Area, "put-on-lately", "no")
