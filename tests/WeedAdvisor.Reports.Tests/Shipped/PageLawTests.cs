@@ -70,6 +70,41 @@ public sealed partial class PageLawTests
         );
 
     [Fact]
+    public void What_is_due_today_and_the_step_of_the_weed_that_covers_most_stand_open_and_not_under_more()
+    {
+        int looked = 0;
+        OnEveryPage(
+            (advice, page) =>
+            {
+                string[] open =
+                [
+                    .. Joined(page)
+                        .Select(line => NumberedLine().Match(line))
+                        .Where(match => match.Success)
+                        .Select(match => match.Groups[1].Value),
+                ];
+                ClearAction[] byHand =
+                [
+                    .. advice
+                        .Clear.DistinctBy(one => one.Rank)
+                        .Where(one => one.Horizon <= Horizon.ThisWeek && s_knowledge.Practices.ContainsKey(one.Action))
+                        .Take(10),
+                ];
+                string? own = byHand.FirstOrDefault(one => one.IsOwnStep)?.Action;
+                foreach (ClearAction one in byHand)
+                {
+                    if (one.Action != own && (one.Horizon != Horizon.Today || one.LacksTool))
+                        continue;
+                    looked++;
+                    string name = s_knowledge.Practices[one.Action].Name;
+                    Assert.True(open.Any(line => line.StartsWith(name, StringComparison.Ordinal)), $"{name}:\n{page}");
+                }
+            }
+        );
+        Assert.True(looked > 100, $"only {looked} lines showed it");
+    }
+
+    [Fact]
     public void A_page_speaks_no_ids_and_sends_nobody_to_a_command_for_each_thing() =>
         OnEveryPage(
             (_, page) =>

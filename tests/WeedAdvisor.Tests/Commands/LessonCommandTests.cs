@@ -37,7 +37,7 @@ public sealed class LessonCommandTests
         string text = Run("lesson", "liverwort", "--score", "screen the vents, shorten-mist, scrape-off-liverwort").Out;
         Assert.Contains("Kendall's tau-b", text, StringComparison.Ordinal);
         Assert.Contains("EASILY OVERLOOKED, AND WORTH NAMING", text, StringComparison.Ordinal);
-        Assert.Contains("Throw the worst blocks out:", text, StringComparison.Ordinal);
+        Assert.Contains("Throw the worst out:", text, StringComparison.Ordinal);
         Assert.Contains("NAMED, BUT NOT CLEAR HERE", text, StringComparison.Ordinal);
         using JsonDocument json = JsonDocument.Parse(
             Run(

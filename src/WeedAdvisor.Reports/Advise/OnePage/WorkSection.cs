@@ -127,18 +127,23 @@ internal static class WorkSection
     {
         var shown = ImmutableArray.CreateBuilder<WorkLine>();
         int least = LeastLines(style);
+        int byHand = 0;
         foreach (WorkLine line in style.Work)
         {
-            if (shown.Count >= detail.Lines && shown.Count >= least)
+            if (shown.Count >= detail.Lines && byHand >= least)
                 break;
-            if (shown.Count < detail.Reasoned || !IsChemical(style, line.Best))
-                shown.Add(line);
+            bool isChemical = IsChemical(style, line.Best);
+            if (isChemical && shown.Count >= detail.Reasoned)
+                continue;
+            shown.Add(line);
+            byHand += isChemical ? 0 : 1;
         }
 
         return shown.ToImmutable();
     }
 
-    // What is due today, and the step of the weed that covers most, are never left to "more".
+    // How many lines of hand work stand open at least: what is due today, and the step of the weed that covers most, are
+    // never left to "more".
     private static int LeastLines(PageStyle style)
     {
         WorkLine[] byHand = [.. style.Work.Where(line => !IsChemical(style, line.Best))];
