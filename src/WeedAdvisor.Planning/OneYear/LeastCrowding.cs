@@ -128,12 +128,15 @@ internal sealed record LeastCrowding(WeedingCourse Course, double Old, double Ov
                 seeding += _plants[age];
             _seed = (_seed * _traits.SeedKept) + (seeding * _traits.SeedsPerWeek * _traits.SeedlingsPerSeed);
             double older = 0;
+            ReadOnlySpan<double> death = _traits.DeathShare.AsSpan();
+            ReadOnlySpan<bool> growsOld = _traits.Classes.GrowsOld,
+                growsOver = _traits.Classes.GrowsOver;
             for (int age = 0; age < _plants.Length; age++)
             {
-                (_plants[age], older) = (older, _plants[age] * (1 - _traits.DeathShare[age]) * spared);
-                if (_traits.GrowsOldAfter(age))
+                (_plants[age], older) = (older, _plants[age] * (1 - death[age]) * spared);
+                if (growsOld[age])
                     GrewOld += older;
-                if (_traits.GrowsOverAfter(age))
+                if (growsOver[age])
                     GrewOver += older;
             }
 

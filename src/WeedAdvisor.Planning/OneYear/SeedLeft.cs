@@ -15,13 +15,15 @@ internal static class SeedLeft
         SecondsInHour = 3600;
 
     /// <summary>The item, for 1000 pots.</summary>
-    public static CostItem Item(WeedingPlan plan, WeedingSeason season, decimal wage)
+    public static CostItem Item(YearCase year, WeedingPlan plan, WeedingSeason season, decimal wage)
     {
         double toCome = season.Weeds.Sum(weed => weed.SeedlingsToCome);
         double counted = CountedShare(plan.Numbers, toCome);
         double hours =
             counted
-            * plan.Weeds.Select((weed, i) => season.Weeds[i].SeedlingsToCome * HoursOfOne(plan.Numbers, weed.Traits))
+            * plan.Weeds.Select((weed, i) =>
+                    season.Weeds[i].SeedlingsToCome * year.NextYearHours(plan.Numbers, weed.Traits)
+                )
                 .Sum();
         decimal rounded = Math.Round((decimal)hours, 6);
         return new CostItem(

@@ -53,7 +53,7 @@ public static class WayCosting
 
         items.AddRange(tools.Values.Select(tool => Share(tool, year.Pots)));
         items.AddRange(LostPlants.Items(year, season, variation.PotPrice));
-        items.Add(SeedLeft.Item(weeding, season, wage));
+        items.Add(SeedLeft.Item(year, weeding, season, wage));
         return Outcome<Way, string>.Good(new Way(plan, items.ToImmutable(), season, [.. tools.Values]));
     }
 

@@ -23,8 +23,8 @@ public sealed record YearCase
 
     private const int DaysInYear = 365;
 
-    // Shared by the copies of a record, so what it depends on is in its key; numbers are compared as what they are.
-    private readonly ConcurrentDictionary<(string Weed, WeedingNumbers Numbers), double> _nextYear = [];
+    // By weed; asked with every way that is priced, and begun anew where weeds or numbers change.
+    private ConcurrentDictionary<string, double> _nextYear = new(StringComparer.Ordinal);
 
     /// <summary>The area as read.</summary>
     public required AreaReading Reading { get; init; }
@@ -42,7 +42,11 @@ public sealed record YearCase
     public required PriceBook Prices { get; init; }
 
     /// <summary>The parameters of the weeding model, for pots of this size.</summary>
-    public required WeedingNumbers Numbers { get; init; }
+    public required WeedingNumbers Numbers
+    {
+        get;
+        init => (field, _nextYear) = (value, new(StringComparer.Ordinal));
+    }
 
     /// <summary>The same for pots of the usual size.</summary>
     public required WeedingNumbers UsualSize { get; init; }
@@ -62,7 +66,11 @@ public sealed record YearCase
     public double? TodayControl { get; init; }
 
     /// <summary>The weeds.</summary>
-    public required YearWeeds Weeds { get; init; }
+    public required YearWeeds Weeds
+    {
+        get;
+        init => (field, _nextYear) = (value, new(StringComparer.Ordinal));
+    }
 
     /// <summary>Ids of the weeds that were set; empty for those of the area.</summary>
     public required ImmutableArray<string> OnlyWeeds { get; init; }
@@ -193,8 +201,12 @@ public sealed record YearCase
     }
 
     /// <summary>Hours of pulling that one seedling of a weed makes in the year after.</summary>
-    internal double NextYearHours(WeedTraits traits) =>
-        _nextYear.GetOrAdd((traits.Weed, Numbers), _ => SeedLeft.HoursOfOne(Numbers, traits));
+    /// <param name="numbers">The numbers it is reckoned with; only under those of this year it is kept.</param>
+    /// <param name="traits">A weed of this year, at any pressure: how many come up does not matter to one.</param>
+    internal double NextYearHours(WeedingNumbers numbers, WeedTraits traits) =>
+        ReferenceEquals(numbers, Numbers)
+            ? _nextYear.GetOrAdd(traits.Weed, _ => SeedLeft.HoursOfOne(numbers, traits))
+            : SeedLeft.HoursOfOne(numbers, traits);
 
     private static decimal? MiddleOfFirstSeed(Weed weed) => weed.WeeksToFirstSeed?.Middle;
 

@@ -97,7 +97,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
     // there are no more.
     private static double CountedShare(YearCase year, WeedingPlan plan, double toCome, double capUsd)
     {
-        double cheapest = plan.Weeds.Min(weed => year.NextYearHours(weed.Traits)) * (double)year.WageUsd;
+        double cheapest = plan.Weeds.Min(weed => year.NextYearHours(plan.Numbers, weed.Traits)) * (double)year.WageUsd;
         return SeedLeft.MostCounted(plan.Numbers) * cheapest >= capUsd
             ? 1
             : SeedLeft.CountedShare(plan.Numbers, toCome);
@@ -122,7 +122,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
         for (int i = 0; i < usd.Length; i++)
         {
             PlannedWeed weed = plan.Weeds[i];
-            double toCome = year.NextYearHours(weed.Traits) * wage * countedShare;
+            double toCome = year.NextYearHours(plan.Numbers, weed.Traits) * wage * countedShare;
             var worth = PlantWorth.Of(
                 plan,
                 walked,

@@ -76,11 +76,11 @@ public sealed class PlantWorth
         bool[] isPulled = new bool[ages];
         for (int age = 0; age < ages; age++)
         {
-            pulledUsd[age] = prices.Pulled[PlantSizes.Of(traits.DiameterCm[age])];
+            pulledUsd[age] = prices.Pulled[traits.Classes.Size[age]];
             isPulled[age] = traits.DiameterCm[age] >= plan.SmallestPulledCm;
             grownUsd[age] =
-                (traits.GrowsOldAfter(age) ? prices.GrewOld : 0)
-                + (traits.GrowsOverAfter(age) ? prices.GrewOvergrown : 0);
+                (traits.Classes.GrowsOld[age] ? prices.GrewOld : 0)
+                + (traits.Classes.GrowsOver[age] ? prices.GrewOvergrown : 0);
             later[age] = pulledUsd[age];
         }
 

@@ -86,14 +86,16 @@ internal sealed class WeedCohorts
     public void Pull(double smallestCm, double missed, double[] pulledBySize)
     {
         double pulled = 0;
+        ReadOnlySpan<double> diameter = _traits.DiameterCm.AsSpan();
+        ReadOnlySpan<int> size = _traits.Classes.Size;
         for (int age = 0; age < _plants.Length; age++)
         {
-            if (_traits.DiameterCm[age] < smallestCm || _plants[age] == 0)
+            if (diameter[age] < smallestCm || _plants[age] == 0)
                 continue;
             double taken = _plants[age] * (1 - missed);
             _plants[age] -= taken;
             pulled += taken;
-            pulledBySize[PlantSizes.Of(_traits.DiameterCm[age])] += taken;
+            pulledBySize[size[age]] += taken;
         }
 
         Pulled += pulled;
@@ -104,7 +106,7 @@ internal sealed class WeedCohorts
     public void Count(double[] standingBySize)
     {
         for (int age = 0; age < _plants.Length; age++)
-            standingBySize[PlantSizes.Of(_traits.DiameterCm[age])] += _plants[age];
+            standingBySize[_traits.Classes.Size[age]] += _plants[age];
     }
 
     /// <summary>Ends the week: seed is shed, plants die, frost takes its share, all grow a week older.</summary>
@@ -119,18 +121,24 @@ internal sealed class WeedCohorts
         double shed = seeding * _traits.SeedsPerWeek * vigour;
         SeedsShed += shed;
         _seed = (_seed * _traits.SeedKept) + (shed * _traits.SeedlingsPerSeed);
-        double older = 0;
+        double older = 0,
+            dead = Dead;
+        ReadOnlySpan<double> death = _traits.DeathShare.AsSpan();
+        ReadOnlySpan<bool> growsOld = _traits.Classes.GrowsOld,
+            growsOver = _traits.Classes.GrowsOver;
         for (int age = 0; age < _plants.Length; age++)
         {
-            double dying = _plants[age] * (1 - ((1 - _traits.DeathShare[age]) * spared));
-            Dead += dying;
+            double dying = _plants[age] * (1 - ((1 - death[age]) * spared));
+            dead += dying;
             (_plants[age], older) = (older, _plants[age] - dying);
             // What lives on is now a week older, and may have grown into another class.
-            if (_traits.GrowsOldAfter(age))
+            if (growsOld[age])
                 GrewOld += older;
-            if (_traits.GrowsOverAfter(age))
+            if (growsOver[age])
                 GrewOver += older;
         }
+
+        Dead = dead;
 
         _plants[^1] += older;
     }

@@ -56,7 +56,18 @@ public sealed record WeedTraits
     public required double ResproutShare { get; init; }
 
     /// <summary>Diameter by age in weeks, centimetres.</summary>
-    public required ImmutableArray<double> DiameterCm { get; init; }
+    public required ImmutableArray<double> DiameterCm
+    {
+        get;
+        init
+        {
+            field = value;
+            Classes = new AgeClasses(value);
+        }
+    }
+
+    /// <summary>The classes of size by age.</summary>
+    internal AgeClasses Classes { get; private init; } = new([]);
 
     /// <summary>Share that dies by itself in a week, by age in weeks.</summary>
     public required ImmutableArray<double> DeathShare { get; init; }
@@ -66,25 +77,15 @@ public sealed record WeedTraits
     public double CoverCm2(ReadOnlySpan<double> plants)
     {
         double sum = 0;
+        ReadOnlySpan<double> diameter = DiameterCm.AsSpan(0, plants.Length);
         for (int age = 0; age < plants.Length; age++)
         {
             if (plants[age] > 0)
-                sum += plants[age] * Math.PI / 4 * DiameterCm[age] * DiameterCm[age];
+                sum += plants[age] * Math.PI / 4 * diameter[age] * diameter[age];
         }
 
         return sum;
     }
-
-    /// <summary>Whether a plant of an age that lives a week longer is then one of 10 cm for the first time.</summary>
-    public bool GrowsOldAfter(int age) => GrowsInto(PlantSizes.FirstOld, age);
-
-    /// <summary>Whether a plant of an age that lives a week longer is then one of 20 cm for the first time.</summary>
-    public bool GrowsOverAfter(int age) => GrowsInto(PlantSizes.FirstOvergrown, age);
-
-    private bool GrowsInto(int size, int age) =>
-        age + 1 < DiameterCm.Length
-        && PlantSizes.Of(DiameterCm[age]) < size
-        && PlantSizes.Of(DiameterCm[age + 1]) >= size;
 
     /// <summary>
     /// Seedlings of this weed that come up in 1000 pots in a week of the year, with no control and no plant in the pots

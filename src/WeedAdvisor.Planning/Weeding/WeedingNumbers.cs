@@ -28,6 +28,7 @@ public sealed record WeedingNumbers
             values["pull-seconds-from-10-to-20-cm"],
             values["pull-seconds-over-20-cm"],
         ];
+        (PotSurfaceCm2, MostWeedsPerPot) = (values["pot-surface-cm2"], values["most-weeds-per-pot"]);
     }
 
     /// <summary>Seconds to pull one weed, by class of <see cref="PlantSizes"/>.</summary>
@@ -46,10 +47,10 @@ public sealed record WeedingNumbers
     public double SmallestPulledCm => _values["smallest-pulled-cm"];
 
     /// <summary>Surface of one pot, square centimetres.</summary>
-    public double PotSurfaceCm2 => _values["pot-surface-cm2"];
+    public double PotSurfaceCm2 { get; }
 
     /// <summary>Weeds that find room in one pot.</summary>
-    public double MostWeedsPerPot => _values["most-weeds-per-pot"];
+    public double MostWeedsPerPot { get; }
 
     /// <summary>The value of a parameter as the file has it.</summary>
     /// <param name="id">An id of <see cref="WeedingParameterLimits"/>.</param>

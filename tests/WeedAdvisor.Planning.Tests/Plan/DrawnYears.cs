@@ -15,11 +15,15 @@ internal static class DrawnYears
 
     private const int MostUses = 6;
 
-    public static Gen<Way> Of(PlanCase plan)
+    /// <summary>The years of a case.</summary>
+    /// <param name="plan">The case.</param>
+    /// <param name="weeks">Weeks between rounds that are drawn; all when left out.</param>
+    public static Gen<Way> Of(PlanCase plan, int?[]? weeks = null)
     {
+        int?[] intervals = weeks ?? Intervals;
         SeasonCandidate[] candidates = [.. plan.Season!.Problem.Candidates];
         return Gen.Select(
-                Gen.Int[0, Intervals.Length - 1].Array[3],
+                Gen.Int[0, intervals.Length - 1].Select(place => intervals[place]).Array[3],
                 Gen.Int[-1, plan.Measures.Length - 1],
                 Gen.Select(Gen.Int[0, candidates.Length - 1], Gen.Int[0, 51]).Array[0, MostUses]
             )
@@ -46,10 +50,10 @@ internal static class DrawnYears
         return uses.ToImmutable();
     }
 
-    private static Way Priced(PlanCase plan, int[] rounds, int measure, ImmutableArray<(string Name, int Week)> uses)
+    private static Way Priced(PlanCase plan, int?[] rounds, int measure, ImmutableArray<(string Name, int Week)> uses)
     {
         WayPlan standing = new StandingChoice(
-            new YearRounds(Intervals[rounds[0]], Intervals[rounds[1]], Intervals[rounds[2]]),
+            new YearRounds(rounds[0], rounds[1], rounds[2]),
             measure < 0 ? [] : [plan.Measures[measure]]
         ).Over(plan.Lies);
         return WayCosting

@@ -10,18 +10,19 @@ namespace WeedAdvisor.Planning.Tests.Plan;
 /// </summary>
 internal static class FewerRounds
 {
-    private static readonly int?[] s_weeks = [2, 4, null];
+    public static PlanEffort Effort { get; } = Of([2, 4, null]);
 
-    public static PlanEffort Effort { get; } =
+    /// <summary>The search over some weeks between rounds; over all in the long run.</summary>
+    public static PlanEffort Of(int?[] weeks) =>
         Sizes.IsLong
             ? new PlanEffort()
             : new PlanEffort
             {
                 Rounds =
                 [
-                    .. from spring in s_weeks
-                    from summer in s_weeks
-                    from cool in s_weeks
+                    .. from spring in weeks
+                    from summer in weeks
+                    from cool in weeks
                     select new YearRounds(spring, summer, cool),
                 ],
             };

@@ -1,3 +1,4 @@
+using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Readings;
@@ -23,7 +24,7 @@ public sealed class PlanAnswersTests
     [Fact]
     public void What_waits_is_asked_for_and_no_answer_saves_more_than_was_said()
     {
-        (AreaPlan plan, PlanQuestions questions) = Tried(s_silent, 40);
+        (AreaPlan plan, PlanQuestions questions) = Tried(s_silent, Sizes.Of(few: 8, many: 40));
         Assert.NotEmpty(questions.Blocked);
         Assert.Contains(Edible, questions.BlockedBy);
         Assert.Contains(questions.Tried, one => one.Question == Edible);

@@ -54,7 +54,7 @@ public sealed class PlanEnumerationTests(ITestOutputHelper output)
                     else
                         furthest = Math.Max(furthest, (price - least) / least * 100);
                 },
-                iter: Sizes.Of(few: 12, many: 500),
+                iter: Sizes.Of(few: 6, many: 500),
                 threads: 1
             );
         output.WriteLine($"{equal} of {areas} equal, the furthest {furthest:0.###} % above");

@@ -18,6 +18,8 @@ public sealed class PlanLimitsTests
     private const decimal Cent = 0.01m;
     private const int Pots = 10_000;
 
+    private static readonly int?[] s_weeks = Sizes.IsLong ? DrawnYears.Intervals : [4, 6, 8, null];
+
     // What the plan without limits spends and works lies within these.
     public static TheoryData<decimal?, decimal?> Limits =>
         new()
@@ -37,7 +39,7 @@ public sealed class PlanLimitsTests
         Assert.True(Keeps(plan.Best.Way, hours, budget));
         Assert.True(plan.LeastUsd <= plan.Best.Way.Usd);
         DrawnYears
-            .Of(plan.Case)
+            .Of(plan.Case, s_weeks)
             .Sample(
                 way =>
                     Assert.True(
@@ -116,7 +118,7 @@ public sealed class PlanLimitsTests
                     }
                 )
                 .Value!,
-            effort,
+            effort ?? FewerRounds.Of(s_weeks),
             TestContext.Current.CancellationToken
         );
 }

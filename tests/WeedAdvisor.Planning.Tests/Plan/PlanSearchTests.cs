@@ -100,7 +100,7 @@ public sealed class PlanSearchTests
     public void What_must_stay_out_stays_out_and_costs_no_less()
     {
         string used = s_demo.Best!.Uses[0].Treatment;
-        AreaPlan without = Planned(Years.DemoYard, new PlanRequest { Without = [used] });
+        AreaPlan without = Planned(Years.DemoYard, new PlanRequest { Without = [used] }, FewerRounds.Effort);
         Assert.DoesNotContain(without.Best!.Uses, use => use.Treatment == used);
         Assert.True(without.Best.Way.Usd >= s_demo.LeastUsd);
     }
@@ -109,7 +109,7 @@ public sealed class PlanSearchTests
     public void What_must_be_in_is_in()
     {
         string cover = s_demo.LeftOut[0].Action;
-        AreaPlan with = Planned(Years.DemoYard, new PlanRequest { With = [cover] });
+        AreaPlan with = Planned(Years.DemoYard, new PlanRequest { With = [cover] }, FewerRounds.Effort);
         Assert.Contains(with.Best!.Choice.Measures, measure => measure.Id == cover);
         Assert.DoesNotContain(with.Best.Work, work => work.Action is { } id && id != cover && IsCover(id));
     }
@@ -146,10 +146,10 @@ public sealed class PlanSearchTests
     private static Outcome<PlanCase, string> Case(VisitArea area, PlanRequest request) =>
         PlanCase.Of(ShippedRules.Advisor, AreaCase.Alone(Years.DemoDay, area), request);
 
-    private static AreaPlan Planned(VisitArea area, PlanRequest request)
+    private static AreaPlan Planned(VisitArea area, PlanRequest request, PlanEffort? effort = null)
     {
         Outcome<PlanCase, string> plan = Case(area, request);
         Assert.True(plan.IsGood, string.Join(' ', plan.Refusals));
-        return PlanSearch.Of(plan.Value, stop: TestContext.Current.CancellationToken);
+        return PlanSearch.Of(plan.Value, effort, stop: TestContext.Current.CancellationToken);
     }
 }

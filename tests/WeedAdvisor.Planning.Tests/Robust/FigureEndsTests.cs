@@ -7,6 +7,7 @@ using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Robust;
+using WeedAdvisor.Planning.Tests.Plan;
 using WeedAdvisor.Planning.Tests.Season.Programme;
 using WeedAdvisor.World;
 
@@ -20,7 +21,10 @@ public sealed class FigureEndsTests
 {
     private static readonly AreaPlan s_plan = PlanSearch.Of(
         PlanCase.Of(ShippedRules.Advisor, AreaCase.Alone(Years.DemoDay, Years.DemoYard), new PlanRequest()).Value!,
-        new PlanEffort { MostSearched = 5 }
+        FewerRounds.Effort with
+        {
+            MostSearched = 5,
+        }
     );
 
     private static readonly ImmutableArray<MovedFigure> s_figures = RobustSearch.FiguresOf(s_plan);

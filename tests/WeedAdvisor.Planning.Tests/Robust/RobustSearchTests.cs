@@ -4,6 +4,7 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Inference;
 using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Robust;
+using WeedAdvisor.Planning.Tests.Plan;
 using WeedAdvisor.Planning.Tests.Season.Programme;
 using WeedAdvisor.World;
 
@@ -18,7 +19,10 @@ public sealed class RobustSearchTests
         PlanCase
             .Of(ShippedRules.Advisor, AreaCase.Alone(Years.DemoDay, Years.DemoYard), new PlanRequest { Pots = 10_000 })
             .Value!,
-        new PlanEffort { MostSearched = 5 }
+        FewerRounds.Effort with
+        {
+            MostSearched = 5,
+        }
     );
 
     private static readonly ImmutableArray<MovedFigure> s_figures = RobustSearch.FiguresOf(s_plan);

@@ -39,9 +39,9 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void The_calendar_has_the_work_of_the_plan()
     {
-        using var json = JsonDocument.Parse(Run("--area", "container-yard", "--format", "json").Out);
+        using var json = JsonDocument.Parse(Run("--area", "container-yard", "--answers", "0", "--format", "json").Out);
         int work = json.RootElement.GetProperty("areas")[0].GetProperty("plan").GetProperty("work").GetArrayLength();
-        string[] lines = Run("--area", "container-yard", "--format", "ics").Out.Split("\r\n");
+        string[] lines = Run("--area", "container-yard", "--answers", "0", "--format", "ics").Out.Split("\r\n");
         Assert.Equal("BEGIN:VCALENDAR", lines[0]);
         Assert.Equal("END:VCALENDAR", lines[^2]);
         Assert.Equal(work, lines.Count(line => line == "BEGIN:VEVENT"));
@@ -81,7 +81,7 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void The_json_has_the_plan_its_floor_and_what_was_left_out()
     {
-        CommandRun run = Run("--area", "liner-bed", "--format", "json", "--pots", "2000");
+        CommandRun run = Run("--area", "liner-bed", "--answers", "0", "--format", "json", "--pots", "2000");
         using var json = JsonDocument.Parse(run.Out);
         JsonElement area = json.RootElement.GetProperty("areas")[0];
         Assert.Equal(2000, area.GetProperty("pots").GetInt32());

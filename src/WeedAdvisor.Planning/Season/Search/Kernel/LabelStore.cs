@@ -6,7 +6,7 @@ namespace WeedAdvisor.Planning.Season.Search.Kernel;
 /// </summary>
 internal sealed class LabelStore(CompiledSeason season)
 {
-    private const int FirstSlots = 256;
+    private const int FirstSlots = 32;
 
     private readonly int _cover = season.Reach * season.Rows;
     private readonly int _sites = season.Runs.Length;

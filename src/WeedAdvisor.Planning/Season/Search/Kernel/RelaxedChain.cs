@@ -54,11 +54,12 @@ internal sealed class RelaxedChain
     private void FillWeek(int week, double[] cells, double[] rows)
     {
         int candidates = _season.Candidates;
+        double[] best = _best;
         for (int candidate = 0; candidate < candidates; candidate++)
         {
             int spot = (candidate * _season.Weeks) + week,
                 place = (week * candidates) + candidate;
-            _best[place] = _best[place + candidates];
+            best[place] = best[place + candidates];
             _bestWeek[place] = _bestWeek[place + candidates];
             if (!_season.Open[spot])
                 continue;
@@ -69,19 +70,22 @@ internal sealed class RelaxedChain
                     gain -= rows[row] * _season.Resources[row].Use[spot];
             }
             double after = 0;
-            _next[spot] = -1;
-            for (int next = 0; next < candidates; next++)
+            int follower = -1;
+            ReadOnlySpan<int> delay = _season.NextDelay.AsSpan(candidate * candidates, candidates);
+            for (int next = 0; next < delay.Length; next++)
             {
-                int follow = ((week + _season.NextDelay[(candidate * candidates) + next]) * candidates) + next;
-                if (_best[follow] > after)
-                {
-                    after = _best[follow];
-                    _next[spot] = (next * _season.Weeks) + _bestWeek[follow];
-                }
+                double follows = best[((week + delay[next]) * candidates) + next];
+                if (follows > after)
+                    (after, follower) = (follows, next);
             }
-            if (gain + after > _best[place])
+
+            _next[spot] =
+                follower < 0
+                    ? -1
+                    : (follower * _season.Weeks) + _bestWeek[((week + delay[follower]) * candidates) + follower];
+            if (gain + after > best[place])
             {
-                _best[place] = gain + after;
+                best[place] = gain + after;
                 _bestWeek[place] = week;
             }
         }
