@@ -30,7 +30,7 @@ public sealed class WhyTextTests
     public void A_caution_is_told_before_its_reason()
     {
         AreaAdvice area = SampleAdvice.FullArea with { Trail = new GivenTrail([SampleAdvice.Minding("surface-wash")]) };
-        string text = Why("surface-wash", area);
+        string text = Why("surface-wash", area, full: true);
         Assert.Contains(
             "WHAT TO MIND WITH IT\n  - Pull what it misses.\n    because: What is left seeds.\n",
             text,
@@ -47,9 +47,10 @@ public sealed class WhyTextTests
             text,
             StringComparison.Ordinal
         );
+        Assert.Contains("WHAT TO MIND WITH IT\n  - It bleaches what it splashes.\n", text, StringComparison.Ordinal);
         Assert.Contains(
             "WHAT ITS RECORD SAYS TO MIND, WHEREVER IT IS DONE\n  - Rinse the sprayer.\n",
-            text,
+            Why("surface-wash", SampleAdvice.FullArea, full: true),
             StringComparison.Ordinal
         );
     }
@@ -65,9 +66,9 @@ public sealed class WhyTextTests
 
     private static string Why(string action) => Why(action, SampleAdvice.FullArea);
 
-    private static string Why(string action, AreaAdvice area) =>
+    private static string Why(string action, AreaAdvice area, bool full = false) =>
         DocumentText.Of(
-            WhyDocument.Of(SampleAdvice.Of(area), SampleKnowledge.Small.ActionOf(action)!, SampleKnowledge.Small),
+            WhyDocument.Of(SampleAdvice.Of(area), SampleKnowledge.Small.ActionOf(action)!, SampleKnowledge.Small, full),
             80
         );
 }

@@ -145,18 +145,9 @@ internal sealed class AdviceBuilder
             .. action.Cautions.Select(text => new ActionCaution(text, null, true)),
             .. one
                 .Cautions.Order()
-                .Select(caution => new ActionCaution(
-                    _reasons.CautionOf(caution),
-                    caution.Judgement.Id,
-                    caution.IsCertain
+                .Select(caution =>
+                    ActionCaution.Of(caution.Judgement, _reasons.CautionOf(caution), caution.IsCertain)
                 )
-                {
-                    ProtectsPeople = caution.Judgement.Then is Consequence.Caution { ProtectsPeople: true },
-                    GoesWithItsName =
-                        caution.Judgement.Then
-                            is Consequence.Caution { ProtectsCrop: true }
-                                or Consequence.Caution { ProtectsWater: true },
-                })
                 .DistinctBy(caution => caution.Text),
         ];
 

@@ -25,6 +25,16 @@ public static class Costs
         return Line.Of($"{amounts} {Basis(cost)}{pack}{noted}");
     }
 
+    /// <summary>Dollars and hours and what they are for, as they are said within a sentence.</summary>
+    public static Line Spoken(AdvisedCost cost)
+    {
+        Amount hours = Amounts.Hours((double)(IsForAll(cost) ? cost.Hours : cost.HoursPerUnit));
+        Line amounts = (IsForAll(cost) ? cost.Usd : cost.UsdPerUnit) is { } usd
+            ? Line.Of($"about {Amounts.Dollars(usd)} and {hours} of work")
+            : Line.Of($"about {hours} of work");
+        return Line.Of($"{amounts} {Basis(cost)}{(cost.Cost.IsInvented ? ", at invented prices" : "")}");
+    }
+
     /// <summary>
     /// Dollars and hours for the pots of an area; null unless their number, width and spacing are told.
     /// </summary>

@@ -19,6 +19,40 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>An action's name.</summary>
     public string Action(string id) => knowledge.ActionOf(id)?.Name ?? id;
 
+    /// <summary>
+    /// What an action is called within a sentence, once its full name was said: the actives of a chemical, with its
+    /// form where there is another form, its full name where there is another use of the same; of a practice its short
+    /// name where it has one.
+    /// </summary>
+    public string Short(string id) =>
+        knowledge.ActionOf(id) switch
+        {
+            Treatment treatment => Short(treatment),
+            Practice { Short: { } brief } => brief,
+            _ => Action(id),
+        };
+
+    // What is said of one use is never said of another: a spray may be registered where the granules are not.
+    private string Short(Treatment treatment)
+    {
+        string actives = ActivesOf(treatment);
+        Treatment[] same =
+        [
+            .. knowledge.Treatments.Values.Where(other => other.Id != treatment.Id && ActivesOf(other) == actives),
+        ];
+        return same.Length == 0 ? actives
+            : same.All(other => other.Form != treatment.Form) ? $"{actives} as a {treatment.Form}"
+            : treatment.Name;
+    }
+
+    private static string ActivesOf(Treatment treatment) =>
+        string.Join(" with ", treatment.Actives.Select(active => active.Name));
+
+    /// <summary>A text of a rule about an action as it is said once the action's full name was said.</summary>
+    /// <param name="action">The action.</param>
+    /// <param name="said">What is said of it.</param>
+    public string Spoken(string action, Said said) => Figures.Sentence(said.Of(Short(action)));
+
     /// <summary>Whether the action is a chemical use.</summary>
     public bool IsTreatment(string id) => knowledge.Treatments.ContainsKey(id);
 

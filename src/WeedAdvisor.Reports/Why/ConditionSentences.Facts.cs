@@ -38,7 +38,7 @@ public sealed partial class ConditionSentences
         bool areSeveral = kind == FactKind.Weed && fact.Contains(", ", StringComparison.Ordinal);
         // What closes an area is a sentence already.
         if (
-            kind == FactKind.Closure
+            kind is FactKind.Closure or FactKind.Escape
             || !sentences.All(sentence => sentence.StartsWith(subject, StringComparison.Ordinal))
         )
             return $"{fact}: {Listing.And(sentences)}";
@@ -52,10 +52,17 @@ public sealed partial class ConditionSentences
                 .Tests.Where(test =>
                     test is { Truth: Truth.Yes, Found: not null }
                     && !(kind != FactKind.Site && test.Attribute == "id")
+                    && !(kind == FactKind.Crop && SaysItsName(match.Fact, test))
                     && !(test.Asked is AttributeTest.Variable { Binds: true } && IsComparedLater(match, test))
                 )
                 .Select(test => FoundSentence(kind, match.Fact, test)),
         ];
+
+    // That ferns count among ferns tells nothing.
+    private bool SaysItsName(string fact, MatchedTest test) =>
+        test is { Asked: AttributeTest.Word { Negated: false } asked, Found: Reading.Words found }
+        && found.Value.Where(asked.Words.Contains).ToArray() is [var only]
+        && _words.Say(FactKind.Crop, test.Attribute, only) == fact;
 
     // What a later test names again is said there.
     private static bool IsComparedLater(MatchedPattern match, MatchedTest test) =>

@@ -82,10 +82,17 @@ public sealed partial class ConditionSentences(KnowledgeBase knowledge)
     /// that it is up</c>; null for any other condition.
     /// </summary>
     public string? Wanted(MatchedPattern match) =>
+        Sought(match) is { } sought ? $"{Some(((Pattern.Fact)match.Asked!).Kind)} is here{sought}" : null;
+
+    /// <summary>What such a condition is for, such as <c>a weed that is up</c>; null for any other condition.</summary>
+    public string? For(MatchedPattern match) =>
+        Sought(match) is { } sought ? Some(((Pattern.Fact)match.Asked!).Kind) + sought : null;
+
+    private string? Sought(MatchedPattern match) =>
         match is { Asked: Pattern.Fact { Tests.IsEmpty: false } fact, IsWithoutFact: false }
         && fact.Kind != FactKind.Site
         && !fact.Kind.IsOfCatalogue()
-            ? $"{Some(fact.Kind)} is here{Such(fact, match)}"
+            ? Such(fact, match)
             : null;
 
     /// <summary>What a rule asks for by a test, as a sentence.</summary>
@@ -237,7 +244,8 @@ public sealed partial class ConditionSentences(KnowledgeBase knowledge)
 
     private static string HereOf(Truth truth) => truth == Truth.No ? "it is not found" : "not known yet";
 
-    private string TextOf(string finding)
+    /// <summary>What a finding says, as it stands within a sentence.</summary>
+    public string TextOf(string finding)
     {
         string text = knowledge.Findings.GetValueOrDefault(finding)?.Text.TrimEnd('.') ?? Names.Field(finding);
         return text.Length > 1 && !char.IsUpper(text[1]) ? char.ToLowerInvariant(text[0]) + text[1..] : text;

@@ -21,15 +21,17 @@ internal sealed class NearSection(NearestRules rules, ConditionSentences sentenc
     private const int Most = 3,
         MostInFull = 10;
 
-    /// <summary>
-    /// The rules that would speak for an action which nothing bars and nothing supports; none for any other.
-    /// </summary>
-    public static ImmutableArray<NearRule> Rules(
+    /// <summary>The section of an action which nothing bars and nothing supports; null of any other.</summary>
+    public static NearSection? In(
         KnowledgeBase knowledge,
-        Visit visit,
+        ConditionSentences sentences,
+        AreaCase looked,
         AreaAdvice area,
         string action
-    ) => IsAsked(area, action) ? NearestRules.In(knowledge, LookedAt(visit, area)).Supporting(action) : [];
+    ) => IsAsked(area, action) ? new NearSection(NearestRules.In(knowledge, looked), sentences) : null;
+
+    /// <summary>The rules that would speak for the action, the nearest first.</summary>
+    public ImmutableArray<NearRule> Rules(string action) => rules.Supporting(action);
 
     /// <summary>Whether nothing bars an action and nothing, also nothing possible, speaks for it.</summary>
     public static bool IsAsked(AreaAdvice area, string action) =>
@@ -58,6 +60,32 @@ internal sealed class NearSection(NearestRules rules, ConditionSentences sentenc
                 : (Block[])[],
         ];
     }
+
+    /// <summary>
+    /// The first thing that the nearest rule asks for and that is not so here, as a sentence; null where no rule could
+    /// speak for it.
+    /// </summary>
+    /// <param name="action">The action's id.</param>
+    public string? Spoken(string action) =>
+        rules.Supporting(action) is [{ Missed: var least }, ..] near
+            ? near.TakeWhile(rule => rule.Missed == least)
+                .Select(rule => rule.Reason.Matched.FirstOrDefault(match => match.Truth == Truth.No))
+                .OfType<MatchedPattern>()
+                // Of rules equally near the one that asks for the least, and for no weed by name, is said soonest.
+                .OrderBy(match => match.Tests.Any(test => test.Attribute == "id"))
+                .ThenBy(match => match.Tests.Length)
+                .Select(SpokenOf)
+                .FirstOrDefault()
+            : null;
+
+    private string? SpokenOf(MatchedPattern missed) =>
+        missed.Asked is Pattern.HasFinding finding
+            ? $"It would take this, and it is not so here: {sentences.TextOf(finding.Id)}."
+        : sentences.For(missed) is { } wanted ? $"It is for {wanted}, and none such is here."
+        : sentences.Of(missed).FirstOrDefault(one => one.Truth == Truth.No) is { } sentence
+            ? $"It would take this: {sentence.Text}"
+                + (sentence.Here is null ? "." : $". Here: {sentence.Here.TrimEnd('.')}.")
+        : null;
 
     // A rule that does not hold has no reason to tell, only what it would take: it says itself by its id.
     private Item ItemOf(NearRule near) =>

@@ -55,7 +55,7 @@ internal static class OpenSection
                         (reason, at) =>
                             new Keyed(
                                 Effect(reason),
-                                ReasonLines.TextOf(reason) + (at == MostEffects - 1 ? more : "")
+                                ReasonLines.TextOf(names, reason) + (at == MostEffects - 1 ? more : "")
                             ).At(2)
                     ),
             ],

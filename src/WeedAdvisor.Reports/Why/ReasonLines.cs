@@ -23,8 +23,9 @@ internal sealed class ReasonLines(Names names, ConditionSentences sentences)
                 .Select(rule => ItemOf([.. rule.OrderByDescending(reason => reason.Certainty)])),
         ]);
 
-    /// <summary>What a reason says, in words that stand below the name of its action.</summary>
-    public static string TextOf(Reason reason) => Names.UnderItsName(reason.Said);
+    /// <summary>What a reason says, once the name of its action was said in full.</summary>
+    public static string TextOf(Names names, Reason reason) =>
+        reason.Action is { } action ? names.Spoken(action, reason.Said) : Names.UnderItsName(reason.Said);
 
     /// <summary>What of the area a reason rests on, as sentences; of a reason that is not sure only what is.</summary>
     public ImmutableArray<string> Facts(Reason reason) =>
@@ -38,7 +39,7 @@ internal sealed class ReasonLines(Names names, ConditionSentences sentences)
     private Item ItemOf(ImmutableArray<Reason> rule)
     {
         Reason best = rule[0];
-        string text = TextOf(best);
+        string text = TextOf(names, best);
         // A name that the reason says is no more to be told.
         string[] facts = [.. Facts(best).Where(fact => !text.Contains(fact, StringComparison.OrdinalIgnoreCase))];
         return new Item(Item.Dash, text + Weight(best))

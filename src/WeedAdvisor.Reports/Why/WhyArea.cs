@@ -13,14 +13,16 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Why;
 
 /// <summary>
-/// Why an action stands where it stands in one area, as an adviser says it: who has to keep out, how it stands, what it
-/// is, what bars it, the case for and against, what is not known, then the figures and what to mind where it can be
-/// done; every condition only where it is asked for.
+/// Why an action stands where it stands in one area: who has to keep out and the verdict as an adviser says it aloud,
+/// then what to mind where it can be done, what bars it, the case for and against, what is not known and the figures;
+/// every condition only where it is asked for.
 /// </summary>
 /// <param name="knowledge">The knowledge.</param>
 /// <param name="more">What shows every condition, such as an option.</param>
 public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
 {
+    private const int MostCautions = 5;
+
     private readonly Names _names = new(knowledge);
     private readonly ConditionSentences _sentences = new(knowledge);
 
@@ -42,8 +44,11 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
         ];
         ClearAction? clear = area.Clear.FirstOrDefault(one => one.Action == action.Id);
         bool isOut = area.StatusOf(action.Id) is ActionStatus.Never or ActionStatus.NotYet or ActionStatus.NotAdvised;
+        bool isNever = area.StatusOf(action.Id) == ActionStatus.Never;
         DateOnly day = looked.Date;
         var lines = new ReasonLines(_names, _sentences);
+        NearSection? near = NearSection.In(knowledge, _sentences, looked, area, action.Id);
+        var spoken = SpokenVerdict.Of(_names, area, action, reasons, near?.Spoken(action.Id), day);
         return
         [
             .. area.KeepOut is { } keepOut
@@ -57,10 +62,13 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
                     ),
                 ]
                 : (Block[])[],
-            new Paragraph(Standing(area, action.Id, day) with { Tone = Tone.Strong }),
+            new Paragraph(spoken.Text with { Tone = Tone.Strong }),
             new Blank(),
-            new Paragraph(action.WhatOn(area.Reading.Ground)),
-            .. clear is null ? [] : Clear(area, clear, day),
+            new Paragraph(Standing(area, action.Id, day)),
+            // What is barred for good is not told how to be done.
+            .. isNever && !full ? [] : (Block[])[new Blank(), new Paragraph(action.WhatOn(area.Reading.Ground))],
+            .. clear is null ? [] : Dates(area, clear, day),
+            .. full || !isOut ? Minding(action, clear, reasons, full) : [],
             .. Part(
                 "What bars it",
                 lines,
@@ -68,34 +76,35 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
             ),
             .. Part("The case for it", lines, reasons.Where(reason => reason.IsCertain && IsSupport(reason))),
             .. Part("The case against it", lines, reasons.Where(reason => reason.IsCertain && IsDoubt(reason))),
-            .. area.StatusOf(action.Id) == ActionStatus.Never
+            .. isNever
                 ? []
                 : OpenSection.Of(
                     _names,
                     [.. reasons.Where(reason => !reason.IsCertain && !IsCaution(reason))],
                     NeedsOf(area, action.Id)
                 ),
-            .. Near(area, looked, action, full),
-            // How it is done, and how sure it would be, is for what can be done.
+            .. near?.Of(action.Id, full) ?? [],
+            // How sure it would be is for what can be done.
             .. full || !isOut ? WorkingSection.Of(_names, reasons, clear) : [],
-            .. full || !isOut ? Minding(action, [.. reasons.Where(IsCaution)]) : [],
+            .. clear is null ? [] : Cost(area, clear),
             .. full ? [.. EveryCondition(action, reasons), .. Sources(action, reasons)] : (Block[])[],
-            .. action is Treatment treatment ? BeforeUse(_names, treatment, day) : [],
+            .. action is Treatment treatment ? BeforeUse(_names, treatment, day, full)
+            : spoken.Instead is { } instead && _names.IsTreatment(instead.Action) ? SafetyBlocks.Standing()
+            : [],
             .. full ? [] : (Block[])[new Blank(), new Paragraph($"Every condition with what it found: {more}.")],
         ];
     }
 
-    private IEnumerable<Block> Clear(AreaAdvice area, ClearAction clear, DateOnly day)
-    {
-        Line figures = Figures.Sentence(EffectWords.Of(clear));
-        yield return new Paragraph(
-            _names.Cost(clear.Action, area.Reading) is { } cost
-                ? Line.Of($"{figures}; {Costs.Of(cost)}.")
-                : Line.Of($"{figures}.")
-        );
-        foreach (Line line in DateLines.Of(_names.Dates(clear, area.Reading, day), day))
-            yield return new Paragraph(line);
-    }
+    private IEnumerable<Block> Dates(AreaAdvice area, ClearAction clear, DateOnly day) =>
+        DateLines
+            .Of(_names.Dates(clear, area.Reading, day), day)
+            .Select(line => new Paragraph(line))
+            .Concat(DayLine.Of(clear));
+
+    private IEnumerable<Block> Cost(AreaAdvice area, ClearAction clear) =>
+        _names.Cost(clear.Action, area.Reading) is { } cost
+            ? [new Keyed("Cost: ", Line.Of($"{Costs.Of(cost)}.")).At(2)]
+            : [];
 
     private static ImmutableArray<Need> NeedsOf(AreaAdvice area, string action) =>
         area.Waiting.FirstOrDefault(one => one.Action == action)?.Needs
@@ -122,13 +131,55 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
     private static IEnumerable<Block> Part(string title, ReasonLines lines, IEnumerable<Reason> reasons) =>
         reasons.ToArray() is { Length: > 0 } all ? [Heading.Section(title), lines.Of(all).At(2)] : [];
 
-    // Where nothing bars it and nothing speaks for it the question is what would.
-    private IEnumerable<Block> Near(AreaAdvice area, AreaCase looked, CatalogueAction action, bool full) =>
-        NearSection.IsAsked(area, action.Id)
-            ? new NearSection(NearestRules.In(knowledge, looked), _sentences).Of(action.Id, full)
-            : [];
+    // The first five on the page, the nearest to this place first; all of them with their reasons on request.
+    private IEnumerable<Block> Minding(
+        CatalogueAction action,
+        ClearAction? clear,
+        ImmutableArray<Reason> reasons,
+        bool full
+    )
+    {
+        ImmutableArray<Reason> ofRules = [.. reasons.Where(IsCaution)];
+        if (full)
+            return EveryCaution(action, ofRules);
+        ImmutableArray<ActionCaution> all = clear?.Cautions
+            ??
+            [
+                .. action.Cautions.Select(text => new ActionCaution(text, null, true)),
+                .. ofRules.Select(ActionCaution.Of).DistinctBy(caution => caution.Text),
+            ];
+        ImmutableArray<ActionCaution> told = CautionsInOrder.Of(all);
+        int shown = CautionsInOrder.Shown(told, MostCautions);
+        int left = all.Length - shown;
+        return all.IsEmpty
+            ? []
+            :
+            [
+                Heading.Section("What to mind with it"),
+                .. shown == 0
+                    ? []
+                    : (Block[])
+                        [
+                            ItemList
+                                .Dashes(
+                                    told.Take(shown)
+                                        .Select(caution =>
+                                            Line.FromString(_names.Spoken(action.Id, caution.Said)) with
+                                            {
+                                                Tone = Tone.Warning,
+                                            }
+                                        )
+                                )
+                                .At(2),
+                        ],
+                .. left == 0
+                    ? []
+                    : (Block[])
+                        [new Paragraph($"{Figures.Count(left, "more thing", "more things")} to mind: {more}.").At(2)],
+            ];
+    }
 
-    private static IEnumerable<Block> Minding(CatalogueAction action, ImmutableArray<Reason> cautions)
+    private IEnumerable<Block> EveryCaution(CatalogueAction action, ImmutableArray<Reason> cautions)
     {
         Item[] told =
         [
@@ -139,7 +190,7 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
                     (reason.IsCertain ? "" : "Possibly: ") + Names.UnderItsName(reason.Caution!)
                 )
                 {
-                    Below = [new Keyed("because: ", ReasonLines.TextOf(reason)).At(2)],
+                    Below = [new Keyed("because: ", ReasonLines.TextOf(_names, reason)).At(2)],
                 }),
         ];
         return
@@ -200,10 +251,15 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
                 ]
             );
 
-    private static IEnumerable<Block> BeforeUse(Names names, Treatment treatment, DateOnly day) =>
+    private static IEnumerable<Block> BeforeUse(Names names, Treatment treatment, DateOnly day, bool full) =>
         SafetyBlocks.Standing([
             .. treatment.Label is { } label ? [label.Line(day)] : (string[])[],
-            $"Its record: {string.Join("; ", Safety.LinesFor(names, treatment, day))}.",
+            "Its record: "
+                + string.Join(
+                    "; ",
+                    full ? Safety.LinesFor(names, treatment, day) : Safety.BriefLinesFor(names, treatment, day)
+                )
+                + ".",
         ]);
 
     private static bool IsSupport(Reason reason) => reason.Then is Consequence.Argument { IsDoubt: false };

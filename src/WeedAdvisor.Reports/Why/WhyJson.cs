@@ -24,16 +24,7 @@ public static class WhyJson
             json.WriteString("name", action.Name);
             json.WriteString("kind", names.Kind(action.Id));
             json.WriteString("what", action.What);
-            json.WriteList("areas", advice.Areas, area =>
-                WriteArea(
-                    json,
-                    advice,
-                    area,
-                    action,
-                    words,
-                    NearSection.Rules(knowledge, advice.Visit, area, action.Id)
-                )
-            );
+            json.WriteList("areas", advice.Areas, area => WriteArea(json, advice, area, action, words, knowledge));
             json.WriteTexts("cautions", action.Cautions);
             json.WriteTexts(
                 "record",
@@ -48,10 +39,19 @@ public static class WhyJson
         AreaAdvice area,
         CatalogueAction action,
         Words words,
-        ImmutableArray<NearRule> near
+        KnowledgeBase knowledge
     )
     {
         Names names = words.Names;
+        NearSection? near = NearSection.In(
+            knowledge,
+            words.Sentences,
+            NearSection.LookedAt(advice.Visit, area),
+            area,
+            action.Id
+        );
+        ImmutableArray<Reason> reasons = [.. area.AllConclusions().Where(reason => reason.Action == action.Id)];
+        var spoken = SpokenVerdict.Of(names, area, action, reasons, near?.Spoken(action.Id), advice.Visit.Date);
         ClearAction? clear = area.Clear.FirstOrDefault(one => one.Action == action.Id);
         BarredAction? barred = area.Barred.FirstOrDefault(one => one.Action == action.Id);
         WaitingAction? waiting = area.Waiting.FirstOrDefault(one => one.Action == action.Id);
@@ -59,15 +59,16 @@ public static class WhyJson
         json.WriteString("name", area.Area.Name);
         json.WriteString("what", action.WhatOn(area.Reading.Ground));
         json.WriteString("status", ActionStatuses.Word(area.StatusOf(action.Id)));
+        json.WriteString("spoken", spoken.Text.Text);
+        json.WriteText("instead", spoken.Instead?.Action);
         json.WriteString("here", StatusWords.Of(area, action.Id, names.NeedInShort, advice.Visit.Date));
         json.WriteNeeds(waiting?.Needs ?? clear?.Unless ?? [], names);
         UntilJson.Write(json, barred?.Until);
-        Reason[] reasons = [.. area.AllConclusions().Where(reason => reason.Action == action.Id)];
         json.WriteTexts("valuesFrom", ValuesRead.Of(action, reasons));
         WriteWorking(json, reasons, clear);
         foreach (ReasonKind kind in ReasonKind.All)
             WriteReasons(json, kind.Id, [.. reasons.Where(kind.Holds)], words);
-        json.WriteList("nearest", near, rule =>
+        json.WriteList("nearest", near?.Rules(action.Id) ?? [], rule =>
         {
             json.WriteNumber("missed", rule.Missed);
             json.WriteNumber("open", rule.Open);

@@ -15,10 +15,10 @@ public sealed partial class ExplanationsTests
     );
 
     [Fact]
-    public void Each_of_the_ten_is_said_as_the_page_has_it()
+    public void Each_is_said_as_the_page_has_it()
     {
         MatchCollection pairs = Pair().Matches(s_text.ReplaceLineEndings("\n"));
-        Assert.Equal(10, pairs.Count);
+        Assert.Equal(24, pairs.Count);
         foreach (Match pair in pairs)
         {
             string said = string.Join(

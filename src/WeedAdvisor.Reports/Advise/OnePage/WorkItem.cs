@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Planning.Dates;
@@ -153,15 +154,8 @@ internal static class WorkItem
     // What keeps somebody from being hurt is told whatever the room.
     private static IEnumerable<Block> Cautions(ClearAction action, int most)
     {
-        ActionCaution[] all =
-        [
-            .. action
-                .Cautions.Where(caution => caution.IsCertain)
-                .OrderBy(caution => !caution.ProtectsPeople)
-                .ThenBy(caution => !caution.GoesWithItsName)
-                .ThenBy(caution => caution.Judgement is null),
-        ];
-        int shown = Math.Max(all.Count(caution => caution.ProtectsPeople), Math.Min(most, all.Length));
+        ImmutableArray<ActionCaution> all = CautionsInOrder.Of(action.Cautions);
+        int shown = CautionsInOrder.Shown(all, most);
         foreach (ActionCaution caution in all.Take(shown))
             yield return Warning(Mind, Names.UnderItsName(caution.Said));
         int left = action.Cautions.Length - shown;
