@@ -63,7 +63,9 @@ public sealed record ClearAction
     /// </summary>
     public int? StarvingStep { get; init; }
 
-    /// <summary>The weeds on account of which rules speak for it, by id in ordinal order; empty where of none.</summary>
+    /// <summary>
+    /// The weeds on account of which rules speak for it, by id in ordinal order; empty where they speak of none.
+    /// </summary>
     public ImmutableArray<string> ForWeeds { get; init; } = [];
 
     /// <summary>Rules speak for it on account of the weed that covers most here.</summary>

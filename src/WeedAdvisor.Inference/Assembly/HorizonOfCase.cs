@@ -69,7 +69,9 @@ internal static class HorizonOfCase
         reading.MainWeed is { } main
         && Weeds(one).Any(weed => weed.Read("id").IsAnyOf(WordSet.Of([main])) == Truth.Yes);
 
-    /// <summary>The weeds on account of which rules speak for it, in ordinal order; empty where they speak of none.</summary>
+    /// <summary>
+    /// The weeds on account of which rules speak for it, in ordinal order; empty where they speak of none.
+    /// </summary>
     public static ImmutableArray<string> ForWeeds(ActionCase one) =>
         [
             .. Weeds(one)

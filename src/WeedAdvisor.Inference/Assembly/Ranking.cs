@@ -6,9 +6,9 @@ namespace WeedAdvisor.Inference.Assembly;
 
 /// <summary>
 /// Puts clear actions in the order of the work: by horizon; then what can be done before what lacks its tool or its
-/// weather; then what clears weeds before what comes after it; then those that no doubt can outweigh, then what clears the
-/// weed that covers most, then worth, then those with a figure, then the cheaper by the record, then the id. What does one job stands together in the place of
-/// its best, under one rank. A total order: nothing is left to chance.
+/// weather; then what clears weeds before what comes after it; then those that no doubt can outweigh, then what clears
+/// the weed that covers most, then worth, then those with a figure, then the cheaper by the record, then the id. What
+/// does one job stands together in the place of its best, under one rank. A total order: nothing is left to chance.
 /// </summary>
 internal static class Ranking
 {

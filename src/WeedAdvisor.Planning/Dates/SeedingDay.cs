@@ -21,8 +21,8 @@ internal static class SeedingDay
         WinterAnnual = "winter-annual",
         Biennial = "biennial";
 
-    // A winter annual that needs at least so many weeks flowers after a winter as a rosette; those that need fewer, such
-    // as bittercress and chickweed, seed whenever it is mild.
+    // A winter annual that needs at least so many weeks flowers after a winter as a rosette; those that need fewer,
+    // such as bittercress and chickweed, seed whenever it is mild.
     private const int LongWeeks = 9;
     private const int August = 8;
 

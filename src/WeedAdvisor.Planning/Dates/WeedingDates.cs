@@ -8,9 +8,9 @@ namespace WeedAdvisor.Planning.Dates;
 /// <summary>
 /// Dates of a weeding: before the first of the weeds that are up drops seed. A seedling is taken to have just come up;
 /// a young weed to have used half its time, a grown one that does not flower three quarters; what flowers is due at
-/// once. These are the cautious ends of what is seen; a day that a weed can't keep is none (<see cref="SeedingDay"/>). What does not live by seed has no such day: algae, what comes
-/// from below, and what nobody has named. Mosses, liverworts and ferns press only once their cups or spores are there
-/// to be seen.
+/// once. These are the cautious ends of what is seen; a day that a weed can't keep is none (<see cref="SeedingDay"/>).
+/// What does not live by seed has no such day: algae, what comes from below, and what nobody has named. Mosses,
+/// liverworts and ferns press only once their cups or spores are there to be seen.
 /// </summary>
 internal static class WeedingDates
 {

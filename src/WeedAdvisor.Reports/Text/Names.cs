@@ -187,8 +187,8 @@ public sealed class Names(KnowledgeBase knowledge)
     public static string UnderItsName(Said said) => Figures.Sentence(said.UnderItsName);
 
     /// <summary>
-    /// When an action that is clear can and must be done in an area, by the weeds on account of which it is advised; null
-    /// when the knowledge does not hold it.
+    /// When an action that is clear can and must be done in an area, by the weeds on account of which it is advised;
+    /// null when the knowledge does not hold it.
     /// </summary>
     public ActionDates? Dates(ClearAction action, AreaReading area, DateOnly day) =>
         Record(action.Action) is { } record

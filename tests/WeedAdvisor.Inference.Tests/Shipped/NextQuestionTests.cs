@@ -27,7 +27,7 @@ public sealed class NextQuestionTests
     [Fact]
     public void Its_answer_changes_what_is_done_first_more_often_than_that_of_what_most_waits_for()
     {
-        int many = Sizes.Of(40, 600);
+        int many = Sizes.Of(90, 600);
         (double worked, double workedPlain) = Shares(WorkedWithLess(many));
         (double drawn, double drawnPlain) = Shares(Drawn(many));
 

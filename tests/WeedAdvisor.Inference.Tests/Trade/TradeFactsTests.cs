@@ -89,8 +89,8 @@ public class TradeFactsTests
             ];
             Assert.All(Preemergence, treatment => Assert.Contains(treatment.Id, told));
             // A film of algae is scrubbed off; no hand pulls it, and no water weed in a yard. A vine is followed to its
-            // root, horsetail is cut again and again, the first film of mosses and ferns is lifted (common practice). Nobody
-            // pulls poison ivy as if it were any weed.
+            // root, horsetail is cut again and again, the first film of mosses and ferns is lifted (common practice).
+            // Nobody pulls poison ivy as if it were any weed.
             Assert.Equal(
                 s_knowledge.Weeds[weed].Kind is not ("alga" or "water" or "horsetail" or "fern" or "bryophyte")
                     && weed != "poison-ivy",

@@ -14,7 +14,9 @@ internal sealed record PageDetail
     /// <summary>How many of them are told at least with why.</summary>
     public int Reasoned { get; init; }
 
-    /// <summary>Whether the step of the weed that covers most is told with what to do and why, wherever it stands.</summary>
+    /// <summary>
+    /// Whether the step of the weed that covers most is told with what to do and why, wherever it stands.
+    /// </summary>
     public bool TellsOwnStep { get; init; }
 
     /// <summary>How many cautions an action told has at most.</summary>

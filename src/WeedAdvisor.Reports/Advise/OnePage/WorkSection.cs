@@ -142,8 +142,8 @@ internal static class WorkSection
         return shown.ToImmutable();
     }
 
-    // How many lines of hand work stand open at least: what is due today, and the step of the weed that covers most, are
-    // never left to "more".
+    // How many lines of hand work stand open at least: what is due today, and the step of the weed that covers most,
+    // are never left to "more".
     private static int LeastLines(PageStyle style)
     {
         WorkLine[] byHand = [.. style.Work.Where(line => !IsChemical(style, line.Best))];
