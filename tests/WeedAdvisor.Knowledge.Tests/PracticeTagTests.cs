@@ -31,7 +31,7 @@ public sealed class PracticeTagTests
     )]
     [InlineData(
         "loose-mulch-floats-where-water-stands",
-        "bark-mulch paper-pellet-mulch rice-hull-mulch wool-pellet-mulch + wood-chip-mulch"
+        "bark-mulch paper-pellet-mulch rice-hull-mulch wool-pellet-mulch + sphagnum-mulch wood-chip-mulch"
     )]
     [InlineData(
         "nothing-bought-nothing-to-inspect",
@@ -61,21 +61,25 @@ public sealed class PracticeTagTests
     [InlineData("the-sun-is-too-weak-for-solarising", "solarise-empty-house solarise-mix-and-pots")]
     [InlineData(
         "flame-and-hoe-only-trim-rooted-weeds",
-        "clear-noncrop-strips flame-empty-gravel hoe-strips hot-water-on-floors + cut-weeds-among-cuttings"
+        "clear-noncrop-strips flame-empty-gravel hoe-strips hot-water-on-floors + cut-weeds-among-cuttings "
+            + "hoe-between-rows"
     )]
-    [InlineData("never-chop-what-grows-from-pieces", "clear-noncrop-strips hoe-strips")]
+    [InlineData("never-chop-what-grows-from-pieces", "clear-noncrop-strips hoe-strips + hoe-between-rows")]
     [InlineData("woodsorrel-is-smothered", "bark-mulch hazelnut-shell-mulch wood-chip-mulch")]
     [InlineData("hulls-do-not-smother-woodsorrel", "paper-pellet-mulch rice-hull-mulch")]
-    [InlineData("bark-keeps-dry-collars-wet", "bark-mulch hazelnut-shell-mulch paper-pellet-mulch wood-chip-mulch")]
+    [InlineData(
+        "bark-keeps-dry-collars-wet",
+        "bark-mulch hazelnut-shell-mulch paper-pellet-mulch wood-chip-mulch + rice-hull-mulch"
+    )]
     [InlineData(
         "poison-ivy-is-not-weeded-by-hand",
         "clear-noncrop-strips dig-out-roots hand-weed-now hoe-strips pull-before-seed + cut-woody-growth "
-            + "hand-weeding-rounds"
+            + "hand-weeding-rounds hoe-between-rows"
     )]
     [InlineData(
         "the-mower-leaves-the-leaf-that-is-to-be-sprayed",
         "clear-noncrop-strips hand-weed-now mow-surroundings trim-ditch-banks + flame-empty-gravel hoe-strips "
-            + "pull-before-seed"
+            + "pull-before-seed hoe-between-rows scrape-empty-ground"
     )]
     public void A_rule_finds_by_tag_what_it_named_before(string rule, string practices) =>
         Assert.Equal(
