@@ -10,7 +10,7 @@ public static class Checks
 {
     private const int YearsFresh = 1;
 
-    /// <summary>Whether the day of the check lies more than a year before the day; never where there was none.</summary>
+    /// <summary>Whether the check lies more than a year before the day; never where there was none.</summary>
     public static bool IsStale(DateOnly? check, DateOnly day) => check?.AddYears(YearsFresh) < day;
 
     /// <summary>The day of the check, and that it is long ago where it is; or that there was none.</summary>
@@ -19,7 +19,7 @@ public static class Checks
         : IsStale(day, today) ? $"{Figures.Day(day)}, over a year ago"
         : Figures.Day(day);
 
-    /// <summary>Every record and table that is to be checked, the longest ago first, then those that never were.</summary>
+    /// <summary>Every record and table to be checked, the longest ago first, then those that never were.</summary>
     public static IEnumerable<CheckedRecord> All(KnowledgeBase knowledge) =>
         knowledge
             .Treatments.Values.Select(one => new CheckedRecord("treatments", one.Id, one.Checked))

@@ -25,7 +25,7 @@ public sealed class AuditRuleTests
         );
     }
 
-    // nc-oxadiazon names azalea as sensitive; frank-1985 and beste-frank saw no harm in two years. A conflict is no ban.
+    // nc-oxadiazon names azalea as sensitive; frank-1985 and beste-frank saw no harm in two years: a conflict, no ban.
     [Fact]
     public void On_oxadiazon_and_azaleas_there_is_a_doubt_that_tells_both_sides_and_no_ban()
     {

@@ -158,8 +158,8 @@ public sealed class AuditTests
     public void Where_no_yearly_limit_was_found_none_is_held(string active) =>
         Assert.DoesNotContain(s_knowledge.ActiveLimits.Values, limit => limit.Active == active);
 
-    // nc-prodiamine, nc-isoxaben, nc-smetolachlor, nc-flumi-gr, nc-oxadiazon, pnw-landscape-post, co-simazine: pounds an
-    // acre and year x 1.1209.
+    // nc-prodiamine, nc-isoxaben, nc-smetolachlor, nc-flumi-gr, nc-oxadiazon, pnw-landscape-post, co-simazine: pounds
+    // an acre and year x 1.1209.
     [Theory]
     [InlineData("prodiamine", 1.5)]
     [InlineData("isoxaben", 3.0)]

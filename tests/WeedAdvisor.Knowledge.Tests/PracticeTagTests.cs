@@ -101,8 +101,8 @@ public sealed class PracticeTagTests
 
     // What names just these and no others has a reason that a tag would not tell; each is to be argued for here.
     // Organic rules and wet floors name the three or four habits of their sources; the two mulch rules name the layers
-    // that were tried against mats, or that alone are known to do what a preventive does: by the tag of dark layers paper
-    // pellets and chips would come in, above hulls, and chips round collars that want to be dry.
+    // that were tried against mats, or that alone are known to do what a preventive does: by the tag of dark layers
+    // paper pellets and chips would come in, above hulls, and chips round collars that want to be dry.
     [Fact]
     public void Only_four_rules_name_three_practices_or_more_one_by_one() =>
         Assert.Equal(

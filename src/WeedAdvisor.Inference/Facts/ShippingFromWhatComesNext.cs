@@ -5,8 +5,8 @@ namespace WeedAdvisor.Inference.Facts;
 
 /// <summary>
 /// Who told what comes next, and when, need not be asked whether it ships soon: what is sold on a day told ships within
-/// four weeks or does not, and what is potted on first does not ship before. A day of sale within four weeks counts also
-/// where it is said that nothing ships soon: of two answers that contradict each other the careful one holds.
+/// four weeks or does not, and what is potted on first does not ship before. A day of sale within four weeks counts
+/// also where it is said that nothing ships soon: of two answers that contradict each other the careful one holds.
 /// </summary>
 internal static class ShippingFromWhatComesNext
 {

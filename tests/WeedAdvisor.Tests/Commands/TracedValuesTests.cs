@@ -115,7 +115,8 @@ public sealed class TracedValuesTests
         string check = Reports.CatalogueText.Counts(s_knowledge.Value, today);
         Assert.Equal(isOld, check.Contains("over a year ago", StringComparison.Ordinal));
         Assert.Equal(isOld, check.Contains("ratings/cw-spurge", StringComparison.Ordinal));
-        foreach (string id in new[] { "oxadiazon-granule", "isoxaben-yearly", "prodiamine", "what-was-used-is-on-display" })
+        string[] dated = ["oxadiazon-granule", "isoxaben-yearly", "prodiamine", "what-was-used-is-on-display"];
+        foreach (string id in dated)
         {
             string text = Reports.CatalogueText.Show(
                 Reports.Catalogue.KnowledgeCatalogue.Find(s_knowledge.Value, id, today),

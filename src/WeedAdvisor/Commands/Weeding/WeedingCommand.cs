@@ -126,7 +126,12 @@ internal static class WeedingCommand
                     ? WeedingJson.Of(report, knowledge)
                     : FormatOption.Written(
                         parsed.GetValue(format),
-                        UnitsOption.Applied(WeedingDocument.Of(report, knowledge.Stamp), parsed.GetValue(units), visit, knowledge),
+                        UnitsOption.Applied(
+                            WeedingDocument.Of(report, knowledge.Stamp),
+                            parsed.GetValue(units),
+                            visit,
+                            knowledge
+                        ),
                         parsed.GetValue(width)
                     )
             );
