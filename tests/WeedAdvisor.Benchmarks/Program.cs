@@ -11,6 +11,10 @@ else if (args is ["season", "alone"])
 {
     SeasonTable.WriteAlone(Console.Out);
 }
+else if (args is ["explain"])
+{
+    ExplainTable.Write(Console.Out);
+}
 else if (args is ["rules"])
 {
     return SideBySideTable.Write(Console.Out) ? 0 : 1;

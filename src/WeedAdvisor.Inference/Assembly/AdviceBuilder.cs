@@ -145,9 +145,7 @@ internal sealed class AdviceBuilder
             .. action.Cautions.Select(text => new ActionCaution(text, null, true)),
             .. one
                 .Cautions.Order()
-                .Select(caution =>
-                    ActionCaution.Of(caution.Judgement, _reasons.CautionOf(caution), caution.IsCertain)
-                )
+                .Select(caution => ActionCaution.Of(caution.Judgement, _reasons.CautionOf(caution), caution.IsCertain))
                 .DistinctBy(caution => caution.Text),
         ];
 

@@ -18,7 +18,8 @@ namespace WeedAdvisor.Reports.WhatIf;
 public sealed class WhatIfArea(KnowledgeBase knowledge)
 {
     private const int MostStatuses = 12,
-        MostTurns = 12;
+        MostTurns = 6,
+        MostNamed = 3;
 
     private readonly Names _names = new(knowledge);
     private readonly ConditionSentences _sentences = new(knowledge);
@@ -45,13 +46,15 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
                 ? [new Blank(), new Paragraph("Nothing would be otherwise.")]
                 : (Block[])
                     [
+                        new Blank(),
+                        new Paragraph(Spoken(difference) with { Tone = Tone.Strong }),
                         .. SideBySide(now, then),
                         .. Part("What appears", difference.Moves.Where(move => move.Appears), full),
                         .. Part("What goes", difference.Moves.Where(move => move.Goes), full),
                         .. Part("What moves", difference.Moves.Where(move => move.Moves), full),
-                        .. Part("What stands otherwise, but is not to be done either way", others, full),
+                        .. Either(others, full),
                         .. Costs(difference, now),
-                        .. Turns(difference.Turns, full),
+                        .. Turns(difference, full),
                         .. then.Clear.Concat(now.Clear).Any(one => _names.IsTreatment(one.Action))
                             ? SafetyBlocks.Standing([])
                             : [],
@@ -131,17 +134,61 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
             ];
     }
 
-    private Line LineOf(ActionMove move) =>
-        Line.Of($"{new Named(_names.Action(move.Action))}: {Stands(move.Now, move.Place)}, {Then(move)}") with
+    // As it is said aloud: what comes in, what falls away, what it saves.
+    private Line Spoken(AdviceDifference difference)
+    {
+        Line?[] said =
+        [
+            Named("this comes in: ", difference.Moves.Where(move => move.Appears)),
+            Named("this falls away: ", difference.Moves.Where(move => move.Goes)),
+            difference.Moves.Any(move => move.Moves) ? Line.FromString("the order is another") : null,
+            Saving(difference),
+        ];
+        Line[] all = [.. said.OfType<Line>()];
+        return all.Length == 0 ? "Then what is to be done stays as it is." : Line.Of($"Then {Line.Join("; ", all)}.");
+    }
+
+    private Line? Named(string what, IEnumerable<ActionMove> moves)
+    {
+        string[] names = [.. moves.Select(move => _names.Action(move.Action))];
+        return names.Length == 0 ? null : Line.FromString(what + Listing.Some(names, MostNamed));
+    }
+
+    private static Line? Saving(AdviceDifference difference)
+    {
+        decimal more = difference.CostThen.Usd - difference.CostNow.Usd;
+        string word = more > 0 ? "more" : "less";
+        return more == 0
+            ? null
+            : Line.Of($"the work of today and this week costs {Amounts.Dollars(Math.Abs(more))} {word}");
+    }
+
+    // Nobody acts on what he does not do either way.
+    private Block[] Either(ActionMove[] others, bool full) =>
+        full ? Part("What stands otherwise, but is not to be done either way", others, full)
+        : others.Length == 0 ? []
+        :
+        [
+            new Blank(),
+            new Paragraph(
+                Figures.Count(others.Length, "action more stands", "actions more stand")
+                    + " otherwise, but not to be done either way: '--full'."
+            ).At(2),
+        ];
+
+    private Line LineOf(ActionMove move)
+    {
+        string now = Stands(move.Now, move.Place),
+            then = Stands(move.Then, move.PlaceThen);
+        return Line.Of($"{new Named(_names.Action(move.Action))}: now {now}; then {then}") with
         {
             Action = move.Action,
         };
-
-    private static string Then(ActionMove move) => $"then {Stands(move.Then, move.PlaceThen)}";
+    }
 
     private static string Stands(ActionStatus status, (Horizon Horizon, int Rank)? place) =>
         place is { } at
-            ? $"{ActionStatuses.Text(status)}, {Horizons.InBrief(at.Horizon).ToLowerInvariant()} number {at.Rank}"
+            ? $"{ActionStatuses.Text(status)} ({Horizons.InBrief(at.Horizon).ToLowerInvariant()}, number {at.Rank})"
             : ActionStatuses.Text(status);
 
     private static Block[] Costs(AdviceDifference difference, AreaAdvice now)
@@ -168,27 +215,52 @@ public sealed class WhatIfArea(KnowledgeBase knowledge)
         ];
     }
 
-    private static Block[] Turns(ImmutableArray<RuleTurn> turns, bool full)
+    // First what turns the work; of what bars an action that is not done either way it is enough that it is there.
+    private static Block[] Turns(AdviceDifference difference, bool full)
     {
-        int most = full ? turns.Length : MostTurns;
-        return turns.IsEmpty
-            ? []
-            :
-            [
-                Heading.Section("Which rules turned"),
-                new ItemList([
-                    .. turns
-                        .Take(most)
-                        .Select(turn => new Item(Item.Dash, $"{Turned(turn)}: {Names.UnderItsName(turn.Reason.Said)}")
-                        {
-                            Below = [new Keyed("rule: ", $"{turn.Reason.Judgement} ({Kind(turn.Reason)})").At(2)],
-                        }),
-                ]).At(2),
-                .. turns.Length > most
-                    ? [new Paragraph($"and {turns.Length - most} more; '--full' tells them.").At(2)]
-                    : (Block[])[],
-            ];
+        HashSet<string> turned =
+        [
+            .. difference.Moves.Where(move => move.Appears || move.Goes || move.Moves).Select(move => move.Action),
+        ];
+        RuleTurn[] told =
+        [
+            .. difference
+                .Turns.Where(turn => full || Says(turn, turned))
+                .OrderByDescending(turn => turn.Reason.Action is { } action && turned.Contains(action))
+                .Take(full ? int.MaxValue : MostTurns),
+        ];
+        int more = difference.Turns.Length - told.Length;
+        return
+        [
+            .. told.Length == 0
+                ? []
+                : (Block[])
+                    [
+                        Heading.Section("What is so then, and what no longer"),
+                        new ItemList([
+                            .. told.Select(turn => new Item(
+                                Item.Dash,
+                                $"{Turned(turn)}: {Names.UnderItsName(turn.Reason.Said)}"
+                            )
+                            {
+                                Below = full
+                                    ? [new Keyed("rule: ", $"{turn.Reason.Judgement} ({Kind(turn.Reason)})").At(2)]
+                                    : [],
+                            }),
+                        ]).At(2),
+                    ],
+            .. more > 0
+                ?
+                [
+                    new Blank(),
+                    new Paragraph($"{Figures.Count(more, "rule more turns", "rules more turn")}: '--full'.").At(2),
+                ]
+                : (Block[])[],
+        ];
     }
+
+    private static bool Says(RuleTurn turn, HashSet<string> turned) =>
+        turn.Reason.Then is Consequence.MakesFinding || (turn.Reason.Action is { } action && turned.Contains(action));
 
     private static string Kind(Reason reason) =>
         reason.Then switch

@@ -9,6 +9,7 @@ namespace WeedAdvisor.Reports.Why;
 public sealed partial class ConditionSentences
 {
     private const string It = "it ",
+        Its = "its ",
         They = "they ";
 
     /// <summary>What of the area meets a condition, as told of the area and not of the rule; nothing where it is not
@@ -36,13 +37,16 @@ public sealed partial class ConditionSentences
     {
         string subject = kind == FactKind.Crop ? They : It;
         bool areSeveral = kind == FactKind.Weed && fact.Contains(", ", StringComparison.Ordinal);
+        string[] does = [.. sentences.Where(sentence => sentence.StartsWith(subject, StringComparison.Ordinal))];
+        string[] owns = [.. sentences.Where(sentence => sentence.StartsWith(Its, StringComparison.Ordinal))];
         // What closes an area is a sentence already.
         if (
             kind is FactKind.Closure or FactKind.Escape
-            || !sentences.All(sentence => sentence.StartsWith(subject, StringComparison.Ordinal))
+            || does.Length == 0
+            || does.Length + owns.Length < sentences.Length
         )
             return $"{fact}: {Listing.And(sentences)}";
-        string told = Listing.And([.. sentences.Select(sentence => sentence[subject.Length..])]);
+        string told = Listing.And([.. does.Select(sentence => sentence[subject.Length..]), .. owns]);
         return areSeveral ? $"{fact}: each {told}" : $"{fact} {told}";
     }
 

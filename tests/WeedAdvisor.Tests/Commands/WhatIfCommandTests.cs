@@ -54,7 +54,13 @@ public sealed class WhatIfCommandTests
         string text = Run("whatif", s_mist, "surface-moisture=dry").Out;
         foreach (
             string part in (string[])
-                ["IF IT WERE SO", "WHAT IS DONE FIRST", "WHAT GOES", "WHICH RULES TURNED", "rule: the-surface-is-wet"]
+                [
+                    "IF IT WERE SO",
+                    "WHAT IS DONE FIRST",
+                    "WHAT GOES",
+                    "WHAT IS SO THEN, AND WHAT NO LONGER",
+                    "- No longer: The surface stays wet between waterings.",
+                ]
         )
             Assert.Contains(part, text, StringComparison.Ordinal);
         Assert.Contains(
