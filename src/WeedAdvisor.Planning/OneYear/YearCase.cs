@@ -24,7 +24,7 @@ public sealed record YearCase
     private const int DaysInYear = 365;
 
     // By weed; asked with every way that is priced, and begun anew where weeds or numbers change.
-    private ConcurrentDictionary<string, double> _nextYear = new(StringComparer.Ordinal);
+    private ConcurrentDictionary<string, double> NextYear { get; init; } = new(StringComparer.Ordinal);
 
     /// <summary>The area as read.</summary>
     public required AreaReading Reading { get; init; }
@@ -45,7 +45,7 @@ public sealed record YearCase
     public required WeedingNumbers Numbers
     {
         get;
-        init => (field, _nextYear) = (value, new(StringComparer.Ordinal));
+        init => (field, NextYear) = (value, new(StringComparer.Ordinal));
     }
 
     /// <summary>The same for pots of the usual size.</summary>
@@ -69,7 +69,7 @@ public sealed record YearCase
     public required YearWeeds Weeds
     {
         get;
-        init => (field, _nextYear) = (value, new(StringComparer.Ordinal));
+        init => (field, NextYear) = (value, new(StringComparer.Ordinal));
     }
 
     /// <summary>Ids of the weeds that were set; empty for those of the area.</summary>
@@ -205,7 +205,7 @@ public sealed record YearCase
     /// <param name="traits">A weed of this year, at any pressure: how many come up does not matter to one.</param>
     internal double NextYearHours(WeedingNumbers numbers, WeedTraits traits) =>
         ReferenceEquals(numbers, Numbers)
-            ? _nextYear.GetOrAdd(traits.Weed, _ => SeedLeft.HoursOfOne(numbers, traits))
+            ? NextYear.GetOrAdd(traits.Weed, _ => SeedLeft.HoursOfOne(numbers, traits))
             : SeedLeft.HoursOfOne(numbers, traits);
 
     private static decimal? MiddleOfFirstSeed(Weed weed) => weed.WeeksToFirstSeed?.Middle;

@@ -54,7 +54,14 @@ public sealed partial class PlanCommandTests
     {
         CommandRun watched = CommandRun.With(
             surroundings => surroundings with { IsErrorTerminal = true },
-            Args("--area", "container-yard", "--answers", "0")
+            [
+                "plan",
+                Path.Combine(Repository.Rules, "visits", "organic-nursery.yaml"),
+                "--area",
+                "perennials",
+                "--knowledge",
+                Repository.Rules,
+            ]
         );
         Assert.Contains("Ctrl+C keeps the best", watched.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("Ctrl+C", watched.Out, StringComparison.Ordinal);

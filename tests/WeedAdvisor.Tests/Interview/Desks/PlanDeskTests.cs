@@ -13,6 +13,11 @@ public sealed class PlanDeskTests
 {
     private const string Visit = "nobody-licensed-and-no-tools";
 
+    // What the first search of the visit comes to: the same for every desk without wishes.
+    private static readonly Lazy<PlanAnswer> s_first = new(() =>
+        Desk().Job!.Run(TestContext.Current.CancellationToken)
+    );
+
     [Fact]
     public void Before_the_search_it_shows_todays_way_and_after_it_what_the_commands_print()
     {
@@ -234,7 +239,7 @@ public sealed class PlanDeskTests
     private static PlanDesk Searched()
     {
         PlanDesk desk = Desk();
-        Search(desk);
+        desk.Take(Assert.IsType<PlanJob>(desk.Job), s_first.Value);
         return desk;
     }
 
