@@ -104,7 +104,7 @@ internal static class PageGrowth
     public static ImmutableArray<Func<PageDetail, PageDetail?>> Wanted { get; } =
     [
         .. (Func<PageDetail, PageDetail?>[])
-            [s_letThrough, s_reason, s_line, s_line, s_barred, s_told, s_later, s_reason, s_reason, s_told],
+            [s_letThrough, s_reason, s_line, s_line, s_barred, s_told, s_barred, s_later, s_reason, s_reason, s_told],
         .. (Func<PageDetail, PageDetail?>[])[s_line, s_reason, s_told, s_chemical, s_line, s_reason, s_caution],
         .. (Func<PageDetail, PageDetail?>[])
             [s_askWhatFor, s_line, s_reason, s_chemical, s_mind, s_waiting, s_later, s_told],
