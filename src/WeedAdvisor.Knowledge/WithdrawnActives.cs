@@ -53,10 +53,23 @@ public static class WithdrawnActives
     public static string WithdrawnText(this KnowledgeBase knowledge, ActiveIngredient active)
     {
         string also = active.AlsoCalled.IsEmpty ? "" : $" ({string.Join(", ", active.AlsoCalled)})";
-        IEnumerable<string> rows = RowsOf(knowledge, active)
-            .OrderBy(row => row.Since is null)
-            .Select(row => $"In {Where(knowledge, row)}: {row.Bag}");
-        return $"{active.Name}{also} may not be used any more. {string.Join(" ", rows)}";
+        return $"{active.Name}{also} may not be used any more. {BagText(knowledge, active, country: null)}";
+    }
+
+    /// <summary>
+    /// Since when it may not be used and what becomes of the bag: where one country is meant and the list speaks of it,
+    /// there alone.
+    /// </summary>
+    public static string BagText(this KnowledgeBase knowledge, ActiveIngredient active, string? country)
+    {
+        WithdrawnActive[] all = [.. RowsOf(knowledge, active)];
+        WithdrawnActive[] there = [.. all.Where(row => country is not null && row.Countries.Contains(country))];
+        return string.Join(
+            " ",
+            (there.Length > 0 ? there : all)
+                .OrderBy(row => row.Since is null)
+                .Select(row => $"In {Where(knowledge, row)}: {row.Bag}")
+        );
     }
 
     /// <summary>In which countries none of these actives could be used on a day; a day not known may be any.</summary>

@@ -74,9 +74,21 @@ public sealed class RandomVisits(KnowledgeBase knowledge)
             ),
             QuestionKind.Crops => new Answer.Words(WordSet.Of(draw.Some([.. knowledge.Crops.Keys], 3))),
             QuestionKind.Name => new Answer.Words(WordSet.Of([draw.From(s_houses)])),
+            QuestionKind.Chemicals => new Answer.Words(WordSet.Of(draw.Some(InHand(), 6))),
             QuestionKind.Region => new Answer.Words(WordSet.Of([draw.From([.. knowledge.Regions.Keys])])),
             _ => null,
         };
+
+    // By treatment, by active, withdrawn, and what nobody knows.
+    private string[] InHand() =>
+        [
+            .. knowledge.Treatments.Keys,
+            .. knowledge.Ingredients.Keys,
+            .. knowledge.GoneIds(),
+            "vinegar",
+            "something-in-a-can",
+            "glyphosate-something",
+        ];
 
     // Some in a part of the pots only; at times one of them in a second stage.
     private ImmutableArray<WeedSeen> Weeds(Draw draw)

@@ -133,6 +133,11 @@ public sealed record AreaReading
     /// <summary>Whether tools were asked after and told.</summary>
     public required bool IsEquipmentTold { get; init; }
 
+    /// <summary>
+    /// The chemicals that lie in the store or are asked about, as they are called there; empty also when not told.
+    /// </summary>
+    public WordSet InHand { get; init; } = WordSet.Empty;
+
     /// <summary>Whether it was answered that nobody here is licensed.</summary>
     public bool HasNobodyLicensed { get; init; }
 
@@ -268,6 +273,7 @@ public sealed record AreaReading
             IsTight = site.Word(QuestionIds.Spacing) == PotTight,
             Equipment = site.Words(QuestionIds.Equipment) ?? WordSet.Empty,
             IsEquipmentTold = site.Words(QuestionIds.Equipment) is not null,
+            InHand = site.Words(QuestionIds.InHand) ?? WordSet.Empty,
             HasNobodyLicensed = site.Word(QuestionIds.Licensed) == No,
             RoundsAnswered = site.Number(QuestionIds.Rounds),
             UsualRoundsWeeks = knowledge.Usual.Whole(UsualIds.Rounds),

@@ -49,6 +49,7 @@ internal static class QuestionKinds
             QuestionIds.CoveringPlanned => QuestionKind.OneOf,
             QuestionIds.CoveringDate => QuestionKind.Date,
             QuestionIds.Weather => QuestionKind.AnyOf,
+            QuestionIds.InHand => QuestionKind.Chemicals,
             QuestionIds.PutOnLately => QuestionKind.OneOf,
             QuestionIds.Weeds => QuestionKind.Weeds,
             QuestionIds.ExpectedWeeds => QuestionKind.OneOf,

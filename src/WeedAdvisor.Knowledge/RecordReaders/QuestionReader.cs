@@ -59,7 +59,7 @@ internal sealed class QuestionReader
         };
 
     private static QuestionKind Kind(MappingReader map) =>
-        map.Word("kind", "words:one-of|any-of|number|date|crops|region|weeds|past|name") switch
+        map.Word("kind", "words:one-of|any-of|number|date|crops|region|weeds|past|name|chemicals") switch
         {
             "any-of" => QuestionKind.AnyOf,
             "number" => QuestionKind.Number,
@@ -69,6 +69,7 @@ internal sealed class QuestionReader
             "weeds" => QuestionKind.Weeds,
             "past" => QuestionKind.Past,
             "name" => QuestionKind.Name,
+            "chemicals" => QuestionKind.Chemicals,
             _ => QuestionKind.OneOf,
         };
 

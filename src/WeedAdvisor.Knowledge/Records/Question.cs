@@ -33,6 +33,9 @@ public enum QuestionKind
 
     /// <summary>A name in one word of the grower's own, such as that of a house.</summary>
     Name,
+
+    /// <summary>Names of chemicals in the grower's own words: any that a bag may bear.</summary>
+    Chemicals,
 }
 
 /// <summary>Who can make an answer another.</summary>

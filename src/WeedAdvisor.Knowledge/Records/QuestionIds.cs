@@ -89,6 +89,9 @@ public static class QuestionIds
     /// <summary>The weather of the visit's day, words.</summary>
     public const string Weather = "weather-today";
 
+    /// <summary>The chemicals that lie in the store or are asked about, as they are called there.</summary>
+    public const string InHand = "in-hand";
+
     /// <summary>Whether anything was put on lately, yes or no.</summary>
     public const string PutOnLately = "put-on-lately";
 

@@ -114,6 +114,7 @@ internal sealed class TestableSet
             QuestionKind.Date => "the number of days that follows from the date, such as 'days-since-potting'",
             QuestionKind.Crops => "a 'crop:' pattern",
             QuestionKind.Weeds => "a 'weed:' pattern",
+            QuestionKind.Chemicals => "a 'treatment:' pattern: what lies in the store changes no advice",
             _ => "a 'past:' pattern",
         };
 }

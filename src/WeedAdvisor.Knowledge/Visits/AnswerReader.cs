@@ -25,6 +25,7 @@ internal sealed class AnswerReader(ReadContext context, DateOnly visitDate)
             QuestionKind.Number => Number(question, node),
             QuestionKind.Date => Date(question, node),
             QuestionKind.Name => Name(node),
+            QuestionKind.Chemicals => Chemicals(node),
             _ => Elsewhere(question, entry),
         };
     }
@@ -83,6 +84,26 @@ internal sealed class AnswerReader(ReadContext context, DateOnly visitDate)
             return new Answer.Words(WordSet.Of([scalar.Text]));
         context.Report(node, node.Described, "a name: lower-case words joined by hyphens, such as house-2");
         return null;
+    }
+
+    // Any word is taken: what nobody knows is answered on the page, and stops no visit.
+    private Answer.Words? Chemicals(Node node)
+    {
+        IReadOnlyList<Node> items = node is SequenceNode list ? list.Items : [node];
+        List<string> words = [];
+        foreach (Node item in items)
+        {
+            if (item is ScalarNode { IsNothing: false } scalar && ChemicalWords.Of(scalar.Text) is { } word)
+                words.Add(word);
+            else
+                context.Report(
+                    item,
+                    item.Described,
+                    $"the name of a chemical, at most {ChemicalWords.LongestName} letters, or [] for none"
+                );
+        }
+
+        return new Answer.Words(WordSet.Of(words));
     }
 
     private Answer? Elsewhere(Question question, Entry entry)

@@ -1,5 +1,6 @@
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
+using WeedAdvisor.Reports.Advise.OnePage;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
@@ -16,6 +17,7 @@ internal static class FullReport
         [
             AreaHead.Of(names, area),
             .. KeepOutSection.Of(names, area, day),
+            .. HeldSection.InFull(names, area, day),
             .. QuestionSection.Of(names, area),
             .. ActionSection.Of(names, day, area, shared),
             .. Safety.NamesTreatment(area, knowledge) ? SafetyBlocks.Standing() : [],

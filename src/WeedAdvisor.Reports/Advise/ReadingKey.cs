@@ -12,6 +12,8 @@ internal static class ReadingKey
     {
         yield return "Everything: 'weedadvisor advise VISIT --full'. All of one action: "
             + "'weedadvisor why VISIT ACTION'.";
+        if (seen is { NamesTreatment: true, AnswersInHand: false })
+            yield return "Ask of any chemical you have: 'weedadvisor why VISIT NAME'.";
         if (seen.HasInventedCosts)
             yield return "Costs rest on invented figures. Put your own in their place.";
         if (seen.HasClearTreatment)

@@ -19,6 +19,9 @@ internal sealed record SeenInAreas
     /// <summary>Whether a chemical is clear.</summary>
     public bool HasClearTreatment { get; init; }
 
+    /// <summary>Whether the visit names chemicals that somebody has or asks about.</summary>
+    public bool AnswersInHand { get; init; }
+
     /// <summary>What was seen in one area.</summary>
     public static SeenInAreas Of(Names names, KnowledgeBase knowledge, AreaAdvice area) =>
         new()
@@ -32,6 +35,7 @@ internal sealed record SeenInAreas
                 && Costs.ForArea(cost) is not null
             ),
             HasClearTreatment = area.Clear.Any(action => names.IsTreatment(action.Action)),
+            AnswersInHand = area.Reading.InHand.Count > 0,
         };
 
     /// <summary>What was seen in these areas or in others.</summary>
@@ -42,5 +46,6 @@ internal sealed record SeenInAreas
             AdvisesTreatment = AdvisesTreatment || other.AdvisesTreatment,
             HasInventedCosts = HasInventedCosts || other.HasInventedCosts,
             HasClearTreatment = HasClearTreatment || other.HasClearTreatment,
+            AnswersInHand = AnswersInHand || other.AnswersInHand,
         };
 }

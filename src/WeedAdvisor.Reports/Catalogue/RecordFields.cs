@@ -128,6 +128,7 @@ internal static class RecordFields
             QuestionKind.Date when question.PastOnly => "a date not after the visit",
             QuestionKind.Date => "a date",
             QuestionKind.Crops => "crops of the catalogue",
+            QuestionKind.Chemicals => "chemicals by name",
             QuestionKind.Region => "a region of the catalogue",
             QuestionKind.Weeds => "the weeds seen, with stage and cover",
             _ => "earlier applications",

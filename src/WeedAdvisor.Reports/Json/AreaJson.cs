@@ -15,6 +15,7 @@ internal static class AreaJson
         KeepOutJson.Write(json, area.KeepOut, names);
         ComingJson.Write(json, area.Reading.Coming, names);
         CostJson.WriteSite(json, names.CostSite(area.Reading));
+        HeldJson.Write(json, area, names, day);
         json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
         json.WriteList("clear", area.Clear, action =>
             ClearJson.Write(json, action, names, area.Reading, names.Dates(action, area.Reading, day))

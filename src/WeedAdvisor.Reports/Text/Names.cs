@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Inference.Escapes;
+using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
@@ -62,6 +64,21 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>The action with this id, or null.</summary>
     public CatalogueAction? Record(string action) => knowledge.ActionOf(action);
 
+    /// <summary>What a name in the store stands for.</summary>
+    internal ChemicalMeant Chemical(string word) => knowledge.ChemicalOf(word);
+
+    /// <summary>Since when a withdrawn active may not be used there, and what becomes of the bag.</summary>
+    internal string BagText(ActiveIngredient active, string? country) => knowledge.BagText(active, country);
+
+    /// <summary>
+    /// The grade of a treatment on a weed by its published ratings, after what came through it here; null when nothing
+    /// is published of what still counts.
+    /// </summary>
+    internal string? Grade(Treatment treatment, string weed, VisitArea area) =>
+        knowledge.Weeds.TryGetValue(weed, out Weed? record)
+            ? TreatmentControl.GradeOf(treatment, record, knowledge, EscapesOfArea.Of(area.Past ?? [], knowledge))
+            : null;
+
     /// <summary>Where a practice does not help, as its record says it; nothing of a treatment.</summary>
     public ImmutableArray<string> NotWhere(string action) =>
         Record(action) is Practice practice ? practice.NotWhere : [];
@@ -91,6 +108,9 @@ public sealed class Names(KnowledgeBase knowledge)
 
     /// <summary>A weed's name.</summary>
     public string Weed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Name ?? id;
+
+    /// <summary>The kind of a weed, word of list <c>weed-kind</c>; null where the knowledge does not hold it.</summary>
+    internal string? KindOfWeed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Kind;
 
     /// <summary>How far a weed is, in a word or two that fit how it lives.</summary>
     public string StageInBrief(string weed, string stage)

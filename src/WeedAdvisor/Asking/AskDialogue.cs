@@ -175,7 +175,8 @@ public sealed class AskDialogue
     private static string? HowTo(Question question) =>
         question.Kind switch
         {
-            QuestionKind.Number or QuestionKind.Date or QuestionKind.Name => $"({Answering.Expected(question)})",
+            QuestionKind.Number or QuestionKind.Date or QuestionKind.Name or QuestionKind.Chemicals => 
+                $"({Answering.Expected(question)})",
             QuestionKind.Weeds =>
                 "(one weed a line, with stage and cover when known: liverwort, mature, 20; in a part of the pots only: "
                     + "liverwort, mature, 80, in 20 % of pots; in the gravel or ground and not in the pots: "

@@ -25,7 +25,7 @@ internal abstract class QuestionBody(Look look) : Pane(look)
         {
             QuestionKind.Weeds => new WeedsBody(look, session, way),
             QuestionKind.Past => new PastBody(look, session, way),
-            QuestionKind.Number or QuestionKind.Date or QuestionKind.Name => new TypedBody(
+            QuestionKind.Number or QuestionKind.Date or QuestionKind.Name or QuestionKind.Chemicals => new TypedBody(
                 look,
                 session,
                 question,

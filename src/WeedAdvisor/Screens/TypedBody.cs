@@ -7,13 +7,17 @@ using WeedAdvisor.Knowledge.Visits;
 
 namespace WeedAdvisor.Screens;
 
-/// <summary>A number or a date that is typed.</summary>
+/// <summary>A number, a date or names that are typed.</summary>
 internal sealed class TypedBody : QuestionBody
 {
+    private const int FigureWidth = 14;
+    private const int NamesWidth = 40;
+
     private readonly InterviewSession _session;
     private readonly Question _question;
     private readonly Action<string?> _tell;
     private readonly TypeField _field;
+    private readonly TextRows? _read;
     private string _given;
 
     public TypedBody(Look look, InterviewSession session, Question question, Ways way, Action<string?> tell)
@@ -23,26 +27,48 @@ internal sealed class TypedBody : QuestionBody
         _question = question;
         _tell = tell;
         _given = Given();
-        _field = new TypeField(look, _given) { X = 1, Width = 14 };
+        bool isOfNames = question.Kind == QuestionKind.Chemicals;
+        int width = isOfNames ? NamesWidth : FigureWidth;
+        _field = new TypeField(look, _given) { X = 1, Width = width };
         _field.Entered += way.Next;
         _field.Typed += () => tell(null);
         var unit = new TextRows(look)
         {
-            X = 16,
+            X = width + 2,
             Width = Dim.Fill(),
             Height = 1,
         };
         unit.Show((UnitOf(question), LineTone.Quiet));
         Add(_field, unit);
+        if (!isOfNames)
+            return;
+        _read = new TextRows(look)
+        {
+            X = 1,
+            Y = 2,
+            Width = Dim.Fill(),
+            Height = Dim.Fill(),
+        };
+        Add(_read);
+        ShowRead();
     }
 
     public override IReadOnlyList<View> Stops => [_field];
+
+    // What was understood of names that may be typed in any way.
+    private void ShowRead() =>
+        _read?.Show(
+            _session.Area.Answers.GetValueOrDefault(_question.Id) is Answer.Words { Value.Count: > 0 } said
+                ? ($"Read: {Answering.Text(_session.Knowledge, _question, said)}", LineTone.Quiet)
+                : ("", LineTone.Quiet)
+        );
 
     private static string UnitOf(Question question) =>
         question.Kind switch
         {
             QuestionKind.Number => question.Unit ?? "",
             QuestionKind.Date => "year-month-day",
+            QuestionKind.Chemicals => "commas between several",
             _ => "a short name",
         };
 
@@ -50,6 +76,7 @@ internal sealed class TypedBody : QuestionBody
 
     public override void Renew()
     {
+        ShowRead();
         if (_given == Given())
             return;
         _given = Given();
@@ -76,6 +103,7 @@ internal sealed class TypedBody : QuestionBody
 
         _given = typed;
         _session.Say(_question.Id, answer.Value);
+        ShowRead();
         return true;
     }
 
@@ -92,6 +120,7 @@ internal sealed class TypedBody : QuestionBody
         {
             Answer.Number number => Answering.Number(number.Value),
             Answer.Date date => Answering.Date(date.Value),
+            Answer.Words { Value.Count: 0 } => "none",
             Answer.Words words => words.Value.ToString(),
             _ => "",
         };

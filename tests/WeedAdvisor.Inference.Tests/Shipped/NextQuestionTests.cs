@@ -179,6 +179,7 @@ public sealed class NextQuestionTests
             QuestionKind.Region => new[] { "north-carolina-piedmont", "willamette-valley", "sussex-coast" }.Select(
                 region => area.With(question.Id, region)
             ),
+            QuestionKind.Chemicals => [area.With(question.Id, "glyphosate")],
             QuestionKind.Name => [area.With(question.Id, "house-1")],
             QuestionKind.Weeds =>
             [

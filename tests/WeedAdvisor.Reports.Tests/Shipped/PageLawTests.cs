@@ -33,7 +33,7 @@ public sealed partial class PageLawTests
                 int neverCut =
                     LinesOf(page, "label first: ")
                     + LinesUnder(page, "KEEP OUT")
-                    + LinesUnder(page, "YOU HAVE IT")
+                    + LinesUnder(page, "CHEMICALS YOU HAVE")
                     + LinesUnder(page, "BEFORE ANYBODY")
                     // Answers that contradict each other are told in two lines or three.
                     + (advice.Gaps.Count(gap => gap.Kind == GapKind.Contradiction) * 3);
@@ -162,7 +162,7 @@ public sealed partial class PageLawTests
             (advice, page) =>
             {
                 IEnumerable<string> used = (advice.Area.Past ?? []).Select(past => past.Treatment).OfType<string>();
-                string held = string.Join(' ', Under(page, "YOU HAVE IT").Select(line => line.Trim()));
+                string held = string.Join(' ', Under(page, "CHEMICALS YOU HAVE").Select(line => line.Trim()));
                 foreach (BarredAction barred in advice.Barred.Where(one => used.Contains(one.Action)))
                     Assert.Contains(s_knowledge.Treatments[barred.Action].Name, held, StringComparison.Ordinal);
             }

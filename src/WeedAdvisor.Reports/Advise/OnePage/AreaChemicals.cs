@@ -14,14 +14,12 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <param name="CountWaiting">How many wait, those that let weeds through among them.</param>
 /// <param name="CountBarred">How many are barred.</param>
 /// <param name="Later">What becomes possible, and when.</param>
-/// <param name="Widest">The reason that bars nearly all; null where another says as much.</param>
 internal sealed record AreaChemicals(
     ImmutableArray<FreeChemical> Free,
     ImmutableArray<WaitingGroup> Waiting,
     int CountWaiting,
     int CountBarred,
-    ImmutableArray<(string When, ImmutableArray<string> Chemicals)> Later,
-    WidestBar? Widest
+    ImmutableArray<(string When, ImmutableArray<string> Chemicals)> Later
 )
 {
     private const string NoWeed = "no weed";
@@ -33,8 +31,7 @@ internal sealed record AreaChemicals(
     /// <param name="names">Where names come from.</param>
     /// <param name="day">The day of the visit.</param>
     /// <param name="area">The advice on the area.</param>
-    /// <param name="bars">Why chemicals are barred: the reasons that bar most first.</param>
-    public static AreaChemicals Of(Names names, DateOnly day, AreaAdvice area, ImmutableArray<BarGroup> bars)
+    public static AreaChemicals Of(Names names, DateOnly day, AreaAdvice area)
     {
         ImmutableArray<string> weeds = ReasonsInOrder.WeedsOf(names, area.Area);
         WaitingAction[] waiting = [.. area.Waiting.Where(one => names.IsTreatment(one.Action))];
@@ -57,8 +54,7 @@ internal sealed record AreaChemicals(
             ],
             waiting.Length,
             area.Barred.Count(one => names.IsTreatment(one.Action)),
-            [.. LaterIn(names, day, area)],
-            WidestBar.Of(names, area, bars)
+            [.. LaterIn(names, day, area)]
         );
     }
 

@@ -39,12 +39,8 @@ internal static class AreaPage
             static page => page.OfWork with { Cautions = page.Cautions },
             static (style, area, page) => WorkSection.Of(style, area, page)
         ),
-        new(static page => page.OfWork, static (style, area, page) => HeldSection.Usable(style, area, page))
-        {
-            IsNeverCut = true,
-        },
-        new(static _ => s_still, static (style, area, _) => HeldSection.Of(style, area)) { IsNeverCut = true },
         new(static _ => s_still, static (style, area, _) => PageTail.NotMet(style, area)),
+        new(static page => page.OfWork, static (style, _, page) => HeldSection.Of(style, page)) { IsNeverCut = true },
         new(
             static page =>
                 page.OfWork with

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Documents;
@@ -29,6 +28,7 @@ internal static class ChemicalSection
                 .Shown(style, detail)
                 .SelectMany(line => line.Others.Prepend(line.Best))
                 .Select(one => one.Action),
+            .. style.Held.Select(one => one.Action).OfType<string>(),
         ];
         bool isNone = chemicals.Free.IsEmpty && chemicals.CountWaiting == 0;
         Line[] lines =
@@ -36,8 +36,10 @@ internal static class ChemicalSection
             .. detail.LetThrough ? LetThrough(style, area) : [],
             .. Possible([.. chemicals.Free.Where(one => !numbered.Contains(one.Action))], detail.Chemicals),
             .. Waiting(style, area, detail.Waiting),
+            // Where none may be used the first thing asked is why.
+            .. isNone ? Reasons(style, Math.Max(1, detail.Barred)) : [],
             .. Later(style, detail.Later),
-            .. Reasons(style, isNone, detail.Barred),
+            .. isNone ? [] : Reasons(style, detail.Barred),
             .. detail.Barred > 0 ? Apart(style, area) : [],
         ];
         if (lines.Length > 0)
@@ -135,17 +137,18 @@ internal static class ChemicalSection
                 )
             );
 
-    private static IEnumerable<Line> Reasons(PageStyle style, bool isAll, int most)
+    // Behind the last of them, how many there are in all.
+    private static IEnumerable<Line> Reasons(PageStyle style, int most)
     {
-        WidestBar? widest = style.Chemicals.Widest;
-        return style
-            .Bars.Select(group => (Text: $"{group.Text}{style.Keys(group.Sources)}", Count: group.Actions.Length))
-            .Prepend((Text: widest?.Text ?? "", Count: widest?.Count ?? 0))
-            .Where(reason => reason.Count > 0)
-            .Take(most)
-            .Select(reason =>
-                Line.FromString($"{Share(reason.Count, style.Chemicals.CountBarred, isAll)}{reason.Text}")
-            );
+        BarredLine[] told = [.. style.Barred.Take(most)];
+        return told.Select(
+            (line, at) =>
+                Line.FromString(
+                    line.Text
+                        + style.Keys(line.Sources)
+                        + (at == told.Length - 1 && !line.IsCounted ? " " + style.BarredInAll : "")
+                )
+        );
     }
 
     // One tender crop in a block is cheaper carried off than paid for by all.
@@ -159,11 +162,4 @@ internal static class ChemicalSection
                 ),
             ]
             : [];
-
-    private static string Share(int some, int barred, bool isAll) =>
-        some == barred
-            ? isAll
-                ? ""
-                : "The others may not be used. "
-            : string.Create(CultureInfo.InvariantCulture, $"Barred, {some} of {barred}: ");
 }

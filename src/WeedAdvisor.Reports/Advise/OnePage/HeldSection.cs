@@ -1,77 +1,127 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Reports.Advise.InHand;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise.OnePage;
 
 /// <summary>
-/// What the grower used last, or has the label of, and may not use here now. Never cut; what is said of several is said
-/// once.
+/// The answers on what the grower has, asks about or used last, above all that is said of other chemicals. Never cut;
+/// what is said of several is said once, and what the work above tells already is only pointed at.
 /// </summary>
 internal static class HeldSection
 {
-    public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area)
-    {
-        HashSet<string> used = [.. (area.Area.Past ?? []).Select(past => past.Treatment).OfType<string>()];
-        HashSet<string> told = [.. area.KeepOut?.Because ?? []];
-        Item[] items =
-        [
-            .. area
-                .Barred.Where(one => used.Contains(one.Action) || style.Names.Treatment(one.Action)?.Label is not null)
-                .Select(one => (Barred: one, Reason: BarsInOrder.Of(one).First()))
-                .GroupBy(one =>
-                    (
-                        Status: StatusOf(one.Barred, style.Day),
-                        Why: told.Contains(one.Reason.Text) ? "" : style.Names.OfAny(one.Barred.Action, one.Reason.Said)
-                    )
-                )
-                .Select(group => ItemOf(style, [.. group.Select(one => one.Barred)], group.Key.Status, group.Key.Why)),
-        ];
-        return items.Length == 0
-            ? []
-            : [Heading.Section("You have it, and may not use it here now"), new ItemList([.. items]).At(2)];
-    }
+    /// <summary>What stands above the answers.</summary>
+    public const string Title = "Chemicals you have, or ask about";
 
-    /// <summary>What the grower has the label of and may use, where the work above does not tell it already.</summary>
-    public static IEnumerable<Block> Usable(PageStyle style, AreaAdvice area, PageDetail detail)
+    private const int MostAtLength = 4;
+    private const int Below = 4;
+
+    /// <summary>The section of a page.</summary>
+    public static IEnumerable<Block> Of(PageStyle style, PageDetail detail)
     {
+        ImmutableArray<WorkLine> shown = WorkSection.Shown(style, detail);
         HashSet<string> told = [.. WorkSection.Told(style, detail).Select(line => line.Best.Action)];
+        HeldAnswer[][] groups = [.. Alike(style.Held)];
+        HashSet<string> whys = new(StringComparer.Ordinal);
         Item[] items =
         [
-            .. area
-                .Clear.Where(one => !told.Contains(one.Action) && style.Names.Treatment(one.Action)?.Label is not null)
-                .Select(one => new Item(
-                    Item.Dash,
-                    Line.Of($"{new Named(style.Names.Action(one.Action))}{StatusWords.UnlessInWords(one)}") with
-                    {
-                        Action = one.Action,
-                    }
-                )
-                {
-                    Below = [.. WorkItem.LabelOf(style, one).Select(block => block.At(4))],
-                }),
+            .. groups.Take(MostAtLength).Select(group => ItemOf(style, shown, told, whys, group)),
+            .. Rest([.. groups.Skip(MostAtLength).SelectMany(group => group)]),
         ];
-        return items.Length == 0
-            ? []
-            : [Heading.Section("You have it, and may use it"), new ItemList([.. items]).At(2)];
+        return items.Length == 0 ? [] : [Heading.Section(Title), new ItemList([.. items]).At(2)];
     }
 
-    // Another way is told as what may be done.
-    private static string StatusOf(BarredAction barred, DateOnly day) =>
-        barred.Status == ActionStatus.NotThisWay
-            ? $"not this way, only {StatusWords.EndOf(barred, day)}"
-            : StatusWords.Of(barred, day);
-
-    private static Item ItemOf(PageStyle style, BarredAction[] barred, string status, string why)
+    /// <summary>The section of the full report: each at length.</summary>
+    public static IEnumerable<Block> InFull(Names names, AreaAdvice area, DateOnly day)
     {
-        string names = string.Join("; ", barred.Select(one => style.Names.Action(one.Action)));
-        return new Item(
+        HashSet<string> whys = new(StringComparer.Ordinal);
+        Item[] items = [.. Alike(HeldAnswers.Of(names, area, day)).Select(alike => ItemOf(whys, alike))];
+        return items.Length == 0 ? [] : [Heading.Section(Title), new ItemList([.. items]).At(2)];
+    }
+
+    /// <summary>The answer on several alike, with their names; a reason that was told is not told again.</summary>
+    public static Line LineOf(HashSet<string> whys, HeldAnswer[] alike)
+    {
+        HeldAnswer first = alike[0];
+        string says = first.Judgement is null || whys.Add(first.Why) ? first.Says : $"{first.Head}: the same reason.";
+        string mind = first.Mind.Length == 0 ? "" : $" Mind: {first.Mind}";
+        return Line.FromString($"{string.Join("; ", alike.Select(one => one.Name))}: {says}{mind}") with
+        {
+            Action = first.Action,
+            Tone = first.IsUsable ? Tone.Normal : Tone.Warning,
+        };
+    }
+
+    /// <summary>The answers, those of which the same is said together.</summary>
+    public static IEnumerable<HeldAnswer[]> Alike(ImmutableArray<HeldAnswer> answers) =>
+        answers
+            .GroupBy(one => one.IsUsable ? one.Name : $"{one.Verdict}: {one.Says}", StringComparer.Ordinal)
+            .Select(group => group.ToArray());
+
+    private static Item ItemOf(HashSet<string> whys, HeldAnswer[] alike) => new(Item.Dash, LineOf(whys, alike));
+
+    private static Item ItemOf(
+        PageStyle style,
+        ImmutableArray<WorkLine> shown,
+        HashSet<string> told,
+        HashSet<string> whys,
+        HeldAnswer[] alike
+    )
+    {
+        HeldAnswer first = alike[0];
+        if (!first.IsUsable)
+            return ItemOf(whys, alike);
+        if (told.Contains(first.Action!))
+        {
+            int at = shown.TakeWhile(line => line.Best.Action != first.Action).Count() + 1;
+            return new Item(
+                Item.Dash,
+                Line.FromString(string.Create(CultureInfo.InvariantCulture, $"{first.Name}: yes, see {at} above.")) with
+                {
+                    Action = first.Action,
+                }
+            );
+        }
+
+        ClearAction? clear = style.Clear.FirstOrDefault(one => one.Action == first.Action);
+        return ItemOf(whys, alike) with
+        {
+            Below = clear is null ? [] : [.. WorkItem.LabelOf(style, clear).Select(block => block.At(Below))],
+        };
+    }
+
+    // Whoever has a full store still reads of each whether it may be used.
+    private static IEnumerable<Item> Rest(HeldAnswer[] rest)
+    {
+        if (rest.Length == 0)
+            yield break;
+        IEnumerable<string> words = rest.GroupBy(one => one.Verdict)
+            .OrderByDescending(group => group.Key is HeldVerdict.No or HeldVerdict.Withdrawn)
+            .ThenBy(group => group.Key)
+            .Select(group => $"{Brief(group.Key)}: {string.Join(", ", group.Select(one => one.Name))}");
+        yield return new Item(
             Item.Dash,
-            Line.FromString($"{names}: {status}.{(why.Length > 0 ? " " + why : "")}") with
+            Line.FromString($"And {string.Join("; ", words)}. Why: '--full'.") with
             {
-                Action = barred[0].Action,
                 Tone = Tone.Warning,
             }
         );
     }
+
+    private static string Brief(HeldVerdict verdict) =>
+        verdict switch
+        {
+            HeldVerdict.Yes => "yes, but read its label first",
+            HeldVerdict.YesUnless => "yes, unless an answer speaks against it",
+            HeldVerdict.Waits => "not before more is told",
+            HeldVerdict.NotYet => "not now",
+            HeldVerdict.NotThisWay => "not this way",
+            HeldVerdict.NotAdvised => "not advised",
+            HeldVerdict.NotHeld => "not held here, ask",
+            HeldVerdict.Withdrawn => "never, it was withdrawn",
+            _ => "no",
+        };
 }

@@ -115,7 +115,7 @@ internal static class PageGrowth
     public static ImmutableArray<Func<PageDetail, PageDetail?>> Wanted { get; } =
     [
         .. (Func<PageDetail, PageDetail?>[])
-            [s_letThrough, s_reason, s_line, s_line, s_ownStep, s_barred, s_told, s_mind, s_mind, s_later],
+            [s_letThrough, s_reason, s_line, s_line, s_ownStep, s_barred, s_told, s_mind, s_barred, s_mind, s_later],
         .. (Func<PageDetail, PageDetail?>[])[s_reason, s_reason, s_told],
         .. (Func<PageDetail, PageDetail?>[])[s_line, s_reason, s_told, s_chemical, s_line, s_reason, s_caution],
         .. (Func<PageDetail, PageDetail?>[])

@@ -42,6 +42,7 @@ public static class AdvicePage
                 : [],
             .. Next(words, advice, next, current),
             .. ActionGroup.Of(advice).SelectMany(group => Clear(words, advice.Reading, group)),
+            .. HeldPart.Of(knowledge, advice),
             .. Findings(advice),
             .. Cautions(advice, full),
             .. Waiting(words, advice),

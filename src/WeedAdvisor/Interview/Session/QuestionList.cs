@@ -97,12 +97,20 @@ public static class QuestionList
         // No rule asks for the weather, but it says which of the sprays that are clear go on today.
         if (advice.Clear.Any(action => !action.Conditions.IsEmpty))
             wanted.Add(QuestionIds.Weather);
+        // No rule asks for what lies in the store, but wherever chemicals are spoken of each of them is answered.
+        if (NamesChemical(knowledge, advice))
+            wanted.Add(QuestionIds.InHand);
 
         // A question that waits for another makes that one matter too; questions.yaml puts the other one first.
         foreach (Question question in knowledge.Questions.Reverse().Where(q => wanted.Contains(q.Id)))
             wanted.UnionWith(answers.WaitsFor(question));
         return wanted;
     }
+
+    private static bool NamesChemical(KnowledgeBase knowledge, AreaAdvice advice) =>
+        advice.Waiting.Any(one => knowledge.Treatments.ContainsKey(one.Action))
+        || advice.Barred.Any(one => knowledge.Treatments.ContainsKey(one.Action))
+        || advice.Clear.Any(one => knowledge.Treatments.ContainsKey(one.Action));
 
     private static void AddQuestions(HashSet<string> wanted, ImmutableArray<Need> needs)
     {

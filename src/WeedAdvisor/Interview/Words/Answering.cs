@@ -35,6 +35,8 @@ public static class Answering
             { Kind: QuestionKind.Date, PastOnly: true } => "a date not after the visit, written 2026-04-30",
             { Kind: QuestionKind.Date } => "a date, written 2026-04-30",
             { Kind: QuestionKind.Name } => "a short name, such as house-2",
+            { Kind: QuestionKind.Chemicals } =>
+                "the active on the bag, several with commas between, such as oryzalin, vinegar; or none",
             _ => "one of the answers",
         };
 
@@ -96,7 +98,17 @@ public static class Answering
         question.Sizes.IsEmpty ? "" : $", or a size: {string.Join(", ", question.Sizes.Select(size => size.Name))}";
 
     private static string TextOf(KnowledgeBase knowledge, Question question, string word) =>
-        ChoicesOf(knowledge, question).FirstOrDefault(choice => choice.Id == word)?.Text ?? word;
+        question.Kind == QuestionKind.Chemicals ? ChemicalText(knowledge.ChemicalOf(word))
+        : ChoicesOf(knowledge, question).FirstOrDefault(choice => choice.Id == word)?.Text ?? word;
+
+    // What nobody knows by this name says so at once: it may be a slip.
+    private static string ChemicalText(ChemicalMeant meant) =>
+        meant switch
+        {
+            { Nearest: { } near } => $"{meant.Name} (not known; did you mean {near}?)",
+            { Uses.IsEmpty: true, Gone: null, Mixed.IsEmpty: true } => $"{meant.Name} (no use of it is held)",
+            _ => meant.Name,
+        };
 
     private static string UnitText(string? unit) =>
         unit switch

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.RegularExpressions;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
@@ -8,7 +9,7 @@ using WeedAdvisor.Knowledge.Visits;
 namespace WeedAdvisor.Interview.Words;
 
 /// <summary>Reads answers that were typed: a number from the list, a word, a figure, a date.</summary>
-public static class TypedAnswer
+public static partial class TypedAnswer
 {
     private static readonly string[] s_notKnown =
     [
@@ -39,6 +40,7 @@ public static class TypedAnswer
             QuestionKind.Number => ReadNumber(question, text),
             QuestionKind.Date => ReadDate(question, text, visit),
             QuestionKind.Name => ReadName(text),
+            QuestionKind.Chemicals => ReadChemicals(text),
             _ when Answering.TakesSeveral(question) => ReadSeveral(Answering.ChoicesOf(knowledge, question), text),
             _ => ReadOne(Answering.ChoicesOf(knowledge, question), text),
         };
@@ -53,6 +55,24 @@ public static class TypedAnswer
             ? Typed<Answer>.As(new Answer.Words(WordSet.Of([name])))
             : Typed<Answer>.Wrong("Give a short name in letters and digits, such as house-2.");
     }
+
+    // Any name is taken: whether it is known the page says. The comma in 2,4-D parts nothing.
+    private static Typed<Answer> ReadChemicals(string text)
+    {
+        string[] parts = [.. PartingComma().Split(text).Select(part => part.Trim()).Where(part => part.Length > 0)];
+        if (parts is [var only] && only.Equals("none", StringComparison.OrdinalIgnoreCase))
+            return Typed<Answer>.As(new Answer.Words(WordSet.Empty));
+        string?[] words = [.. parts.Select(ChemicalWords.Of)];
+        return words.Length > 0 && Array.TrueForAll(words, word => word is not null)
+            ? Typed<Answer>.As(new Answer.Words(WordSet.Of(words.OfType<string>())))
+            : Typed<Answer>.Wrong(
+                "Give the active that stands on the bag, several with commas between, or none; a name has at most "
+                    + $"{ChemicalWords.LongestName} letters."
+            );
+    }
+
+    [GeneratedRegex(@"(?<!\d),|,(?!\d)")]
+    private static partial Regex PartingComma();
 
     /// <summary>The one answer that a number or word picks from a list.</summary>
     public static Typed<AnswerChoice> Pick(ImmutableArray<AnswerChoice> choices, string text)

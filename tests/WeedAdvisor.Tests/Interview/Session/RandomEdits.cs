@@ -121,6 +121,7 @@ internal sealed class RandomEdits(InterviewSession session, int[] tape)
         {
             QuestionKind.Weeds or QuestionKind.Past => null,
             QuestionKind.Number => new Answer.Number(question.Between?.Low ?? 1),
+            QuestionKind.Chemicals => new Answer.Words(WordSet.Of(One("vinegar", "glyphosate", "2-4-d"))),
             QuestionKind.Name => new Answer.Words(WordSet.Of(One("north-house", "south-house"))),
             QuestionKind.Date => new Answer.Date(session.Visit.Date.AddDays(-Next(200))),
             _ => new Answer.Words(WordSet.Of(One(Answering.ChoicesOf(session.Knowledge, question)).Id)),
