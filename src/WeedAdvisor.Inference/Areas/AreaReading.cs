@@ -47,7 +47,9 @@ public sealed record AreaReading
     /// </summary>
     public required string? Ground { get; init; }
 
-    /// <summary>Whether strips and verges are what is worked on: the ground is one of list <c>verge-ground</c>.</summary>
+    /// <summary>
+    /// Whether strips and verges are what is worked on: the ground is one of list <c>verge-ground</c>.
+    /// </summary>
     public required bool IsVerge { get; init; }
 
     /// <summary>How far the crop's growth is.</summary>

@@ -6,7 +6,9 @@ using WeedAdvisor.Planning.Season.Search;
 
 namespace WeedAdvisor.Planning.Plan;
 
-/// <content>What is told of a search besides the way it found: its days, what was left out, ways of other kinds.</content>
+/// <content>
+/// What is told of a search besides the way it found: its days, what was left out, ways of other kinds.
+/// </content>
 public sealed partial class PlanSearch
 {
     private AreaPlan Nothing() =>
