@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Visits;

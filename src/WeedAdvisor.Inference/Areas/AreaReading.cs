@@ -47,6 +47,11 @@ public sealed record AreaReading
     /// </summary>
     public required string? Ground { get; init; }
 
+    /// <summary>
+    /// Whether strips and verges are what is worked on: the ground is one of list <c>verge-ground</c>.
+    /// </summary>
+    public required bool IsVerge { get; init; }
+
     /// <summary>How far the crop's growth is.</summary>
     public required string? Growth { get; init; }
 
@@ -238,13 +243,15 @@ public sealed record AreaReading
         WordSet crops = site.Words(QuestionIds.Crops) ?? WordSet.Empty;
         ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
         string? mulch = site.Word(QuestionIds.Mulch);
+        string? ground = Grounds.Of(place, stock, stock == NoStock || IsBesideThePots(weeds), knowledge);
         return new AreaReading
         {
             Area = area,
             Place = place,
             Cover = site.Word(QuestionIds.Cover),
             Stock = stock,
-            Ground = Grounds.Of(place, stock, stock == NoStock || IsBesideThePots(weeds), knowledge),
+            Ground = ground,
+            IsVerge = ground is not null && Grounds.IsVerge(ground, knowledge),
             Growth = site.Word(QuestionIds.Growth),
             Crops = crops,
             FlushesAfterBloom = crops.Any(crop =>

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
@@ -16,8 +15,6 @@ internal static class HorizonChoice
         Strip = "noncrop-strip",
         WhenEmpty = "when-empty",
         BoughtStock = "bought-stock";
-
-    private static readonly FrozenSet<string> s_verges = FrozenSet.Create("strip", "bank", "pad");
 
     /// <summary>The horizon of an action, before anything is asked of what must come before it.</summary>
     public static Horizon Of(CatalogueAction action, AreaReading area) =>
@@ -57,5 +54,5 @@ internal static class HorizonChoice
         action is Practice { Kind: Hygiene or "mowing" } practice
         && Works.OnStanding(practice)
         && practice.Places.Contains(Strip)
-        && !(area.Ground is { } ground && s_verges.Contains(ground));
+        && !area.IsVerge;
 }

@@ -3,6 +3,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Inference.Conclusions;
 using WeedAdvisor.Inference.Facts;
+using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 
@@ -15,40 +16,43 @@ namespace WeedAdvisor.Inference.Assembly;
 /// </summary>
 internal static class HorizonOfCase
 {
+    private const string Weeding = "weeding";
+
     private static readonly WordSet s_spores = WordSet.Of([WaysOfLife.Spores]);
     private static readonly WordSet s_seedOrSpores = WordSet.Of([WaysOfLife.Seed, WaysOfLife.Spores]);
     private static readonly WordSet s_mats = WordSet.Of(["bryophyte", "alga"]);
     private static readonly WordSet s_aboutToSeed = WordSet.Of(["flowering", "seeding"]);
 
+    // The kinds of practice that do so, in the order of the work.
+    private const string TakesFromMats = "takes-from-mats";
+
     /// <summary>The horizon.</summary>
-    public static Horizon Of(ActionCase one, CatalogueAction action, AreaReading reading)
+    public static Horizon Of(ActionCase one, CatalogueAction action, AreaReading reading, KnowledgeBase knowledge)
     {
         Horizon usual = HorizonChoice.Of(action, reading);
         if (action is not Practice practice || practice.Possible is "naming" or "at-once")
             return usual;
-        if (practice.Possible == "any-time" && StarvingStep(one, action, reading) is > 0)
+        if (practice.Possible == "any-time" && StarvingStep(one, action, reading, knowledge) is > 0)
             return reading.HasMatAboutToSpread ? Horizon.Today : Horizon.ThisWeek;
         return usual == Horizon.Today && !Presses(one) ? Horizon.ThisWeek : usual;
     }
 
     /// <summary>
-    /// Which step it is in taking from films and mats, where they are most of what stands here, what they live on: 1
-    /// water, 2 feed, 3 still air (osu-lw-control); only then is the mat lifted. What else stands among them is pulled
-    /// before: 0. What is built or changed over a season is no step of a week; a hard
-    /// floor is scrubbed first. Null else.
+    /// Which step it is in taking from films and mats, where they are most of what stands here, what they live on:
+    /// from 1, in the order of list <c>takes-from-mats</c>; only then is the mat lifted. What else stands among them is
+    /// pulled before: 0. What is built or changed over a season is no step of a week; a hard floor is scrubbed first.
+    /// Null else.
     /// </summary>
-    public static int? StarvingStep(ActionCase one, CatalogueAction action, AreaReading reading)
+    public static int? StarvingStep(
+        ActionCase one,
+        CatalogueAction action,
+        AreaReading reading,
+        KnowledgeBase knowledge
+    )
     {
         if (!reading.IsMostlyMats || reading.IsForPots == false || action is not Practice { When: "now" } practice)
             return null;
-        int? step = practice.Kind switch
-        {
-            "weeding" => 0,
-            "watering" => 1,
-            "feeding" => 2,
-            "air-and-spacing" => 3,
-            _ => null,
-        };
+        int? step = practice.Kind == Weeding ? 0 : StepOf(practice.Kind, knowledge);
         bool isItsWork = step switch
         {
             null => false,
@@ -81,6 +85,19 @@ internal static class HorizonOfCase
                 .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal),
         ];
+
+    private static int? StepOf(string kind, KnowledgeBase knowledge)
+    {
+        if (!knowledge.Vocabulary.TryGetValue(TakesFromMats, out WordList? list))
+            return null;
+        for (int place = 0; place < list.Words.Length; place++)
+        {
+            if (list.Words[place].Key == kind)
+                return place + 1;
+        }
+
+        return null;
+    }
 
     // Where rules speak of no single weed, the area decides.
     private static bool Presses(ActionCase one)

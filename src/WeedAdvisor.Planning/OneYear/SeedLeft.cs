@@ -21,8 +21,8 @@ internal static class SeedLeft
         double counted = CountedShare(plan.Numbers, toCome);
         double hours =
             counted
-            * plan.Weeds.Select((weed, i) =>
-                    season.Weeds[i].SeedlingsToCome * year.NextYearHours(plan.Numbers, weed.Traits)
+            * plan.Weeds.Select(
+                    (weed, i) => season.Weeds[i].SeedlingsToCome * year.NextYearHours(plan.Numbers, weed.Traits)
                 )
                 .Sum();
         decimal rounded = Math.Round((decimal)hours, 6);

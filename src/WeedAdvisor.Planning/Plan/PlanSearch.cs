@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Rounds;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
 
@@ -16,20 +13,6 @@ namespace WeedAdvisor.Planning.Plan;
 /// </summary>
 public sealed partial class PlanSearch
 {
-    private static readonly ImmutableArray<int?> s_intervals =
-    [
-        .. IntervalComparison.UsualIntervals.Select(weeks => (int?)weeks),
-        null,
-    ];
-
-    private static readonly ImmutableArray<YearRounds> s_rounds =
-    [
-        .. from spring in s_intervals
-        from summer in s_intervals
-        from cool in s_intervals
-        select new YearRounds(spring, summer, cool),
-    ];
-
     private readonly PlanCase _plan;
     private readonly PlanEffort _effort;
     private readonly CancellationToken _stop;
@@ -60,13 +43,13 @@ public sealed partial class PlanSearch
     public static decimal FloorOf(PlanCase plan)
     {
         var search = new PlanSearch(plan, new PlanEffort(), default);
-        return search.Priced(search.Choices()).Min(choice => choice.FloorUsd);
+        return search.Priced(StandingChoices.Of(plan, search._effort)).Min(choice => choice.FloorUsd);
     }
 
     private AreaPlan Planned()
     {
         PricedChoice[] choices = _choices = [
-            .. Priced(Choices()).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd),
+            .. Priced(StandingChoices.Of(_plan, _effort)).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd),
         ];
         if (choices.Length == 0)
             return Nothing();
@@ -126,35 +109,6 @@ public sealed partial class PlanSearch
         _searched.TryGetValue(choice.Choice, out PricedChoice? known) ? known.FloorUsd : choice.FloorUsd;
 
     private bool Keeps(PricedChoice choice) => PlanLimits.Keeps(_plan.Request, Year, choice.Bare);
-
-    // All intervals in each part of the year, over every set of measures with at most one cover.
-    private IEnumerable<StandingChoice> Choices()
-    {
-        string[] must = [.. _plan.Request.With.Where(id => _plan.Measures.Any(measure => measure.Id == id))];
-        foreach (ImmutableArray<Practice> measures in MeasureSets())
-        {
-            if (!must.All(id => measures.Any(measure => measure.Id == id)))
-                continue;
-            ImmutableArray<YearRounds> all = _effort.Rounds.IsEmpty ? s_rounds : _effort.Rounds;
-            foreach (YearRounds rounds in all.Where(one => _plan.Request.Rounds.All(wish => wish.Allows(one))))
-                yield return new StandingChoice(rounds, measures);
-        }
-    }
-
-    private IEnumerable<ImmutableArray<Practice>> MeasureSets()
-    {
-        Practice[] covers = [.. _plan.Measures.Where(measure => Mulches.KindOf(measure) is not null)];
-        Practice[] others = [.. _plan.Measures.Except(covers)];
-        bool hasCover =
-            _plan.Lies.LiesAlready is not null || _plan.Lies.Parts.Any(part => Mulches.KindOf(part.Action) is not null);
-        foreach (Practice? cover in covers.Where(_ => !hasCover).Cast<Practice?>().Prepend(null))
-        {
-            ImmutableArray<Practice> laid = cover is null ? [] : [cover];
-            yield return laid;
-            foreach (Practice other in others)
-                yield return [.. laid, other];
-        }
-    }
 
     private ImmutableArray<PricedChoice> Priced(IEnumerable<StandingChoice> choices)
     {
@@ -232,102 +186,8 @@ public sealed partial class PlanSearch
     private PricedChoice Better(PricedChoice one, PricedChoice other) =>
         PlanLimits.Keeps(_plan.Request, Year, other.BestWay) ? other : one;
 
-    private AreaPlan Nothing() =>
-        new()
-        {
-            Case = _plan,
-            Best = null,
-            Today = WayCosting.Of(Year, _plan.Today).Value!,
-            HandsAlone = null,
-            LeastUsd = 0,
-            LeftOut = [],
-            RunnersUp = [],
-            Looked = 0,
-            Searched = 0,
-            IsCutShort = false,
-        };
-
     private bool HasAllAsked(PricedChoice choice) =>
         _plan.Request.With.All(id => choice.BestWay.Plan.Parts.Any(part => part.Action.Id == id));
-
-    // The rules are asked about the plan that was found; where they leave a use no day, it is found anew.
-    private PlannedWay WithDays(PricedChoice best)
-    {
-        if (best.Season is not { } season)
-            return new PlannedWay(best.Choice, best.Bare, []) { Work = PlainWork.Of(Year, best.Choice, best.Bare) };
-        Func<Inference.AreaCase, AreaAdvice> ask = season.Rules.Open();
-        // Also where the search was stopped: what it found must have its days.
-        var allowed = AllowedPlan.Of(season, SeasonSearch.Prepare(season.Problem), ask, Year.Knowledge, default);
-        return allowed.Plan is { } plan
-            ? new PlannedWay(best.Choice, season.WayOf(plan.Applications), allowed.Uses)
-            {
-                Work =
-                [
-                    .. WorkList
-                        .Of(season, allowed.Uses, ask, Year.Knowledge)
-                        .Where(work => !IsNotTaken(work, best.Choice)),
-                ],
-                Closed = ClosedSpans.Of(season, ask, Year.Knowledge),
-            }
-            : new PlannedWay(best.Choice, best.Bare, []) { Work = PlainWork.Of(Year, best.Choice, best.Bare) };
-    }
-
-    // The list of work names whatever is clear; of covers and feeds the plan has chosen.
-    private bool IsNotTaken(PlannedWork work, StandingChoice choice) =>
-        work.Kind == PlannedWorkKind.Practice
-        && Year.Knowledge.Practices[work.Action!] is { Kind: "covering" or "feeding" or "substrate" }
-        && choice.Measures.All(measure => measure.Id != work.Action);
-
-    private IEnumerable<LeftOut> NotTaken(PlannedWay best, PricedChoice[] choices)
-    {
-        foreach (Practice measure in _plan.Measures.Where(one => !best.Choice.Measures.Contains(one)))
-        {
-            // At the rounds of the plan and whatever else is chosen: the best of what was priced.
-            PricedChoice? with = choices
-                .Where(one => one.Choice.Measures.Contains(measure))
-                .OrderBy(one => _searched.GetValueOrDefault(one.Choice, one).Usd)
-                .FirstOrDefault();
-            if (with is null)
-                continue;
-            Way way = _searched.GetValueOrDefault(with.Choice, with).BestWay;
-            if (!PlanLimits.Keeps(_plan.Request, Year, way))
-                continue;
-            decimal costs = way.UsdOf(measure.Id);
-            yield return new LeftOut(measure.Id, measure.Name, costs, best.Way.Usd - (way.Usd - costs));
-        }
-    }
-
-    private IEnumerable<RunnerUp> OtherKinds(PlannedWay best, PricedChoice[] bare)
-    {
-        var kinds = new List<(string Kind, Way? Way)>
-        {
-            (
-                "hands alone, nothing put on or laid",
-                bare.Where(one => one.Choice.Measures.IsEmpty).Select(one => one.Bare).FirstOrDefault()
-            ),
-            (
-                "a cover or other measure, nothing put on",
-                bare.Where(one => !one.Choice.Measures.IsEmpty).Select(one => one.Bare).FirstOrDefault()
-            ),
-            (
-                "preventives, nothing laid",
-                _searched
-                    .Values.Where(one => one.Choice.Measures.IsEmpty && one.Best is not null)
-                    .Where(one => PlanLimits.Keeps(_plan.Request, Year, one.Best!))
-                    .OrderBy(one => one.Usd)
-                    .Select(one => one.Best)
-                    .FirstOrDefault()
-            ),
-        };
-        return kinds
-            .Where(one => one.Way is { } way && way.Usd > best.Way.Usd && !IsSame(way, best.Way))
-            .Select(one => new RunnerUp(one.Kind, one.Way!, one.Way!.Usd - best.Way.Usd))
-            .OrderBy(one => one.DearerUsd);
-    }
-
-    private static bool IsSame(Way one, Way other) =>
-        one.Plan.Rounds == other.Plan.Rounds
-        && one.Plan.Parts.Select(part => part.Action.Id).SequenceEqual(other.Plan.Parts.Select(part => part.Action.Id));
 
     // A standing choice with its price and the floor under all years with it.
     private sealed record PricedChoice(

@@ -28,6 +28,5 @@ internal sealed class AgeClasses
     /// <summary>By age, whether a plant that lives a week longer is then one of 20 cm for the first time.</summary>
     public ReadOnlySpan<bool> GrowsOver => _growsOver;
 
-    private bool GrowsInto(int size, int age) =>
-        age + 1 < _size.Length && _size[age] < size && _size[age + 1] >= size;
+    private bool GrowsInto(int size, int age) => age + 1 < _size.Length && _size[age] < size && _size[age + 1] >= size;
 }

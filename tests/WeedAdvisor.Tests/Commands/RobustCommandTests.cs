@@ -7,9 +7,7 @@ namespace WeedAdvisor.Tests.Commands;
 /// <summary><c>plan --robust</c> through the command line, on a shipped visit that is planned in no time.</summary>
 public sealed class RobustCommandTests
 {
-    private static readonly Lazy<CommandRun> s_text = new(() =>
-        Run("--robust", "--draws", "20", "--format", "text")
-    );
+    private static readonly Lazy<CommandRun> s_text = new(() => Run("--robust", "--draws", "20", "--format", "text"));
 
     [Fact]
     public void What_to_do_with_it_stands_first_and_the_seed_and_what_was_assumed_are_told()
