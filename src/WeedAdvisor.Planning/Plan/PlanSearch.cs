@@ -16,6 +16,9 @@ namespace WeedAdvisor.Planning.Plan;
 /// </summary>
 public sealed partial class PlanSearch
 {
+    // Where nothing keeps the hours by itself, so many of those that come nearest are tried with preventives.
+    private const int MostWithoutPlan = 40;
+
     private static readonly ImmutableArray<int?> s_intervals =
     [
         .. IntervalComparison.UsualIntervals.Select(weeks => (int?)weeks),
@@ -35,6 +38,7 @@ public sealed partial class PlanSearch
     private readonly CancellationToken _stop;
     private readonly QuickFloor? _floor;
     private readonly Dictionary<StandingChoice, PricedChoice> _searched = [];
+    private PricedChoice[] _all = [];
     private PricedChoice[] _choices = [];
     private PricedChoice? _best;
 
@@ -60,19 +64,38 @@ public sealed partial class PlanSearch
     public static decimal FloorOf(PlanCase plan)
     {
         var search = new PlanSearch(plan, new PlanEffort(), default);
-        return search.Priced(search.Choices()).Min(choice => choice.FloorUsd);
+        PricedChoice[] priced = search.Priced(search.Choices());
+        decimal cap = priced.Where(search.Keeps).Select(one => one.Bare.Usd).DefaultIfEmpty(decimal.MaxValue).Min();
+        return search.WithFloors(priced, cap).Min(choice => choice.FloorUsd);
     }
 
     private AreaPlan Planned()
     {
-        PricedChoice[] choices = _choices = [
-            .. Priced(Choices()).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd),
-        ];
-        if (choices.Length == 0)
+        // Where the last walk alone takes too long, a few rounds tell what would do.
+        if (PlanLimits.IsHopeless(_plan.Request, Year))
+        {
+            _all = [.. Choices().Where(one => one.Rounds.IsSteady && one.Measures.Length <= 1).Select(Bare)];
             return Nothing();
+        }
+
+        PricedChoice[] priced = Priced(Choices());
+        if (priced.Length == 0)
+            return Nothing();
+        PricedChoice[] keeping = [.. priced.Where(Keeps)];
+        if (keeping.Length == 0)
+        {
+            SearchNearest(priced);
+            if (_best is null)
+                return Nothing(isCutShort: priced.Length > MostWithoutPlan);
+        }
+
+        decimal cap = keeping.Select(one => one.Bare.Usd).DefaultIfEmpty(_best?.Usd ?? decimal.MaxValue).Min();
+        PricedChoice[] choices = _choices = [
+            .. WithFloors(priced, cap).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd),
+        ];
         PricedChoice[] bare = [.. choices.Where(Keeps).OrderBy(one => one.Bare.Usd)];
         if (_plan.Request.With.All(id => _plan.Measures.Any(measure => measure.Id == id)))
-            _best = bare.FirstOrDefault();
+            _best = bare.FirstOrDefault() ?? _best;
         // A good plan at once, so that much need not be looked at: the rounds and measures that are best by themselves.
         Tell(choices.Length, 0, null);
         foreach (PricedChoice first in bare.Take(2))
@@ -106,6 +129,7 @@ public sealed partial class PlanSearch
             Today = WayCosting.Of(Year, _plan.Today).Value!,
             HandsAlone = bare.Where(one => one.Choice.Measures.IsEmpty).Select(one => one.Bare).FirstOrDefault(),
             LeastUsd = planned is null ? 0 : Math.Min(least, planned.Way.Usd),
+            WouldDo = planned is null ? WouldDo() : [],
             LeftOut = planned is null ? [] : [.. NotTaken(planned, choices)],
             RunnersUp = planned is null ? [] : [.. OtherKinds(planned, bare)],
             Looked = choices.Length,
@@ -156,21 +180,40 @@ public sealed partial class PlanSearch
         }
     }
 
-    private ImmutableArray<PricedChoice> Priced(IEnumerable<StandingChoice> choices)
+    // Rounds and measures by themselves; those that cannot be kept whatever goes on are left out.
+    private PricedChoice[] Priced(IEnumerable<StandingChoice> choices)
     {
         StandingChoice[] all = [.. choices];
         var bare = new PricedChoice[all.Length];
         Parallel.For(0, all.Length, i => bare[i] = Bare(all[i]));
-        PricedChoice[] priced = [.. bare.Where(one => !PlanLimits.CannotBeKept(_plan.Request, Year, one.Bare))];
-        if (_floor is null)
-            return [.. priced];
-        // With the best price of hands and measures known, only years that cost less are of interest.
-        decimal cap = priced.Where(Keeps).Select(one => one.Bare.Usd).DefaultIfEmpty(decimal.MaxValue).Min();
-        Parallel.For(0, priced.Length, i => priced[i] = WithFloor(priced[i], cap));
-        return [.. priced];
+        _all = bare;
+        return [.. bare.Where(one => !PlanLimits.CannotBeKept(_plan.Request, Year, one.Bare))];
     }
 
-    private PricedChoice Bare(StandingChoice choice)
+    // With a price known only years that cost less are of interest.
+    private PricedChoice[] WithFloors(PricedChoice[] priced, decimal cap)
+    {
+        if (_floor is null)
+            return priced;
+        var floored = new PricedChoice[priced.Length];
+        Parallel.For(0, priced.Length, i => floored[i] = WithFloor(priced[i], cap));
+        return floored;
+    }
+
+    // Where rounds and measures alone take too much, preventives may spare what is missing: of those first that come
+    // nearest to the hours. What is found gives the floors of all others their cap.
+    private void SearchNearest(PricedChoice[] priced)
+    {
+        PricedChoice[] nearest =
+        [
+            .. priced.OrderBy(one => PlanLimits.BusiestWeekHours(Year, one.Bare)).Take(MostWithoutPlan),
+        ];
+        foreach (PricedChoice choice in WithFloors(nearest, decimal.MaxValue))
+            Search(choice);
+        _searched.Clear();
+    }
+
+    private PricedChoice Whole(StandingChoice choice)
     {
         WayPlan standing = choice.Over(_plan.Lies);
         Way bare = WayCosting.Of(Year, standing).Value!;
@@ -202,7 +245,7 @@ public sealed partial class PlanSearch
         PricedChoice known = choice;
         if (_plan.Season is { } season && choice.Least is { } least)
         {
-            SeasonCase under = PlanLimits.Under(season.Under(choice.Standing, choice.Bare), _plan.Request, choice.Bare);
+            SeasonCase under = Under(season, choice);
             decimal? floor = SeasonFloor.Of(under, least, _stop);
             known = choice with { FloorUsd = Math.Min(choice.Bare.Usd, Math.Max(choice.FloorUsd, floor ?? 0)) };
             if (_best is null || known.FloorUsd < Content(_best.Usd))
@@ -220,6 +263,13 @@ public sealed partial class PlanSearch
             _best = known;
     }
 
+    private SeasonCase Under(SeasonCase season, PricedChoice choice) =>
+        PlanLimits.Under(
+            PlanLimits.AfterCleaning(season.Under(choice.Standing, choice.Bare), choice.Choice.SpreadWeeks),
+            _plan.Request,
+            choice.Bare
+        );
+
     private PricedChoice WithPreventives(PricedChoice choice, SeasonCase under) =>
         new Settled(under, _stop).Of(SeasonSearch.Prepare(under.Problem)) is { } found
             ? choice with
@@ -232,11 +282,12 @@ public sealed partial class PlanSearch
     private PricedChoice Better(PricedChoice one, PricedChoice other) =>
         PlanLimits.Keeps(_plan.Request, Year, other.BestWay) ? other : one;
 
-    private AreaPlan Nothing() =>
+    private AreaPlan Nothing(bool isCutShort = false) =>
         new()
         {
             Case = _plan,
             Best = null,
+            WouldDo = WouldDo(),
             Today = WayCosting.Of(Year, _plan.Today).Value!,
             HandsAlone = null,
             LeastUsd = 0,
@@ -244,8 +295,28 @@ public sealed partial class PlanSearch
             RunnersUp = [],
             Looked = 0,
             Searched = 0,
-            IsCutShort = false,
+            IsCutShort = isCutShort,
         };
+
+    // What keeps one of two wishes counts before what keeps none; of those alike the cheapest.
+    private ImmutableArray<Way> WouldDo()
+    {
+        PlanRequest asked = _plan.Request;
+        Way[] open = [.. _all.Where(HasAllAsked).Select(one => one.Bare)];
+        var would = ImmutableArray.CreateBuilder<Way>();
+        if (asked.HoursPerWeek is not null)
+            Add(asked with { HoursPerWeek = null }, way => PlanLimits.BusiestWeekHours(Year, way));
+        if (asked.BudgetUsd is not null)
+            Add(asked with { BudgetUsd = null }, way => PlanLimits.SpentUsd(Year, way));
+        return would.ToImmutable();
+
+        void Add(PlanRequest other, Func<Way, decimal> takes)
+        {
+            Way[] keeping = [.. open.Where(way => PlanLimits.Keeps(other, Year, way))];
+            if ((keeping.Length > 0 ? keeping : open).OrderBy(takes).ThenBy(way => way.Usd).FirstOrDefault() is { } way)
+                would.Add(way);
+        }
+    }
 
     private bool HasAllAsked(PricedChoice choice) =>
         _plan.Request.With.All(id => choice.BestWay.Plan.Parts.Any(part => part.Action.Id == id));
