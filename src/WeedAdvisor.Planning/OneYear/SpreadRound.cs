@@ -40,12 +40,12 @@ internal static class SpreadRound
             {
                 Usd = items.Average(item => item.Usd),
                 Hours = items.Average(item => item.Hours),
-                Working = string.Create(
-                    CultureInfo.InvariantCulture,
+                Working =
                     $"the mean of {items.Length} parts of the pots, cleaned one week after the other: "
-                        + $"{string.Join(", ", items.Select(item => FormattableString.Invariant($"${item.Usd:#,0.##}")))}"
-                ),
+                    + string.Join(", ", items.Select(item => Dollars(item.Usd))),
             };
+
+    private static string Dollars(decimal usd) => string.Create(CultureInfo.InvariantCulture, $"${usd:#,0.##}");
 
     private static WeedingSeason Mean(ImmutableArray<WeedingSeason> parts) =>
         new(
