@@ -79,6 +79,9 @@ public sealed record SharedArea(VisitArea Area, AreaPlan Best, PlannedWay Plan, 
     /// <summary>What its own plan takes and costs.</summary>
     public required Offer Wanted { get; init; }
 
+    /// <summary>What it is worth to mow round about; null where nothing seeds there.</summary>
+    public required SourceCleaned? Mowing { get; init; }
+
     /// <summary>By how much its year is dearer for having no more than its share.</summary>
     public decimal GivenUpUsd => Share.Usd - Wanted.Usd;
 }

@@ -50,7 +50,7 @@ public static class NurseryPlanner
             return Refused(NoArea(looked));
         var shared = new SharedNursery([.. planned.Select(one => one.Ways!)], request, stop);
         return shared.At(request.HoursPerWeek, request.BudgetUsd) is { } shares
-            ? Outcome<NurseryPlan, string>.Good(Told(advisor.Knowledge, visit, request, looked, shared, shares))
+            ? Outcome<NurseryPlan, string>.Good(Told(advisor, visit, request, looked, shared, shares))
             : Refused(TooLittle(planned, request));
     }
 
@@ -62,7 +62,10 @@ public static class NurseryPlanner
         CancellationToken stop
     )
     {
-        PlanEffort effort = NurseryEffort.Of(visit.Areas.Length);
+        PlanEffort effort = NurseryEffort.Of(visit.Areas.Length) with
+        {
+            SpreadsFirstRounds = request.HoursPerWeek is not null,
+        };
         PlanRequest alone = request with { HoursPerWeek = null, BudgetUsd = null };
         var looked = new Looked[visit.Areas.Length];
         int done = 0;
@@ -113,7 +116,7 @@ public static class NurseryPlanner
         ];
 
     private static NurseryPlan Told(
-        KnowledgeBase knowledge,
+        Advisor advisor,
         Visit visit,
         PlanRequest request,
         Looked[] looked,
@@ -121,6 +124,7 @@ public static class NurseryPlanner
         NurseryShares shares
     )
     {
+        KnowledgeBase knowledge = advisor.Knowledge;
         Looked[] planned = [.. looked.Where(one => one.Ways is { Ways.IsEmpty: false })];
         ImmutableArray<SharedArea> areas =
         [
@@ -129,6 +133,12 @@ public static class NurseryPlanner
                     new SharedArea(one.Area, one.Ways!.Plan, shares.Plans[i], shares.Offers[i], shared.FirstOf(i))
                     {
                         Wanted = shared.WantedBy(i),
+                        Mowing = SourceCleaned.Of(
+                            advisor,
+                            AreaCase.Of(visit, visit.Areas.IndexOf(one.Area)),
+                            one.Ways.Plan,
+                            shares.Plans[i]
+                        ),
                     }
             ),
         ];

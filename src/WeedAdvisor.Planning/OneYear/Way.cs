@@ -15,6 +15,9 @@ public sealed record WayPart(CatalogueAction Action, ImmutableArray<int> Weeks, 
     /// <summary>How deep a mulch lies, centimetres; null for a working depth.</summary>
     public decimal? DepthCm { get; init; }
 
+    /// <summary>Whether it is laid on pots right after the first round of the plan has cleaned them.</summary>
+    public bool FollowsFirstRound { get; init; }
+
     /// <summary>How often it is done in the year.</summary>
     public int Times => Weeks.IsEmpty ? 1 : Weeks.Length;
 }
@@ -41,10 +44,22 @@ public sealed record WayPlan(string Id, string Means, int IntervalWeeks, Immutab
     /// </summary>
     public PotMulch? LiesAlready { get; init; }
 
+    /// <summary>The week in which a part that holds all the year is laid.</summary>
+    public int LaidIn(WayPart part) => part.FollowsFirstRound ? FirstRoundWeek : 0;
+
     /// <summary>
     /// Whether its rounds are today's because it only adds to today's way, so that its name leaves them out.
     /// </summary>
     public bool KeepsRounds { get; init; }
+
+    /// <summary>
+    /// Weeks over which the first round is spread, and what is laid after it: an equal part of the pots in each, 1 or
+    /// more. Each part is walked again with all others from the next round on.
+    /// </summary>
+    public int SpreadWeeks { get; init; } = 1;
+
+    /// <summary>The week of the first round; rounds before it fall away.</summary>
+    public int FirstRoundWeek { get; init; }
 
     /// <summary>
     /// Share of all seedlings that its applications stop in every week, 0 to 1, as the grower knows it; null for what
@@ -65,6 +80,11 @@ public sealed record Way(
     ImmutableArray<BoughtTool> Tools
 )
 {
+    /// <summary>
+    /// The ways of the parts of the pots, each for 1000 pots, where the first round is spread; empty where it is not.
+    /// </summary>
+    public ImmutableArray<Way> Parts { get; init; } = [];
+
     /// <summary>The whole, US dollars for 1000 pots.</summary>
     public decimal Usd => Items.Sum(item => item.Usd);
 
@@ -72,18 +92,32 @@ public sealed record Way(
     public decimal Hours => Items.Where(item => item.Kind != CostKind.NextYear).Sum(item => item.Hours);
 
     /// <summary>
-    /// Hours of each week for 1000 pots: rounds, and what else is done in the week in which it begins. The last is the
-    /// clearing when the year is over. Together they are <see cref="Hours"/>.
+    /// Hours of each week for 1000 pots: rounds, and what else is done in the week in which it begins. The last are the
+    /// clearing when the year is over, spread like the first round. Together they are <see cref="Hours"/>.
     /// </summary>
     public ImmutableArray<decimal> HoursByWeek()
     {
-        decimal[] hours = new decimal[Season.Clearing.Week + 1];
-        foreach (WeedingRound round in Season.Rounds.Append(Season.Clearing))
+        if (!Parts.IsEmpty)
+        {
+            ImmutableArray<decimal>[] parts = [.. Parts.Select(part => part.HoursByWeek())];
+            return
+            [
+                .. Enumerable
+                    .Range(0, parts.Max(part => part.Length))
+                    .Select(week => parts.Average(part => week < part.Length ? part[week] : 0)),
+            ];
+        }
+
+        // What was cleaned later is cleared later, as the stock is sold.
+        int last = Season.Clearing.Week + Plan.FirstRoundWeek;
+        decimal[] hours = new decimal[last + 1];
+        foreach (WeedingRound round in Season.Rounds)
             hours[round.Week] += (decimal)round.Hours;
+        hours[last] += (decimal)Season.Clearing.Hours;
         foreach (WayPart part in Plan.Parts)
         {
             decimal each = Items.Where(item => item.Action == part.Action.Id).Sum(item => item.Hours) / part.Times;
-            foreach (int week in part.Weeks.IsEmpty ? [0] : part.Weeks)
+            foreach (int week in part.Weeks.IsEmpty ? [Plan.LaidIn(part)] : part.Weeks)
                 hours[week] += each;
         }
 

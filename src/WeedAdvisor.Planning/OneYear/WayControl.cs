@@ -19,14 +19,31 @@ internal static class WayControl
     /// <summary>Share of the seedlings of a weed that is stopped, for each week of the year.</summary>
     public static ImmutableArray<double> Of(YearCase year, WayPlan plan, YearWeed weed, Variation variation)
     {
-        double through = Through(year, plan, weed, variation);
-        return [.. Held(year, plan, weed, variation).Select(share => 1 - ((1 - share) * through))];
+        double[] through = Through(year, plan, weed, variation);
+        return [.. Held(year, plan, weed, variation).Select((share, week) => 1 - ((1 - share) * through[week]))];
     }
 
-    /// <summary>Share that gets through all that is no preventive, in every week of the year.</summary>
-    public static double Through(YearCase year, WayPlan plan, YearWeed weed, Variation variation) =>
+    /// <summary>Share that gets through all that is no preventive, for each week of the year.</summary>
+    public static double[] Through(YearCase year, WayPlan plan, YearWeed weed, Variation variation)
+    {
+        double[] through = new double[year.Weeks];
+        Array.Fill(through, Through(year, plan, weed, variation, _ => true));
+        if (plan.FirstRoundWeek > 0)
+            Array.Fill(through, Through(year, plan, weed, variation, IsThere), 0, plan.FirstRoundWeek);
+        return through;
+
+        static bool IsThere(WayPart part) => !part.FollowsFirstRound;
+    }
+
+    private static double Through(
+        YearCase year,
+        WayPlan plan,
+        YearWeed weed,
+        Variation variation,
+        Func<WayPart, bool> counts
+    ) =>
         plan
-            .Parts.Where(part => part.Action is Practice)
+            .Parts.Where(part => part.Action is Practice && counts(part))
             .Aggregate(1 - MulchControl.Of(weed.Weed, plan.LiesAlready, year.Numbers), (left, part) =>
                 left * (1 - Share(year, part, weed, variation))
             );

@@ -20,6 +20,13 @@ public static class WayCosting
 
     internal static Outcome<Way, string> Of(YearCase year, WayPlan plan, Variation variation)
     {
+        if (plan.SpreadWeeks > 1)
+        {
+            Outcome<Way, string>[] parts = [.. SpreadRound.PartsOf(plan).Select(part => Of(year, part, variation))];
+            return parts.FirstOrDefault(part => !part.IsGood)
+                ?? Outcome<Way, string>.Good(SpreadRound.Whole(plan, [.. parts.Select(part => part.Value!)]));
+        }
+
         WeedingPlan weeding = YearWeeding.Of(year, plan, variation);
         WeedingSeason season = WeedingRun.Of(weeding).Value!;
         decimal wage = variation.WageUsd ?? year.WageUsd;

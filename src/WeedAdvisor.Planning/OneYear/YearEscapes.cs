@@ -22,6 +22,8 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
     /// <param name="way">The way, reckoned.</param>
     public static YearEscapes At(YearCase year, Way way)
     {
+        if (!way.Parts.IsEmpty)
+            return Mean([.. way.Parts.Select(part => At(year, part))]);
         var plan = YearWeeding.Of(year, way.Plan, Variation.None);
         WeedingSeason season = way.Season;
         (double old, double overgrown) = LostPlants.Grown(season);
@@ -66,6 +68,9 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
         double capUsd = double.PositiveInfinity
     )
     {
+        // One part of the pots may cost as much as all of them where the others cost nothing.
+        if (!standing.Parts.IsEmpty)
+            return Mean([.. standing.Parts.Select(part => Least(year, part, most, capUsd * standing.Parts.Length))]);
         var plan = YearWeeding.Of(year, standing.Plan, Variation.None);
         ImmutableArray<int> walked = RoundSchedule.Of(plan);
         // What earlier applications still hold is among the most, not among what stands: it ends.
@@ -75,8 +80,13 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
             .. plan.Weeds.Select(
                 (_, weed) =>
                 {
-                    double through = WayControl.Through(year, standing.Plan, year.Weeds.Counted[weed], Variation.None);
-                    return most[weed].Select(held => 1 - ((1 - held) * through)).ToArray();
+                    double[] through = WayControl.Through(
+                        year,
+                        standing.Plan,
+                        year.Weeds.Counted[weed],
+                        Variation.None
+                    );
+                    return most[weed].Select((held, week) => 1 - ((1 - held) * through[week])).ToArray();
                 }
             ),
         ];
@@ -92,6 +102,18 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
         );
         return new YearEscapes([.. usd.Select(row => row.ToImmutableArray())], (double)standing.FixedUsd + plants);
     }
+
+    private static YearEscapes Mean(YearEscapes[] parts) =>
+        new(
+            [
+                .. parts[0]
+                    .Usd.Select(
+                        (row, weed) =>
+                            row.Select((_, week) => parts.Average(part => part.Usd[weed][week])).ToImmutableArray()
+                    ),
+            ],
+            parts.Average(part => part.RestUsd)
+        );
 
     // More seedlings than count would by themselves cost what the cheapest of them do; where that is more than the cap,
     // there are no more.
@@ -133,7 +155,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
                 isLeast
             );
             standing += worth.OfStanding(weed.Standing);
-            double through = WayControl.Through(year, way, year.Weeds.Counted[i], Variation.None);
+            double[] through = WayControl.Through(year, way, year.Weeds.Counted[i], Variation.None);
             usd[i] = new double[plan.Weeks];
             for (int week = 0; week < plan.Weeks; week++)
             {
@@ -141,7 +163,7 @@ internal sealed record YearEscapes(ImmutableArray<ImmutableArray<double>> Usd, d
                     weed.Traits.ExpectedEmergence((plan.FirstWeek + week) % WeedTraits.WeeksInYear)
                     * course.Open[week]
                     * course.Room[week]
-                    * through
+                    * through[week]
                     * worth.Seedling[week];
             }
         }

@@ -19,14 +19,15 @@ internal static class YearWeeding
 
     /// <summary>The plan of rounds of a way.</summary>
     public static WeedingPlan Of(YearCase year, WayPlan way, Variation variation) =>
-        Of(year, way.Rounds, variation, weed => WayControl.Of(year, way, weed, variation));
+        Of(year, way.Rounds, variation, weed => WayControl.Of(year, way, weed, variation), way.FirstRoundWeek);
 
     /// <summary>The plan of rounds under some control of each weed.</summary>
     public static WeedingPlan Of(
         YearCase year,
         YearRounds rounds,
         Variation variation,
-        Func<YearWeed, ImmutableArray<double>> controlOf
+        Func<YearWeed, ImmutableArray<double>> controlOf,
+        int firstRound = 0
     )
     {
         WeedingNumbers numbers =
@@ -44,12 +45,19 @@ internal static class YearWeeding
             FirstWeek = first,
             Weeks = year.Weeks,
             IntervalWeeks = rounds.Spring ?? rounds.Summer ?? rounds.AutumnAndWinter ?? WeedingPlan.LongestInterval,
-            RoundWeeks = RoundSchedule.Changing(weeds, first, year.Weeks, week => rounds.In(PartOf(year, week))),
+            RoundWeeks = From(
+                RoundSchedule.Changing(weeds, first, year.Weeks, week => rounds.In(PartOf(year, week))),
+                firstRound
+            ),
             Missed = numbers.Missed,
             SmallestPulledCm = numbers.SmallestPulledCm,
             Numbers = numbers,
         };
     }
+
+    // Where no round is walked in the first week there is none to put off.
+    private static ImmutableArray<int> From(ImmutableArray<int> rounds, int first) =>
+        first > 0 && rounds is [0, ..] ? [first, .. rounds.Where(week => week > first)] : rounds;
 
     /// <summary>The part of the year in which a week of the plan lies.</summary>
     public static PartOfYear PartOf(YearCase year, int week) =>

@@ -13,6 +13,13 @@ public sealed record AreaPlan
     /// <summary>The plan; null when no plan keeps the hours, the budget and the wishes.</summary>
     public required PlannedWay? Best { get; init; }
 
+    /// <summary>
+    /// Where there is no plan: rounds and measures that would do with more hours or money than were asked for, those of
+    /// the fewest hours first and of the least money second; empty when there is a plan, and where what must be in it
+    /// leaves none.
+    /// </summary>
+    public ImmutableArray<Way> WouldDo { get; init; } = [];
+
     /// <summary>Today's way, which the plan is held against.</summary>
     public required Way Today { get; init; }
 

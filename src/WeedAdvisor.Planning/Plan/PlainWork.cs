@@ -14,20 +14,28 @@ internal static class PlainWork
     /// <summary>The work, by day.</summary>
     public static ImmutableArray<PlannedWork> Of(YearCase year, StandingChoice choice, Way way)
     {
-        return
-        [
-            .. choice.Measures.Select(measure =>
-                InWeek(0, PlannedWorkKind.Practice, measure.Id, $"{measure.Name}. Weed the pots first.")
-            ),
-            .. way.Season.Rounds.Select(round =>
-                InWeek(round.Week, PlannedWorkKind.Round, null, "Weeding round: pull what is up before it seeds.")
-            ),
-        ];
+        return WorkOrder.Of(
+            [
+                .. choice.Measures.Select(measure =>
+                    InWeek(
+                        0,
+                        PlannedWorkKind.Practice,
+                        measure.Id,
+                        $"{measure.Name}{(way.Plan.SpreadWeeks > 1 ? FirstRound.ByParts : "")}. Weed the pots first.",
+                        way.Plan.SpreadWeeks
+                    )
+                ),
+                .. way.Season.Rounds.Select(round =>
+                    InWeek(round.Week, PlannedWorkKind.Round, null, FirstRound.Words(way, round.Week))
+                ),
+            ],
+            year.Knowledge
+        );
 
-        PlannedWork InWeek(int week, PlannedWorkKind kind, string? action, string text)
+        PlannedWork InWeek(int week, PlannedWorkKind kind, string? action, string text, int weeks = 1)
         {
             DateOnly day = year.Day.AddDays(week * DaysInWeek);
-            return new PlannedWork(day, day.AddDays(DaysInWeek - 1), kind, action, text);
+            return new PlannedWork(day, day.AddDays((weeks * DaysInWeek) - 1), kind, action, text);
         }
     }
 }

@@ -17,10 +17,7 @@ namespace WeedAdvisor.Planning.Plan;
 /// </summary>
 public sealed class PlanAnswers
 {
-    private const string Mown = "mown",
-        MowAround = "mow-surroundings",
-        Nothing = "nothing was put on";
-    private const decimal Thousand = 1000;
+    private const string Nothing = "nothing was put on";
 
     private readonly Advisor _advisor;
     private readonly AreaCase _found;
@@ -54,9 +51,9 @@ public sealed class PlanAnswers
         int most,
         CancellationToken stop = default
     ) =>
-        plan.Best is { } best && most > 0
-            ? new PlanAnswers(advisor, found, plan, best, stop).Tried(most)
-            : PlanQuestions.None;
+        plan.Best is not { } best ? PlanQuestions.None
+        : most > 0 ? new PlanAnswers(advisor, found, plan, best, stop).Tried(most)
+        : PlanQuestions.None with { Source = SourceCleaned.Of(advisor, found, plan, best) };
 
     private KnowledgeBase Knowledge => _advisor.Knowledge;
 
@@ -88,7 +85,7 @@ public sealed class PlanAnswers
             BlockedBy = [.. QuestionsOf(blocked)],
             BlockedByLabel = blocked.Count(one => one.Needs.Any(need => need.Kind == NeedKind.Record)),
             MostSavedUsd = blocked.Length == 0 ? 0 : MostSaved(),
-            Source = Source(),
+            Source = SourceCleaned.Of(_advisor, _found, _plan, _best),
         };
     }
 
@@ -173,22 +170,5 @@ public sealed class PlanAnswers
         AreaCase with = _found.Area.Past is null ? With(_found.Area with { Past = [] }) : _found;
         Outcome<PlanCase, string> plan = PlanCase.Of(_advisor, with, _plan.Case.Request with { CountsWaiting = true });
         return plan.IsGood ? Math.Max(0, _best.Way.Usd - PlanSearch.FloorOf(plan.Value)) : 0;
-    }
-
-    private SourceCleaned? Source()
-    {
-        YearCase year = _plan.Case.Year;
-        if (!year.Reading.IsSeededInto || Knowledge.Practices.GetValueOrDefault(MowAround) is not { } mowing)
-            return null;
-        AreaCase with = With(_found.Area.Taking((QuestionIds.Surroundings, new Answer.Words(WordSet.Of(Mown)))));
-        if (Planned(with) is not { } way || WayCosting.CostOf(year, new WayPart(mowing, [])).Value is not { } cost)
-            return null;
-        int times = year.Usual.Whole(UsualIds.Mowings);
-        return new SourceCleaned(
-            MowAround,
-            times,
-            cost.Usd(year.WageUsd) * times * Thousand / year.Pots,
-            _best.Way.Usd - way.Usd
-        );
     }
 }

@@ -56,6 +56,11 @@ public sealed record PlanCase(
         );
         if (!money.IsGood)
             return Outcome<PlanCase, string>.Bad(money.Refusals);
+        // The rules need not be asked of a whole year that nobody can walk through.
+        if (PlanLimits.IsHopeless(request, money.Value.Year))
+            return Outcome<PlanCase, string>.Good(
+                new PlanCase(request, money.Value, null, [], [.. MeasuresOf(money.Value, request)])
+            );
         Outcome<SeasonCase, string> season = SeasonCase.Of(
             advisor,
             found,

@@ -18,6 +18,11 @@ public sealed record PlanEffort
     /// <summary>The only rounds that are looked at; empty for all.</summary>
     public ImmutableArray<YearRounds> Rounds { get; init; } = [];
 
+    /// <summary>
+    /// Whether ways are looked for in which the first round is spread over weeks, where other areas share the hours.
+    /// </summary>
+    public bool SpreadsFirstRounds { get; init; }
+
     /// <summary>Told how far the search is; null when nobody listens.</summary>
     public IProgress<PlanProgress>? Progress { get; init; }
 }

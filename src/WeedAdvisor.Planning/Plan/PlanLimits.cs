@@ -12,7 +12,8 @@ namespace WeedAdvisor.Planning.Plan;
 /// </summary>
 public static class PlanLimits
 {
-    private const decimal Thousand = 1000;
+    private const decimal Thousand = 1000,
+        MinutesInHour = 60;
 
     // Of 1000 pots: what the search rounds.
     private const decimal Rounding = 0.001m;
@@ -29,6 +30,14 @@ public static class PlanLimits
     public static bool CannotBeKept(PlanRequest request, YearCase year, Way bare) =>
         (request.BudgetUsd is { } budget && SpentUsd(year, bare) > budget)
         || (request.HoursPerWeek is { } hours && AtLeast(year, bare).Max() > hours);
+
+    /// <summary>
+    /// Whether nobody need look at all: what stands when the year is over is cleared, and the walk alone takes more
+    /// hours than there are.
+    /// </summary>
+    public static bool IsHopeless(PlanRequest request, YearCase year) =>
+        request.HoursPerWeek is { } hours
+        && (decimal)year.Numbers.WalkingMinutes / MinutesInHour * year.Pots / Thousand > hours * PlanSearch.MostSpread;
 
     /// <summary>Hours of the busiest week, for all pots.</summary>
     public static decimal BusiestWeekHours(YearCase year, Way way) => way.HoursByWeek().Max() * year.Pots / Thousand;
@@ -125,12 +134,40 @@ public static class PlanLimits
             },
         };
 
-    // Hours of each week that are there whatever comes up: walking, and what is laid.
+    /// <summary>
+    /// The preventives of a choice whose first round is spread: they stop seed, not plants, so nothing goes on before
+    /// the week in which the last part of the pots is clean.
+    /// </summary>
+    public static SeasonCase AfterCleaning(SeasonCase season, int spreadWeeks) =>
+        spreadWeeks <= 1
+            ? season
+            : season with
+            {
+                Problem = season.Problem with
+                {
+                    Candidates =
+                    [
+                        .. season.Problem.Candidates.Select(one =>
+                            one with
+                            {
+                                Cost = [.. one.Cost.Select((cost, week) => week < spreadWeeks - 1 ? null : cost)],
+                            }
+                        ),
+                    ],
+                },
+            };
+
+    // Hours of each week that are there whatever goes on: walking, what is laid, and the first round with all it pulls,
+    // since what stands now is stopped by nothing.
     private static decimal[] AtLeast(YearCase year, Way bare)
     {
         decimal[] hours = [.. bare.HoursByWeek()];
-        foreach (WeedingRound round in bare.Season.Rounds.Append(bare.Season.Clearing))
+        int spread = bare.Plan.SpreadWeeks;
+        foreach (WeedingRound round in bare.Season.Rounds.Where(round => round.Week >= spread))
             hours[round.Week] -= (decimal)round.PullingHours.Sum();
+        foreach (Way part in bare.Parts.IsEmpty ? [bare] : bare.Parts)
+            hours[bare.Season.Clearing.Week + part.Plan.FirstRoundWeek] -=
+                (decimal)part.Season.Clearing.PullingHours.Sum() / spread;
         return [.. hours.Select(one => one * year.Pots / Thousand)];
     }
 

@@ -42,10 +42,3 @@ public sealed record PlanQuestions
 /// <param name="Way">The plan with it.</param>
 /// <param name="HasOtherWork">Whether other rounds, covers or preventives are chosen then.</param>
 public sealed record AnswerTried(string Question, string Answer, decimal ChangeUsd, Way Way, bool HasOtherWork);
-
-/// <summary>What it is worth to keep what grows round about from seeding.</summary>
-/// <param name="Action">Id of the practice.</param>
-/// <param name="Times">How often it is done in the year.</param>
-/// <param name="CostsUsd">What that costs.</param>
-/// <param name="SavesUsd">By how much the plan is cheaper then.</param>
-public sealed record SourceCleaned(string Action, int Times, decimal CostsUsd, decimal SavesUsd);

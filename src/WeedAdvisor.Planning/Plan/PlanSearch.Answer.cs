@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
@@ -11,11 +12,12 @@ namespace WeedAdvisor.Planning.Plan;
 /// </content>
 public sealed partial class PlanSearch
 {
-    private AreaPlan Nothing() =>
+    private AreaPlan Nothing(bool isCutShort = false) =>
         new()
         {
             Case = _plan,
             Best = null,
+            WouldDo = WouldDo(),
             Today = WayCosting.Of(Year, _plan.Today).Value!,
             HandsAlone = null,
             LeastUsd = 0,
@@ -23,8 +25,28 @@ public sealed partial class PlanSearch
             RunnersUp = [],
             Looked = 0,
             Searched = 0,
-            IsCutShort = false,
+            IsCutShort = isCutShort,
         };
+
+    // What keeps one of two wishes counts before what keeps none; of those alike the cheapest.
+    private ImmutableArray<Way> WouldDo()
+    {
+        PlanRequest asked = _plan.Request;
+        Way[] open = [.. _all.Where(HasAllAsked).Select(one => one.Bare)];
+        var would = ImmutableArray.CreateBuilder<Way>();
+        if (asked.HoursPerWeek is not null)
+            Add(asked with { HoursPerWeek = null }, way => PlanLimits.BusiestWeekHours(Year, way));
+        if (asked.BudgetUsd is not null)
+            Add(asked with { BudgetUsd = null }, way => PlanLimits.SpentUsd(Year, way));
+        return would.ToImmutable();
+
+        void Add(PlanRequest other, Func<Way, decimal> takes)
+        {
+            Way[] keeping = [.. open.Where(way => PlanLimits.Keeps(other, Year, way))];
+            if ((keeping.Length > 0 ? keeping : open).OrderBy(takes).ThenBy(way => way.Usd).FirstOrDefault() is { } way)
+                would.Add(way);
+        }
+    }
 
     // The rules are asked about the plan that was found; where they leave a use no day, it is found anew.
     private PlannedWay WithDays(PricedChoice best)

@@ -11,6 +11,8 @@ public sealed partial class PlanSearch
 {
     private const decimal Thousand = 1000;
 
+    private static readonly ImmutableArray<int> s_spreads = [2, 4, 8];
+
     /// <summary>
     /// Plans a year and tells the ways that spare hours or money besides: what no other way beats in the hours of the
     /// busiest week, money spent and cost together.
@@ -26,16 +28,34 @@ public sealed partial class PlanSearch
     private AreaWays Ways()
     {
         AreaPlan planned = Planned();
-        PricedChoice[] priced = _stop.IsCancellationRequested ? _choices : WithSparing(_choices);
+        PricedChoice[] spread = _stop.IsCancellationRequested ? [] : Spread(_choices);
+        PricedChoice[] priced = _stop.IsCancellationRequested ? _choices : WithSparing([.. _choices, .. spread]);
         AreaWay[] ways =
         [
             .. planned.Best is { } best ? [WayOf(best)] : (AreaWay[])[],
             .. priced.SelectMany(Bare).Where(way => way.Offer.Usd >= All(planned.Best?.Way.Usd ?? 0)),
         ];
-        ImmutableArray<Offer> floors = Offer.Undominated(_choices.Select(LeastOf), offer => offer);
+        ImmutableArray<Offer> floors = Offer.Undominated(_choices.Concat(spread).Select(LeastOf), offer => offer);
         (_choices, _best) = ([], null);
         _searched.Clear();
         return new AreaWays(planned, Offer.Undominated(ways, way => way.Offer), floors);
+    }
+
+    // Where hours are shared, lumps of weeds that stand may be cleaned part by part.
+    private PricedChoice[] Spread(PricedChoice[] choices)
+    {
+        if (!_effort.SpreadsFirstRounds)
+            return [];
+        ImmutableArray<PricedChoice> sparing = Offer.Undominated(choices, choice => OfferOf(choice.Bare));
+        PricedChoice[] spread =
+        [
+            .. from weeks in s_spreads
+            from choice in sparing
+            where
+                choice.Bare.Season.Rounds is [{ Week: 0 }, ..] && Hours(choice, 1) >= OfferOf(choice.Bare).HoursPerWeek
+            select Whole(choice.Choice with { SpreadWeeks = weeks }),
+        ];
+        return WithFloors(spread, decimal.MaxValue);
     }
 
     // Preventives are also looked for where rounds and measures by themselves spare hours or money.
@@ -55,7 +75,7 @@ public sealed partial class PlanSearch
             return known;
         if (_plan.Season is not { } season || _stop.IsCancellationRequested)
             return choice;
-        SeasonCase under = season.Under(choice.Standing, choice.Bare);
+        SeasonCase under = Under(season, choice);
         return new Settled(under, _stop).Of(SeasonSearch.Prepare(under.Problem)) is { } found
             ? choice with
             {

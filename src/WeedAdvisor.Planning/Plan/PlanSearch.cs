@@ -13,11 +13,15 @@ namespace WeedAdvisor.Planning.Plan;
 /// </summary>
 public sealed partial class PlanSearch
 {
+    // Where nothing keeps the hours by itself, so many of those that come nearest are tried with preventives.
+    private const int MostWithoutPlan = 40;
+
     private readonly PlanCase _plan;
     private readonly PlanEffort _effort;
     private readonly CancellationToken _stop;
     private readonly QuickFloor? _floor;
     private readonly Dictionary<StandingChoice, PricedChoice> _searched = [];
+    private PricedChoice[] _all = [];
     private PricedChoice[] _choices = [];
     private PricedChoice? _best;
 
@@ -43,19 +47,38 @@ public sealed partial class PlanSearch
     public static decimal FloorOf(PlanCase plan)
     {
         var search = new PlanSearch(plan, new PlanEffort(), default);
-        return search.Priced(StandingChoices.Of(plan, search._effort)).Min(choice => choice.FloorUsd);
+        PricedChoice[] priced = search.Priced(StandingChoices.Of(plan, search._effort));
+        decimal cap = priced.Where(search.Keeps).Select(one => one.Bare.Usd).DefaultIfEmpty(decimal.MaxValue).Min();
+        return search.WithFloors(priced, cap).Min(choice => choice.FloorUsd);
     }
 
     private AreaPlan Planned()
     {
-        PricedChoice[] choices = _choices = [
-            .. Priced(StandingChoices.Of(_plan, _effort)).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd),
-        ];
-        if (choices.Length == 0)
+        // Where the last walk alone takes too long, a few rounds tell what would do.
+        if (PlanLimits.IsHopeless(_plan.Request, Year))
+        {
+            _all = [.. StandingChoices.Of(_plan, _effort).Where(one => one.Rounds.IsSteady && one.Measures.Length <= 1).Select(Bare)];
             return Nothing();
+        }
+
+        PricedChoice[] priced = Priced(StandingChoices.Of(_plan, _effort));
+        if (priced.Length == 0)
+            return Nothing();
+        PricedChoice[] keeping = [.. priced.Where(Keeps)];
+        if (keeping.Length == 0)
+        {
+            SearchNearest(priced);
+            if (_best is null)
+                return Nothing(isCutShort: priced.Length > MostWithoutPlan);
+        }
+
+        decimal cap = keeping.Select(one => one.Bare.Usd).DefaultIfEmpty(_best?.Usd ?? decimal.MaxValue).Min();
+        PricedChoice[] choices = _choices = [
+            .. WithFloors(priced, cap).OrderBy(one => one.FloorUsd).ThenBy(one => one.Bare.Usd),
+        ];
         PricedChoice[] bare = [.. choices.Where(Keeps).OrderBy(one => one.Bare.Usd)];
         if (_plan.Request.With.All(id => _plan.Measures.Any(measure => measure.Id == id)))
-            _best = bare.FirstOrDefault();
+            _best = bare.FirstOrDefault() ?? _best;
         // A good plan at once, so that much need not be looked at: the rounds and measures that are best by themselves.
         Tell(choices.Length, 0, null);
         foreach (PricedChoice first in bare.Take(2))
@@ -89,6 +112,7 @@ public sealed partial class PlanSearch
             Today = WayCosting.Of(Year, _plan.Today).Value!,
             HandsAlone = bare.Where(one => one.Choice.Measures.IsEmpty).Select(one => one.Bare).FirstOrDefault(),
             LeastUsd = planned is null ? 0 : Math.Min(least, planned.Way.Usd),
+            WouldDo = planned is null ? WouldDo() : [],
             LeftOut = planned is null ? [] : [.. NotTaken(planned, choices)],
             RunnersUp = planned is null ? [] : [.. OtherKinds(planned, bare)],
             Looked = choices.Length,
@@ -110,21 +134,40 @@ public sealed partial class PlanSearch
 
     private bool Keeps(PricedChoice choice) => PlanLimits.Keeps(_plan.Request, Year, choice.Bare);
 
-    private ImmutableArray<PricedChoice> Priced(IEnumerable<StandingChoice> choices)
+    // Rounds and measures by themselves; those that cannot be kept whatever goes on are left out.
+    private PricedChoice[] Priced(IEnumerable<StandingChoice> choices)
     {
         StandingChoice[] all = [.. choices];
         var bare = new PricedChoice[all.Length];
         Parallel.For(0, all.Length, i => bare[i] = Bare(all[i]));
-        PricedChoice[] priced = [.. bare.Where(one => !PlanLimits.CannotBeKept(_plan.Request, Year, one.Bare))];
-        if (_floor is null)
-            return [.. priced];
-        // With the best price of hands and measures known, only years that cost less are of interest.
-        decimal cap = priced.Where(Keeps).Select(one => one.Bare.Usd).DefaultIfEmpty(decimal.MaxValue).Min();
-        Parallel.For(0, priced.Length, i => priced[i] = WithFloor(priced[i], cap));
-        return [.. priced];
+        _all = bare;
+        return [.. bare.Where(one => !PlanLimits.CannotBeKept(_plan.Request, Year, one.Bare))];
     }
 
-    private PricedChoice Bare(StandingChoice choice)
+    // With a price known only years that cost less are of interest.
+    private PricedChoice[] WithFloors(PricedChoice[] priced, decimal cap)
+    {
+        if (_floor is null)
+            return priced;
+        var floored = new PricedChoice[priced.Length];
+        Parallel.For(0, priced.Length, i => floored[i] = WithFloor(priced[i], cap));
+        return floored;
+    }
+
+    // Where rounds and measures alone take too much, preventives may spare what is missing: of those first that come
+    // nearest to the hours. What is found gives the floors of all others their cap.
+    private void SearchNearest(PricedChoice[] priced)
+    {
+        PricedChoice[] nearest =
+        [
+            .. priced.OrderBy(one => PlanLimits.BusiestWeekHours(Year, one.Bare)).Take(MostWithoutPlan),
+        ];
+        foreach (PricedChoice choice in WithFloors(nearest, decimal.MaxValue))
+            Search(choice);
+        _searched.Clear();
+    }
+
+    private PricedChoice Whole(StandingChoice choice)
     {
         WayPlan standing = choice.Over(_plan.Lies);
         Way bare = WayCosting.Of(Year, standing).Value!;
@@ -156,7 +199,7 @@ public sealed partial class PlanSearch
         PricedChoice known = choice;
         if (_plan.Season is { } season && choice.Least is { } least)
         {
-            SeasonCase under = PlanLimits.Under(season.Under(choice.Standing, choice.Bare), _plan.Request, choice.Bare);
+            SeasonCase under = Under(season, choice);
             decimal? floor = SeasonFloor.Of(under, least, _stop);
             known = choice with { FloorUsd = Math.Min(choice.Bare.Usd, Math.Max(choice.FloorUsd, floor ?? 0)) };
             if (_best is null || known.FloorUsd < Content(_best.Usd))
@@ -174,6 +217,13 @@ public sealed partial class PlanSearch
             _best = known;
     }
 
+    private SeasonCase Under(SeasonCase season, PricedChoice choice) =>
+        PlanLimits.Under(
+            PlanLimits.AfterCleaning(season.Under(choice.Standing, choice.Bare), choice.Choice.SpreadWeeks),
+            _plan.Request,
+            choice.Bare
+        );
+
     private PricedChoice WithPreventives(PricedChoice choice, SeasonCase under) =>
         new Settled(under, _stop).Of(SeasonSearch.Prepare(under.Problem)) is { } found
             ? choice with
@@ -188,22 +238,4 @@ public sealed partial class PlanSearch
 
     private bool HasAllAsked(PricedChoice choice) =>
         _plan.Request.With.All(id => choice.BestWay.Plan.Parts.Any(part => part.Action.Id == id));
-
-    // A standing choice with its price and the floor under all years with it.
-    private sealed record PricedChoice(
-        StandingChoice Choice,
-        WayPlan Standing,
-        Way Bare,
-        YearEscapes? Least,
-        decimal FloorUsd
-    )
-    {
-        public Way? Best { get; init; }
-
-        public SeasonCase? Season { get; init; }
-
-        public Way BestWay => Best is { } best && best.Usd < Bare.Usd ? best : Bare;
-
-        public decimal Usd => BestWay.Usd;
-    }
 }

@@ -13,6 +13,11 @@ public sealed record StandingChoice(YearRounds Rounds, ImmutableArray<Practice> 
 {
     private const int Longest = 52;
 
+    /// <summary>
+    /// Weeks over which the first round and what is laid after it are spread, an equal part of the pots in each.
+    /// </summary>
+    public int SpreadWeeks { get; init; } = 1;
+
     /// <summary>The choice as a way through the year with no preventive, on top of what lies there already.</summary>
     /// <param name="lies">What lies there already.</param>
     public WayPlan Over(WayPlan lies) =>
@@ -22,7 +27,12 @@ public sealed record StandingChoice(YearRounds Rounds, ImmutableArray<Practice> 
             Means = Measures.IsEmpty ? "Rounds alone" : string.Join(" and ", Measures.Select(measure => measure.Name)),
             IntervalWeeks = Rounds.Spring ?? Rounds.Summer ?? Rounds.AutumnAndWinter ?? Longest,
             Rounds = Rounds,
+            SpreadWeeks = SpreadWeeks,
             StatedControl = null,
-            Parts = [.. lies.Parts, .. Measures.Select(measure => new WayPart(measure, []))],
+            Parts =
+            [
+                .. lies.Parts,
+                .. Measures.Select(measure => new WayPart(measure, []) { FollowsFirstRound = true }),
+            ],
         };
 }

@@ -169,7 +169,7 @@ public sealed class RobustSearch
                 .Select(_ =>
                     figure.IsCertain
                         ? figure.Usual
-                        : (decimal)numbers.Triangular((double)figure.Low, (double)figure.Usual, (double)figure.High)
+                        : (decimal)numbers.About((double)figure.Low, (double)figure.Usual, (double)figure.High)
                 ),
         ];
     }

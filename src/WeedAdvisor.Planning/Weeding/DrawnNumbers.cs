@@ -25,16 +25,14 @@ internal sealed class DrawnNumbers(ulong seed)
     }
 
     /// <summary>
-    /// The next number of the triangular distribution. Takes one step of the generator, also when both ends agree.
+    /// The next number round a usual value: as often below it as above, nearest it most often, out to either end. So a
+    /// range that reaches farther up than down does not lift what is drawn. Takes one step of the generator.
     /// </summary>
-    public double Triangular(double low, double peak, double high)
+    public double About(double low, double usual, double high)
     {
-        double u = Next();
-        if (high <= low)
-            return peak;
-        double split = (peak - low) / (high - low);
-        return u < split
-            ? low + Math.Sqrt(u * (high - low) * (peak - low))
-            : high - Math.Sqrt((1 - u) * (high - low) * (high - peak));
+        double u = (2 * Next()) - 1;
+        return u < 0
+            ? usual - ((usual - low) * (1 - Math.Sqrt(1 + u)))
+            : usual + ((high - usual) * (1 - Math.Sqrt(1 - u)));
     }
 }

@@ -101,15 +101,15 @@ public sealed record WeedingNumbers
             );
 
     /// <summary>
-    /// Numbers drawn from the ranges of the knowledge: each by itself, from the triangular distribution whose peak is
-    /// the value. Drawn in ordinal order of id, so the same generator gives the same numbers.
+    /// Numbers drawn from the ranges of the knowledge: each by itself, as often below the value as above and nearest
+    /// it most often. Drawn in ordinal order of id, so the same generator gives the same numbers.
     /// </summary>
     internal WeedingNumbers Drawn(KnowledgeBase knowledge, DrawnNumbers draws)
     {
         var values = _values.ToBuilder();
         foreach (WeedingParameter parameter in knowledge.Weeding.Values)
         {
-            double drawn = draws.Triangular(
+            double drawn = draws.About(
                 (double)parameter.Range.Low,
                 (double)parameter.Value,
                 (double)parameter.Range.High

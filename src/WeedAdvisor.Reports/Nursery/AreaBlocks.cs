@@ -2,6 +2,7 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Planning.Nursery;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Plan;
 using WeedAdvisor.Reports.Season;
 using WeedAdvisor.Reports.Text;
 
@@ -26,7 +27,7 @@ internal static class AreaBlocks
             new Item(
                 Item.Dash,
                 Line.Of(
-                    $"{new Amount(year.Pots, "pots", "#,0")}{assumed}: weed {way.Plan.Rounds.InWords}; "
+                    $"{new Amount(year.Pots, "pots", "#,0")}{assumed}: weed {RoundsWords.Of(year, way)}; "
                         + $"{NurseryWords.Hours(way.Hours * year.Pots / 1000)} of work in the year."
                 )
             ),
@@ -44,20 +45,14 @@ internal static class AreaBlocks
                     Action = use.Treatment,
                 }
             )),
-            .. Tools(way),
+            .. PlanSpending.Missing(year, area.Plan) is { } missing ? [new Item(Item.Dash, missing)] : (Item[])[],
+            .. area.Mowing is { } mowing ? [new Item(Item.Dash, PlanSource.Of(year, mowing, names))] : (Item[])[],
             .. area.Best.Case.NoSeason.Select(why => new Item(
                 Item.Dash,
                 Line.FromString($"No preventive is in it: {Without(area, why)}")
             )),
         ]).At(2);
         yield return new Hanging(Line.FromString(Commands.Plan(report, area))).At(2);
-    }
-
-    private static IEnumerable<Item> Tools(Way way)
-    {
-        string[] tools = [.. way.Tools.Select(tool => tool.Name)];
-        if (tools.Length > 0)
-            yield return new Item(Item.Dash, Line.FromString($"To buy or hire for it: {Listing.And(tools)}."));
     }
 
     private static string Without(SharedArea area, string why) =>

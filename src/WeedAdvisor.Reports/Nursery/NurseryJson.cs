@@ -3,6 +3,7 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Planning.Nursery;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Reports.Json;
+using WeedAdvisor.Reports.Plan;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Nursery;
@@ -83,6 +84,8 @@ public static class NurseryJson
             json.WriteString("lastDay", Figures.Day(use.Days.Last));
         });
         json.WriteTexts("preventivesNotPlanned", area.Best.Case.NoSeason);
+        if (area.Mowing is { } mowing)
+            PlanJson.WriteNearby(json, mowing);
     }
 
     private static void Weeks(Utf8JsonWriter json, string name, int? weeks)

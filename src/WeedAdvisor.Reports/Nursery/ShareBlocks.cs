@@ -1,5 +1,6 @@
 using WeedAdvisor.Planning.Nursery;
 using WeedAdvisor.Reports.Documents;
+using WeedAdvisor.Reports.Plan;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Nursery;
@@ -25,7 +26,7 @@ internal static class ShareBlocks
                     Brief = ["first hour", "saves"],
                     Before = "each of the first saves ",
                 },
-                new Column("to buy a year", 9) { Brief = ["to buy"], After = " to buy" },
+                new Column("spent in the year", 9) { Brief = ["spent in", "the year"], After = " spent" },
                 new Column("the year costs", DollarColumns) { Brief = ["year costs"], Before = "the year costs " },
                 new Column("today's way", DollarColumns) { Brief = ["today's way"], Before = "today's way " },
             ],
@@ -45,8 +46,7 @@ internal static class ShareBlocks
             RowHead = "area",
             Indent = 2,
         };
-        if (Limits(plan) is { } limits)
-            yield return new Paragraph(Line.FromString(limits)).At(2);
+        yield return new Paragraph(Line.FromString($"{Limits(plan)} Spent are {PlanSpending.Spent}.")).At(2);
         SharedArea[] giving = [.. plan.Areas.Where(area => area.GivenUpUsd > 0)];
         if (giving.Length == 0)
             yield break;
@@ -55,7 +55,7 @@ internal static class ShareBlocks
         yield return new Paragraph("Elsewhere the hours and the money save more than that.").At(2);
     }
 
-    private static string? Limits(NurseryPlan plan) =>
+    private static string Limits(NurseryPlan plan) =>
         (plan.Request.HoursPerWeek, plan.Request.BudgetUsd) switch
         {
             (null, null) => "Nothing limits the hours or the money: every area has its own best plan.",
@@ -86,7 +86,7 @@ internal static class ShareBlocks
                 NurseryWords.Hours(area.Wanted.HoursPerWeek),
                 " a week"
             ),
-            .. Less(Amounts.Dollars(area.Share.SpentUsd), Amounts.Dollars(area.Wanted.SpentUsd), " to buy"),
+            .. Less(Amounts.Dollars(area.Share.SpentUsd), Amounts.Dollars(area.Wanted.SpentUsd), " to spend"),
         ];
         return Line.Of(
             $"{new Named(area.Area.Name)}: {Listing.And(less)}. Its year costs {Amounts.Dollars(area.GivenUpUsd)} more "

@@ -35,12 +35,19 @@ internal static class PlanCosts
                         Amounts.Whole((double)(today.Hours * plan.Case.Year.Pots / Thousand)),
                     ]
                 ),
+                new Row(
+                    "spent in the year",
+                    [PlanSpending.Of(plan.Case.Year, way), PlanSpending.Of(plan.Case.Year, today)]
+                ),
             ]
         )
         {
             HeadWidth = LabelColumns,
             Indent = 2,
         };
+        yield return new Paragraph(
+            Line.FromString($"Spent are {PlanSpending.Spent}: the figure that --budget limits.")
+        ).At(2);
         decimal saved = today.Usd - way.Usd;
         yield return new Paragraph(
             saved >= 0

@@ -89,7 +89,22 @@ public static class PlanDocument
             .. asked.With.Select(id => $"'{id}' in the plan"),
         ];
         string[] told = [.. wishes.OfType<string>()];
-        return $"No year keeps {Listing.And(told)}. {(told.Length == 1 ? "Loosen it." : "Loosen one of them.")}";
+        string no = plan.IsCutShort ? "No year was found that keeps" : "No year keeps";
+        Line[] would = [.. plan.WouldDo.DistinctBy(way => way.Plan).Select(way => WouldDo(plan.Case.Year, way))];
+        return would.Length > 0
+            ? Line.Of($"{no} {Listing.And(told)}. What would do: {Line.Join("; or ", would)}.")
+            : $"{no} {Listing.And(told)}. {(told.Length == 1 ? "Loosen it." : "Loosen one of them.")}";
+    }
+
+    // Rounded up, so that whoever asks for it gets a plan.
+    private static Line WouldDo(YearCase year, Way way)
+    {
+        decimal hours = Math.Ceiling(PlanLimits.BusiestWeekHours(year, way) * 10) / 10,
+            usd = Math.Ceiling(PlanLimits.SpentUsd(year, way));
+        return Line.Of(
+            $"{FormattableString.Invariant($"{hours:0.#} hours in the busiest week and ${usd:0} to spend")}, weeded "
+                + $"{RoundsWords.Of(year, way)}"
+        );
     }
 
     private static IEnumerable<Block> Soon(AreaPlan plan, PlannedWay best)
@@ -126,7 +141,7 @@ public static class PlanDocument
         yield return new StripDrawing($"{plan.Case.Year.Area.Name}: weeks across, weeds down", Strip.Of(plan, best));
         yield return new Blank();
         yield return new ItemList([
-            new Item(Item.Dash, Line.FromString($"Weed {best.Way.Plan.Rounds.InWords}."))
+            new Item(Item.Dash, Line.Of($"Weed {RoundsWords.Of(plan.Case.Year, best.Way)}."))
             {
                 Below = [new Paragraph(PlanMonths.Rounds(plan, best)).At(Below)],
             },
@@ -143,8 +158,8 @@ public static class PlanDocument
             .. PlanUses.Of(plan, best, names),
             .. best.Uses.IsEmpty ? [new Item(Item.Dash, Line.FromString(NothingGoesOn(plan)))] : (Item[])[],
         ]).At(2);
-        if (Tools(plan, best) is { } tools)
-            yield return Said(tools);
+        if (PlanSpending.Missing(plan.Case.Year, best) is { } missing)
+            yield return Said(missing);
     }
 
     // What waits for the next potting is no part of this year's sums, but is bought and settled before it.
@@ -176,35 +191,7 @@ public static class PlanDocument
         if (questions.Source is not { } source)
             yield break;
         yield return Heading.Section("What seeds round about");
-        yield return Said(
-            Line.Of(
-                $"{new Named(names.Action(source.Action))}: {source.Times} times a year cost "
-                    + $"{PlanCosts.All(plan, source.CostsUsd)} and save "
-                    + $"{PlanCosts.All(plan, Math.Max(0, source.SavesUsd))} in these pots, the plan fitted to it; "
-                    + $"{(source.SavesUsd > source.CostsUsd ? "do it first" : "for these alone it does not pay")}. "
-                    + $"It is not in the sums below."
-            ) with
-            {
-                Action = source.Action,
-            }
-        );
-    }
-
-    // Who does it, and with what, where licence or tools are missing.
-    private static Line? Tools(AreaPlan plan, PlannedWay best)
-    {
-        if (best.Uses.Length > 0 && plan.Case.Year.Reading.HasNobodyLicensed)
-            return Line.Of(
-                $"Nobody here is licensed: a licensed person is called in for each use and brings his tools; his "
-                    + $"visits cost {PlanCosts.All(plan, best.Way.CalledInUsd)} of it (invented: licensed-applicator). "
-                    + $"Nothing of it is for your own hands."
-            );
-        return best.Way.Tools.IsEmpty
-            ? null
-            : Line.Of(
-                $"To buy for it: {Listing.And([.. best.Way.Tools.Select(tool => tool.Name)])}, "
-                    + $"{Amounts.Dollars(best.Way.OutlayUsd)} (invented prices); a year's share of it is counted."
-            );
+        yield return Said(PlanSource.Of(plan.Case.Year, source, names));
     }
 
     private static string NothingGoesOn(AreaPlan plan) =>

@@ -35,7 +35,7 @@ public static class PlanJson
         json.WriteTexts("weeds", year.Weeds.Counted.Select(weed => weed.Weed.Id));
         json.WriteTexts("preventivesNotPlanned", plan.Case.NoSeason);
         json.WriteStartObject("today");
-        WriteWay(json, plan.Today);
+        WriteWay(json, year, plan.Today);
         json.WriteEndObject();
         if (plan.Best is { } best)
         {
@@ -47,6 +47,7 @@ public static class PlanJson
             json.WriteEndObject();
         }
 
+        json.WriteList("wouldDo", plan.WouldDo, way => WriteWay(json, year, way));
         json.WriteNumber("choicesPriced", plan.Looked);
         json.WriteNumber("choicesSearched", plan.Searched);
         json.WriteBoolean("cutShort", plan.IsCutShort);
@@ -60,14 +61,14 @@ public static class PlanJson
         {
             json.WriteString("kind", one.Kind);
             json.WriteFigure("dearerUsdPer1000Pots", one.DearerUsd);
-            WriteWay(json, one.Way);
+            WriteWay(json, year, one.Way);
         });
         WriteQuestions(json, area.Questions);
     }
 
     private static void WriteBest(Utf8JsonWriter json, YearCase year, PlannedWay best)
     {
-        WriteWay(json, best.Way);
+        WriteWay(json, year, best.Way);
         json.WriteTexts("measures", best.Choice.Measures.Select(measure => measure.Id));
         json.WriteList("uses", best.Uses, use =>
         {
@@ -142,8 +143,13 @@ public static class PlanJson
             json.WriteBoolean("otherWork", one.HasOtherWork);
         });
         json.WriteTexts("questionsNotTried", questions.NotTried);
-        if (questions.Source is not { } source)
-            return;
+        if (questions.Source is { } source)
+            WriteNearby(json, source);
+    }
+
+    /// <summary>What mowing round about is worth.</summary>
+    internal static void WriteNearby(Utf8JsonWriter json, SourceCleaned source)
+    {
         json.WriteStartObject("nearby");
         json.WriteString("practice", source.Action);
         json.WriteNumber("times", source.Times);
@@ -152,15 +158,18 @@ public static class PlanJson
         json.WriteEndObject();
     }
 
-    private static void WriteWay(Utf8JsonWriter json, Way way)
+    private static void WriteWay(Utf8JsonWriter json, YearCase year, Way way)
     {
         json.WriteStartObject("roundsWeeks");
         Weeks(json, "spring", way.Plan.Rounds.Spring);
         Weeks(json, "summer", way.Plan.Rounds.Summer);
         Weeks(json, "autumnAndWinter", way.Plan.Rounds.AutumnAndWinter);
         json.WriteEndObject();
+        json.WriteNumber("firstRoundOverWeeks", way.Plan.SpreadWeeks);
         json.WriteFigure("usdPer1000Pots", way.Usd);
         json.WriteFigure("hoursPer1000Pots", way.Hours);
+        json.WriteFigure("busiestWeekHours", PlanLimits.BusiestWeekHours(year, way));
+        json.WriteFigure("spentUsd", PlanLimits.SpentUsd(year, way));
         json.WriteFigure("measuresUsdPer1000Pots", way.MeasuresUsd);
         json.WriteFigure("weedingUsdPer1000Pots", way.WeedingUsd);
         json.WriteFigure("lostUsdPer1000Pots", way.LostUsd);

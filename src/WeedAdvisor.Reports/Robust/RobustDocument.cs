@@ -120,11 +120,19 @@ public static class RobustDocument
             ).At(2);
         yield return new Paragraph(
             Line.Of(
-                $"Against today's way the plan saves {All(robust, (double)robust.SavesUsd)}; in eight draws of ten "
-                    + $"between {All(robust, robust.Saves.Low)} and {All(robust, robust.Saves.High)}."
+                $"Against today's way the plan saves {All(robust, (double)robust.SavesUsd)} at the usual figures, "
+                    + $"{All(robust, robust.Saves.Middle)} in the middle of all draws, and in {Share(robust)} of ten "
+                    + $"between {All(robust, Math.Min(robust.Saves.Low, (double)robust.SavesUsd))} and "
+                    + $"{All(robust, Math.Max(robust.Saves.High, (double)robust.SavesUsd))}."
             )
         ).At(2);
     }
+
+    // What is said at the usual figures is never left out of the range beside it.
+    private static string Share(PlanRobustness robust) =>
+        (double)robust.SavesUsd >= robust.Saves.Low && (double)robust.SavesUsd <= robust.Saves.High
+            ? "eight draws"
+            : "eight draws or more";
 
     private static IEnumerable<Block> Turning(PlanRobustness robust)
     {
@@ -190,8 +198,8 @@ public static class RobustDocument
         yield return new Paragraph(
             Line.Of(
                 $"{Amounts.Count(robust.Figures.Length, "figure", "figures")} that these ways hang on, each by itself "
-                    + $"within its range, nearest its usual value most often: the ranges of "
-                    + $"{Amounts.Whole(robust.Figures.Length - assumed)} are published, those of "
+                    + $"within its range, as often below its usual value as above and nearest it most often: the "
+                    + $"ranges of {Amounts.Whole(robust.Figures.Length - assumed)} are published, those of "
                     + $"{Amounts.Whole(assumed)} are assumed. Seed {RobustWords.Seed(robust.Seed)}, "
                     + $"{Amounts.Count(robust.Draws, "draw", "draws")}: the same seed gives the same figures again."
             )

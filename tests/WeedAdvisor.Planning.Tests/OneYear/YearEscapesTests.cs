@@ -54,9 +54,17 @@ public sealed class YearEscapesTests
         from summer in Interval
         from cool in Interval
         from cover in Gen.Int[-1, s_covers.Length - 1]
-        select new WayPlan("drawn", "Drawn", 4, cover < 0 ? [] : [new WayPart(s_covers[cover], [])])
+        from follows in Gen.Bool
+        from spread in Gen.Int[-3, 6]
+        select new WayPlan(
+            "drawn",
+            "Drawn",
+            4,
+            cover < 0 ? [] : [new WayPart(s_covers[cover], []) { FollowsFirstRound = follows }]
+        )
         {
             Rounds = new YearRounds(spring, summer, cool),
+            SpreadWeeks = Math.Max(1, spread),
         };
 
     private static Gen<ImmutableArray<WayPart>> Uses =>
@@ -109,6 +117,32 @@ public sealed class YearEscapesTests
                     );
                 },
                 iter: Sizes.Of(few: 40, many: 20_000)
+            );
+
+    // The parts of the pots are priced by themselves, each with its first round in its week.
+    [Fact]
+    public void A_first_round_spread_over_weeks_costs_the_mean_of_its_parts_and_all_its_hours_fall_in_weeks() =>
+        Gen.Select(Years, Standing, Uses, Gen.Int[2, 8])
+            .Sample(
+                (year, standing, uses, weeks) =>
+                {
+                    WayPlan plan = standing with { Parts = [.. standing.Parts, .. uses], SpreadWeeks = weeks };
+                    Way whole = Reckoned(year, plan);
+                    Way[] parts =
+                    [
+                        .. Enumerable
+                            .Range(0, weeks)
+                            .Select(week => Reckoned(year, plan with { SpreadWeeks = 1, FirstRoundWeek = week })),
+                    ];
+                    Assert.Equal(parts.Sum(part => part.Usd) / weeks, whole.Usd, 6);
+                    Assert.Equal(whole.Hours, whole.HoursByWeek().Sum(), 4);
+                    if (parts[0].Season.Rounds is not [{ Week: 0 }, ..])
+                        return;
+                    for (int week = 0; week < weeks; week++)
+                        Assert.Equal(week, parts[week].Season.Rounds[0].Week);
+                    Assert.True(whole.Season.Rounds[0].WalkingHours * weeks <= parts[0].Season.Rounds[0].Hours + 1e-9);
+                },
+                iter: Sizes.Of(few: 20, many: 2_000)
             );
 
     private static YearCase Clean(YearCase year) =>

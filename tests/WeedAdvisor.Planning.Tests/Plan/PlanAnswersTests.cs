@@ -53,7 +53,12 @@ public sealed class PlanAnswersTests
     }
 
     [Fact]
-    public void Without_effort_nothing_is_tried() => Assert.Equal(PlanQuestions.None, Tried(s_silent, 0).Questions);
+    public void Without_effort_no_answer_is_tried_and_mowing_round_about_is_priced_all_the_same()
+    {
+        PlanQuestions questions = Tried(s_silent, 0).Questions;
+        Assert.Equal(PlanQuestions.None, questions with { Source = null });
+        Assert.NotNull(questions.Source);
+    }
 
     [Fact]
     public void Cleaning_round_about_saves_nothing_where_nothing_seeds_there()

@@ -95,6 +95,48 @@ public sealed class PlanLimitsTests
     [Fact]
     public void No_money_leaves_no_plan_because_bags_cost_too() => Assert.Null(Planned(Years.DemoYard, null, 0).Best);
 
+    // What stands now takes 18 hours in one go.
+    [Fact]
+    public void A_lump_of_weeds_is_cleaned_over_as_many_weeks_as_the_hours_ask()
+    {
+        AreaPlan plan = Planned(Years.DemoYard, 10, null, FewerRounds.Effort);
+        Assert.NotNull(plan.Best);
+        int weeks = plan.Best.Way.Plan.SpreadWeeks;
+        Assert.True(weeks > 1);
+        Assert.True(Keeps(plan.Best.Way, 10, null));
+        Assert.True(plan.LeastUsd <= plan.Best.Way.Usd);
+        Assert.All(plan.Best.Uses, use => Assert.True(use.Week >= weeks - 1));
+        Assert.Equal(
+            weeks - (plan.Best.Uses.Any(use => use.Week == weeks - 1) ? 1 : 0),
+            plan.Best.Work.Count(work => work.Text.Contains($" of {weeks} of the pots", StringComparison.Ordinal))
+        );
+        Assert.True(plan.Best.Way.Usd >= Planned(Years.DemoYard, 40, null, FewerRounds.Effort).LeastUsd - Cent);
+    }
+
+    // The demo yard has a lump of weeds standing; 0 hours are refused before the rules are asked of a whole year.
+    [Theory]
+    [InlineData(0, null)]
+    [InlineData(1, null)]
+    [InlineData(null, 5)]
+    [InlineData(2, 20)]
+    public void Where_there_is_no_plan_what_would_do_does(int? hours, int? budget)
+    {
+        AreaPlan none = Planned(Years.DemoYard, hours, budget, FewerRounds.Effort);
+        Assert.Null(none.Best);
+        Assert.Equal((hours is null ? 0 : 1) + (budget is null ? 0 : 1), none.WouldDo.Length);
+        foreach (Way would in none.WouldDo)
+        {
+            AreaPlan some = Planned(
+                Years.DemoYard,
+                PlanLimits.BusiestWeekHours(none.Case.Year, would),
+                PlanLimits.SpentUsd(none.Case.Year, would),
+                FewerRounds.Effort
+            );
+            Assert.NotNull(some.Best);
+            Assert.True(some.Best.Way.Usd <= would.Usd + Cent);
+        }
+    }
+
     private static bool Keeps(Way way, decimal? hours, decimal? budget)
     {
         decimal spent = way

@@ -6,6 +6,7 @@ using WeedAdvisor.Planning.Plan;
 using WeedAdvisor.Planning.Robust;
 using WeedAdvisor.Planning.Tests.Plan;
 using WeedAdvisor.Planning.Tests.Season.Programme;
+using WeedAdvisor.Planning.Weeding;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Planning.Tests.Robust;
@@ -43,6 +44,33 @@ public sealed class RobustSearchTests
         Assert.Equal((double)certain.SavesUsd, certain.Saves.Low);
         Assert.Equal((double)certain.SavesUsd, certain.Saves.High);
     }
+
+    // A range beside a figure that does not hold it tells the grower that one of the two is wrong.
+    [Fact]
+    public void What_is_saved_at_the_usual_figures_lies_within_what_is_drawn() =>
+        Assert.InRange((double)s_robust.SavesUsd, s_robust.Saves.Low, s_robust.Saves.High);
+
+    [Fact]
+    public void What_is_drawn_lies_within_its_range_as_often_below_the_usual_value_as_above() =>
+        Gen.Select(Gen.ULong, Gen.Double[0.1, 5], Gen.Double[0.1, 5])
+            .Sample(
+                (seed, down, up) =>
+                {
+                    const int draws = 2000;
+                    var numbers = new DrawnNumbers(seed);
+                    double[] drawn = [.. Enumerable.Range(0, draws).Select(_ => numbers.About(10 - down, 10, 10 + up))];
+                    Assert.All(drawn, one => Assert.InRange(one, 10 - down, 10 + up));
+                    // Six standard errors of a share of one half.
+                    Assert.InRange(drawn.Count(one => one < 10) / (double)draws, 0.43, 0.57);
+                    // Of what falls so linearly to either side, three quarters lie in the nearer half.
+                    Assert.InRange(
+                        drawn.Count(one => one > 10 - (down / 2) && one < 10 + (up / 2)) / (double)draws,
+                        0.69,
+                        0.81
+                    );
+                },
+                iter: Sizes.Of(few: 50, many: 2000)
+            );
 
     [Fact]
     public void The_seed_decides_and_nothing_else()

@@ -64,6 +64,23 @@ public sealed partial class NurseryPlanTests
         );
     }
 
+    // Nothing limits the nursery: each area has its own best plan, so the same question has the same cents.
+    [Fact]
+    public void What_an_area_spends_works_and_saves_by_mowing_is_what_its_own_page_says()
+    {
+        using var nursery = JsonDocument.Parse(s_json.Value.Out);
+        using var alone = JsonDocument.Parse(Run("--area", "mist-house", "--answers", "0", "--format", "json").Out);
+        JsonElement share = nursery
+            .RootElement.GetProperty("areas")
+            .EnumerateArray()
+            .Single(area => area.GetProperty("id").GetString() == "mist-house");
+        JsonElement page = alone.RootElement.GetProperty("areas")[0];
+        JsonElement plan = page.GetProperty("plan");
+        Assert.Equal(share.GetProperty("spentUsd").GetDecimal(), plan.GetProperty("spentUsd").GetDecimal());
+        Assert.Equal(share.GetProperty("hoursPerWeek").GetDecimal(), plan.GetProperty("busiestWeekHours").GetDecimal());
+        Assert.Equal(share.GetProperty("nearby").GetRawText(), page.GetProperty("nearby").GetRawText());
+    }
+
     [Fact]
     public void Every_figure_stands_in_every_medium_and_the_picture_is_told_in_words()
     {

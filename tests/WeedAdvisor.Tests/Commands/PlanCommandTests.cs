@@ -148,7 +148,7 @@ public sealed partial class PlanCommandTests
             Repository.Rules
         );
         Assert.Equal(ExitCode.Negative, run.Code);
-        Assert.Contains("No year keeps 0 hours a week", run.Out, StringComparison.Ordinal);
+        Assert.Contains("No year keeps 0 hours a week. What would do: ", run.Out, StringComparison.Ordinal);
     }
 
     [GeneratedRegex(@"^  [A-Z][a-z]{2} 20[0-9]{2} +[0-9]+ +([0-9.]+)", RegexOptions.Multiline)]

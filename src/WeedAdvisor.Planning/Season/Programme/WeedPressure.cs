@@ -57,15 +57,19 @@ public sealed record WeedPressure(
 
     private static WeedPressure Of(YearCase year, WayPlan standing, YearWeed weed, ImmutableArray<double> usd)
     {
-        double through = WayControl.Through(year, standing, weed, Variation.None);
+        ImmutableArray<WayPlan> parts = SpreadRound.PartsOf(standing);
+        double[][] through = [.. parts.Select(part => WayControl.Through(year, part, weed, Variation.None))];
         int first = WeedTraits.WeekOf(year.Day);
         return new WeedPressure(
             weed.Weed,
             weed.Origin,
             [
                 .. Enumerable
-                    .Range(first, year.Weeks)
-                    .Select(week => through * weed.Traits.ExpectedEmergence(week % WeedTraits.WeeksInYear)),
+                    .Range(0, year.Weeks)
+                    .Select(week =>
+                        through.Average(part => part[week])
+                        * weed.Traits.ExpectedEmergence((first + week) % WeedTraits.WeeksInYear)
+                    ),
             ],
             Money(usd)
         );

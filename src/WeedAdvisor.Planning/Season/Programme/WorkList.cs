@@ -4,6 +4,7 @@ using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.Dates;
+using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Year;
 
 namespace WeedAdvisor.Planning.Season.Programme;
@@ -18,7 +19,7 @@ internal sealed class WorkList
     private readonly ImmutableArray<PlannedUse> _uses;
     private readonly KnowledgeBase _knowledge;
     private readonly HandDays _hands;
-    private readonly ImmutableArray<int> _rounds;
+    private readonly Way _way;
 
     private readonly Func<AreaCase, AreaAdvice> _ask;
 
@@ -31,7 +32,7 @@ internal sealed class WorkList
     {
         (_season, _uses, _ask, _knowledge) = (season, uses, ask, knowledge);
         _hands = new HandDays(season, uses, knowledge);
-        _rounds = [.. season.WayOf([]).Season.Rounds.Select(round => round.Week)];
+        _way = season.WayOf([]);
     }
 
     /// <summary>
@@ -46,31 +47,13 @@ internal sealed class WorkList
     )
     {
         var list = new WorkList(season, uses, ask, knowledge);
-        return
-        [
-            .. list.Applications()
-                .Concat(list.Rounds())
-                .Concat(list.Film())
-                .Concat(list.Practices())
-                .OrderBy(work => work.Day)
-                .ThenBy(work => Order(work.Kind))
-                .ThenBy(work => work.Action, StringComparer.Ordinal),
-        ];
+        return WorkOrder.Of(
+            list.Applications().Concat(list.Rounds()).Concat(list.Film()).Concat(list.Practices()),
+            knowledge
+        );
     }
 
     private int Usual(string id) => _season.Numbers.Whole(id);
-
-    private static int Order(PlannedWorkKind kind) =>
-        kind switch
-        {
-            PlannedWorkKind.Practice => 0,
-            PlannedWorkKind.CleanUp => 1,
-            PlannedWorkKind.Round => 2,
-            PlannedWorkKind.Apply => 3,
-            PlannedWorkKind.WaterIn => 4,
-            PlannedWorkKind.Film => 5,
-            _ => 6,
-        };
 
     private IEnumerable<PlannedWork> Applications()
     {
@@ -127,7 +110,7 @@ internal sealed class WorkList
     // What is cleaned up before a use is the round of that week.
     private IEnumerable<PlannedWork> Rounds()
     {
-        foreach (int week in _rounds)
+        foreach (int week in _way.Season.Rounds.Select(round => round.Week))
         {
             DateOnly day = _season.Year.DayOf(week),
                 last = day.AddDays(RoundDays);
@@ -139,7 +122,7 @@ internal sealed class WorkList
                     days.Last,
                     PlannedWorkKind.Round,
                     null,
-                    $"Weeding round: pull what is up before it seeds.{First(days)}"
+                    $"{FirstRound.Words(_way, week)}{First(days)}"
                 );
         }
     }
@@ -197,13 +180,14 @@ internal sealed class WorkList
         ActionDates dates = ActionDates.Of(practice, _season.Area, _season.Year.From, _knowledge);
         DateOnly last =
             dates.Latest is { } latest && latest > dates.Earliest ? latest : dates.Earliest.AddDays(RoundDays);
+        bool isByParts = FirstRound.IsByParts(_way.Plan, practice.Id);
         return days.Of(practice, new DayRun(dates.Earliest, last)) is { } run
             ? new PlannedWork(
                 run.First,
-                run.Last,
+                isByParts ? Later(run.Last, _season.Year.DayOf(_way.Plan.SpreadWeeks).AddDays(-1)) : run.Last,
                 PlannedWorkKind.Practice,
                 practice.Id,
-                $"{practice.Name}.{First(run)}"
+                $"{practice.Name}{(isByParts ? FirstRound.ByParts : "")}.{First(run)}"
             )
             : null;
     }
