@@ -15,7 +15,7 @@ internal static class PracticeReader
         {
             Id = map.Id(),
             Name = ActionParts.Name(map),
-            Short = map.OptionalText("short"),
+            Brief = map.OptionalText("short"),
             What = map.Text("what"),
             Wordings = Wordings(map),
             When = map.Word("when", "list:when"),

@@ -17,7 +17,7 @@ public sealed record Practice : CatalogueAction
     public WordSet Tags { get; init; } = WordSet.Empty;
 
     /// <summary>What it is called within a sentence, such as <c>the hulls</c>; null where its name does.</summary>
-    public string? Short { get; init; }
+    public string? Brief { get; init; }
 
     /// <summary>Word of list <c>works-on</c>.</summary>
     public required string WorksOn { get; init; }

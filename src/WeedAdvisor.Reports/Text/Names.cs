@@ -26,16 +26,16 @@ public sealed class Names(KnowledgeBase knowledge)
     /// form where there is another form, its full name where there is another use of the same; of a practice its short
     /// name where it has one.
     /// </summary>
-    public string Short(string id) =>
+    public string InBrief(string id) =>
         knowledge.ActionOf(id) switch
         {
-            Treatment treatment => Short(treatment),
-            Practice { Short: { } brief } => brief,
+            Treatment treatment => InBrief(treatment),
+            Practice { Brief: { } brief } => brief,
             _ => Action(id),
         };
 
     // What is said of one use is never said of another: a spray may be registered where the granules are not.
-    private string Short(Treatment treatment)
+    private string InBrief(Treatment treatment)
     {
         string actives = ActivesOf(treatment);
         Treatment[] same =
@@ -53,7 +53,7 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>A text of a rule about an action as it is said once the action's full name was said.</summary>
     /// <param name="action">The action.</param>
     /// <param name="said">What is said of it.</param>
-    public string Spoken(string action, Said said) => Figures.Sentence(said.Of(Short(action)));
+    public string Spoken(string action, Said said) => Figures.Sentence(said.Of(InBrief(action)));
 
     /// <summary>Whether the action is a chemical use.</summary>
     public bool IsTreatment(string id) => knowledge.Treatments.ContainsKey(id);

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Certainties;
-using WeedAdvisor.Inference.Nearest;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Json;

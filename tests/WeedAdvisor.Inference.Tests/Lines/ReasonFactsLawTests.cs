@@ -9,6 +9,7 @@ using WeedAdvisor.Inference.Facts;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Inference.Tests.Lines;
@@ -32,64 +33,119 @@ public sealed class ReasonFactsLawTests
 
     [Fact]
     public void The_facts_named_alone_make_the_rule_hold_and_each_of_them_is_needed() =>
+        EachDrawn(HoldsByItsFactsAlone);
+
+    [Fact]
+    public void What_a_line_does_not_name_does_not_move_it() => EachDrawn(NothingElseMovesIt);
+
+    [Fact]
+    public void A_value_that_a_condition_refuses_ends_the_match() => EachDrawn(WhatIsRefusedEndsIt);
+
+    [Fact]
+    public void The_laws_hold_for_a_line_with_each_kind_of_condition_that_the_rules_have()
+    {
+        var left = s_knowledge.Judgements.SelectMany(KindsOf).ToHashSet();
+        Assert.True(left.Count > 40, $"only {left.Count} kinds of condition");
+        foreach (AreaCase area in s_knowledge.WorkedVisits.SelectMany(worked => Areas(worked.Visit)))
+        {
+            foreach (Conclusion line in All(area).Where(one => one.IsCertain))
+            {
+                string[] fresh = [.. KindsOf(line.Judgement).Where(left.Contains).Distinct()];
+                if (fresh.Length == 0)
+                    continue;
+                left.ExceptWith(fresh);
+                Conclusion one = OneDerivation(line);
+                HoldsByItsFactsAlone(one);
+                NothingElseMovesIt(one);
+                WhatIsRefusedEndsIt(one);
+            }
+        }
+
+        Assert.Empty(left);
+    }
+
+    private static IEnumerable<AreaCase> Areas(Visit visit) =>
+        Enumerable.Range(0, visit.Areas.Length).Select(at => AreaCase.Of(visit, at));
+
+    // The kind of pattern, of fact and of test of each condition of a rule.
+    private static IEnumerable<string> KindsOf(Judgement rule) =>
+        rule.When.SelectMany(pattern =>
+            pattern switch
+            {
+                Pattern.None none => Inner("none", none.Inner),
+                Pattern.Any any => Inner("any", any.Inner),
+                _ => Inner("", pattern),
+            }
+        );
+
+    private static IEnumerable<string> Inner(string how, Pattern pattern) =>
+        pattern is Pattern.Fact fact
+            ? fact.Tests.Select(test => $"{how} {fact.Kind} {KindOf(test.Test)}").Append($"{how} {fact.Kind}")
+            : [$"{how} {pattern.GetType().Name}"];
+
+    private static string KindOf(AttributeTest test) =>
+        test switch
+        {
+            AttributeTest.Word word => $"word {word.Negated}",
+            AttributeTest.Limit limit => $"limit {limit.Comparison}",
+            AttributeTest.Variable variable => $"variable {variable.Binds} {variable.Negated}",
+            AttributeTest.VariableLimit limit => $"variable limit {limit.Comparison}",
+            AttributeTest.Every every => $"every {string.Join(' ', every.Tests.Select(KindOf))}",
+            _ => test.GetType().Name,
+        };
+
+    private static void EachDrawn(Action<Conclusion> holds) =>
         s_lines.Sample(
             one =>
             {
-                if (LineOf(one.Area, one.Line) is not { } line)
-                    return;
-                var named = NamedBy(line).ToHashSet();
-                Assert.Equal(Truth.Yes, TruthOf(line, (fact, attribute) => Kept(named, fact, attribute)));
-                foreach ((string Fact, string Attribute) without in named)
-                {
-                    Truth truth = TruthOf(line, (fact, attribute) =>
-                        (fact.Key, attribute) == without ? Open(attribute) : Kept(named, fact, attribute)
-                    );
-                    Assert.True(truth != Truth.Yes, $"{line.Key} holds without {without}");
-                }
+                if (LineOf(one.Area, one.Line) is { } line)
+                    holds(line);
             },
             iter: Sizes.Of(60, 1000)
         );
 
-    [Fact]
-    public void What_a_line_does_not_name_does_not_move_it() =>
-        s_lines.Sample(
-            one =>
+    private static void HoldsByItsFactsAlone(Conclusion line)
+    {
+        var named = NamedBy(line).ToHashSet();
+        Assert.Equal(Truth.Yes, TruthOf(line, (fact, attribute) => Kept(named, fact, attribute)));
+        foreach ((string Fact, string Attribute) without in named)
+        {
+            Truth truth = TruthOf(line, (fact, attribute) =>
+                (fact.Key, attribute) == without ? Open(attribute) : Kept(named, fact, attribute)
+            );
+            Assert.True(truth != Truth.Yes, $"{line.Key} holds without {without}");
+        }
+    }
+
+    private static void NothingElseMovesIt(Conclusion line)
+    {
+        var named = NamedBy(line).ToHashSet();
+        Assert.Equal(
+            Truth.Yes,
+            TruthOf(line, (fact, attribute) =>
+                named.Contains((fact.Key, attribute)) ? fact.Read(attribute) : Reading.Of(Elsewhere)
+            )
+        );
+    }
+
+    private static void WhatIsRefusedEndsIt(Conclusion line)
+    {
+        foreach ((Pattern.Fact pattern, Fact fact) in FactsOf(line))
+        {
+            foreach (AttributeCondition condition in pattern.Tests)
             {
-                if (LineOf(one.Area, one.Line) is not { } line)
-                    return;
-                var named = NamedBy(line).ToHashSet();
-                Assert.Equal(
-                    Truth.Yes,
-                    TruthOf(line, (fact, attribute) =>
-                        named.Contains((fact.Key, attribute)) ? fact.Read(attribute) : Reading.Of(Elsewhere)
-                    )
+                if (Refused(condition.Test) is not { } refused)
+                    continue;
+                Truth truth = TruthOf(line, (of, attribute) =>
+                    of.Key == fact.Key && attribute == condition.Attribute ? refused : of.Read(attribute)
                 );
-            },
-            iter: Sizes.Of(60, 1000)
-        );
-
-    [Fact]
-    public void A_value_that_a_condition_refuses_ends_the_match() =>
-        s_lines.Sample(
-            one =>
-            {
-                if (LineOf(one.Area, one.Line) is not { } line)
-                    return;
-                foreach ((Pattern.Fact pattern, Fact fact) in FactsOf(line))
-                {
-                    foreach (AttributeCondition condition in pattern.Tests)
-                    {
-                        if (Refused(condition.Test) is not { } refused)
-                            continue;
-                        Truth truth = TruthOf(line, (of, attribute) =>
-                            of.Key == fact.Key && attribute == condition.Attribute ? refused : of.Read(attribute)
-                        );
-                        Assert.Equal(Truth.No, truth);
-                    }
-                }
-            },
-            iter: Sizes.Of(60, 1000)
-        );
+                Assert.True(
+                    truth == Truth.No,
+                    $"{line.Key} still holds where {condition.Attribute} of {fact.Key} is {refused.Text}"
+                );
+            }
+        }
+    }
 
     [Fact]
     public void A_line_that_hangs_on_absence_says_what_is_absent()
@@ -227,6 +283,8 @@ public sealed class ReasonFactsLawTests
             AttributeTest.Word word => Reading.Of(word.Words),
             AttributeTest.Limit { Comparison: Comparison.AtLeast or Comparison.MoreThan } => Reading.Of(-1_000_000),
             AttributeTest.Limit => Reading.Of(1_000_000),
+            // What it refuses is what another condition was matched on.
+            AttributeTest.Variable { Negated: true } => null,
             AttributeTest.Every every => every.Tests.Select(Refused).FirstOrDefault(one => one is not null),
             _ => Reading.Absent,
         };
