@@ -4,7 +4,6 @@ using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Dates;
 
