@@ -37,8 +37,8 @@ internal static class Gaps
                 new Gap(
                     GapKind.Contradiction,
                     null,
-                    "It is said that nothing was put on here in the last week (in a house: anywhere in it), and a use of "
-                        + "these days is told. The use counts; put the answer right."
+                    "It is said that nothing was put on here in the last week (in a house: anywhere in it), and a "
+                        + "use of these days is told. The use counts; put the answer right."
                 )
             );
         }

@@ -6,7 +6,6 @@ using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Dates;
 

@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Tests.Samples;
-using WeedAdvisor.Reports.Text;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Shipped;

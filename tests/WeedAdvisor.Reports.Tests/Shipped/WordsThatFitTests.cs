@@ -3,7 +3,6 @@ using WeedAdvisor.Golden;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Visits;
-using WeedAdvisor.Reports.Text;
 using WeedAdvisor.World;
 
 namespace WeedAdvisor.Reports.Tests.Shipped;
