@@ -55,11 +55,16 @@ internal static class HeldSection
         };
     }
 
-    /// <summary>The answers, those of which the same is said together.</summary>
+    /// <summary>
+    /// The answers, those of which the same is said together: what was asked before what was used or is only in the
+    /// book, in each what may go on first.
+    /// </summary>
     public static IEnumerable<HeldAnswer[]> Alike(ImmutableArray<HeldAnswer> answers) =>
         answers
             .GroupBy(one => one.IsUsable ? one.Name : $"{one.Verdict}: {one.Says}", StringComparer.Ordinal)
-            .Select(group => group.ToArray());
+            .Select(group => group.ToArray())
+            .OrderBy(group => group[0].From)
+            .ThenBy(group => group[0].Verdict);
 
     private static Item ItemOf(HashSet<string> whys, HeldAnswer[] alike) => new(Item.Dash, LineOf(whys, alike));
 
