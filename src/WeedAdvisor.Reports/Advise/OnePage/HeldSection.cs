@@ -34,11 +34,15 @@ internal static class HeldSection
         return items.Length == 0 ? [] : [Heading.Section(Title), new ItemList([.. items]).At(2)];
     }
 
-    /// <summary>The section of the full report: each at length.</summary>
+    /// <summary>The section of the full report: each at length; its cautions stand with it among the work.</summary>
     public static IEnumerable<Block> InFull(Names names, AreaAdvice area, DateOnly day)
     {
         HashSet<string> whys = new(StringComparer.Ordinal);
-        Item[] items = [.. Alike(HeldAnswers.Of(names, area, day)).Select(alike => ItemOf(whys, alike))];
+        Item[] items =
+        [
+            .. Alike([.. HeldAnswers.Of(names, area, day).Select(one => one with { Mind = "" })])
+                .Select(alike => ItemOf(whys, alike)),
+        ];
         return items.Length == 0 ? [] : [Heading.Section(Title), new ItemList([.. items]).At(2)];
     }
 
