@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise.InHand;

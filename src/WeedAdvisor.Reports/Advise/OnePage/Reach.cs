@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Advise.InHand;
