@@ -38,8 +38,10 @@ public static class ChemicalsByName
         .. s_granule,
         .. s_spray,
         .. (string[])["amine", "ester", "salt", "salts", "ammonium", "sodium", "potassium", "butotyl", "choline"],
-        .. (string[])["and", "plus", "with", "of", "the", "a", "percent", "old", "strong", "household", "horticultural"],
-        .. (string[])["wg", "wdg", "dg", "sc", "wp", "ready", "to", "use", "herbicide", "weed", "killer", "preemergence"],
+        .. (string[])
+            ["and", "plus", "with", "of", "the", "a", "percent", "old", "strong", "household", "horticultural"],
+        .. (string[])
+            ["wg", "wdg", "dg", "sc", "wp", "ready", "to", "use", "herbicide", "weed", "killer", "preemergence"],
     ];
 
     /// <summary>What a word of a visit stands for.</summary>
@@ -74,8 +76,12 @@ public static class ChemicalsByName
     private static string? Near(KnowledgeBase knowledge, Treatment[] all, string word) =>
         NearestWord.Of(
             word,
-            [.. knowledge.Ingredients.Values.SelectMany(one => NamesOf(one)), .. all.Select(one => FoldedWords.Of(one.Name))]
-        ) is { } near
+            [
+                .. knowledge.Ingredients.Values.SelectMany(one => NamesOf(one)),
+                .. all.Select(one => FoldedWords.Of(one.Name)),
+            ]
+        )
+            is { } near
             ? knowledge.Ingredients.Values.FirstOrDefault(one => NamesOf(one).Contains(near))?.Name
                 ?? all.First(one => FoldedWords.Of(one.Name) == near).Name
             : null;

@@ -2,7 +2,7 @@ using WeedAdvisor.World;
 
 namespace WeedAdvisor.Knowledge.Tests;
 
-/// <summary>What a name in the store stands for. The names are ISO common names and what growers say with them.</summary>
+/// <summary>What a name in the store stands for: ISO common names and what growers say with them.</summary>
 public sealed class ChemicalsByNameTests
 {
     private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;

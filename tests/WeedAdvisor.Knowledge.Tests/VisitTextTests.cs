@@ -283,11 +283,13 @@ public sealed class VisitTextTests
                 QuestionKind.AnyOf => Gen.Shuffle(Words(question), 0, 2).Select(Set),
                 QuestionKind.Crops => Gen.Shuffle(FixtureKnowledge.Good.Crops.Keys.ToArray(), 0, 3).Select(Set),
                 QuestionKind.Region => Gen.Const(Set("warm-coast")),
-                QuestionKind.Chemicals => Gen.Shuffle(new[] { "vinegar", "2-4-d", "24" }, 0, 3).Select(Set),
+                QuestionKind.Chemicals => Gen.Shuffle(s_chemicals, 0, 3).Select(Set),
                 QuestionKind.Number => s_percent.Select(percent => (Answer)new Answer.Number(percent * 0.3m)),
                 _ => s_past.Select(day => (Answer)new Answer.Date(day)),
             }
         );
+
+    private static readonly string[] s_chemicals = ["vinegar", "2-4-d", "24"];
 
     private static string[] Words(Question question) => [.. question.Choices.Select(choice => choice.Id)];
 

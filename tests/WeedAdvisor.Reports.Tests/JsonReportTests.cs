@@ -33,6 +33,7 @@ public sealed class JsonReportTests
             "keepOut",
             "weedsToCome",
             "costsFor",
+            "inHand",
             "findings",
             "clear",
             "waiting",

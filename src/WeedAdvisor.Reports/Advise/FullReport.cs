@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Reports.Advise.OnePage;
@@ -27,10 +28,24 @@ internal static class FullReport
             .. AreaNotes.Blocks(names, area.Reading),
             .. WaitingSection.Of(names, area),
             .. PossibleSection.Of(names, area, day),
+            .. MostTelling(names, day, area),
             .. BarredSection.Of(names, area, day),
             .. NotAdvisedSection.Of(names, area),
             .. FindingSection.Conflicts(names, area),
             .. FindingSection.Gaps(area),
         ];
+    }
+
+    // Which of the barred the page names, and why, before all of them by rule.
+    private static IEnumerable<Block> MostTelling(Names names, DateOnly day, AreaAdvice area)
+    {
+        ImmutableArray<BarredLine> lines = PageStyle.Of(names, day, area, cite: false).Barred;
+        return lines.IsEmpty
+            ? []
+            :
+            [
+                Heading.Section("Chemicals that you may not use here: what counts most"),
+                ItemList.Dashes(lines.Select(line => Line.FromString(line.Text))).At(2),
+            ];
     }
 }

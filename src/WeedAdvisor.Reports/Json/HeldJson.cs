@@ -24,7 +24,7 @@ internal static class HeldJson
     private static string FromWord(HeldFrom from) =>
         from switch
         {
-            HeldFrom.InHand => "in-hand",
+            HeldFrom.InHand => "asked",
             HeldFrom.Used => "used",
             _ => "label-book",
         };

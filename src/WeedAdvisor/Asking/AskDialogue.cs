@@ -175,7 +175,7 @@ public sealed class AskDialogue
     private static string? HowTo(Question question) =>
         question.Kind switch
         {
-            QuestionKind.Number or QuestionKind.Date or QuestionKind.Name or QuestionKind.Chemicals => 
+            QuestionKind.Number or QuestionKind.Date or QuestionKind.Name or QuestionKind.Chemicals =>
                 $"({Answering.Expected(question)})",
             QuestionKind.Weeds =>
                 "(one weed a line, with stage and cover when known: liverwort, mature, 20; in a part of the pots only: "

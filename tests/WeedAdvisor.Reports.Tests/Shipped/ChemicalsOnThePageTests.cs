@@ -49,9 +49,53 @@ public sealed class ChemicalsOnThePageTests
     public void The_next_potting_stands_with_its_day() =>
         Assert.Contains("At the next potting, 5 May: ", Page("what-comes-next"), StringComparison.Ordinal);
 
-    private static string Page(string id)
+    // What is known to injure a crop, and to kill grasses, as their records say with their sources.
+    [Theory]
+    [InlineData("hollies", "Oxadiazon: yes, once the weeds are off. It stops seed, nothing that stands: ")]
+    [InlineData("hollies", "Halosulfuron-methyl: no. It is known to injure Hollies.")]
+    [InlineData(
+        "hollies",
+        "Chlorthal-dimethyl: no, it may not be used any more. In the United States since 2024-08-07"
+    )]
+    [InlineData("hollies", "And not held here, ask: Old can.")]
+    [InlineData(
+        "floor",
+        "Glyphosate on floors of an empty house: not now, at the earliest when every wanted plant is out"
+    )]
+    [InlineData("floor", "Acetic acid: no. Trapped vapour and residue hurt crops and people, for months in the worst")]
+    [InlineData("grasses", "Fluazifop-P-butyl: no. It kills grasses, and Fountain grasses")]
+    [InlineData("grasses", "Prodiamine granules: not before you tell the day of potting and how the pots stand.")]
+    [InlineData("grasses", "Nor clethodim, fenoxaprop-P-ethyl or sethoxydim, for the same reason.")]
+    public void What_lies_in_the_store_is_answered_by_name(string area, string said) =>
+        Assert.Contains(said, Page("may-i-use-it", area), StringComparison.Ordinal);
+
+    [Fact]
+    public void Where_none_may_be_used_now_the_reason_that_counts_stands_there()
+    {
+        string page = Page("no-chemical-by-the-school");
+        Assert.Contains("NO CHEMICAL MAY BE USED HERE NOW", page, StringComparison.Ordinal);
+        Assert.Contains("Triclopyr: not now, at the earliest when nobody is there", page, StringComparison.Ordinal);
+        Assert.Contains("Homes, a school or a path lie next door", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Those_that_a_grower_would_reach_for_are_named_with_what_they_do_to_the_crop() =>
+        Assert.Contains(
+            "Not oxyfluorfen or halosulfuron-methyl: It is known to injure Hollies.",
+            Page("may-i-use-it", "hollies", withStore: false),
+            StringComparison.Ordinal
+        );
+
+    private static string Page(string id, string? area = null, bool withStore = true)
     {
         Visit visit = ShippedRules.Visit(id);
+        if (area is not null)
+            visit = visit with { Areas = [.. visit.Areas.Where(one => one.Id == area)] };
+        if (!withStore)
+            visit = visit with
+            {
+                Areas = [.. visit.Areas.Select(one => one with { Answers = one.Answers.Remove("in-hand") })],
+            };
         string text = TextReport.Of(ShippedRules.Advisor.Advise(visit), ShippedRules.Knowledge, new TextLayout());
         return string.Join(' ', text.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries));
     }

@@ -73,8 +73,12 @@ public sealed class HeldLawTests
                         after[1].StartsWith(", see ", StringComparison.Ordinal)
                         || after[1].Contains("label first: ", StringComparison.Ordinal)
                     );
-                Assert.True(isTold || section.Contains("read its label first", StringComparison.Ordinal)
-                    || section.Contains("yes, unless an answer", StringComparison.Ordinal), section);
+                Assert.True(
+                    isTold
+                        || section.Contains("read its label first", StringComparison.Ordinal)
+                        || section.Contains("yes, unless an answer", StringComparison.Ordinal),
+                    section
+                );
             }
         });
 
@@ -82,19 +86,12 @@ public sealed class HeldLawTests
     public void What_lies_in_the_store_changes_no_advice() =>
         OnDrawn(advice =>
         {
-            AreaAdvice without = Advise(
-                advice.Area with
-                {
-                    Answers = advice.Area.Answers.Remove("in-hand"),
-                }
-            );
+            AreaAdvice without = Advise(advice.Area with { Answers = advice.Area.Answers.Remove("in-hand") });
             Assert.Equal(Standing(without), Standing(advice));
         });
 
     private static string[] Standing(AreaAdvice advice) =>
-        [
-            .. s_knowledge.Treatments.Keys.Concat(s_knowledge.Practices.Keys).Select(id => $"{id} {advice.StatusOf(id)}"),
-        ];
+        [.. s_knowledge.Treatments.Keys.Concat(s_knowledge.Practices.Keys).Select(id => $"{id} {advice.StatusOf(id)}")];
 
     private static void OnDrawn(Action<AreaAdvice> holds) =>
         DrawnAdvice.OfCases.Sample((_, drawn) => holds(Advise(Stocked(drawn.Area))), Sizes.Of(few: 25, many: 1_000));
@@ -103,7 +100,16 @@ public sealed class HeldLawTests
     private static VisitArea Stocked(VisitArea area)
     {
         string[] own = area.Answers.GetValueOrDefault("in-hand") is Answer.Words words ? [.. words.Value] : [];
-        string[] stock = ["vinegar", "glyphosate", "oxadiazon", "dcpa", "isoxaben-trifluralin", "some-old-can", "2-4-d"];
+        string[] stock =
+        [
+            "vinegar",
+            "glyphosate",
+            "oxadiazon",
+            "dcpa",
+            "isoxaben-trifluralin",
+            "some-old-can",
+            "2-4-d",
+        ];
         return area with
         {
             Answers = area.Answers.SetItem("in-hand", new Answer.Words(WordSet.Of([.. own, .. stock]))),

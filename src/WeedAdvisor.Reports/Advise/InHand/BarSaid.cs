@@ -11,7 +11,7 @@ internal static class BarSaid
     /// <summary>The reason, with "it" for the chemical.</summary>
     public static string Of(Reason bar) => Figures.Sentence(bar.Said.Of(It));
 
-    /// <summary>The same in its first sentence, unless that says no more than that a label must name the crop.</summary>
+    /// <summary>The same in its first sentence, unless that says only that a label must name the crop.</summary>
     public static string InBrief(Reason bar)
     {
         string text = Of(bar);

@@ -57,9 +57,7 @@ internal sealed record HeldStanding(
     private static HeldStanding Clear(Names names, AreaAdvice area, Treatment use, ClearAction clear)
     {
         bool isUnless = clear.Status == ActionStatus.ClearUnless;
-        string when =
-            clear.NotToday.IsEmpty ? ""
-            : $" (not today: {Listing.And([.. clear.NotToday])})";
+        string when = clear.NotToday.IsEmpty ? "" : $" (not today: {Listing.And([.. clear.NotToday])})";
         string first = clear.ComesAfterCleaning || clear.WaitsForCleaning ? ", once the weeds are off" : "";
         string unless =
             !isUnless ? ""
@@ -82,6 +80,7 @@ internal sealed record HeldStanding(
             .Cautions.Where(caution => caution.IsCertain)
             .OrderBy(caution => !caution.ProtectsPeople)
             .ThenBy(caution => !caution.GoesWithItsName)
+            .ThenBy(caution => caution.Judgement is null)
             .Select(caution => Names.UnderItsName(caution.Said))
             .FirstOrDefault("");
 
@@ -95,8 +94,7 @@ internal sealed record HeldStanding(
             _ => (HeldVerdict.No, "no"),
         };
         // What ends last says until when; of what never ends the reason that counts most is told.
-        Reason reason =
-            verdict == HeldVerdict.No ? BarTiers.InOrder(barred.Because).First() : barred.Deciding[0];
+        Reason reason = verdict == HeldVerdict.No ? BarTiers.InOrder(barred.Because).First() : barred.Deciding[0];
         string why = told.Contains(reason.Text) ? "" : BarSaid.InBrief(reason);
         return new(verdict, head, why, barred.Because.Length, reason.Judgement, "");
     }
@@ -106,7 +104,8 @@ internal sealed record HeldStanding(
         string[] needs = [.. waiting.Needs.Order().Select(names.NeedInWords).Distinct()];
         return needs.Length <= MostNeeds + 1
             ? Listing.And(needs)
-            : $"{string.Join(", ", needs.Take(MostNeeds))} and {Figures.Count(needs.Length - MostNeeds, "other thing", "other things")}";
+            : string.Join(", ", needs.Take(MostNeeds))
+                + $" and {Figures.Count(needs.Length - MostNeeds, "other thing", "other things")}";
     }
 
     private static string Joined(string first, string second) =>

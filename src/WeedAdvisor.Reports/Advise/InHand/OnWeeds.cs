@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Text;
 
 namespace WeedAdvisor.Reports.Advise.InHand;
@@ -45,7 +44,8 @@ internal static class OnWeeds
         string[] these = [.. weeds.Where((_, at) => grades[at] == grade).Select(names.Weed)];
         return these.Length <= MostWeeds + 1
             ? Listing.And(these)
-            : $"{string.Join(", ", these.Take(MostWeeds))} and {Figures.Count(these.Length - MostWeeds, "other", "others")}";
+            : string.Join(", ", these.Take(MostWeeds))
+                + $" and {Figures.Count(these.Length - MostWeeds, "other", "others")}";
     }
 
     private static string Word(string grade) =>
@@ -57,7 +57,8 @@ internal static class OnWeeds
 
     // A granule rated good on a weed does nothing to the plants of it that stand.
     private static string Scope(AreaAdvice area, Treatment use) =>
-        use.ActsOn.Contains(Germinating) && !use.ActsOn.Contains(Emerged)
+        use.ActsOn.Contains(Germinating)
+        && !use.ActsOn.Contains(Emerged)
         && (area.Area.Weeds ?? []).Any(seen => seen.IsUp == true)
             ? "It stops seed, nothing that stands: "
             : "On the weeds here: ";

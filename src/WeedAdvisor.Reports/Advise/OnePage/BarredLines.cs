@@ -84,17 +84,28 @@ internal sealed class BarredLines
             string[] next = [.. group.Names.Take(Math.Min(MostNamed - named.Count, MostInALine))];
             named.UnionWith(next);
             if (next.Length > 0)
-                lines.Add(new BarredLine($"Not {Or(next)}: {group.Text}", group.Sources));
+                lines.Add(
+                    new BarredLine(
+                        IsTold(group.Text) ? $"Nor {Or(next)}, for the same reason." : $"Not {Or(next)}: {group.Text}",
+                        group.Sources
+                    )
+                );
         }
 
         return lines.Count > 0 ? lines.ToImmutable() : [Largest()];
     }
 
+    // A reason that stands with a chemical in hand is not told again.
+    private bool IsTold(string text) => _held.Any(one => one.Judgement is not null && one.Why == text);
+
     // Those that nothing else on the page tells of, in no use that could still go on: of several uses of one chemical
     // the one that least stands in the way of.
     private IEnumerable<BarredChemical> Open()
     {
-        HashSet<string> answered = [.. _held.SelectMany(one => one.Others).Concat(_held.Select(one => one.Action ?? ""))];
+        HashSet<string> answered =
+        [
+            .. _held.SelectMany(one => one.Others).Concat(_held.Select(one => one.Action ?? "")),
+        ];
         HashSet<string> barred = [.. _all.Select(one => one.Action)];
         HashSet<string> usable =
         [
@@ -197,7 +208,12 @@ internal sealed class BarredLines
                 .GroupBy(BarSaid.InBrief)
                 .OrderByDescending(group => group.Count())
                 .ThenBy(group => group.Key, StringComparer.Ordinal)
-                .Select(group => new BarredLine($"Not yet: {group.Key}", group.First().Sources))
+                .Select(group => new BarredLine(
+                    IsTold(group.Key)
+                        ? $"{Figures.Count(group.Count(), "other waits", "others wait")} for the same."
+                        : $"Not yet: {group.Key}",
+                    group.First().Sources
+                ))
                 .FirstOrDefault();
     }
 

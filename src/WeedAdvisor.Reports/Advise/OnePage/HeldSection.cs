@@ -34,11 +34,15 @@ internal static class HeldSection
         return items.Length == 0 ? [] : [Heading.Section(Title), new ItemList([.. items]).At(2)];
     }
 
-    /// <summary>The section of the full report: each at length.</summary>
+    /// <summary>The section of the full report: each at length; its cautions stand with it among the work.</summary>
     public static IEnumerable<Block> InFull(Names names, AreaAdvice area, DateOnly day)
     {
         HashSet<string> whys = new(StringComparer.Ordinal);
-        Item[] items = [.. Alike(HeldAnswers.Of(names, area, day)).Select(alike => ItemOf(whys, alike))];
+        Item[] items =
+        [
+            .. Alike([.. HeldAnswers.Of(names, area, day).Select(one => one with { Mind = "" })])
+                .Select(alike => ItemOf(whys, alike)),
+        ];
         return items.Length == 0 ? [] : [Heading.Section(Title), new ItemList([.. items]).At(2)];
     }
 
@@ -55,11 +59,16 @@ internal static class HeldSection
         };
     }
 
-    /// <summary>The answers, those of which the same is said together.</summary>
+    /// <summary>
+    /// The answers, those of which the same is said together: what was asked before what was used or is only in the
+    /// book, in each what may go on first.
+    /// </summary>
     public static IEnumerable<HeldAnswer[]> Alike(ImmutableArray<HeldAnswer> answers) =>
         answers
             .GroupBy(one => one.IsUsable ? one.Name : $"{one.Verdict}: {one.Says}", StringComparer.Ordinal)
-            .Select(group => group.ToArray());
+            .Select(group => group.ToArray())
+            .OrderBy(group => group[0].From)
+            .ThenBy(group => group[0].Verdict);
 
     private static Item ItemOf(HashSet<string> whys, HeldAnswer[] alike) => new(Item.Dash, LineOf(whys, alike));
 

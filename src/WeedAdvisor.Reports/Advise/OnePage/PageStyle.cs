@@ -53,12 +53,7 @@ internal sealed record PageStyle(
         {
             Clear = area.Clear,
             Held = held,
-            Barred = BarredLines.Of(
-                names,
-                area,
-                held,
-                chemicals.Later.SelectMany(line => line.Chemicals).ToHashSet()
-            ),
+            Barred = BarredLines.Of(names, area, held, chemicals.Later.SelectMany(line => line.Chemicals).ToHashSet()),
             BarredInAll = BarredLines.Count(names, area),
         };
     }

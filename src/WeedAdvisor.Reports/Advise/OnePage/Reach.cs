@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
-using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Advise.InHand;
@@ -38,9 +37,7 @@ internal static class Reach
                 .OrderByDescending(seen => seen.CoverOfAreaPercent ?? seen.PotsPercent ?? 0)
                 .DistinctBy(seen => seen.Weed, StringComparer.Ordinal),
         ];
-        double onStanding = up.Select(
-                (seen, at) => Grade(names, area, use, seen.Weed) * (at == 0 ? OfTheMainWeed : 1)
-            )
+        double onStanding = up.Select((seen, at) => Grade(names, area, use, seen.Weed) * (at == 0 ? OfTheMainWeed : 1))
             .DefaultIfEmpty(0)
             .Max();
         if (!use.ActsOn.Contains(Emerged))
@@ -70,7 +67,7 @@ internal static class Reach
             _ => 0,
         };
 
-    // Grass among a crop: what kills grass. Broad leaves where no pots stand, or where its drift and vapour are the bar:
+    // Grass among a crop: what kills grass. Broad leaves where no pots stand, or where drift and vapour are the bar:
     // what works like a hormone. Where no pots stand: what takes the whole plant.
     private static bool IsBroughtToMind(Names names, AreaAdvice area, Treatment use, WeedSeen[] up, BarTier tier)
     {

@@ -98,8 +98,9 @@ public static class Answering
         question.Sizes.IsEmpty ? "" : $", or a size: {string.Join(", ", question.Sizes.Select(size => size.Name))}";
 
     private static string TextOf(KnowledgeBase knowledge, Question question, string word) =>
-        question.Kind == QuestionKind.Chemicals ? ChemicalText(knowledge.ChemicalOf(word))
-        : ChoicesOf(knowledge, question).FirstOrDefault(choice => choice.Id == word)?.Text ?? word;
+        question.Kind == QuestionKind.Chemicals
+            ? ChemicalText(knowledge.ChemicalOf(word))
+            : ChoicesOf(knowledge, question).FirstOrDefault(choice => choice.Id == word)?.Text ?? word;
 
     // What nobody knows by this name says so at once: it may be a slip.
     private static string ChemicalText(ChemicalMeant meant) =>
