@@ -122,6 +122,12 @@ public sealed record ActionCaution(Said Said, string? Judgement, bool IsCertain)
     /// <summary>It keeps somebody from being hurt: no page leaves it out.</summary>
     public bool ProtectsPeople { get; init; }
 
-    /// <summary>It keeps the crop or the water from being lost: it is said wherever the action is named.</summary>
+    /// <summary>
+    /// It keeps the crop or the water from being lost, or the work from being done for nothing: it is said wherever the
+    /// action is named.
+    /// </summary>
     public bool GoesWithItsName { get; init; }
+
+    /// <summary>Of those only what the work would be done for nothing without.</summary>
+    public bool SavesTheResult { get; init; }
 }

@@ -1,3 +1,4 @@
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Knowledge.Visits;
@@ -31,6 +32,29 @@ public sealed record ActionDates(DateOnly Earliest, DateOnly? Latest, string? La
             ),
             _ => Open(visit),
         };
+
+    /// <summary>
+    /// The dates of an action in an area as read: what stops seed is due before the first weed to come is up, or before
+    /// the film where that is earlier.
+    /// </summary>
+    /// <param name="action">The action.</param>
+    /// <param name="reading">The area.</param>
+    /// <param name="visit">The day of the visit.</param>
+    /// <param name="knowledge">The records that the area names.</param>
+    public static ActionDates Of(CatalogueAction action, AreaReading reading, DateOnly visit, KnowledgeBase knowledge)
+    {
+        var dates = Of(action, reading.Area, visit, knowledge);
+        return
+            action is Treatment treatment
+            && PreventionDay.Of(treatment, reading, visit, knowledge) is { } before
+            && (dates.Latest is not { } film || before.Latest < film)
+            ? dates with
+            {
+                Latest = before.Latest,
+                LatestBecause = before.Because,
+            }
+            : dates;
+    }
 
     /// <summary>Nothing presses.</summary>
     internal static ActionDates Open(DateOnly visit) => new(visit, null, null, null);

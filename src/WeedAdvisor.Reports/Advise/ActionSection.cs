@@ -32,7 +32,7 @@ internal static class ActionSection
                             day,
                             action,
                             area.Reading,
-                            names.Dates(action.Action, area.Area, day),
+                            names.Dates(action.Action, area.Reading, day),
                             shared
                         )
                     )

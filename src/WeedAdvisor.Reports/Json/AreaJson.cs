@@ -17,7 +17,7 @@ internal static class AreaJson
         CostJson.WriteSite(json, names.CostSite(area.Reading));
         json.WriteList("findings", area.Findings, finding => WriteFinding(json, finding));
         json.WriteList("clear", area.Clear, action =>
-            ClearJson.Write(json, action, names, area.Reading, names.Dates(action.Action, area.Area, day))
+            ClearJson.Write(json, action, names, area.Reading, names.Dates(action.Action, area.Reading, day))
         );
         json.WriteList("waiting", area.Waiting, action =>
         {

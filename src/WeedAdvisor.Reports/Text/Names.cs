@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Inference.Areas;
+using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
-using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Dates;
 
@@ -41,6 +41,12 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary><c>practice</c> or <c>treatment</c>.</summary>
     public string Kind(string action) => IsTreatment(action) ? "treatment" : "practice";
 
+    /// <summary>How well a chemical is rated on a weed; null where no rating is published.</summary>
+    public string? GradeOn(Treatment treatment, string weed) =>
+        knowledge.Weeds.GetValueOrDefault(weed) is { } record
+            ? TreatmentControl.GradeOf(treatment, record, knowledge)
+            : null;
+
     /// <summary>What one use of an action costs in an area; null when that cannot be told.</summary>
     public AdvisedCost? Cost(string action, AreaReading area) => AdvisedCost.Of(Record(action), area, _prices);
 
@@ -54,6 +60,12 @@ public sealed class Names(KnowledgeBase knowledge)
         treatment.ReiHours is { } hours
             ? $"{Figures.Range(hours)} h"
             : $"see the label; until then {Figures.Plain(knowledge.Usual[UsualIds.EntryHours])} h count";
+
+    /// <summary>The same in a few words.</summary>
+    public string EntryInBrief(Treatment treatment) =>
+        treatment.ReiHours is { } hours
+            ? $"{Figures.Range(hours)} h"
+            : $"{Figures.Plain(knowledge.Usual[UsualIds.EntryHours])} h (or as its label says)";
 
     /// <summary>A weed's name.</summary>
     public string Weed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Name ?? id;
@@ -153,7 +165,7 @@ public sealed class Names(KnowledgeBase knowledge)
     public static string UnderItsName(Said said) => Figures.Sentence(said.UnderItsName);
 
     /// <summary>When the action can and must be done in an area; null when the knowledge does not hold it.</summary>
-    public ActionDates? Dates(string action, VisitArea area, DateOnly day) =>
+    public ActionDates? Dates(string action, AreaReading area, DateOnly day) =>
         Record(action) is { } record ? ActionDates.Of(record, area, day, knowledge) : null;
 
     /// <summary>The names of several actions, in ordinal order.</summary>

@@ -93,7 +93,7 @@ public sealed class WhyArea(KnowledgeBase knowledge, string more = "'--full'")
                 ? Line.Of($"{figures}; {Costs.Of(cost)}.")
                 : Line.Of($"{figures}.")
         );
-        foreach (Line line in DateLines.Of(_names.Dates(clear.Action, area.Area, day), day))
+        foreach (Line line in DateLines.Of(_names.Dates(clear.Action, area.Reading, day), day))
             yield return new Paragraph(line);
     }
 

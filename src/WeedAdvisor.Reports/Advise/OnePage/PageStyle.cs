@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
+using WeedAdvisor.Inference.Areas;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Text;
 
@@ -9,6 +10,7 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <param name="Names">Where names come from.</param>
 /// <param name="Day">The day of the visit.</param>
 /// <param name="Area">The area.</param>
+/// <param name="Reading">The same, as read.</param>
 /// <param name="Cite">Whether sources are named.</param>
 /// <param name="Bars">Why the chemicals that are barred must not be used: the reasons that bar most first.</param>
 /// <param name="Chemicals">How it stands with the chemicals.</param>
@@ -17,6 +19,7 @@ internal sealed record PageStyle(
     Names Names,
     DateOnly Day,
     VisitArea Area,
+    AreaReading Reading,
     bool Cite,
     ImmutableArray<BarGroup> Bars,
     AreaChemicals Chemicals,
@@ -35,16 +38,38 @@ internal sealed record PageStyle(
                 .Of(names, [.. area.Barred.Where(one => names.IsTreatment(one.Action))], day)
                 .OrderByDescending(group => group.Actions.Length),
         ];
-        return new(
+        var style = new PageStyle(
             names,
             day,
             area.Area,
+            area.Reading,
             cite,
             bars,
             AreaChemicals.Of(names, day, area, bars),
             [.. WorkLine.Of(area.Clear).Where(line => line.Best.Horizon != Horizon.Habit)]
         );
+        return style with { PreventBy = style.FirstPreventBy() };
     }
+
+    /// <summary>Whether no weed is up, and some are to come.</summary>
+    public bool IsClean =>
+        Area.Weeds is { } weeds && weeds.All(seen => seen.IsUp == false) && !Reading.Coming.Weeds.IsEmpty;
+
+    /// <summary>By when what stops seed must lie here, and why: of the first choice; empty where nothing presses.</summary>
+    public string PreventBy { get; private init; } = "";
+
+    private string FirstPreventBy() =>
+        Work.SelectMany(line => line.Others.Prepend(line.Best))
+            .Where(one => one.WorksOn == WorksOn.Coming)
+            .Select(one => one.Action)
+            .Concat(Chemicals.Waiting.SelectMany(group => group.Actions))
+            .Where(Names.IsTreatment)
+            .Select(PressingOn)
+            .FirstOrDefault(text => text.Length > 0, "");
+
+    /// <summary>By when a chemical must lie here, and why; empty where nothing presses.</summary>
+    public string PressingOn(string action) =>
+        DateLines.Pressing(Names.Dates(action, Reading, Day), Day, isToday: false)?.ToString() ?? "";
 
     /// <summary>Keys of sources when they are wanted.</summary>
     public string Keys(ImmutableArray<string> sources) => Cite ? Figures.Keys(sources) : "";
