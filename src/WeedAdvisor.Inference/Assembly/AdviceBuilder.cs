@@ -174,7 +174,9 @@ internal sealed class AdviceBuilder
                 Cautions =
                 [
                     .. CautionsOf(_knowledge.ActionOf(one.Action)!, one, date)
-                        .Where(caution => caution is { IsCertain: true } and ({ ProtectsPeople: true } or { GoesWithItsName: true })),
+                        .Where(caution =>
+                            caution is { IsCertain: true } and ({ ProtectsPeople: true } or { GoesWithItsName: true })
+                        ),
                 ],
             },
             For =

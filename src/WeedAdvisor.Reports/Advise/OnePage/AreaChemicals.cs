@@ -149,12 +149,7 @@ internal sealed record FreeChemical(
     /// <param name="advice">The advice on the area.</param>
     /// <param name="weeds">Names of its weeds, the most important first.</param>
     /// <param name="one">The chemical.</param>
-    public static FreeChemical Of(
-        Names names,
-        AreaAdvice advice,
-        ImmutableArray<string> weeds,
-        ClearAction one
-    )
+    public static FreeChemical Of(Names names, AreaAdvice advice, ImmutableArray<string> weeds, ClearAction one)
     {
         VisitArea area = advice.Area;
         Reason[] doubts = [.. one.Because.Where(IsDoubt)];

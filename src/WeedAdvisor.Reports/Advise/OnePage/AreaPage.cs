@@ -57,10 +57,7 @@ internal static class AreaPage
                 },
             ChemicalSection.Of
         ),
-        new(
-            static page => page.OfWork with { Waiting = page.Waiting, Chemicals = page.Chemicals },
-            MindSection.Of
-        )
+        new(static page => page.OfWork with { Waiting = page.Waiting, Chemicals = page.Chemicals }, MindSection.Of)
         {
             IsNeverCut = true,
         },

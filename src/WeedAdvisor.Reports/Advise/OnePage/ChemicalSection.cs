@@ -40,8 +40,14 @@ internal static class ChemicalSection
         Line[] lines =
         [
             .. detail.LetThrough ? LetThrough(style, area) : [],
-            .. Numbered(style, isNumbered),
-            .. Possible(style, [.. chemicals.Free.Where(one => !numbered.Contains(one.Action))], detail.Chemicals, told, isNumbered),
+            .. Numbered(style, isNumbered && detail.Chemicals >= EnoughRoom),
+            .. Possible(
+                style,
+                [.. chemicals.Free.Where(one => !numbered.Contains(one.Action))],
+                detail.Chemicals,
+                told,
+                isNumbered
+            ),
             .. Waiting(style, area, detail.Waiting, told),
             .. Later(style, detail.Later),
             .. Reasons(style, isNone, detail.Barred),
@@ -89,9 +95,10 @@ internal static class ChemicalSection
         string[] why =
         [
             .. poor.Length > 0 ? [$"it is rated poor on {Listing.And(poor)}"] : (string[])[],
-            .. silent.Length > 0 ? [$"no figure is published for {Listing.And(silent)}"] : (string[])[],
+            .. silent.Length > 0 ? [$"nothing is published on {Listing.And(silent)}"] : (string[])[],
             .. treatment.ResidualWeeks is { } weeks && days > weeks.Low * DaysInWeek
-                ? [
+                ?
+                [
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"{days / DaysInWeek} weeks have gone by, and it lasts {Figures.Range(weeks)}"
@@ -105,7 +112,13 @@ internal static class ChemicalSection
     private static string WeedsOf(PageStyle style, PastApplication past) =>
         past.Escaped.Count == 0 ? "weeds" : Listing.And([.. past.Escaped.Select(style.Names.Weed)]);
 
-    private static IEnumerable<Line> Possible(PageStyle style, FreeChemical[] free, int most, HashSet<string> told, bool isNumbered)
+    private static IEnumerable<Line> Possible(
+        PageStyle style,
+        FreeChemical[] free,
+        int most,
+        HashSet<string> told,
+        bool isNumbered
+    )
     {
         foreach (
             (string what, FreeUse use) in ((string, FreeUse)[])
@@ -119,11 +132,11 @@ internal static class ChemicalSection
             if (good.Length > 0)
                 yield return Line.FromString(
                     $"{what}{(good.Length > 1 ? ", one of" : "")}: {Named(good)}.{When(style, good[0].Action, told)}"
-                        + (use == FreeUse.OnComing && !isNumbered ? PairOf(style) : "")
+                        + (use == FreeUse.OnComing && !isNumbered && most >= EnoughRoom ? PairOf(style) : "")
                 );
         }
 
-        FreeChemical[] little = most < EnoughRoom ? [] : [.. Best(free, FreeUse.Little, 1)];
+        FreeChemical[] little = HasRoom(style, most) ? [.. Best(free, FreeUse.Little, 1)] : [];
         if (little.Length > 0)
             yield return Line.FromString(
                 $"Weak, with little gain on what is here: {Named(little)}. Better the hand, or a layer."
@@ -146,8 +159,15 @@ internal static class ChemicalSection
         style.Chemicals.Pair is { } pair
             ? $" With {style.Names.Action(pair.Best)}, for {Listing.And([.. pair.Weeds.Select(style.Names.Weed)])}, "
                 + $"as far as both labels allow: {style.Names.Action(pair.Partner)}"
-                + (pair.Needs.Length == 0 ? "." : $", once you tell {Listing.And([.. pair.Needs.Select(style.Names.NeedInWords).Distinct()])}.")
+                + (
+                    pair.Needs.Length == 0
+                        ? "."
+                        : $", once you tell {Listing.And([.. pair.Needs.Select(style.Names.NeedInWords).Distinct()])}."
+                )
             : "";
+
+    // What is weak here is named where there is room, and where nothing better may go on.
+    private static bool HasRoom(PageStyle style, int most) => most >= EnoughRoom || !style.Chemicals.IsAnyGood;
 
     // By when, where no line above says the same.
     private static string When(PageStyle style, string action, HashSet<string> told) =>
@@ -196,7 +216,10 @@ internal static class ChemicalSection
     public static IEnumerable<ClearAction> NamedOn(PageStyle style, AreaAdvice area, PageDetail detail)
     {
         ImmutableArray<WorkLine> shown = WorkSection.Shown(style, detail);
-        HashSet<string> numbered = [.. shown.SelectMany(line => line.Others.Prepend(line.Best)).Select(one => one.Action)];
+        HashSet<string> numbered =
+        [
+            .. shown.SelectMany(line => line.Others.Prepend(line.Best)).Select(one => one.Action),
+        ];
         FreeChemical[] free = [.. style.Chemicals.Free.Where(one => !numbered.Contains(one.Action))];
         return shown
             .SelectMany(line => WorkItem.OthersNamed(style, line).Prepend(line.Best))
@@ -204,7 +227,7 @@ internal static class ChemicalSection
             .Concat(
                 ((FreeUse[])[FreeUse.OnComing, FreeUse.OnStanding])
                     .SelectMany(use => Best(free, use, detail.Chemicals))
-                    .Concat(detail.Chemicals < EnoughRoom ? [] : Best(free, FreeUse.Little, 1))
+                    .Concat(HasRoom(style, detail.Chemicals) ? Best(free, FreeUse.Little, 1) : [])
                     .Select(one => one.Cleared)
             )
             .Concat(
@@ -212,8 +235,16 @@ internal static class ChemicalSection
                     .Chemicals.Waiting.Take(ToldOf(style, detail.Waiting))
                     .Select(group => area.Waiting.First(one => one.Action == group.Actions[0]).IfClear)
                     .OfType<ClearAction>()
-            );
+            )
+            .Concat(detail.Chemicals < EnoughRoom ? [] : PartnerIn(style, area));
     }
+
+    private static IEnumerable<ClearAction> PartnerIn(PageStyle style, AreaAdvice area) =>
+        style.Chemicals.Pair is { } pair
+            ? area
+                .Clear.Concat(area.Waiting.Select(one => one.IfClear).OfType<ClearAction>())
+                .Where(one => one.Action == pair.Partner)
+            : [];
 
     private static IEnumerable<Line> Later(PageStyle style, int most) =>
         style

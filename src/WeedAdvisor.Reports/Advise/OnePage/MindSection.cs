@@ -27,10 +27,7 @@ internal static class MindSection
         ];
         if (named.Length == 0)
             return [];
-        HashSet<string> labelled =
-        [
-            .. WorkSection.Told(style, detail).Select(line => line.Best.Action),
-        ];
+        HashSet<string> labelled = [.. WorkSection.Told(style, detail).Select(line => line.Best.Action)];
         Line[] lines =
         [
             .. named
@@ -38,7 +35,9 @@ internal static class MindSection
                     one.Cautions.Where(caution =>
                             Decides(caution) && !(caution.SavesTheResult && weak.Contains(one.Action))
                         )
-                        .Select(caution => (one.Action, Caution: caution, Text: style.Names.OfAny(one.Action, caution.Said)))
+                        .Select(caution =>
+                            (one.Action, Caution: caution, Text: style.Names.OfAny(one.Action, caution.Said))
+                        )
                         .DistinctBy(said => said.Text)
                 )
                 .GroupBy(said => said.Text, StringComparer.Ordinal)
@@ -70,10 +69,7 @@ internal static class MindSection
             return "";
         foreach ((string form, string plural) in ((string, string)[])[("granule", "Granules"), ("spray", "Sprays")])
         {
-            string[] ofForm =
-            [
-                .. named.Select(one => one.Action).Where(id => style.Names.Treatment(id)?.Form == form),
-            ];
+            string[] ofForm = [.. named.Select(one => one.Action).Where(id => style.Names.Treatment(id)?.Form == form)];
             if (ofForm.Length > 1 && ofForm.Length == whose.Length && !ofForm.Except(whose).Any())
                 return $"{plural}: ";
         }

@@ -36,16 +36,17 @@ internal static class PageTail
     private static string Undecided(PageStyle style, AreaAdvice area) =>
         string.Join(
             "; ",
-            (string[])[
-                .. area
-                    .Waiting.Where(one => !style.Names.IsTreatment(one.Action))
-                    .OrderBy(one => one.Horizon > Horizon.ThisSeason)
-                    .ThenBy(one => one.Horizon == Horizon.Habit)
-                    .ThenByDescending(one => Math.Round(one.Promise, 9))
-                    .ThenByDescending(one => one.IfClear?.Certainty ?? 0)
-                    .Select(one => style.Names.Action(one.Action))
-                    .Take(MostNames),
-            ]
+            (string[])
+                [
+                    .. area
+                        .Waiting.Where(one => !style.Names.IsTreatment(one.Action))
+                        .OrderBy(one => one.Horizon > Horizon.ThisSeason)
+                        .ThenBy(one => one.Horizon == Horizon.Habit)
+                        .ThenByDescending(one => Math.Round(one.Promise, 9))
+                        .ThenByDescending(one => one.IfClear?.Certainty ?? 0)
+                        .Select(one => style.Names.Action(one.Action))
+                        .Take(MostNames),
+                ]
         );
 
     /// <summary>Answers that contradict each other: nothing else is sound before they are settled.</summary>

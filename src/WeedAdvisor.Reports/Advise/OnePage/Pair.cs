@@ -14,12 +14,7 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <param name="Partner">What completes it.</param>
 /// <param name="Weeds">The weeds for which it does.</param>
 /// <param name="Needs">What has to be known before the partner may go on; empty where it is clear.</param>
-internal sealed record Pair(
-    string Best,
-    string Partner,
-    ImmutableArray<string> Weeds,
-    ImmutableArray<Need> Needs
-)
+internal sealed record Pair(string Best, string Partner, ImmutableArray<string> Weeds, ImmutableArray<Need> Needs)
 {
     /// <summary>The pair; null where the first leaves nothing, or nothing here completes it.</summary>
     /// <param name="names">Where names come from.</param>
@@ -35,12 +30,11 @@ internal sealed record Pair(
     {
         (string Id, ImmutableArray<Need> Needs)[] preventives =
         [
-            .. free.Where(one => one.Use == FreeUse.OnComing).OrderBy(one => one.IsLast).Select(one =>
-                (one.Action, ImmutableArray<Need>.Empty)
-            ),
-            .. free.Where(one => one is { Use: FreeUse.Little, Cleared.WorksOn: WorksOn.Coming }).Select(one =>
-                (one.Action, ImmutableArray<Need>.Empty)
-            ),
+            .. free.Where(one => one.Use == FreeUse.OnComing)
+                .OrderBy(one => one.IsLast)
+                .Select(one => (one.Action, ImmutableArray<Need>.Empty)),
+            .. free.Where(one => one is { Use: FreeUse.Little, Cleared.WorksOn: WorksOn.Coming })
+                .Select(one => (one.Action, ImmutableArray<Need>.Empty)),
             .. likely.Where(one => one.IfClear?.WorksOn == WorksOn.Coming).Select(one => (one.Action, one.Needs)),
         ];
         if (preventives is not [var best, .. var others] || names.Treatment(best.Id) is not { } first)

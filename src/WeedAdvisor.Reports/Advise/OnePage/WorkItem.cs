@@ -39,7 +39,12 @@ internal static class WorkItem
                 .. LabelOf(style, line.Best),
                 .. Others(style, line),
             ],
-            Telling.Why => [.. Pressing(style, line.Best), .. Why(style, line.Best, told), .. Cautions(style, line.Best, 0)],
+            Telling.Why =>
+            [
+                .. Pressing(style, line.Best),
+                .. Why(style, line.Best, told),
+                .. Cautions(style, line.Best, 0),
+            ],
             _ => [.. Pressing(style, line.Best), .. Unless(style, line.Best, told).Take(1)],
         };
         return new Item(Item.Rank(number), Head(style, line, telling))
