@@ -215,11 +215,11 @@ internal static partial class SampleAdvice
     ];
 
     /// <summary>The same with the liverwort shedding its spores.</summary>
-    public static AreaAdvice Seeding(AreaAdvice advice) =>
-        advice with
-        {
-            Area = advice.Area with { Weeds = [new WeedSeen("liverwort", "seeding", 20m)] },
-        };
+    public static AreaAdvice Seeding(AreaAdvice advice)
+    {
+        VisitArea area = advice.Area with { Weeds = [new WeedSeen("liverwort", "seeding", 20m)] };
+        return advice with { Area = area, Reading = advice.Reading with { Area = area } };
+    }
 
     /// <summary>A weeding that is clear.</summary>
     public static ClearAction Pull => Mulch with { Action = "pull-by-hand", When = "now", Horizon = Horizon.ThisWeek };

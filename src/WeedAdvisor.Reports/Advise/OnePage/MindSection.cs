@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Documents;
