@@ -134,8 +134,14 @@ public sealed record ActionCaution(Said Said, string? Judgement, bool IsCertain)
     /// <summary>It keeps somebody from being hurt: no page leaves it out.</summary>
     public bool ProtectsPeople { get; init; }
 
-    /// <summary>It keeps the crop or the water from being lost: it is said wherever the action is named.</summary>
+    /// <summary>
+    /// It keeps the crop or the water from being lost, or the work from being done for nothing: it is said wherever the
+    /// action is named.
+    /// </summary>
     public bool GoesWithItsName { get; init; }
+
+    /// <summary>Of those only what the work would be done for nothing without.</summary>
+    public bool SavesTheResult { get; init; }
 
     /// <summary>
     /// How much of what was found here it rests on: 4 a weed, a crop or an earlier use, 3 the place or a finding, 2 the
@@ -170,8 +176,12 @@ public sealed record ActionCaution(Said Said, string? Judgement, bool IsCertain)
         new(said, judgement, isCertain)
         {
             ProtectsPeople = then is Consequence.Caution { ProtectsPeople: true },
+            SavesTheResult = then is Consequence.Caution { SavesTheResult: true },
             GoesWithItsName =
-                then is Consequence.Caution { ProtectsCrop: true } or Consequence.Caution { ProtectsWater: true },
+                then
+                    is Consequence.Caution { ProtectsCrop: true }
+                        or Consequence.Caution { ProtectsWater: true }
+                        or Consequence.Caution { SavesTheResult: true },
             Nearness = when.Select(NearnessOf).Append(1).Max(),
         };
 

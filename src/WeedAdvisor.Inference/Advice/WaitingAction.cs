@@ -17,8 +17,8 @@ public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, Im
     public double Promise { get; init; }
 
     /// <summary>
-    /// How it would stand, without its reasons, if every answer let it and all that may speak for it did; null where
-    /// that was not worked out.
+    /// How it would stand, without its reasons, if every answer let it and all that may speak for it did, with the
+    /// cautions that hold for sure and go with its name; null where that was not worked out.
     /// </summary>
     public ClearAction? IfClear { get; init; }
 

@@ -72,7 +72,7 @@ internal sealed class AdviceBuilder
             [
                 .. cases
                     .Where(one => one.Status == ActionStatus.Waits)
-                    .Select(one => WaitingOf(one, sketches[one.Action]))
+                    .Select(one => WaitingOf(one, sketches[one.Action], date))
                     .OrderBy(one => one.Horizon)
                     .ThenByDescending(one => Math.Round(one.Promise, 9))
                     .ThenBy(one => one.Needs.Length)
@@ -149,12 +149,23 @@ internal sealed class AdviceBuilder
                 .DistinctBy(caution => caution.Text),
         ];
 
-    private WaitingAction WaitingOf(ActionCase one, ClearAction sketch) =>
+    private WaitingAction WaitingOf(ActionCase one, ClearAction sketch, DateOnly date) =>
         new(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)])
         {
             Horizon = sketch.Horizon,
             Promise = one.MostCertainty * (sketch.Effect.Reduction ?? 0),
-            IfClear = sketch with { Status = ActionStatus.Clear, Certainty = one.MostCertainty },
+            IfClear = sketch with
+            {
+                Status = ActionStatus.Clear,
+                Certainty = one.MostCertainty,
+                Cautions =
+                [
+                    .. CautionsOf(_knowledge.ActionOf(one.Action)!, one, date)
+                        .Where(caution =>
+                            caution is { IsCertain: true } and ({ ProtectsPeople: true } or { GoesWithItsName: true })
+                        ),
+                ],
+            },
             For =
             [
                 .. Strongest(one.Supports.Where(support => support.IsCertain)),

@@ -46,6 +46,9 @@ public abstract record Consequence
         /// <summary>It keeps fish and water plants from harm: said wherever the action is named.</summary>
         public bool ProtectsWater { get; init; }
 
+        /// <summary>Without it the action is done for nothing: said wherever the action is named.</summary>
+        public bool SavesTheResult { get; init; }
+
         /// <summary>Whether it stands before all work, whatever the room.</summary>
         public bool StandsFirst => ProtectsPeople || ProtectsCrop;
     }

@@ -85,12 +85,13 @@ internal static class ConsequenceReader
 
     private static Consequence.Caution Protecting(Consequence.Caution caution, MappingReader map)
     {
-        string? whom = map.OptionalWord("protects", "words:people|crop|water");
+        string? whom = map.OptionalWord("protects", "words:people|crop|water|result");
         return caution with
         {
             ProtectsPeople = whom == "people",
             ProtectsCrop = whom == "crop",
             ProtectsWater = whom == "water",
+            SavesTheResult = whom == "result",
         };
     }
 }

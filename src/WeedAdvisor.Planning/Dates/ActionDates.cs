@@ -23,12 +23,35 @@ public sealed record ActionDates(DateOnly Earliest, DateOnly? Latest, string? La
     public static ActionDates Of(CatalogueAction action, VisitArea area, DateOnly visit, KnowledgeBase knowledge) =>
         Of(action, AreaReading.Of(area, visit, knowledge), visit, knowledge);
 
-    /// <summary>The dates of an action in an area that is read.</summary>
+    /// <summary>
+    /// The dates of an action in an area as read: what stops seed is due before the first weed to come is up, or before
+    /// the film where that is earlier.
+    /// </summary>
     /// <param name="action">The action.</param>
-    /// <param name="area">The area as it was read.</param>
+    /// <param name="reading">The area.</param>
     /// <param name="visit">The day of the visit.</param>
     /// <param name="knowledge">The records that the area names.</param>
-    public static ActionDates Of(CatalogueAction action, AreaReading area, DateOnly visit, KnowledgeBase knowledge) =>
+    public static ActionDates Of(CatalogueAction action, AreaReading reading, DateOnly visit, KnowledgeBase knowledge)
+    {
+        ActionDates dates = OfItself(action, reading, visit, knowledge);
+        return
+            action is Treatment treatment
+            && PreventionDay.Of(treatment, reading, visit, knowledge) is { } before
+            && (dates.Latest is not { } film || before.Latest < film)
+            ? dates with
+            {
+                Latest = before.Latest,
+                LatestBecause = before.Because,
+            }
+            : dates;
+    }
+
+    private static ActionDates OfItself(
+        CatalogueAction action,
+        AreaReading area,
+        DateOnly visit,
+        KnowledgeBase knowledge
+    ) =>
         action switch
         {
             Treatment treatment => TreatmentDates.Of(treatment, area.Area, visit, knowledge),

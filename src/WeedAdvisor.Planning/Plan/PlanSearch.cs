@@ -238,4 +238,22 @@ public sealed partial class PlanSearch
 
     private bool HasAllAsked(PricedChoice choice) =>
         _plan.Request.With.All(id => choice.BestWay.Plan.Parts.Any(part => part.Action.Id == id));
+
+    // A standing choice with its price and the floor under all years with it.
+    private sealed record PricedChoice(
+        StandingChoice Choice,
+        WayPlan Standing,
+        Way Bare,
+        YearEscapes? Least,
+        decimal FloorUsd
+    )
+    {
+        public Way? Best { get; init; }
+
+        public SeasonCase? Season { get; init; }
+
+        public Way BestWay => Best is { } best && best.Usd < Bare.Usd ? best : Bare;
+
+        public decimal Usd => BestWay.Usd;
+    }
 }

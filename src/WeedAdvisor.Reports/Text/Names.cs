@@ -6,6 +6,7 @@ using WeedAdvisor.Inference.Ratings;
 using WeedAdvisor.Knowledge;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
+using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Planning.Costs;
 using WeedAdvisor.Planning.Dates;
 
@@ -91,6 +92,12 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary><c>practice</c> or <c>treatment</c>.</summary>
     public string Kind(string action) => IsTreatment(action) ? "treatment" : "practice";
 
+    /// <summary>How well a chemical is rated on a weed; null where no rating is published.</summary>
+    public string? GradeOn(Treatment treatment, string weed) =>
+        knowledge.Weeds.GetValueOrDefault(weed) is { } record
+            ? TreatmentControl.GradeOf(treatment, record, knowledge)
+            : null;
+
     /// <summary>What one use of an action costs in an area; null when that cannot be told.</summary>
     public AdvisedCost? Cost(string action, AreaReading area) => AdvisedCost.Of(Record(action), area, _prices);
 
@@ -104,6 +111,12 @@ public sealed class Names(KnowledgeBase knowledge)
         treatment.ReiHours is { } hours
             ? $"{Figures.Range(hours)} h"
             : $"see the label; until then {Figures.Plain(knowledge.Usual[UsualIds.EntryHours])} h count";
+
+    /// <summary>The same in a few words.</summary>
+    public string EntryInBrief(Treatment treatment) =>
+        treatment.ReiHours is { } hours
+            ? $"{Figures.Range(hours)} h"
+            : $"{Figures.Plain(knowledge.Usual[UsualIds.EntryHours])} h (or as its label says)";
 
     /// <summary>A weed's name.</summary>
     public string Weed(string id) => knowledge.Weeds.GetValueOrDefault(id)?.Name ?? id;
@@ -210,9 +223,11 @@ public sealed class Names(KnowledgeBase knowledge)
     /// null when the knowledge does not hold it.
     /// </summary>
     public ActionDates? Dates(ClearAction action, AreaReading area, DateOnly day) =>
-        Record(action.Action) is { } record
-            ? ActionDates.Of(record, Only(area, action.ForWeeds), day, knowledge)
-            : null;
+        Dates(action.Action, Only(area, action.ForWeeds), day);
+
+    /// <summary>The same by all weeds of the area.</summary>
+    public ActionDates? Dates(string action, AreaReading area, DateOnly day) =>
+        Record(action) is { } record ? ActionDates.Of(record, area, day, knowledge) : null;
 
     // What seeds beside the weeds that an action is for does not press it.
     private static AreaReading Only(AreaReading area, ImmutableArray<string> weeds) =>

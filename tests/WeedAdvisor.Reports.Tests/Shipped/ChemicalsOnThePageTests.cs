@@ -13,8 +13,30 @@ public sealed class ChemicalsOnThePageTests
     [Fact]
     public void A_chemical_that_is_only_named_is_named_with_what_it_does_to_this_crop() =>
         Assert.Contains(
-            "Pendimethalin granules. Mind: The leaves of Hostas and daylilies funnel granules into the crown.",
+            "The leaves of Hostas and daylilies funnel granules into the crown.",
             Page("hostas-and-granules"),
+            StringComparison.Ordinal
+        );
+
+    // By the months of the weeds' records: common chickweed comes up from September in the south-east.
+    [Fact]
+    public void On_a_clean_block_prevention_comes_first_with_its_last_day()
+    {
+        string page = Page("clean-yard-in-august");
+        Assert.Contains(
+            "Prevention comes first here. By 31 August 2026: common chickweed",
+            page,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("1. Isoxaben, sprayed", page, StringComparison.Ordinal);
+    }
+
+    // 40 CFR 170.405; that neighbours are told is a policy of this adviser.
+    [Fact]
+    public void Who_lives_next_door_stands_with_the_spray_that_is_named() =>
+        Assert.Contains(
+            "Spray only with the wind away from the neighbours",
+            Page("yard-beside-a-school"),
             StringComparison.Ordinal
         );
 
@@ -41,7 +63,7 @@ public sealed class ChemicalsOnThePageTests
     public void What_waits_is_told_with_the_likely_choice() =>
         Assert.Contains(
             "Once you tell whether it ships soon: likely ",
-            Page("clean-conifers-in-spring"),
+            Page("hydrangeas-in-the-yard"),
             StringComparison.Ordinal
         );
 

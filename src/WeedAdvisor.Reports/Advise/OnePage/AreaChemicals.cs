@@ -14,14 +14,22 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <param name="CountWaiting">How many wait, those that let weeds through among them.</param>
 /// <param name="CountBarred">How many are barred.</param>
 /// <param name="Later">What becomes possible, and when.</param>
+/// <param name="Pair">What completes the first preventive for the weeds that it leaves; null for nothing.</param>
 internal sealed record AreaChemicals(
     ImmutableArray<FreeChemical> Free,
     ImmutableArray<WaitingGroup> Waiting,
     int CountWaiting,
     int CountBarred,
-    ImmutableArray<(string When, ImmutableArray<string> Chemicals)> Later
+    ImmutableArray<(string When, ImmutableArray<string> Chemicals)> Later,
+    Pair? Pair
 )
 {
+    /// <summary>The most chemicals that are named for one purpose.</summary>
+    public const int MostNamed = 3;
+
+    /// <summary>Whether one that does more than a little may go on against what stands or comes.</summary>
+    public bool IsAnyGood => Free.Any(one => one.Use is FreeUse.OnComing or FreeUse.OnStanding);
+
     private const string NoWeed = "no weed";
 
     // What works at no known site is no repeat of anything.
@@ -36,25 +44,25 @@ internal sealed record AreaChemicals(
         ImmutableArray<string> weeds = ReasonsInOrder.WeedsOf(names, area.Area);
         WaitingAction[] waiting = [.. area.Waiting.Where(one => names.IsTreatment(one.Action))];
         PastApplication[] failed = [.. (area.Area.Past ?? []).Where(IsLetThrough)];
+        ImmutableArray<FreeChemical> free =
+        [
+            .. area
+                .Clear.Where(one => names.IsTreatment(one.Action))
+                .Select(one => FreeChemical.Of(names, area, weeds, one)),
+        ];
+        ImmutableArray<WaitingAction> likely =
+        [
+            .. waiting
+                .Where(one => !failed.Any(past => IsTheSameAgain(names, past, one.Action)))
+                .OrderBy(one => one.IfClear?.LacksTool == true),
+        ];
         return new AreaChemicals(
-            [
-                .. area
-                    .Clear.Where(one => names.IsTreatment(one.Action))
-                    .Select(one => FreeChemical.Of(names, area.Area, weeds, one)),
-            ],
-            [
-                .. WaitingGroup.InOrderOfWork(
-                    names,
-                    [
-                        .. waiting
-                            .Where(one => !failed.Any(past => IsTheSameAgain(names, past, one.Action)))
-                            .OrderBy(one => one.IfClear?.LacksTool == true),
-                    ]
-                ),
-            ],
+            free,
+            [.. WaitingGroup.InOrderOfWork(names, likely)],
             waiting.Length,
             area.Barred.Count(one => names.IsTreatment(one.Action)),
-            [.. LaterIn(names, day, area)]
+            [.. LaterIn(names, day, area)],
+            Pair.Of(names, area, free, likely)
         );
     }
 
@@ -100,6 +108,9 @@ internal enum FreeUse
     /// <summary>Little speaks for it, or much against.</summary>
     Poor,
 
+    /// <summary>By its ratings it does little to the weeds here.</summary>
+    Little,
+
     /// <summary>It stops what comes.</summary>
     OnComing,
 
@@ -111,22 +122,32 @@ internal enum FreeUse
 /// <param name="Action">Its id.</param>
 /// <param name="Use">What it is good for.</param>
 /// <param name="IsLast">Whether it comes behind the others of its use.</param>
-/// <param name="Text">Its name, with the weeds on which it is weak where it is good for anything.</param>
-/// <param name="Mind">
-/// What goes with its name: what it does to this crop, and to the water near by. Empty where there is none.
+/// <param name="Text">
+/// Its name; where it is good for anything, with the weeds on which it is weak or has no figure, and what the day must
+/// be like.
 /// </param>
 /// <param name="Against">What speaks most against it; empty where nothing does.</param>
-internal sealed record FreeChemical(string Action, FreeUse Use, bool IsLast, string Text, string Mind, string Against)
+/// <param name="Cleared">What is clear.</param>
+internal sealed record FreeChemical(
+    string Action,
+    FreeUse Use,
+    bool IsLast,
+    string Text,
+    string Against,
+    ClearAction Cleared
+)
 {
-    private const int MostMind = 2;
+    // Under it the next best is the layer or the hand: a quarter fewer is no plan.
+    private const double LeastGain = 0.35;
 
     /// <summary>How it stands with a chemical.</summary>
     /// <param name="names">Where names come from.</param>
-    /// <param name="area">The area.</param>
+    /// <param name="advice">The advice on the area.</param>
     /// <param name="weeds">Names of its weeds, the most important first.</param>
     /// <param name="one">The chemical.</param>
-    public static FreeChemical Of(Names names, VisitArea area, ImmutableArray<string> weeds, ClearAction one)
+    public static FreeChemical Of(Names names, AreaAdvice advice, ImmutableArray<string> weeds, ClearAction one)
     {
+        VisitArea area = advice.Area;
         Reason[] doubts = [.. one.Because.Where(IsDoubt)];
         // What it misses is told with its name, where somebody told of that weed.
         string[] missed =
@@ -142,28 +163,38 @@ internal sealed record FreeChemical(string Action, FreeUse Use, bool IsLast, str
             && doubts.All(reason => ReasonsInOrder.WeedsIn(reason).Any())
             && (isComing || !missesTheMain);
         string name = names.Action(one.Action);
+        bool isLittle = isGood && one.Effect.Parts.Length > 0 && (one.Effect.Reduction ?? 0) < LeastGain;
         return new FreeChemical(
             one.Action,
             !isGood ? FreeUse.Poor
+                : isLittle ? FreeUse.Little
                 : isComing ? FreeUse.OnComing
                 : FreeUse.OnStanding,
             isGood && missesTheMain,
-            isGood && missed.Length > 0 ? $"{name} (weak on {Listing.And(missed)})" : name,
-            MindOf(one),
-            AgainstIt(names, one, doubts)
+            isGood ? name + Limits(names, one, missed) : name,
+            AgainstIt(names, one, doubts),
+            one
         );
     }
 
-    // Whoever reads no more than its name must know what it does to this crop, and to the water near by.
-    private static string MindOf(ClearAction action) =>
-        string.Concat(
-            action
-                .Cautions.Where(caution => caution is { IsCertain: true, GoesWithItsName: true })
-                .Select(caution => Names.UnderItsName(caution.Said))
-                .Distinct(StringComparer.Ordinal)
-                .Take(MostMind)
-                .Select((text, at) => (at == 0 ? ". Mind: " : " ") + text)
-        );
+    // What its name does not say: what it leaves, and on which day alone it goes on.
+    private static string Limits(Names names, ClearAction one, string[] missed)
+    {
+        string[] silent =
+        [
+            .. one
+                .Effect.Parts.Where(part => part.LowPercent is null)
+                .Select(part => names.Weed(part.Weed))
+                .Except(missed, StringComparer.Ordinal),
+        ];
+        string[] limits =
+        [
+            .. missed.Length > 0 ? [$"weak on {Listing.And(missed)}"] : (string[])[],
+            .. silent.Length > 0 ? [$"no figure for {Listing.And(silent)}"] : (string[])[],
+            .. DayLine.InWords(one),
+        ];
+        return limits.Length == 0 ? "" : $" ({string.Join("; ", limits)})";
+    }
 
     private static string AgainstIt(Names names, ClearAction action, Reason[] doubts) =>
         doubts

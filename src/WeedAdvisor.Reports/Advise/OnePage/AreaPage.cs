@@ -31,7 +31,7 @@ internal static class AreaPage
         new(static _ => s_still, static (style, area, _) => [AreaHead.Of(style.Names, area)]),
         new(
             static page => new PageDetail { Mind = page.Mind },
-            static (_, area, page) => PageTail.InTime(area, page.Mind)
+            static (style, _, page) => PageTail.InTime(style, page.Mind)
         ),
         new(static _ => s_still, KeptOut) { IsNeverCut = true },
         new(static _ => s_still, static (style, area, _) => PageTail.People(style, area)) { IsNeverCut = true },
@@ -53,6 +53,10 @@ internal static class AreaPage
                 },
             ChemicalSection.Of
         ),
+        new(static page => page.OfWork with { Waiting = page.Waiting, Chemicals = page.Chemicals }, MindSection.Of)
+        {
+            IsNeverCut = true,
+        },
         new(
             static page => new PageDetail { AskWhatFor = page.AskWhatFor, Waiting = page.Waiting },
             static (style, area, page) => PageTail.Ask(style, area, page.AskWhatFor, page.Waiting)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Knowledge.Visits;
 using WeedAdvisor.Reports.Documents;
@@ -15,6 +16,10 @@ internal static class ChemicalSection
 {
     private const string NoneNow = "No chemical may be used here now";
     private const int MostNames = 3;
+    private const int DaysInWeek = 7;
+
+    // From so many names on there is room for what is weak here.
+    private const int EnoughRoom = 2;
 
     /// <summary>The section; nothing where no chemical is known.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area, PageDetail detail)
@@ -30,12 +35,21 @@ internal static class ChemicalSection
                 .Select(one => one.Action),
             .. style.Held.Select(one => one.Action).OfType<string>(),
         ];
+        bool isNumbered = style.Chemicals.Pair is { } pair && numbered.Contains(pair.Best);
+        HashSet<string> told = style.IsClean ? [style.PreventBy] : [];
         bool isNone = chemicals.Free.IsEmpty && chemicals.CountWaiting == 0;
         Line[] lines =
         [
             .. detail.LetThrough ? LetThrough(style, area) : [],
-            .. Possible([.. chemicals.Free.Where(one => !numbered.Contains(one.Action))], detail.Chemicals),
-            .. Waiting(style, area, detail.Waiting),
+            .. Numbered(style, isNumbered && detail.Chemicals >= EnoughRoom),
+            .. Possible(
+                style,
+                [.. chemicals.Free.Where(one => !numbered.Contains(one.Action))],
+                detail.Chemicals,
+                told,
+                isNumbered
+            ),
+            .. Waiting(style, area, detail.Waiting, told),
             // Where none may be used the first thing asked is why.
             .. isNone ? Reasons(style, Math.Max(1, detail.Barred)) : [],
             .. Later(style, detail.Later),
@@ -61,37 +75,107 @@ internal static class ChemicalSection
             .Take(1)
             .Select(past =>
                 Line.FromString(
-                    $"{style.Names.Action(past.Treatment!)} let {WeedsOf(style, past)} through: not the same again,"
-                        + " take another group next, and weed first."
+                    $"{style.Names.Action(past.Treatment!)} let {WeedsOf(style, past)} through{WhyOf(style, past)}: not"
+                        + " the same again, and not more of it. Take another group next, and weed first."
                 ) with
                 {
                     Tone = Tone.Warning,
                 }
             );
 
+    // What it is rated poor on, or has no figure for, and whether its time is over.
+    private static string WhyOf(PageStyle style, PastApplication past)
+    {
+        if (style.Names.Treatment(past.Treatment!) is not { } treatment)
+            return "";
+        ILookup<string, string> grades = past.Escaped.ToLookup(
+            weed => style.Names.GradeOn(treatment, weed) ?? "",
+            style.Names.Weed,
+            StringComparer.Ordinal
+        );
+        string[] poor = [.. grades["poor"].Concat(grades["none"])];
+        string[] silent = [.. grades[""]];
+        int? days = style.Day.DayNumber - past.Date?.DayNumber;
+        string[] why =
+        [
+            .. poor.Length > 0 ? [$"it is rated poor on {Listing.And(poor)}"] : (string[])[],
+            .. silent.Length > 0 ? [$"nothing is published on {Listing.And(silent)}"] : (string[])[],
+            .. treatment.ResidualWeeks is { } weeks && days > weeks.Low * DaysInWeek
+                ?
+                [
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{days / DaysInWeek} weeks have gone by, and it lasts {Figures.Range(weeks)}"
+                    ),
+                ]
+                : (string[])[],
+        ];
+        return why.Length == 0 ? "" : $" ({string.Join("; ", why)})";
+    }
+
     private static string WeedsOf(PageStyle style, PastApplication past) =>
         past.Escaped.Count == 0 ? "weeds" : Listing.And([.. past.Escaped.Select(style.Names.Weed)]);
 
-    private static IEnumerable<Line> Possible(FreeChemical[] free, int most)
+    private static IEnumerable<Line> Possible(
+        PageStyle style,
+        FreeChemical[] free,
+        int most,
+        HashSet<string> told,
+        bool isNumbered
+    )
     {
         foreach (
             (string what, FreeUse use) in ((string, FreeUse)[])
                 [
-                    ("After the weeding, against what comes", FreeUse.OnComing),
+                    (style.IsClean ? "Against what comes" : "After the weeding, against what comes", FreeUse.OnComing),
                     ("On what stands, instead of pulling it", FreeUse.OnStanding),
                 ]
         )
         {
-            FreeChemical[] good = [.. free.Where(one => one.Use == use).OrderBy(one => one.IsLast)];
+            FreeChemical[] good = [.. Best(free, use, most)];
             if (good.Length > 0)
                 yield return Line.FromString(
-                    $"{what}{(good.Length > 1 ? ", one of" : "")}: {Named(good, most)}{good[0].Mind}"
+                    $"{what}{(good.Length > 1 ? ", one of" : "")}: {Named(good)}.{When(style, good[0].Action, told)}"
+                        + (use == FreeUse.OnComing && !isNumbered && most >= EnoughRoom ? PairOf(style) : "")
                 );
         }
 
-        foreach (Line line in RatherNot([.. free.Where(one => one.Use == FreeUse.Poor)], most))
+        FreeChemical[] little = HasRoom(style, most) ? [.. Best(free, FreeUse.Little, 1)] : [];
+        if (little.Length > 0)
+            yield return Line.FromString(
+                $"Weak, with little gain on what is here: {Named(little)}. Better the hand, or a layer."
+            );
+
+        bool hasRoom = most >= EnoughRoom || free.All(one => one.Use == FreeUse.Poor);
+        foreach (Line line in hasRoom ? RatherNot([.. free.Where(one => one.Use == FreeUse.Poor)], most) : [])
             yield return line;
     }
+
+    /// <summary>The chemicals that are named as good for a use, the best first.</summary>
+    public static IEnumerable<FreeChemical> Best(IEnumerable<FreeChemical> free, FreeUse use, int most) =>
+        free.Where(one => one.Use == use).OrderBy(one => one.IsLast).Take(Math.Clamp(most, 1, AreaChemicals.MostNamed));
+
+    // The partner of a preventive that stands among the work.
+    private static IEnumerable<Line> Numbered(PageStyle style, bool isNumbered) =>
+        isNumbered ? [Line.FromString(PairOf(style).TrimStart())] : [];
+
+    private static string PairOf(PageStyle style) =>
+        style.Chemicals.Pair is { } pair
+            ? $" With {style.Names.Action(pair.Best)}, for {Listing.And([.. pair.Weeds.Select(style.Names.Weed)])}, "
+                + $"as far as both labels allow: {style.Names.Action(pair.Partner)}"
+                + (
+                    pair.Needs.Length == 0
+                        ? "."
+                        : $", once you tell {Listing.And([.. pair.Needs.Select(style.Names.NeedInWords).Distinct()])}."
+                )
+            : "";
+
+    // What is weak here is named where there is room, and where nothing better may go on.
+    private static bool HasRoom(PageStyle style, int most) => most >= EnoughRoom || !style.Chemicals.IsAnyGood;
+
+    // By when, where no line above says the same.
+    private static string When(PageStyle style, string action, HashSet<string> told) =>
+        style.PressingOn(action) is { Length: > 0 } when && told.Add(when) ? $" {Figures.Sentence(when)}." : "";
 
     // Why not now, once for all that it speaks against; what little speaks for is only named.
     private static IEnumerable<Line> RatherNot(FreeChemical[] poor, int most) =>
@@ -102,31 +186,70 @@ internal static class ChemicalSection
             .Select(group =>
                 Line.FromString(
                     group.Key.Length == 0
-                        ? $"Little call for: {Named(group, most)}"
-                        : $"Rather not now: {Named(group, most)}. {group.Key}"
+                        ? $"Little call for: {Some(group, most)}"
+                        : $"Rather not now: {Some(group, most)}. {group.Key}"
                 )
             );
 
-    private static string Named(IEnumerable<FreeChemical> chemicals, int most) =>
+    private static string Named(IEnumerable<FreeChemical> chemicals) =>
+        string.Join("; ", chemicals.Select(one => one.Text));
+
+    private static string Some(IEnumerable<FreeChemical> chemicals, int most) =>
         Listing.Some([.. chemicals.Select(one => one.Text)], most);
 
-    private static IEnumerable<Line> Waiting(PageStyle style, AreaAdvice area, int most)
+    private static IEnumerable<Line> Waiting(PageStyle style, AreaAdvice area, int most, HashSet<string> told)
     {
         ImmutableArray<WaitingGroup> groups = style.Chemicals.Waiting;
-        int told = Math.Min(groups.Length, Math.Max(1, most));
         return groups
-            .Take(told)
-            .Select(
-                (group, at) =>
-                {
-                    // The last line that is told counts what has none.
-                    int more = at == told - 1 ? groups.Skip(told).Sum(other => other.Actions.Length) : 0;
-                    return Line.FromString(
-                        Figures.Sentence(WaitingWords.InBrief(style.Names, area, group, more, most > 0))
-                    );
-                }
-            );
+            .Take(ToldOf(style, most))
+            .Select(group =>
+            {
+                string likely = Figures.Sentence(WaitingWords.InBrief(style.Names, area, group, most > 0));
+                return Line.FromString($"{likely.TrimEnd('.')}.{When(style, group.Actions[0], told)}");
+            });
     }
+
+    // How many groups of what waits have a line: the likely choice always, unless one as good may go on already.
+    private static int ToldOf(PageStyle style, int most) =>
+        Math.Min(style.Chemicals.Waiting.Length, Math.Max(style.Chemicals.IsAnyGood ? 0 : 1, most));
+
+    /// <summary>
+    /// The chemicals that the page names as what may be done, now or after an answer: those of the work, those that may
+    /// go on, and the likely ones.
+    /// </summary>
+    public static IEnumerable<ClearAction> NamedOn(PageStyle style, AreaAdvice area, PageDetail detail)
+    {
+        ImmutableArray<WorkLine> shown = WorkSection.Shown(style, detail);
+        HashSet<string> numbered =
+        [
+            .. shown.SelectMany(line => line.Others.Prepend(line.Best)).Select(one => one.Action),
+            .. style.Held.Select(one => one.Action).OfType<string>(),
+        ];
+        FreeChemical[] free = [.. style.Chemicals.Free.Where(one => !numbered.Contains(one.Action))];
+        return shown
+            .SelectMany(line => WorkItem.OthersNamed(style, line).Prepend(line.Best))
+            .Where(one => style.Names.IsTreatment(one.Action))
+            .Concat(
+                ((FreeUse[])[FreeUse.OnComing, FreeUse.OnStanding])
+                    .SelectMany(use => Best(free, use, detail.Chemicals))
+                    .Concat(HasRoom(style, detail.Chemicals) ? Best(free, FreeUse.Little, 1) : [])
+                    .Select(one => one.Cleared)
+            )
+            .Concat(
+                style
+                    .Chemicals.Waiting.Take(ToldOf(style, detail.Waiting))
+                    .Select(group => area.Waiting.First(one => one.Action == group.Actions[0]).IfClear)
+                    .OfType<ClearAction>()
+            )
+            .Concat(detail.Chemicals < EnoughRoom ? [] : PartnerIn(style, area));
+    }
+
+    private static IEnumerable<ClearAction> PartnerIn(PageStyle style, AreaAdvice area) =>
+        style.Chemicals.Pair is { } pair
+            ? area
+                .Clear.Concat(area.Waiting.Select(one => one.IfClear).OfType<ClearAction>())
+                .Where(one => one.Action == pair.Partner)
+            : [];
 
     private static IEnumerable<Line> Later(PageStyle style, int most) =>
         style

@@ -28,7 +28,7 @@ internal static class PageTail
             : !next.Outcomes.IsEmpty || notYet.Length == 0 ? ""
             : $" The answer may bring: {Listing.Some(notYet, MostNames)}.";
         yield return new Paragraph($"{next.Text}{brings}").At(2);
-        if (waitingTold == 0 && Undecided(style, area) is { Length: > 0 } open)
+        if (whatFor && waitingTold == 0 && Undecided(style, area) is { Length: > 0 } open)
             yield return new Paragraph($"Once more is told, perhaps: {open}.").At(2);
     }
 
@@ -36,16 +36,17 @@ internal static class PageTail
     private static string Undecided(PageStyle style, AreaAdvice area) =>
         string.Join(
             "; ",
-            (string[])[
-                .. area
-                    .Waiting.Where(one => !style.Names.IsTreatment(one.Action))
-                    .OrderBy(one => one.Horizon > Horizon.ThisSeason)
-                    .ThenBy(one => one.Horizon == Horizon.Habit)
-                    .ThenByDescending(one => Math.Round(one.Promise, 9))
-                    .ThenByDescending(one => one.IfClear?.Certainty ?? 0)
-                    .Select(one => style.Names.Action(one.Action))
-                    .Take(MostNames),
-            ]
+            (string[])
+                [
+                    .. area
+                        .Waiting.Where(one => !style.Names.IsTreatment(one.Action))
+                        .OrderBy(one => one.Horizon > Horizon.ThisSeason)
+                        .ThenBy(one => one.Horizon == Horizon.Habit)
+                        .ThenByDescending(one => Math.Round(one.Promise, 9))
+                        .ThenByDescending(one => one.IfClear?.Certainty ?? 0)
+                        .Select(one => style.Names.Action(one.Action))
+                        .Take(MostNames),
+                ]
         );
 
     /// <summary>Answers that contradict each other: nothing else is sound before they are settled.</summary>
@@ -62,12 +63,21 @@ internal static class PageTail
             .Select(gap => new Paragraph(gap.Text).At(2));
 
     /// <summary>
-    /// On a clean area, why waiting for weeds is too late; where there is room, what to mind says it at length.
+    /// On a clean area, by when what stops weeds must lie there, and why waiting for them is too late; where no day is
+    /// known and there is room, what to mind says it at length.
     /// </summary>
-    public static IEnumerable<Block> InTime(AreaAdvice area, int most)
+    public static IEnumerable<Block> InTime(PageStyle style, int most)
     {
-        bool isClean = area.Area.Weeds is { } weeds && weeds.All(seen => seen.IsUp == false);
-        if (most == 0 && isClean && !area.Reading.Coming.Weeds.IsEmpty)
+        if (!style.IsClean)
+            yield break;
+        if (style.PreventBy.Length > 0)
+            yield return new Paragraph(
+                Line.FromString($"Prevention comes first here. {Figures.Sentence(style.PreventBy)}.") with
+                {
+                    Tone = Tone.Strong,
+                }
+            ).At(2);
+        else if (most == 0)
             yield return new Paragraph("What stops weeds must lie there before they show: later it is too late.").At(2);
     }
 

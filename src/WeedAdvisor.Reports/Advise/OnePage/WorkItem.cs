@@ -36,17 +36,17 @@ internal static class WorkItem
                 .. What(style, area, line.Best),
                 .. Facts(style, area, line.Best),
                 .. Why(style, line.Best, told),
-                .. Cautions(line.Best, cautions),
+                .. Cautions(style, line.Best, cautions),
                 .. LabelOf(style, line.Best),
                 .. Others(style, line),
             ],
             Telling.Why =>
             [
-                .. Pressing(style, area, line.Best),
+                .. Pressing(style, line.Best),
                 .. Why(style, line.Best, told),
-                .. Cautions(line.Best, 0),
+                .. Cautions(style, line.Best, 0),
             ],
-            _ => [.. Pressing(style, area, line.Best), .. Unless(style, line.Best, told).Take(1)],
+            _ => [.. Pressing(style, line.Best), .. Unless(style, line.Best, told).Take(1)],
         };
         return new Item(Item.Rank(number), Head(style, line, telling))
         {
@@ -104,18 +104,19 @@ internal static class WorkItem
         string facts = string.Join("; ", new[] { good, cost }.Where(text => text.Length > 0));
         if (facts.Length > 0)
             yield return new Paragraph($"{Figures.Sentence(facts)}.");
-        foreach (Block block in Pressing(style, area, action))
+        foreach (Block block in Pressing(style, action))
             yield return block;
     }
 
-    private static IEnumerable<Block> Pressing(PageStyle style, AreaAdvice area, ClearAction action)
+    private static IEnumerable<Block> Pressing(PageStyle style, ClearAction action)
     {
-        ActionDates? dates = style.Names.Dates(action, area.Reading, style.Day);
+        ActionDates? dates = style.Names.Dates(action, style.Reading, style.Day);
         return
         [
             .. DateLines
                 .Of(dates, style.Day, isToday: action.Horizon == Horizon.Today)
-                .Take(1)
+                .Where(line => !(style.IsClean && line.ToString() == style.PreventBy))
+                .Take(style.Names.IsTreatment(action.Action) ? 2 : 1)
                 .Select(line => new Paragraph(line)),
             .. DayLine.Of(action),
         ];
@@ -152,32 +153,43 @@ internal static class WorkItem
     }
 
     // What keeps somebody from being hurt is told whatever the room.
-    private static IEnumerable<Block> Cautions(ClearAction action, int most)
+    private static IEnumerable<Block> Cautions(PageStyle style, ClearAction action, int most)
     {
-        ImmutableArray<ActionCaution> all = CautionsInOrder.Of(action.Cautions);
+        // What decides over a chemical stands below all chemicals, once for all that share it.
+        bool isChemical = style.Names.IsTreatment(action.Action);
+        ImmutableArray<ActionCaution> all = CautionsInOrder.Of(
+            action.Cautions.Where(caution => !(isChemical && MindSection.Decides(caution)))
+        );
         int shown = CautionsInOrder.Shown(all, most);
         foreach (ActionCaution caution in all.Take(shown))
             yield return Warning(Mind, Names.UnderItsName(caution.Said));
-        int left = action.Cautions.Length - shown;
-        if (left > 0 && most > 0)
+        int left = all.Length - shown;
+        if (left > 0 && most > 0 && !isChemical)
             yield return new Keyed(Mind, $"{Figures.Count(left, "more thing", "more things")}");
     }
 
     private static IEnumerable<Block> Others(PageStyle style, WorkLine line)
     {
-        if (!line.Others.IsEmpty)
-            yield return new Keyed("or: ", OthersIn(style, line));
+        if (OthersIn(style, line) is { Length: > 0 } others)
+            yield return new Keyed("or: ", others);
     }
 
     private static string OthersIn(PageStyle style, WorkLine line) =>
-        Listing.Some(
-            [
-                .. line.Others.Select(other =>
-                    Briefly(style.Names.Action(line.Best.Action), style.Names.Action(other.Action))
-                ),
-            ],
-            MostOthers
+        string.Join(
+            "; ",
+            OthersNamed(style, line)
+                .Select(other => Briefly(style.Names.Action(line.Best.Action), style.Names.Action(other.Action)))
         );
+
+    /// <summary>
+    /// What else does the job of a line, as far as it is named: of chemicals one, for each is told with what decides over it.
+    /// </summary>
+    public static IEnumerable<ClearAction> OthersNamed(PageStyle style, WorkLine line) =>
+        line
+            .Others.Where(one => !style.Names.IsTreatment(one.Action))
+            .Take(MostOthers)
+            .Concat(line.Others.Where(one => style.Names.IsTreatment(one.Action)).Take(1))
+            .OrderBy(one => line.Others.IndexOf(one));
 
     // "Cover with" need not be read four times.
     private static string Briefly(string best, string other)
