@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 using WeedAdvisor.Planning.Season.Search;
@@ -57,7 +56,13 @@ public sealed partial class PlanSearch
         // Where the last walk alone takes too long, a few rounds tell what would do.
         if (PlanLimits.IsHopeless(_plan.Request, Year))
         {
-            _all = [.. StandingChoices.Of(_plan, _effort).Where(one => one.Rounds.IsSteady && one.Measures.Length <= 1).Select(Bare)];
+            _all =
+            [
+                .. StandingChoices
+                    .Of(_plan, _effort)
+                    .Where(one => one.Rounds.IsSteady && one.Measures.Length <= 1)
+                    .Select(Bare),
+            ];
             return Nothing();
         }
 
