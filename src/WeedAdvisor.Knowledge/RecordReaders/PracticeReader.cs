@@ -15,7 +15,7 @@ internal static class PracticeReader
         {
             Id = map.Id(),
             Name = ActionParts.Name(map),
-            Brief = map.OptionalText("short"),
+            Brief = map.OptionalText("brief"),
             What = map.Text("what"),
             Wordings = Wordings(map),
             When = map.Word("when", "list:when"),

@@ -73,7 +73,7 @@ public sealed record ValueFields(
                 "not-where",
             ],
             ["cost", "cost-on", "effects"],
-            ["id", "name", "short", "when", "possible", "one-of", "kind", "tags"]
+            ["id", "name", "brief", "when", "possible", "one-of", "kind", "tags"]
         );
 
     /// <summary>Of an active.</summary>

@@ -43,7 +43,7 @@ public sealed class CertaintyWorkingTests
                     double left = Open(support),
                         right = Open(against);
                     double mixed = Math.Min(left, right) >= 1 ? 0 : (left - right) / (1 - Math.Min(left, right));
-                    Assert.Equal(mixed, working.Together, 9);
+                    Assert.Equal(mixed, working.Together, 1e-9);
                 },
                 iter: Sizes.Of(200, 5000)
             );
