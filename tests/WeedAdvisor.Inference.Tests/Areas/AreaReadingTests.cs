@@ -68,6 +68,7 @@ public sealed class AreaReadingTests
             nameof(AreaReading.Area),
             nameof(AreaReading.Crops),
             nameof(AreaReading.Equipment),
+            nameof(AreaReading.InHand),
             nameof(AreaReading.UsualRoundsWeeks),
             nameof(AreaReading.UsualPots),
             nameof(AreaReading.PotWidthCm),
@@ -87,6 +88,7 @@ public sealed class AreaReadingTests
         Assert.True(area.HasPots);
         Assert.Equal(WordSet.Empty, area.Equipment);
         Assert.Equal(WordSet.Empty, area.Crops);
+        Assert.Equal(WordSet.Empty, area.InHand);
     }
 
     [Fact]
