@@ -62,7 +62,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         Dictionary<string, double> pressing = Pressing(tried.Values);
         HashSet<string> guards = Guards(cases);
         HashSet<string> likely = NeedsOfLikely(cases, sketches);
-        bool isBySynthetics = IsGrownWithSynthetics(looked);
+        string? toldByUse = ToldByUse.Of(looked.Area, knowledge);
         double most = waited.Values.Max();
         Dictionary<string, Reading> site = SiteReadings.Of(knowledge, looked);
         ImmutableArray<ClearAction> now = Ranking.Of(tried.Values.Where(IsClear).Select(one => sketches[one.Action]));
@@ -75,7 +75,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
                 .ThenByDescending(question => Math.Round(waited[question.Id], 9))
                 .ThenBy(question => question.Order)
                 .Select((question, place) => Score(question, place))
-                .OrderBy(scored => ComesLast(scored.Question, site) || IsToldByUse(scored.Question))
+                .OrderBy(scored => ComesLast(scored.Question, site) || scored.Question.Id == toldByUse)
                 // What kind of place it is decides which of the others are put at all.
                 .ThenByDescending(scored => Footing.IsFirst(scored.Question.Id))
                 .ThenByDescending(scored => Math.Round(scored.Score, 9))
@@ -91,9 +91,6 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
                     IsOfNursery = scored.Question.IsOfNursery,
                     MayBring = scored.MayBring,
                 };
-
-        // Who spreads what organic growing forbids has as good as said so; the chemicals wait for his word all the same.
-        bool IsToldByUse(Question question) => isBySynthetics && question.Id == QuestionIds.Organic;
 
         Scored Score(Question question, int place)
         {
@@ -238,11 +235,6 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
                 .Where(need => need.Kind == NeedKind.Question)
                 .Select(need => need.Id),
         ];
-
-    private bool IsGrownWithSynthetics(AreaCase looked) =>
-        (looked.Area.Past ?? []).Any(past =>
-            past.Treatment is { } id && knowledge.Treatments.GetValueOrDefault(id)?.OrganicOk == false
-        );
 
     private static Dictionary<string, double> Waits(IEnumerable<ActionCase> cases, IEnumerable<Conclusion> conclusions)
     {

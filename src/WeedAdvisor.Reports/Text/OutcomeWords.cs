@@ -41,7 +41,13 @@ public static class OutcomeWords
         outcome is { Brings.IsEmpty: true, Drops.IsEmpty: true, Reorders: false };
 
     private static string Key(AnswerOutcome outcome) =>
-        $"{string.Join(',', outcome.Brings)}|{string.Join(',', outcome.Drops)}|{outcome.Reorders}|{string.Join(',', outcome.Gone)}";
+        string.Join(
+            '|',
+            string.Join(',', outcome.Brings),
+            string.Join(',', outcome.Drops),
+            string.Join(',', outcome.Gone),
+            outcome.Reorders
+        );
 
     private static string If(Names names, NextQuestion next, AnswerOutcome[] alike) =>
         Or([.. alike.Select(outcome => names.Answer(next.Id, outcome.Answer))]);

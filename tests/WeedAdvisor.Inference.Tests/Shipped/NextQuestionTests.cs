@@ -69,6 +69,34 @@ public sealed class NextQuestionTests
     }
 
     [Fact]
+    public void Who_counted_the_pots_is_not_asked_the_weeds_again()
+    {
+        VisitArea counted = Yard.With("crops", "hollies") with
+        {
+            Weeds = [new WeedSeen("nutsedge-yellow", "young", null) { PotsPercent = 20 }],
+        };
+        AreaAdvice advice = On(counted);
+
+        Assert.NotEqual("weeds", advice.NextQuestion?.Id);
+        Assert.Contains(advice.Waiting.SelectMany(one => one.Needs), need => need.Id == "weeds");
+    }
+
+    [Fact]
+    public void Who_spread_a_synthetic_is_asked_last_whether_it_is_organic_and_nothing_is_cleared_by_it()
+    {
+        VisitArea spread = Yard with
+        {
+            Past = [new PastApplication("prodiamine-granule", RandomVisits.Day.AddDays(-60), "clean", WordSet.Empty)],
+        };
+        AreaAdvice advice = On(spread);
+
+        Assert.NotEqual("organic", advice.NextQuestion?.Id);
+        Assert.All(advice.Waiting.Where(one => s_knowledge.Treatments.ContainsKey(one.Action)), one =>
+            Assert.Contains(one.Needs, need => need.Id == "organic" || need.Kind != NeedKind.Question)
+        );
+    }
+
+    [Fact]
     public void What_has_one_answer_for_the_nursery_is_asked_once_a_visit()
     {
         var visit = new Visit(

@@ -25,7 +25,14 @@ public sealed partial class WordsThatFitTests
     private static readonly (string Fact, Func<Told, bool> Holds, Regex Never)[] s_table =
     [
         ("open sky over pots", told => told.Is("cover", "open-sky shade-cloth") && told.Is("place", Pots), OfAir()),
-        ("outdoors", told => told.Is("cover", "open-sky shade-cloth") && told.Is("place", Outdoors), OfHouses()),
+        (
+            "outdoors, and not on benches",
+            told =>
+                told.Is("cover", "open-sky shade-cloth")
+                && told.Is("place", Outdoors)
+                && !told.Is("floor", "raised-benches"),
+            OfHouses()
+        ),
         ("no pots stand in such a place", told => told.Is("place", NoPots), OfPots()),
         ("a path, a strip or a bank", told => told.Is("place", "walkway noncrop-strip water-edge"), OfBenches()),
         (

@@ -54,7 +54,7 @@ internal static class ChemicalSection
             .. isNone ? Reasons(style, Math.Max(1, detail.Barred)) : [],
             .. Later(style, detail.Later),
             .. isNone ? [] : Reasons(style, detail.Barred),
-            .. detail.Barred > 0 ? Apart(style, area) : [],
+            .. Apart(style, area),
         ];
         if (lines.Length > 0)
         {

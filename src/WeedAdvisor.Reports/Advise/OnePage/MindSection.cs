@@ -6,8 +6,8 @@ using WeedAdvisor.Reports.Text;
 namespace WeedAdvisor.Reports.Advise.OnePage;
 
 /// <summary>
-/// What decides over every chemical that the page of an area names, also over the likely one: what keeps people, crop and
-/// water from harm, and without what it is put on for nothing. What several share is said once. Never cut.
+/// What decides over every chemical that the page of an area names, also over the likely one: what keeps people, crop
+/// and water from harm, and without what it is put on for nothing. What several share is said once. Never cut.
 /// </summary>
 internal static class MindSection
 {

@@ -67,7 +67,9 @@ internal sealed record PageStyle(
     public bool IsClean =>
         Area.Weeds is { } weeds && weeds.All(seen => seen.IsUp == false) && !Reading.Coming.Weeds.IsEmpty;
 
-    /// <summary>By when what stops seed must lie here, and why: of the first choice; empty where nothing presses.</summary>
+    /// <summary>
+    /// By when what stops seed must lie here, and why: of the first choice; empty where nothing presses.
+    /// </summary>
     public string PreventBy { get; private init; } = "";
 
     private string FirstPreventBy() =>

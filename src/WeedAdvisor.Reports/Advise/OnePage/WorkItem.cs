@@ -182,7 +182,8 @@ internal static class WorkItem
         );
 
     /// <summary>
-    /// What else does the job of a line, as far as it is named: of chemicals one, for each is told with what decides over it.
+    /// What else does the job of a line, as far as it is named: of chemicals one, for each is told with what decides
+    /// over it.
     /// </summary>
     public static IEnumerable<ClearAction> OthersNamed(PageStyle style, WorkLine line) =>
         line
