@@ -24,4 +24,7 @@ public sealed record WaitingAction(string Action, ImmutableArray<Need> Needs, Im
 
     /// <summary>What speaks for it, or may, what is sure first, then strongest first.</summary>
     public ImmutableArray<Reason> For { get; init; } = [];
+
+    /// <summary>What speaks against it for sure, strongest first.</summary>
+    public ImmutableArray<Reason> Against { get; init; } = [];
 }

@@ -171,6 +171,7 @@ internal sealed class AdviceBuilder
                 .. Strongest(one.Supports.Where(support => support.IsCertain)),
                 .. Strongest(one.Supports.Where(support => !support.IsCertain)),
             ],
+            Against = Strongest(one.Doubts.Where(doubt => doubt.IsCertain)),
         };
 
     private static ImmutableArray<Need> Unless(ActionCase one) =>

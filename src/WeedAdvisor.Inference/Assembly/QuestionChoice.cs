@@ -27,7 +27,7 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
     private const double WeightOfChange = 1;
     private const double WeightOfMoved = 0.25;
     private const double WeightOfLikely = 0.5;
-    private const double WeightOfGuard = 0.25;
+    private const double WeightOfGuard = 0.55;
     private const double WeightOfFooting = 1;
     private const double WeightOfWaiting = 0.05;
     private const double WeightOfCaution = 0.2;

@@ -15,13 +15,15 @@ namespace WeedAdvisor.Planning.Dates;
 /// <param name="LookAgain">When its effect may begin to fade: go and look; null when not known.</param>
 public sealed record ActionDates(DateOnly Earliest, DateOnly? Latest, string? LatestBecause, DateOnly? LookAgain)
 {
-    /// <summary>The dates of an action in an area.</summary>
+    /// <summary>
+    /// The dates of an action in an area by what was seen there; what is still to come up does not press it.
+    /// </summary>
     /// <param name="action">The action.</param>
     /// <param name="area">The area as it was seen.</param>
     /// <param name="visit">The day of the visit.</param>
     /// <param name="knowledge">The records that the area names.</param>
     public static ActionDates Of(CatalogueAction action, VisitArea area, DateOnly visit, KnowledgeBase knowledge) =>
-        Of(action, AreaReading.Of(area, visit, knowledge), visit, knowledge);
+        OfItself(action, AreaReading.Of(area, visit, knowledge), visit, knowledge);
 
     /// <summary>
     /// The dates of an action in an area as read: what stops seed is due before the first weed to come is up, or before

@@ -59,6 +59,15 @@ public sealed class ChemicalsOnThePageTests
         Assert.DoesNotContain("Little speaks for", page, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("crop-in-flush", "likely Isoxaben + dithiopyr granules. Rather not now either, for the same reason.")]
+    [InlineData(
+        "creeping-woodsorrel-in-azaleas",
+        "likely Isoxaben + trifluralin granules. Rather not now either, for the same reason."
+    )]
+    public void Nobody_is_hurried_to_what_the_page_holds_against_others(string visit, string said) =>
+        Assert.Contains(said, Page(visit), StringComparison.Ordinal);
+
     [Fact]
     public void What_waits_is_told_with_the_likely_choice() =>
         Assert.Contains(

@@ -205,9 +205,21 @@ internal static class ChemicalSection
             .Select(group =>
             {
                 string likely = Figures.Sentence(WaitingWords.InBrief(style.Names, area, group, most > 0));
-                return Line.FromString($"{likely.TrimEnd('.')}.{When(style, group.Actions[0], told)}");
+                string rather = RatherNot(style, area, group.Actions[0]);
+                return Line.FromString(
+                    $"{likely.TrimEnd('.')}.{(rather.Length > 0 ? rather : When(style, group.Actions[0], told))}"
+                );
             });
     }
+
+    // Nobody is hurried to what the page holds against others.
+    private static string RatherNot(PageStyle style, AreaAdvice area, string action) =>
+        area
+            .Waiting.First(one => one.Action == action)
+            .Against.Select(reason => style.Names.OfAny(action, reason.Said))
+            .Any(text => style.Chemicals.Free.Any(one => one.Use == FreeUse.Poor && one.Against == text))
+            ? " Rather not now either, for the same reason."
+            : "";
 
     // How many groups of what waits have a line: the likely choice always, unless one as good may go on already.
     private static int ToldOf(PageStyle style, int most) =>
