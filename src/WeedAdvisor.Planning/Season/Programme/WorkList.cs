@@ -146,17 +146,19 @@ internal sealed class WorkList
                 );
             }
 
-            yield return new(on, on, PlannedWorkKind.Film, null, "Film goes on. Nothing chemical goes on under it.");
+            yield return FilmWork(on, "Film goes on. Nothing chemical goes on under it.");
         }
 
         if (_season.Through.UncoveringAfter(_season.Year.From.AddDays(-1)) is { } off && off < end)
-            yield return new(
-                off,
-                off,
-                PlannedWorkKind.Film,
-                null,
-                "Film comes off (average last frost unless you said another day)."
-            );
+            yield return FilmWork(off, "Film comes off (average last frost unless you said another day).");
+    }
+
+    // Film is work of hands: while an entry interval runs nobody is sent in to it.
+    private PlannedWork FilmWork(DateOnly planned, string text)
+    {
+        DateOnly day = _hands.FirstFrom(planned) ?? planned;
+        string moved = day == planned ? "" : $" Not on {planned:yyyy-MM-dd}: nobody may go in yet.";
+        return new(day, day, PlannedWorkKind.Film, null, text + moved);
     }
 
     // What the rules advise at the beginning without chemicals, best first, on the first days on which they still do.
