@@ -68,7 +68,7 @@ internal sealed class TypedBody : QuestionBody
         {
             QuestionKind.Number => question.Unit ?? "",
             QuestionKind.Date => "year-month-day",
-            QuestionKind.Chemicals => "commas between several",
+            QuestionKind.Chemicals => "",
             _ => "a short name",
         };
 
