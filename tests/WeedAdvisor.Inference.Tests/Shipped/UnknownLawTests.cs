@@ -97,12 +97,19 @@ public sealed class UnknownLawTests
             .Clear.Where(clear =>
                 full.StatusOf(clear.Action) == ActionStatus.ClearUnless
                     ? clear.Status == ActionStatus.Clear
-                    : WasHeldBack(full, clear.Action) && !Waits(clear, taken)
+                    : WasHeldBack(full, clear.Action) && !Waits(clear, taken) && !IsRoundAgain(full, clear, taken)
             )
             .Select(clear =>
                 $"{clear.Action} was {full.StatusOf(clear.Action)}; without {taken.What} it is {clear.Status} "
                 + $"[{string.Join(' ', clear.Unless.Select(need => need.Id))}]"
             );
+
+    // How often it is weeded is not asked of a store, a strip or a bank, and told there it does not count; once nobody
+    // says that it is one, it counts again, for the rounds alone.
+    private static bool IsRoundAgain(AreaAdvice full, ClearAction clear, Taken taken) =>
+        taken.What == "place"
+        && clear.Action == "hand-weeding-rounds"
+        && ((string[])["noncrop-strip", "water-edge", "pot-store"]).Any(place => Says(full.Area, "place", place));
 
     // What nothing spoke for may become clear by what is taken for usual; all else may not.
     private static bool WasHeldBack(AreaAdvice full, string action) =>
