@@ -170,7 +170,16 @@ public sealed partial class PageLawTests
                 IEnumerable<string> used = (advice.Area.Past ?? []).Select(past => past.Treatment).OfType<string>();
                 string held = string.Join(' ', Under(page, "CHEMICALS YOU HAVE").Select(line => line.Trim()));
                 foreach (BarredAction barred in advice.Barred.Where(one => used.Contains(one.Action)))
-                    Assert.Contains(s_knowledge.Treatments[barred.Action].Name, held, StringComparison.Ordinal);
+                {
+                    // Who has the same active in hand is answered once, by the active.
+                    Treatment record = s_knowledge.Treatments[barred.Action];
+                    bool isAnswered =
+                        held.Contains(record.Name, StringComparison.Ordinal)
+                        || (
+                            record.Actives is [var only] && held.Contains(only.Name, StringComparison.OrdinalIgnoreCase)
+                        );
+                    Assert.True(isAnswered, $"{record.Name}: {held}");
+                }
             }
         );
 
