@@ -60,6 +60,8 @@ public static class ChemicalsByName
         ActiveIngredient? active = knowledge.Ingredients.Values.FirstOrDefault(one =>
             NamesOf(one).Any(name => LeftOf(word, name) is { } left && AreBesides(left))
         );
+        if (active is not null && knowledge.GoneAs(active.Name) is { } withdrawn)
+            return new ChemicalMeant(word, withdrawn.Name, [], withdrawn, [], null);
         return new ChemicalMeant(
             word,
             active?.Name ?? word.Replace('-', ' '),

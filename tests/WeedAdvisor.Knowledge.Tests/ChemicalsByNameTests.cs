@@ -53,6 +53,8 @@ public sealed class ChemicalsByNameTests
     [InlineData("DCPA")]
     [InlineData("chlorthal-dimethyl")]
     [InlineData("chlorthal-dimethyl-withdrawn")]
+    [InlineData("DCPA granules")]
+    [InlineData("old chlorthal-dimethyl 75 WP")]
     public void A_withdrawn_active_is_known_by_all_its_names(string said) =>
         Assert.Equal("chlorthal-dimethyl", Meant(said).Gone?.Name);
 

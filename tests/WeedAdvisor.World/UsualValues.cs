@@ -38,6 +38,9 @@ public static class UsualValues
             UsualIds.LeftWhenYoung => 50,
             UsualIds.LeftWhenMature => 25,
             UsualIds.SeedsThatCount => 1000,
+            UsualIds.RosetteWeeks => 9,
+            UsualIds.RosetteMonth => 8,
+            UsualIds.SeedPresses => 182,
             _ => 1,
         };
 }

@@ -22,8 +22,6 @@ public sealed record AreaReading
     private const string PotTight = "pot-tight",
         WeedsSeedRoundAbout = "weedy-seeding";
 
-    private static readonly WordSet s_belowOnly = WordSet.Of([WaysOfLife.Below]);
-
     /// <summary>The longest interval between two rounds, whole weeks.</summary>
     public const int MostWeeks = 52;
 
@@ -80,14 +78,8 @@ public sealed record AreaReading
     public ImmutableArray<WeedSeen>? SeenOrToCome =>
         Area.Weeds is { IsEmpty: true } ? [.. WeedsToCome.Assumed(Area, Coming)] : Area.Weeds;
 
-    /// <summary>Whether a weed was seen that nobody has named.</summary>
-    public required bool HasUnnamedWeed { get; init; }
-
-    /// <summary>
-    /// Whether naming it comes before all other work: what is done hangs on it. A moss, an alga or a water weed beside
-    /// weeds that have a name is treated as its kind is, whatever it is called.
-    /// </summary>
-    public required bool NamingComesFirst { get; init; }
+    /// <summary>What the weeds that stand there are, taken together.</summary>
+    public required StandingWeeds Standing { get; init; }
 
     /// <summary>
     /// The question after the weeds where it is answered as far as it can be: every weed is told with its stage and
@@ -99,20 +91,6 @@ public sealed record AreaReading
         && weeds.All(seen => seen is { Stage: not null } && (seen.CoverPercent ?? seen.PotsPercent) is not null)
             ? QuestionIds.Weeds
             : null;
-
-    /// <summary>
-    /// Whether a weed is about to shed seed or spores, or already does. What comes from below only does not press so.
-    /// </summary>
-    public required bool HasWeedAboutToSeed { get; init; }
-
-    /// <summary>Whether a film or mat is about to shed spores or splash cups, or already does.</summary>
-    public required bool HasMatAboutToSpread { get; init; }
-
-    /// <summary>Whether films and mats cover at least half of what the weeds that are up cover.</summary>
-    public required bool IsMostlyMats { get; init; }
-
-    /// <summary>The weed that covers most of all that are up; null when none is up or two cover as much.</summary>
-    public required string? MainWeed { get; init; }
 
     /// <summary>How moist the surface is.</summary>
     public required string? Moisture { get; init; }
@@ -241,9 +219,9 @@ public sealed record AreaReading
         string? place = site.Word(QuestionIds.Place);
         string? stock = site.Word(QuestionIds.Stock);
         WordSet crops = site.Words(QuestionIds.Crops) ?? WordSet.Empty;
-        ImmutableArray<WeedSeen> weeds = area.Weeds ?? [];
+        var standing = StandingWeeds.Of(area.Weeds ?? [], knowledge);
         string? mulch = site.Word(QuestionIds.Mulch);
-        string? ground = Grounds.Of(place, stock, stock == NoStock || IsBesideThePots(weeds), knowledge);
+        string? ground = Grounds.Of(place, stock, stock == NoStock || standing.AreBesideThePots, knowledge);
         return new AreaReading
         {
             Area = area,
@@ -261,18 +239,7 @@ public sealed record AreaReading
             Region = region,
             EmergenceZone = zone.Taken,
             Coming = WeedsToCome.Of(area, readings, zone, day, knowledge),
-            HasUnnamedWeed = Known(weeds, knowledge).Any(one => one.Weed.IsUnnamed),
-            NamingComesFirst =
-                Known(weeds, knowledge)
-                    .Any(one => one.Weed is { IsUnnamed: true, Kind: not ("bryophyte" or "alga" or "water") })
-                || Known(weeds, knowledge).Any(one => one.Weed.IsUnnamed)
-                    && !Known(weeds, knowledge).Any(one => one.Seen.IsUp == true && !one.Weed.IsUnnamed),
-            HasWeedAboutToSeed = Known(weeds, knowledge)
-                .Any(one => one.Seen.IsAboutToSeed && !WaysOfLife.Of(one.Weed, knowledge.Usual).Equals(s_belowOnly)),
-            HasMatAboutToSpread = Known(weeds, knowledge)
-                .Any(one => one.Seen.IsAboutToSeed && one.Weed.Kind is ("bryophyte" or "alga")),
-            IsMostlyMats = MostlyMats(weeds, knowledge),
-            MainWeed = MostOf(weeds),
+            Standing = standing,
             Moisture = site.Word(QuestionIds.Moisture),
             Surroundings = site.Word(QuestionIds.Surroundings),
             Mulch = mulch == NoMulch ? null : mulch,
@@ -301,47 +268,4 @@ public sealed record AreaReading
             IsForPots = place is null ? null : PotPlaces.Contain(place, knowledge),
         };
     }
-
-    // A weed that this knowledge does not hold tells nothing here.
-    private static IEnumerable<(WeedSeen Seen, Weed Weed)> Known(
-        ImmutableArray<WeedSeen> weeds,
-        KnowledgeBase knowledge
-    ) => weeds.Where(seen => knowledge.Weeds.ContainsKey(seen.Weed)).Select(seen => (seen, knowledge.Weeds[seen.Weed]));
-
-    // A cover that was not noted counts as a trace.
-    private static bool MostlyMats(ImmutableArray<WeedSeen> weeds, KnowledgeBase knowledge)
-    {
-        ILookup<bool, decimal> covers = Known(weeds, knowledge)
-            .Where(one => one.Seen.IsUp != false)
-            .ToLookup(
-                one => WaysOfLife.Of(one.Weed, knowledge.Usual).Contains(WaysOfLife.Spores),
-                one => one.Seen.CoverOfAreaPercent ?? 1
-            );
-        return covers.Contains(true) && covers[true].Sum() >= covers[false].Sum();
-    }
-
-    // Several stages of one weed cover together.
-    private static string? MostOf(ImmutableArray<WeedSeen> weeds)
-    {
-        (string Weed, decimal Cover)[] covers =
-        [
-            .. weeds
-                .Where(seen => seen.IsUp == true)
-                .GroupBy(seen => seen.Weed)
-                .Select(one => (one.Key, one.Sum(seen => seen.CoverOfAreaPercent ?? 1)))
-                .OrderByDescending(one => one.Item2)
-                .Take(2),
-        ];
-        return covers switch
-        {
-            [var only] => only.Weed,
-            [var first, var second] when first.Cover > second.Cover => first.Weed,
-            _ => null,
-        };
-    }
-
-    // Where all that is up stands beside the pots it is worked on as if there were none.
-    private static bool IsBesideThePots(ImmutableArray<WeedSeen> weeds) =>
-        weeds.Any(seen => seen.IsUp == true)
-        && weeds.All(seen => seen.IsUp == false || seen.Stands == WeedSeen.InGround);
 }

@@ -68,16 +68,7 @@ internal sealed class AdviceBuilder
             KeepOut = _keepOuts.Of(cases, area, date),
             Findings = FindingsIn(conclusions),
             Clear = clear,
-            Waiting =
-            [
-                .. cases
-                    .Where(one => one.Status == ActionStatus.Waits)
-                    .Select(one => WaitingOf(one, sketches[one.Action], date))
-                    .OrderBy(one => one.Horizon)
-                    .ThenByDescending(one => Math.Round(one.Promise, 9))
-                    .ThenBy(one => one.Needs.Length)
-                    .ThenBy(one => one.Action, StringComparer.Ordinal),
-            ],
+            Waiting = [.. WaitingOrder.Of(cases, sketches).Select(one => WaitingOf(one, sketches[one.Action], date))],
             Barred = [.. cases.Where(one => one.IsBarred).Select(one => BarredOf(one, date))],
             NotAdvised = NotAdvisedOf(cases),
             Cautions = CautionsIn(conclusions),
@@ -153,17 +144,14 @@ internal sealed class AdviceBuilder
         new(one.Action, one.Needs, [.. one.Waits.Order().Select(_reasons.Of)])
         {
             Horizon = sketch.Horizon,
-            Promise = one.MostCertainty * (sketch.Effect.Reduction ?? 0),
+            Promise = WaitingOrder.Promise(one, sketch),
             IfClear = sketch with
             {
                 Status = ActionStatus.Clear,
                 Certainty = one.MostCertainty,
                 Cautions =
                 [
-                    .. CautionsOf(_knowledge.ActionOf(one.Action)!, one, date)
-                        .Where(caution =>
-                            caution is { IsCertain: true } and ({ ProtectsPeople: true } or { GoesWithItsName: true })
-                        ),
+                    .. CautionsOf(_knowledge.ActionOf(one.Action)!, one, date).Where(caution => caution.Decides),
                 ],
             },
             For =

@@ -26,7 +26,7 @@ internal static class HorizonChoice
             Practice { Possible: "next-batch" } when area.Stock != NoStock => Horizon.NextBatch,
             Practice { Possible: WhenEmpty } when area.Stock != NoStock => Horizon.WhenEmpty,
             Practice { Possible: "at-once" } => Horizon.Today,
-            Practice { Possible: "naming" } => area.NamingComesFirst ? Horizon.Today : Horizon.ThisWeek,
+            Practice { Possible: "naming" } => area.Standing.NamingComesFirst ? Horizon.Today : Horizon.ThisWeek,
             Practice { When: "now" } practice when IsPressing(practice, area) => Horizon.Today,
             Practice { When: "now" } or Treatment => Horizon.ThisWeek,
             _ => Horizon.ThisSeason,
@@ -38,11 +38,11 @@ internal static class HorizonChoice
     /// </summary>
     public static bool IsAtOnce(CatalogueAction action, AreaReading area) =>
         action is Practice { Possible: "at-once" } practice
-        && !(area.HasWeedAboutToSeed && practice.Tags.Contains(BoughtStock));
+        && !(area.Standing.IsAnyAboutToSeed && practice.Tags.Contains(BoughtStock));
 
     private static bool IsPressing(Practice practice, AreaReading area) =>
         Works.OnStanding(practice)
-        && area.HasWeedAboutToSeed
+        && area.Standing.IsAnyAboutToSeed
         && practice.Possible != WhenEmpty
         && !IsRoundAbout(practice, area);
 

@@ -33,7 +33,7 @@ internal static class HorizonOfCase
         if (action is not Practice practice || practice.Possible is "naming" or "at-once")
             return usual;
         if (practice.Possible == "any-time" && StarvingStep(one, action, reading, knowledge) is > 0)
-            return reading.HasMatAboutToSpread ? Horizon.Today : Horizon.ThisWeek;
+            return reading.Standing.IsAnyMatAboutToSpread ? Horizon.Today : Horizon.ThisWeek;
         return usual == Horizon.Today && !Presses(one) ? Horizon.ThisWeek : usual;
     }
 
@@ -50,7 +50,11 @@ internal static class HorizonOfCase
         KnowledgeBase knowledge
     )
     {
-        if (!reading.IsMostlyMats || reading.IsForPots == false || action is not Practice { When: "now" } practice)
+        if (
+            !reading.Standing.AreMostlyMats
+            || reading.IsForPots == false
+            || action is not Practice { When: "now" } practice
+        )
             return null;
         int? step = practice.Kind == Weeding ? 0 : StepOf(practice.Kind, knowledge);
         bool isItsWork = step switch
@@ -67,11 +71,6 @@ internal static class HorizonOfCase
         };
         return isItsWork ? step : null;
     }
-
-    /// <summary>Whether rules speak for it on account of the weed that covers most here.</summary>
-    public static bool MeetsMainWeed(ActionCase one, AreaReading reading) =>
-        reading.MainWeed is { } main
-        && Weeds(one).Any(weed => weed.Read("id").IsAnyOf(WordSet.Of([main])) == Truth.Yes);
 
     /// <summary>
     /// The weeds on account of which rules speak for it, in ordinal order; empty where they speak of none.

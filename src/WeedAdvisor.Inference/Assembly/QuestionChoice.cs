@@ -222,14 +222,9 @@ internal sealed class QuestionChoice(KnowledgeBase knowledge)
         IReadOnlyDictionary<string, ClearAction> sketches
     ) =>
         [
-            .. cases
-                .Where(one => one.Status == ActionStatus.Waits && knowledge.Treatments.ContainsKey(one.Action))
-                .OrderBy(one => sketches[one.Action].Horizon)
-                .ThenByDescending(one =>
-                    Math.Round(one.MostCertainty * (sketches[one.Action].Effect.Reduction ?? 0), 9)
-                )
-                .ThenBy(one => one.Needs.Length)
-                .ThenBy(one => one.Action, StringComparer.Ordinal)
+            .. WaitingOrder
+                .Of(cases, sketches)
+                .Where(one => knowledge.Treatments.ContainsKey(one.Action))
                 .Take(1)
                 .SelectMany(one => one.Needs)
                 .Where(need => need.Kind == NeedKind.Question)

@@ -19,6 +19,7 @@ internal sealed class Sketches(KnowledgeBase knowledge)
     {
         CatalogueAction action = knowledge.ActionOf(one.Action)!;
         DayWeather day = DayWeather.Of(action, reading, knowledge);
+        ImmutableArray<string> forWeeds = HorizonOfCase.ForWeeds(one);
         return new ClearAction
         {
             Action = one.Action,
@@ -29,10 +30,10 @@ internal sealed class Sketches(KnowledgeBase knowledge)
             Cleans = Ranking.Cleans(action) && !HorizonChoice.IsRoundAbout(action, reading),
             IsHygiene = action is Practice { Kind: "hygiene" or "mowing" },
             StarvingStep = HorizonOfCase.StarvingStep(one, action, reading, knowledge),
-            ForWeeds = HorizonOfCase.ForWeeds(one),
-            MeetsMainWeed = HorizonOfCase.MeetsMainWeed(one, reading),
+            ForWeeds = forWeeds,
+            MeetsMainWeed = reading.Standing.Main is { } main && forWeeds.Contains(main),
             IsAtOnce = HorizonChoice.IsAtOnce(action, reading),
-            Names = reading.NamingComesFirst && action is Practice { Possible: "naming" },
+            Names = reading.Standing.NamingComesFirst && action is Practice { Possible: "naming" },
             Horizon = HorizonOfCase.Of(one, action, reading, knowledge),
             OneOf = one.JobHere ?? Works.JobOf(action),
             LacksTool = reading.Lacks(action.NeedsEquipment),

@@ -32,7 +32,13 @@ internal static class ShippingFromWhatComesNext
             : next.First() switch
             {
                 Sale => readings.GetValueOrDefault(QuestionIds.ComesNextOn) is Reading.Number days
-                    ? days.Value <= SoonDays
+                    ? days.Value switch
+                    {
+                        // A day that is past says nothing of what is to come.
+                        < 0 => null,
+                        <= SoonDays => true,
+                        _ => false,
+                    }
                     : null,
                 PottingOn or NothingSoon => false,
                 _ => null,

@@ -26,6 +26,15 @@ public static class UsualIds
     /// <summary>Daily mean below which a weed does not grow of which nobody said it.</summary>
     public const string GrowthFloor = "growth-floor-c-when-unknown";
 
+    /// <summary>Weeks to its first seed from which on a winter annual rests as a rosette until spring.</summary>
+    public const string RosetteWeeks = "rosette-from-weeks";
+
+    /// <summary>The month, as in the north, from which on it rests.</summary>
+    public const string RosetteMonth = "rosette-from-month";
+
+    /// <summary>Days within which the first seed of a weed presses its weeding.</summary>
+    public const string SeedPresses = "seed-presses-within-days";
+
     /// <summary>Weeks between two weeding rounds.</summary>
     public const string Rounds = "rounds-weeks";
 
@@ -156,5 +165,8 @@ public static class UsualIds
         YearLate,
         Mowings,
         GrowthFloor,
+        RosetteWeeks,
+        RosetteMonth,
+        SeedPresses,
     ];
 }

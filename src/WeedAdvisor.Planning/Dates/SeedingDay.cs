@@ -12,19 +12,11 @@ namespace WeedAdvisor.Planning.Dates;
 /// </summary>
 internal static class SeedingDay
 {
-    /// <summary>Days after which nothing presses any more: half a year.</summary>
-    public const int MostDays = 182;
-
     private const string Sky = "open-sky",
         Shade = "shade-cloth",
         Woody = "woody",
         WinterAnnual = "winter-annual",
         Biennial = "biennial";
-
-    // A winter annual that needs at least so many weeks flowers after a winter as a rosette; those that need fewer,
-    // such as bittercress and chickweed, seed whenever it is mild.
-    private const int LongWeeks = 9;
-    private const int August = 8;
 
     /// <summary>The day; null when there is none that it can keep.</summary>
     /// <param name="weed">The weed.</param>
@@ -34,7 +26,8 @@ internal static class SeedingDay
     /// <param name="usual">What is taken for usual.</param>
     public static DateOnly? Of(Weed weed, AreaReading area, DateOnly visit, int growth, UsualNumbers usual)
     {
-        if (weed.Kind == Woody || growth > MostDays || RestsUntilSpring(weed, area, visit))
+        int most = usual.Whole(UsualIds.SeedPresses);
+        if (weed.Kind == Woody || growth > most || RestsUntilSpring(weed, area, visit, usual))
             return null;
         bool isOpen = area.Cover is Sky or Shade;
         decimal floor = weed.GrowthFloorC ?? usual[UsualIds.GrowthFloor];
@@ -42,7 +35,7 @@ internal static class SeedingDay
         DateOnly day = visit;
         for (int grown = 0; grown < growth; day = day.AddDays(1))
         {
-            if (day > visit.AddDays(MostDays) || (dies && FrostDays.IsFrosty(area, day)))
+            if (day > visit.AddDays(most) || (dies && FrostDays.IsFrosty(area, day)))
                 return null;
             if (!isOpen || area.Region is not { } region || region.MeanC(day.Month) >= floor)
                 grown++;
@@ -51,8 +44,11 @@ internal static class SeedingDay
         return day;
     }
 
-    private static bool RestsUntilSpring(Weed weed, AreaReading area, DateOnly visit) =>
-        weed is { LifeCycle: WinterAnnual or Biennial, WeeksToFirstSeed.Low: >= LongWeeks }
+    // What needs many weeks flowers after a winter as a rosette; what needs fewer, such as bittercress and chickweed,
+    // seeds whenever it is mild.
+    private static bool RestsUntilSpring(Weed weed, AreaReading area, DateOnly visit, UsualNumbers usual) =>
+        weed is { LifeCycle: WinterAnnual or Biennial, WeeksToFirstSeed: { } weeks }
+        && weeks.Low >= usual[UsualIds.RosetteWeeks]
         && area.Region is { } region
-        && region.Hemisphere.NorthernMonth(visit.Month) >= August;
+        && region.Hemisphere.NorthernMonth(visit.Month) >= usual[UsualIds.RosetteMonth];
 }

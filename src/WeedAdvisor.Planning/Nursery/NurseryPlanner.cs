@@ -137,7 +137,12 @@ public static class NurseryPlanner
                             advisor,
                             AreaCase.Of(visit, visit.Areas.IndexOf(one.Area)),
                             one.Ways.Plan,
-                            shares.Plans[i]
+                            shares.Plans[i],
+                            one.Ways.Plan.Case.Request with
+                            {
+                                HoursPerWeek = shares.Offers[i].HoursPerWeek,
+                                BudgetUsd = shares.Offers[i].SpentUsd,
+                            }
                         ),
                     }
             ),

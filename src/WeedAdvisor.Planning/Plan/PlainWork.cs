@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Planning.OneYear;
 using WeedAdvisor.Planning.Season.Programme;
 
@@ -21,7 +22,7 @@ internal static class PlainWork
                         0,
                         PlannedWorkKind.Practice,
                         measure.Id,
-                        $"{measure.Name}{(way.Plan.SpreadWeeks > 1 ? FirstRound.ByParts : "")}. Weed the pots first.",
+                        $"{measure.Name}{Behind(measure)}. Weed the pots first.",
                         way.Plan.SpreadWeeks
                     )
                 ),
@@ -31,6 +32,8 @@ internal static class PlainWork
             ],
             year.Knowledge
         );
+
+        string Behind(Practice measure) => FirstRound.IsByParts(way.Plan, measure.Id) ? FirstRound.ByParts : "";
 
         PlannedWork InWeek(int week, PlannedWorkKind kind, string? action, string text, int weeks = 1)
         {

@@ -53,7 +53,7 @@ public sealed class PlanAnswers
     ) =>
         plan.Best is not { } best ? PlanQuestions.None
         : most > 0 ? new PlanAnswers(advisor, found, plan, best, stop).Tried(most)
-        : PlanQuestions.None with { Source = SourceCleaned.Of(advisor, found, plan, best) };
+        : PlanQuestions.None with { Source = SourceCleaned.Of(advisor, found, plan, best, plan.Case.Request) };
 
     private KnowledgeBase Knowledge => _advisor.Knowledge;
 
@@ -85,7 +85,7 @@ public sealed class PlanAnswers
             BlockedBy = [.. QuestionsOf(blocked)],
             BlockedByLabel = blocked.Count(one => one.Needs.Any(need => need.Kind == NeedKind.Record)),
             MostSavedUsd = blocked.Length == 0 ? 0 : MostSaved(),
-            Source = SourceCleaned.Of(_advisor, _found, _plan, _best),
+            Source = SourceCleaned.Of(_advisor, _found, _plan, _best, _plan.Case.Request),
         };
     }
 

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using WeedAdvisor.Planning.Nursery;
 using WeedAdvisor.Planning.OneYear;
-using WeedAdvisor.Planning.Season.Programme;
-using WeedAdvisor.Planning.Season.Search;
 
 namespace WeedAdvisor.Planning.Plan;
 
@@ -75,14 +73,7 @@ public sealed partial class PlanSearch
             return known;
         if (_plan.Season is not { } season || _stop.IsCancellationRequested)
             return choice;
-        SeasonCase under = Under(season, choice);
-        return new Settled(under, _stop).Of(SeasonSearch.Prepare(under.Problem)) is { } found
-            ? choice with
-            {
-                Best = under.WayOf(found.Applications),
-                Season = under,
-            }
-            : choice;
+        return WithPreventives(choice, Under(season, choice));
     }
 
     private IEnumerable<AreaWay> Bare(PricedChoice choice)

@@ -28,7 +28,8 @@ public sealed record SourceCleaned(string Action, int Times, decimal CostsUsd, d
     /// <param name="found">The area as the visit found it.</param>
     /// <param name="plan">Its plan, whose rivals may do better where fewer weeds fly in.</param>
     /// <param name="best">The way that is taken: the plan's own, or that of its share.</param>
-    public static SourceCleaned? Of(Advisor advisor, AreaCase found, AreaPlan plan, PlannedWay best)
+    /// <param name="limits">The hours and money that a rival must keep: those asked for, or those of the share.</param>
+    public static SourceCleaned? Of(Advisor advisor, AreaCase found, AreaPlan plan, PlannedWay best, PlanRequest limits)
     {
         YearCase year = plan.Case.Year;
         if (
@@ -54,7 +55,7 @@ public sealed record SourceCleaned(string Action, int Times, decimal CostsUsd, d
             .RunnersUp.Select(one => one.Way.Plan)
             .Prepend(best.Way.Plan)
             .Select(way => WayCosting.Of(clean.Value.Year, way).Value!)
-            .Where(way => way.Plan == best.Way.Plan || PlanLimits.Keeps(plan.Case.Request, year, way))
+            .Where(way => way.Plan == best.Way.Plan || PlanLimits.Keeps(limits, year, way))
             .Min(way => way.Usd);
         int times = year.Usual.Whole(UsualIds.Mowings);
         return new SourceCleaned(

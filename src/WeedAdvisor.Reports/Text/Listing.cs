@@ -22,4 +22,13 @@ internal static class Listing
             [var only] => only,
             _ => $"{string.Join(", ", items.SkipLast(1))} and {items[^1]}",
         };
+
+    /// <summary>Items with commas and an "or".</summary>
+    public static string Or(IReadOnlyList<string> items) =>
+        items switch
+        {
+            [] => "",
+            [var only] => only,
+            _ => $"{string.Join(", ", items.SkipLast(1))} or {items[^1]}",
+        };
 }

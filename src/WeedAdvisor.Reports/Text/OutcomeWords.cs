@@ -50,10 +50,7 @@ public static class OutcomeWords
         );
 
     private static string If(Names names, NextQuestion next, AnswerOutcome[] alike) =>
-        Or([.. alike.Select(outcome => names.Answer(next.Id, outcome.Answer))]);
-
-    private static string Or(string[] answers) =>
-        answers.Length < 2 ? answers[0] : $"{string.Join(", ", answers.SkipLast(1))} or {answers[^1]}";
+        Listing.Or([.. alike.Select(outcome => names.Answer(next.Id, outcome.Answer))]);
 
     private static string Then(Names names, AnswerOutcome outcome)
     {

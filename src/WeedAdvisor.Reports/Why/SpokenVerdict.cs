@@ -4,6 +4,7 @@ using WeedAdvisor.Knowledge.Judgements;
 using WeedAdvisor.Knowledge.Readings;
 using WeedAdvisor.Knowledge.Records;
 using WeedAdvisor.Reports.Advise;
+using WeedAdvisor.Reports.Advise.InHand;
 using WeedAdvisor.Reports.Documents;
 using WeedAdvisor.Reports.Text;
 
@@ -150,7 +151,7 @@ internal sealed record SpokenVerdict(Line Text, ClearAction? Instead)
 
     private static string? Why(Names names, AreaAdvice area, CatalogueAction action, ImmutableArray<Reason> reasons) =>
         area.Barred.FirstOrDefault(one => one.Action == action.Id) is { } barred
-            ? names.Spoken(action.Id, barred.Deciding[0].Said)
+            ? names.Spoken(action.Id, BarTiers.First(barred).Said)
         : area.Waiting.FirstOrDefault(one => one.Action == action.Id) is { } waiting
             ? MayBar(area, waiting) is { } bar ? $"This may bar it: {names.Spoken(action.Id, bar.Said)}"
                 : Because(names, area, reasons.Where(reason => !reason.IsCertain && IsSupport(reason))) is { } support

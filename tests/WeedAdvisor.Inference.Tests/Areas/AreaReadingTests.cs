@@ -73,6 +73,7 @@ public sealed class AreaReadingTests
             nameof(AreaReading.UsualPots),
             nameof(AreaReading.PotWidthCm),
             nameof(AreaReading.Coming),
+            nameof(AreaReading.Standing),
         ];
         foreach (
             PropertyInfo property in typeof(AreaReading)
@@ -85,6 +86,8 @@ public sealed class AreaReadingTests
 
         Assert.Equal(Origin.Assumed, area.PotWidthCm.From);
         Assert.Empty(area.Coming.Weeds);
+        Assert.Null(area.Standing.Main);
+        Assert.False(area.Standing.NamingComesFirst || area.Standing.AreMostlyMats || area.Standing.IsAnyAboutToSeed);
         Assert.True(area.HasPots);
         Assert.Equal(WordSet.Empty, area.Equipment);
         Assert.Equal(WordSet.Empty, area.Crops);

@@ -23,6 +23,7 @@ public sealed partial class PageLawTests
     private const int RoomUsed = 28;
 
     private static readonly KnowledgeBase s_knowledge = ShippedRules.Knowledge;
+    private static readonly Names s_names = new(ShippedRules.Knowledge);
 
     [Fact]
     public void A_page_has_at_most_40_lines_but_for_what_is_never_cut() =>
@@ -182,6 +183,41 @@ public sealed partial class PageLawTests
                 }
             }
         );
+
+    [Fact]
+    public void What_decides_over_a_chemical_that_the_page_says_yes_to_stands_on_it()
+    {
+        int looked = 0;
+        OnEveryPage(
+            (advice, page) =>
+            {
+                string words = Words(page);
+                foreach (ClearAction clear in advice.Clear.Where(one => s_knowledge.Treatments.ContainsKey(one.Action)))
+                {
+                    string name = s_knowledge.Treatments[clear.Action].Name;
+                    if (!words.Contains(Words($"- {name}: yes"), StringComparison.Ordinal) && !IsNumbered(page, name))
+                        continue;
+                    foreach (ActionCaution caution in clear.Cautions.Where(one => one.IsCertain))
+                    {
+                        if (!caution.ProtectsPeople && !caution.GoesWithItsName)
+                            continue;
+                        looked++;
+                        string[] ways = [Names.UnderItsName(caution.Said), s_names.OfAny(clear.Action, caution.Said)];
+                        Assert.True(
+                            ways.Any(way => words.Contains(Words(way), StringComparison.Ordinal)),
+                            $"{name}: {caution.Text}\n{page}"
+                        );
+                    }
+                }
+            }
+        );
+        Assert.True(looked > 50, $"only {looked} cautions were looked at");
+    }
+
+    private static bool IsNumbered(string page, string name) =>
+        Joined(page)
+            .Select(line => NumberedLine().Match(line))
+            .Any(match => match.Success && match.Groups[1].Value.StartsWith(name, StringComparison.Ordinal));
 
     [Fact]
     public void What_keeps_somebody_from_being_hurt_stands_on_the_page_word_for_word() =>

@@ -125,6 +125,21 @@ public sealed partial class WhyCommandTests
         Assert.All(nearest.EnumerateArray(), rule => Assert.NotEqual(0, rule.GetProperty("missed").GetInt32()));
     }
 
+    // A roof is lifted one day, and vapour under it still says more than a label that names another place.
+    [Theory]
+    [InlineData("floor", "acetic-acid-spray", "Trapped vapour and residue hurt crops and people")]
+    [InlineData("hollies", "halosulfuron-directed", "injure")]
+    [InlineData("grasses", "fluazifop-over-top", "kills grasses")]
+    public void The_page_and_why_tell_the_same_reason_of_a_bar(string area, string action, string reason)
+    {
+        string visit = Path.Combine(s_visits, "may-i-use-it.yaml");
+        CommandRun page = CommandRun.Of("advise", visit, "--area", area, "--knowledge", Repository.Rules);
+        string verdict = Why(visit, action, "--area", area).Out.Split("\n\n")[1];
+        string told = string.Join(' ', page.Out.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains(reason, told, StringComparison.Ordinal);
+        Assert.Contains(reason, verdict.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
     private static CommandRun Why(string visit, string action, params string[] more) =>
         CommandRun.Of(["why", visit, action, .. more, "--knowledge", Repository.Rules]);
 

@@ -49,6 +49,19 @@ internal static class BarTiers
             .ThenBy(one => one.Bar.Judgement, StringComparer.Ordinal)
             .Select(one => one.Bar);
 
+    /// <summary>
+    /// The bar that is told where only one is: what ends last of what ends; of what never ends the one that counts most
+    /// of those that don't end either, or the vapour under this roof. Nobody is made to wait for what is never used.
+    /// </summary>
+    public static Reason First(BarredAction barred) =>
+        barred.Status != ActionStatus.Never
+            ? barred.Deciding[0]
+            : InOrder(barred.Because)
+                .OrderBy(bar =>
+                    Of(bar) != BarTier.Vapour && barred.Deciding.All(other => other.Judgement != bar.Judgement)
+                )
+                .First();
+
     /// <summary>What a bar speaks of.</summary>
     public static BarTier Of(Reason bar)
     {
@@ -73,6 +86,7 @@ internal static class BarTiers
             "water-and-neighbours" or "edible-and-organic" or "equipment-and-people" => BarTier.WaterAndPeople,
             "law-and-protection" or "limits" => BarTier.Law,
             "place-and-stock" => BarTier.Label,
+            // What is not up, has no name or let weeds through; also whatever topic comes that is not told here.
             _ => BarTier.Idle,
         };
 }

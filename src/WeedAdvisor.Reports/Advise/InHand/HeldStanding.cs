@@ -76,13 +76,7 @@ internal sealed record HeldStanding(
 
     // What keeps somebody from being hurt, then the crop and the water, then the first of the rest.
     private static string Deciding(ClearAction clear) =>
-        clear
-            .Cautions.Where(caution => caution.IsCertain)
-            .OrderBy(caution => !caution.ProtectsPeople)
-            .ThenBy(caution => !caution.GoesWithItsName)
-            .ThenBy(caution => caution.Judgement is null)
-            .Select(caution => Names.UnderItsName(caution.Said))
-            .FirstOrDefault("");
+        CautionsInOrder.Of(clear.Cautions).Select(caution => Names.UnderItsName(caution.Said)).FirstOrDefault("");
 
     private static HeldStanding Barred(BarredAction barred, DateOnly day, HashSet<string> told)
     {
@@ -94,7 +88,7 @@ internal sealed record HeldStanding(
             _ => (HeldVerdict.No, "no"),
         };
         // What ends last says until when; of what never ends the reason that counts most is told.
-        Reason reason = verdict == HeldVerdict.No ? BarTiers.InOrder(barred.Because).First() : barred.Deciding[0];
+        Reason reason = BarTiers.First(barred);
         string why = told.Contains(reason.Text) ? "" : BarSaid.InBrief(reason);
         return new(verdict, head, why, barred.Because.Length, reason.Judgement, "");
     }

@@ -127,6 +127,7 @@ internal enum FreeUse
 /// be like.
 /// </param>
 /// <param name="Against">What speaks most against it; empty where nothing does.</param>
+/// <param name="AgainstBy">The rule that says so; null where nothing does.</param>
 /// <param name="Cleared">What is clear.</param>
 internal sealed record FreeChemical(
     string Action,
@@ -134,6 +135,7 @@ internal sealed record FreeChemical(
     bool IsLast,
     string Text,
     string Against,
+    string? AgainstBy,
     ClearAction Cleared
 )
 {
@@ -163,6 +165,10 @@ internal sealed record FreeChemical(
             && doubts.All(reason => ReasonsInOrder.WeedsIn(reason).Any())
             && (isComing || !missesTheMain);
         string name = names.Action(one.Action);
+        Reason? against = doubts
+            .OrderByDescending(reason => reason.Certainty)
+            .ThenBy(reason => reason.Judgement, StringComparer.Ordinal)
+            .FirstOrDefault();
         bool isLittle = isGood && one.Effect.Parts.Length > 0 && (one.Effect.Reduction ?? 0) < LeastGain;
         return new FreeChemical(
             one.Action,
@@ -172,7 +178,8 @@ internal sealed record FreeChemical(
                 : FreeUse.OnStanding,
             isGood && missesTheMain,
             isGood ? name + Limits(names, one, missed) : name,
-            AgainstIt(names, one, doubts),
+            against is null ? "" : names.OfAny(one.Action, against.Said),
+            against?.Judgement,
             one
         );
     }
@@ -195,13 +202,6 @@ internal sealed record FreeChemical(
         ];
         return limits.Length == 0 ? "" : $" ({string.Join("; ", limits)})";
     }
-
-    private static string AgainstIt(Names names, ClearAction action, Reason[] doubts) =>
-        doubts
-            .OrderByDescending(reason => reason.Certainty)
-            .ThenBy(reason => reason.Judgement, StringComparer.Ordinal)
-            .Select(reason => names.OfAny(action.Action, reason.Said))
-            .FirstOrDefault("");
 
     // The widest weed, and those that the grower himself expects.
     private static HashSet<string> Main(Names names, VisitArea area, ImmutableArray<string> weeds) =>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WeedAdvisor.Inference.Advice;
 using WeedAdvisor.Reports.Advise.InHand;
 using WeedAdvisor.Reports.Text;
@@ -8,36 +7,30 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// <summary>A use of a chemical that is barred here.</summary>
 /// <param name="Barred">What the advice says of it.</param>
 /// <param name="Name">The names of its actives.</param>
-/// <param name="Certain">Its bars that hold for sure.</param>
 /// <param name="Reason">The one that counts most.</param>
 /// <param name="Tier">What that speaks of.</param>
-internal sealed record BarredChemical(
-    BarredAction Barred,
-    string Name,
-    ImmutableArray<Reason> Certain,
-    Reason Reason,
-    BarTier Tier
-)
+internal sealed record BarredChemical(BarredAction Barred, string Name, Reason Reason, BarTier Tier)
 {
     /// <summary>Its id.</summary>
     public string Action => Barred.Action;
 
     /// <summary>Whether it holds several actives.</summary>
-    public bool IsMixture => Name.Contains(" + ", StringComparison.Ordinal);
+    public required bool IsMixture { get; init; }
 
     /// <summary>How many rules bar it.</summary>
-    public int Bars => Certain.Length;
+    public int Bars => Barred.Because.Length;
 
     /// <summary>Whether its label does not name the place, besides whatever else.</summary>
-    public bool IsOfAnotherPlace => Certain.Any(reason => BarTiers.Of(reason) == BarTier.Site);
+    public bool IsOfAnotherPlace => Barred.Because.Any(reason => BarTiers.Of(reason) == BarTier.Site);
 
     /// <summary>What is told of it.</summary>
     public static BarredChemical Of(Names names, BarredAction barred)
     {
-        ImmutableArray<Reason> sure = [.. barred.Because.Where(reason => reason.IsCertain)];
-        ImmutableArray<Reason> certain = sure.IsEmpty ? barred.Because : sure;
-        Reason reason = BarTiers.InOrder(certain).First();
-        return new BarredChemical(barred, ActivesOf(names, barred.Action), certain, reason, BarTiers.Of(reason));
+        Reason reason = BarTiers.First(barred);
+        return new BarredChemical(barred, ActivesOf(names, barred.Action), reason, BarTiers.Of(reason))
+        {
+            IsMixture = names.Treatment(barred.Action)!.Actives.Length > 1,
+        };
     }
 
     /// <summary>The names of the actives of a treatment.</summary>

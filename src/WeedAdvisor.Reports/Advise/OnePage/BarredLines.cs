@@ -86,7 +86,9 @@ internal sealed class BarredLines
             if (next.Length > 0)
                 lines.Add(
                     new BarredLine(
-                        IsTold(group.Text) ? $"Nor {Or(next)}, for the same reason." : $"Not {Or(next)}: {group.Text}",
+                        ToldOf(group.Text) is { } told
+                            ? $"Nor {Listing.Or(next)}, for the reason told of {told}."
+                            : $"Not {Listing.Or(next)}: {group.Text}",
                         group.Sources
                     )
                 );
@@ -95,8 +97,9 @@ internal sealed class BarredLines
         return lines.Count > 0 ? lines.ToImmutable() : [Largest()];
     }
 
-    // A reason that stands with a chemical in hand is not told again.
-    private bool IsTold(string text) => _held.Any(one => one.Judgement is not null && one.Why == text);
+    // A reason that stands with a chemical in hand is not told again: with which.
+    private string? ToldOf(string text) =>
+        _held.FirstOrDefault(one => one.Judgement is not null && one.Why == text)?.Name;
 
     // Those that nothing else on the page tells of, in no use that could still go on: of several uses of one chemical
     // the one that least stands in the way of.
@@ -162,7 +165,7 @@ internal sealed class BarredLines
 
     // A reason of the crop, vapour, water, people or law that holds for nearly all says more than any name.
     private Heap? HeapOf() =>
-        _all.SelectMany(one => one.Certain.DistinctBy(reason => reason.Judgement))
+        _all.SelectMany(one => one.Barred.Because.DistinctBy(reason => reason.Judgement))
             .Where(reason => BarTiers.Of(reason) < BarTier.Label)
             .GroupBy(reason => (reason.Judgement, Text: BarSaid.Of(reason)))
             .Where(group => group.Count() >= NearlyAll * _all.Length)
@@ -178,7 +181,7 @@ internal sealed class BarredLines
                 ? []
                 :
                 [
-                    .. open.Where(one => one.Certain.Any(reason => reason.Judgement == heap.Judgement))
+                    .. open.Where(one => one.Barred.Because.Any(reason => reason.Judgement == heap.Judgement))
                         .Select(one => (one.Name, Reach: Reach.Of(_names, _area, one)))
                         .Where(one => one.Reach > 0)
                         .OrderByDescending(one => one.Reach)
@@ -188,8 +191,10 @@ internal sealed class BarredLines
                 ];
         named.UnionWith(such);
         string names = such.Length == 0 ? "" : $", {Listing.And(such)} among them";
-        bool isTold = _held.Any(one => one.Judgement == heap.Judgement);
-        string text = isTold ? $"the same reason. {BarSaid.AfterTheFirst(heap.Text)}".TrimEnd() : heap.Text;
+        HeldAnswer? told = _held.FirstOrDefault(one => one.Judgement == heap.Judgement);
+        string text = told is null
+            ? heap.Text
+            : $"the reason told of {told.Name}. {BarSaid.AfterTheFirst(heap.Text)}".TrimEnd();
         return new BarredLine($"{Share(heap.Count)}{names}: {text}", heap.Reason.Sources) { IsCounted = true };
     }
 
@@ -209,8 +214,8 @@ internal sealed class BarredLines
                 .OrderByDescending(group => group.Count())
                 .ThenBy(group => group.Key, StringComparer.Ordinal)
                 .Select(group => new BarredLine(
-                    IsTold(group.Key)
-                        ? $"{Figures.Count(group.Count(), "other waits", "others wait")} for the same."
+                    ToldOf(group.Key) is { } told
+                        ? $"{Figures.Count(group.Count(), "other waits", "others wait")} for what is told of {told}."
                         : $"Not yet: {group.Key}",
                     group.First().Sources
                 ))
@@ -233,9 +238,6 @@ internal sealed class BarredLines
     private string Share(int some) => $"Barred, {Whole(some)} of {Whole(_all.Length)}";
 
     private static string Whole(int count) => count.ToString(CultureInfo.InvariantCulture);
-
-    private static string Or(string[] names) =>
-        names is [var only] ? only : $"{string.Join(", ", names.SkipLast(1))} or {names[^1]}";
 
     private sealed record Heap(string Judgement, string Text, int Count, Reason Reason);
 

@@ -24,7 +24,8 @@ internal static class HeldSection
     {
         ImmutableArray<WorkLine> shown = WorkSection.Shown(style, detail);
         HashSet<string> told = [.. WorkSection.Told(style, detail).Select(line => line.Best.Action)];
-        HeldAnswer[][] groups = [.. Alike(style.Held)];
+        // What to mind with those that may go on stands below, with that of all others.
+        HeldAnswer[][] groups = [.. Alike([.. style.Held.Select(one => one with { Mind = "" })])];
         HashSet<string> whys = new(StringComparer.Ordinal);
         Item[] items =
         [
@@ -52,7 +53,7 @@ internal static class HeldSection
         HeldAnswer first = alike[0];
         string says = first.Judgement is null || whys.Add(first.Why) ? first.Says : $"{first.Head}: the same reason.";
         string mind = first.Mind.Length == 0 ? "" : $" Mind: {first.Mind}";
-        return Line.FromString($"{string.Join("; ", alike.Select(one => one.Name))}: {says}{mind}") with
+        return Line.FromString($"{string.Join("; ", NamesOf(alike))}: {says}{mind}") with
         {
             Action = first.Action,
             Tone = first.IsUsable ? Tone.Normal : Tone.Warning,
@@ -110,7 +111,7 @@ internal static class HeldSection
         IEnumerable<string> words = rest.GroupBy(one => one.Verdict)
             .OrderByDescending(group => group.Key is HeldVerdict.No or HeldVerdict.Withdrawn)
             .ThenBy(group => group.Key)
-            .Select(group => $"{Brief(group.Key)}: {string.Join(", ", group.Select(one => one.Name))}");
+            .Select(group => $"{Brief(group.Key)}: {string.Join(", ", NamesOf(group))}");
         yield return new Item(
             Item.Dash,
             Line.FromString($"And {string.Join("; ", words)}. Why: '--full'.") with
@@ -119,6 +120,10 @@ internal static class HeldSection
             }
         );
     }
+
+    // Two words for one chemical are one name.
+    private static IEnumerable<string> NamesOf(IEnumerable<HeldAnswer> answers) =>
+        answers.Select(one => one.Name).Distinct(StringComparer.Ordinal);
 
     private static string Brief(HeldVerdict verdict) =>
         verdict switch

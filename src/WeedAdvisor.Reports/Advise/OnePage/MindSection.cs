@@ -11,28 +11,28 @@ namespace WeedAdvisor.Reports.Advise.OnePage;
 /// </summary>
 internal static class MindSection
 {
-    /// <summary>Whether a caution is never left out where its chemical is named.</summary>
-    public static bool Decides(ActionCaution caution) =>
-        caution is { IsCertain: true } and ({ ProtectsPeople: true } or { GoesWithItsName: true });
-
     /// <summary>The section; nothing where the page names no chemical.</summary>
     public static IEnumerable<Block> Of(PageStyle style, AreaAdvice area, PageDetail detail)
     {
-        ClearAction[] named = [.. ChemicalSection.NamedOn(style, area, detail).DistinctBy(one => one.Action)];
-        // What is weak here is named with what it could harm, not with how to make it work.
+        ClearAction[] named = [.. NamedChemicals.Of(style, area, detail).DistinctBy(one => one.Action)];
+        HashSet<string> inHand = [.. style.Held.Where(one => one.IsUsable).Select(one => one.Action!)];
+        // What is weak here is named with what it could harm, not with how to make it work; in hand it may be used.
         HashSet<string> weak =
         [
-            .. style.Chemicals.Free.Where(one => one.Use == FreeUse.Little).Select(one => one.Action),
+            .. style
+                .Chemicals.Free.Where(one => one.Use == FreeUse.Little)
+                .Select(one => one.Action)
+                .Except(inHand, StringComparer.Ordinal),
         ];
         if (named.Length == 0)
             return [];
-        HashSet<string> labelled = [.. WorkSection.Told(style, detail).Select(line => line.Best.Action)];
+        HashSet<string> labelled = [.. WorkSection.Told(style, detail).Select(line => line.Best.Action), .. inHand];
         Line[] lines =
         [
             .. named
                 .SelectMany(one =>
                     one.Cautions.Where(caution =>
-                            Decides(caution) && !(caution.SavesTheResult && weak.Contains(one.Action))
+                            caution.Decides && !(caution.SavesTheResult && weak.Contains(one.Action))
                         )
                         .Select(caution =>
                             (one.Action, Caution: caution, Text: style.Names.OfAny(one.Action, caution.Said))

@@ -45,10 +45,10 @@ internal sealed record Pair(string Best, string Partner, ImmutableArray<string> 
                 .Select(seen => seen.Weed)
                 .Concat(area.Reading.Coming.Weeds.Where(weed => !weed.BlowsIn).Select(weed => weed.Weed))
                 .Distinct(StringComparer.Ordinal)
-                .Where(weed => !Holds(names, first, weed)),
+                .Where(weed => !Holds(names, area, first, weed)),
         ];
         return others
-            .Select(other => (other, Weeds: WeedsOf(names, first, other.Id, left)))
+            .Select(other => (other, Weeds: WeedsOf(names, area, first, other.Id, left)))
             .Where(one => one.Weeds.Length > 0)
             .OrderByDescending(one => one.Weeds.Length)
             .ThenBy(one => one.other.Needs.Length)
@@ -56,12 +56,18 @@ internal sealed record Pair(string Best, string Partner, ImmutableArray<string> 
             .FirstOrDefault();
     }
 
-    private static ImmutableArray<string> WeedsOf(Names names, Treatment first, string other, string[] left) =>
+    private static ImmutableArray<string> WeedsOf(
+        Names names,
+        AreaAdvice area,
+        Treatment first,
+        string other,
+        string[] left
+    ) =>
         names.Treatment(other) is { } partner
         && !partner.Actives.Any(active => first.Actives.Any(one => one.Group == active.Group))
-            ? [.. left.Where(weed => Holds(names, partner, weed))]
+            ? [.. left.Where(weed => Holds(names, area, partner, weed))]
             : [];
 
-    private static bool Holds(Names names, Treatment treatment, string weed) =>
-        names.GradeOn(treatment, weed) is "good" or "fair";
+    private static bool Holds(Names names, AreaAdvice area, Treatment treatment, string weed) =>
+        names.Grade(treatment, weed, area.Area) is "good" or "fair";
 }

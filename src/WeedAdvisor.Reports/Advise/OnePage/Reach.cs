@@ -34,10 +34,12 @@ internal static class Reach
         [
             .. (area.Area.Weeds ?? [])
                 .Where(seen => seen.IsUp != false)
-                .OrderByDescending(seen => seen.CoverOfAreaPercent ?? seen.PotsPercent ?? 0)
                 .DistinctBy(seen => seen.Weed, StringComparer.Ordinal),
         ];
-        double onStanding = up.Select((seen, at) => Grade(names, area, use, seen.Weed) * (at == 0 ? OfTheMainWeed : 1))
+        string? main = area.Reading.Standing.Main;
+        double onStanding = up.Select(seen =>
+                Grade(names, area, use, seen.Weed) * (seen.Weed == main ? OfTheMainWeed : 1)
+            )
             .DefaultIfEmpty(0)
             .Max();
         if (!use.ActsOn.Contains(Emerged))

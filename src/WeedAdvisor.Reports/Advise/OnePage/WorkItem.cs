@@ -158,7 +158,7 @@ internal static class WorkItem
         // What decides over a chemical stands below all chemicals, once for all that share it.
         bool isChemical = style.Names.IsTreatment(action.Action);
         ImmutableArray<ActionCaution> all = CautionsInOrder.Of(
-            action.Cautions.Where(caution => !(isChemical && MindSection.Decides(caution)))
+            action.Cautions.Where(caution => !(isChemical && caution.Decides))
         );
         int shown = CautionsInOrder.Shown(all, most);
         foreach (ActionCaution caution in all.Take(shown))

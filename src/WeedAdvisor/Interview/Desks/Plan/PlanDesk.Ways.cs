@@ -69,7 +69,7 @@ public sealed partial class PlanDesk
                 Parts =
                 [
                     .. shown.Plan.Parts.Where(part => open.Measures.All(measure => measure.Id != part.Action.Id)),
-                    .. chosen is null ? [] : (WayPart[])[new WayPart(chosen, [])],
+                    .. chosen is null ? [] : (WayPart[])[new WayPart(chosen, []) { FollowsFirstRound = true }],
                 ],
             },
             chosen?.Name ?? "Nothing laid"
