@@ -38,6 +38,7 @@ public static class UsualValues
             UsualIds.LeftWhenYoung => 50,
             UsualIds.LeftWhenMature => 25,
             UsualIds.SeedsThatCount => 1000,
+            UsualIds.LeastGain => 35,
             UsualIds.RosetteWeeks => 9,
             UsualIds.RosetteMonth => 8,
             UsualIds.SeedPresses => 182,

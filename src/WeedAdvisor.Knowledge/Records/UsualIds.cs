@@ -26,6 +26,9 @@ public static class UsualIds
     /// <summary>Daily mean below which a weed does not grow of which nobody said it.</summary>
     public const string GrowthFloor = "growth-floor-c-when-unknown";
 
+    /// <summary>Percent of the weeds of an area from which on a chemical is named as a choice.</summary>
+    public const string LeastGain = "least-gain-percent";
+
     /// <summary>Weeks to its first seed from which on a winter annual rests as a rosette until spring.</summary>
     public const string RosetteWeeks = "rosette-from-weeks";
 
@@ -165,6 +168,7 @@ public static class UsualIds
         YearLate,
         Mowings,
         GrowthFloor,
+        LeastGain,
         RosetteWeeks,
         RosetteMonth,
         SeedPresses,

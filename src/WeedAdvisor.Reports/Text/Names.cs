@@ -64,6 +64,9 @@ public sealed class Names(KnowledgeBase knowledge)
     /// <summary>The action with this id, or null.</summary>
     public CatalogueAction? Record(string action) => knowledge.ActionOf(action);
 
+    /// <summary>The effect, 0 to 1, from which on a chemical is named as a choice.</summary>
+    public double LeastGain => (double)knowledge.Usual[UsualIds.LeastGain] / 100;
+
     /// <summary>What a name in the store stands for.</summary>
     internal ChemicalMeant Chemical(string word) => knowledge.ChemicalOf(word);
 

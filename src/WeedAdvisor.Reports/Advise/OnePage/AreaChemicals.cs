@@ -139,9 +139,6 @@ internal sealed record FreeChemical(
     ClearAction Cleared
 )
 {
-    // Under it the next best is the layer or the hand: a quarter fewer is no plan.
-    private const double LeastGain = 0.35;
-
     /// <summary>How it stands with a chemical.</summary>
     /// <param name="names">Where names come from.</param>
     /// <param name="advice">The advice on the area.</param>
@@ -169,7 +166,7 @@ internal sealed record FreeChemical(
             .OrderByDescending(reason => reason.Certainty)
             .ThenBy(reason => reason.Judgement, StringComparer.Ordinal)
             .FirstOrDefault();
-        bool isLittle = isGood && one.Effect.Parts.Length > 0 && (one.Effect.Reduction ?? 0) < LeastGain;
+        bool isLittle = isGood && one.Effect.Parts.Length > 0 && (one.Effect.Reduction ?? 0) < names.LeastGain;
         return new FreeChemical(
             one.Action,
             !isGood ? FreeUse.Poor
