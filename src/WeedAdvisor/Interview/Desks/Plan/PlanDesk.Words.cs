@@ -140,7 +140,9 @@ public sealed partial class PlanDesk
     {
         string what = plan.IsProven
             ? "Planned anew: proven within 2 %"
-            : FormattableString.Invariant($"Planned anew: the best found, proven within {plan.GapPercent:0.#} %");
+            : FormattableString.Invariant(
+                $"Planned anew: the best found; none is more than {plan.GapPercent:0.#} % cheaper"
+            );
         string first = Wishes.IsFree ? what.Replace(" anew", "", StringComparison.Ordinal) : what + Against(First);
         // Priced as asked it was put neither to the rules nor to the label's limits.
         if (
